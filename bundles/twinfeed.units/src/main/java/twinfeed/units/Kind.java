@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.units;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kind of quantity: what a reading is asked to be. Each kind has one SI unit, in which the program calculates, the
+ * spellings that people type, and the unit in which the trade usually writes it.
+ */
+public enum Kind {
+    /** Pressure, Pa; gauge pressure unless the reading's own description says otherwise. */
+    PRESSURE("Pa", "bar"),
+    /** Volume flow, m3/s. */
+    FLOW("m3/s", "L/min"),
+    /** Mass flow, kg/s. */
+    MASS_FLOW("kg/s", "kg/min"),
+    /** Length, m. The bore of a pipe is shown in mm: the caller asks for it. */
+    LENGTH("m", "m"),
+    /** Area, m2; conductors and bores in mm². */
+    AREA("m2", "mm²"),
+    /** Temperature, degree Celsius (the one kind that is not kept in its coherent SI unit). */
+    TEMPERATURE("degC", "°C"),
+    /** Difference of two temperatures, K. */
+    TEMPERATURE_DIFFERENCE("K", "K"),
+    /** Voltage, V. */
+    VOLTAGE("V", "V"),
+    /** Current, A. */
+    CURRENT("A", "A"),
+    /** Power, W. */
+    POWER("W", "kW"),
+    /** Resistance, and the magnitude of an impedance, ohm. */
+    RESISTANCE("ohm", "ohm"),
+    /** Length of time, s. */
+    DURATION("s", "s"),
+    /** Speed of flow, m/s. */
+    VELOCITY("m/s", "m/s"),
+    /** Energy, J. */
+    ENERGY("J", "kWh"),
+    /** Mass of a solute by volume of water, kg/m3; hardness in mg/L as calcium carbonate. */
+    CONCENTRATION("kg/m3", "mg/L"),
+    /** Let-through energy of a protective device, the integral of i² dt, A2s. */
+    LET_THROUGH("A2s", "A²s"),
+    /** Voltage drop of a cable by current and length, V/(A m). */
+    GRADIENT_VOLTAGE("V/(A m)", "mV/A/m"),
+    /** Resistance of a conductor by length, ohm/m. */
+    GRADIENT_RESISTANCE("ohm/m", "mohm/m"),
+    /** Pressure drop by length, Pa/m. */
+    GRADIENT_PRESSURE("Pa/m", "kPa/m"),
+    /** A ratio of two like quantities, 1. The only kind that may be written without a unit. */
+    RATIO("1", "1");
+
+    private final String symbol;
+    private final String displayUnit;
+    private @Nullable UnitTable units;
+
+    Kind(String symbol, String displayUnit) {
+        this.symbol = symbol;
+        this.displayUnit = displayUnit;
+    }
+
+    /** The symbol of the unit in which values of this kind are kept, in ASCII ("1" for a ratio). */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** The symbol of the unit in which the trade usually writes this kind ("1", written as nothing, for a ratio). */
+    public String displayUnit() {
+        return displayUnit;
+    }
+
+    /** Whether a reading of this kind may be written as a bare number. */
+    public boolean mayBeBare() {
+        return this == RATIO;
+    }
+
+    /** The symbols of the units in which this kind may be written, one for each unit, the most usual first. */
+    public List<String> unitSymbols() {
+        return units().symbols();
+    }
+
+    /** Every spelling that is understood for this kind, the symbol of each unit before its other spellings. */
+    public List<String> spellings() {
+        return units().spellings();
+    }
+
+    /** Whether the text is a spelling of a unit of this kind. */
+    public boolean understands(String unit) {
+        return find(unit).isPresent();
+    }
+
+    Optional<TradeUnit> find(String unit) {
+        return units().find(unit);
+    }
+
+    /** Built at the first use of this kind only; a race builds the same table twice and does no harm. */
+    UnitTable units() {
+        UnitTable table = units;
+        if (table == null) {
+            table = UnitTable.of(this);
+            units = table;
+        }
+        return table;
+    }
+
+    /** The lowest value that exists, in SI; only temperature has one. */
+    double lowest() {
+        return this == TEMPERATURE ? -273.15 : Double.NEGATIVE_INFINITY;
+    }
+
+    /** A tolerance of a temperature is a difference of temperatures; of every other kind it is of the same kind. */
+    Kind ofTolerance() {
+        return this == TEMPERATURE ? TEMPERATURE_DIFFERENCE : this;
+    }
+}

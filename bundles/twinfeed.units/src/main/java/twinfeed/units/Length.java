@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.units;
+
+import java.util.Locale;
+
+/** A length, m. */
+public final class Length extends Quantity {
+
+    Length(Reading reading) {
+        super(reading);
+    }
+
+    /**
+     * Reads a text such as {@code 12.5 m}, in the forms of {@link Quantity}.
+     *
+     * @throws UnitException if it is none
+     */
+    public static Length valueOf(String text) {
+        return new Length(ReadingParser.parse(Kind.LENGTH, text, Locale.ROOT));
+    }
+
+    /**
+     * Of a value in SI, without a tolerance.
+     *
+     * @throws IllegalArgumentException if the value is not finite
+     */
+    public static Length ofSi(double si) {
+        return new Length(Reading.ofSi(Kind.LENGTH, si));
+    }
+
+    @Override
+    public Length withSi(double si) {
+        return new Length(reading().withSi(si));
+    }
+
+    @Override
+    public Length withHalfWidthSi(double halfWidthSi) {
+        return new Length(rectangular(halfWidthSi));
+    }
+
+    @Override
+    public Length withStandardUncertaintySi(double uncertaintySi) {
+        return new Length(normal(uncertaintySi));
+    }
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.units;
+
+import java.util.Locale;
+
+/** A resistance by length, ohm/m. */
+public final class ResistanceGradient extends Quantity {
+
+    ResistanceGradient(Reading reading) {
+        super(reading);
+    }
+
+    /**
+     * Reads a text such as {@code 1.83 mohm/m}, in the forms of {@link Quantity}.
+     *
+     * @throws UnitException if it is none
+     */
+    public static ResistanceGradient valueOf(String text) {
+        return new ResistanceGradient(ReadingParser.parse(Kind.GRADIENT_RESISTANCE, text, Locale.ROOT));
+    }
+
+    /**
+     * Of a value in SI, without a tolerance.
+     *
+     * @throws IllegalArgumentException if the value is not finite
+     */
+    public static ResistanceGradient ofSi(double si) {
+        return new ResistanceGradient(Reading.ofSi(Kind.GRADIENT_RESISTANCE, si));
+    }
+
+    @Override
+    public ResistanceGradient withSi(double si) {
+        return new ResistanceGradient(reading().withSi(si));
+    }
+
+    @Override
+    public ResistanceGradient withHalfWidthSi(double halfWidthSi) {
+        return new ResistanceGradient(rectangular(halfWidthSi));
+    }
+
+    @Override
+    public ResistanceGradient withStandardUncertaintySi(double uncertaintySi) {
+        return new ResistanceGradient(normal(uncertaintySi));
+    }
+}

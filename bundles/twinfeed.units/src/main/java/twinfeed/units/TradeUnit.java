@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.units;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.List;
+import javax.measure.UnitConverter;
+import org.jspecify.annotations.Nullable;
+import tech.units.indriya.function.AddConverter;
+import tech.units.indriya.function.MultiplyConverter;
+
+/**
+ * One unit of one kind: its symbol, its other spellings, and the way to SI, {@code si = (x + offset) dividend/divisor}.
+ *
+ * <p>The factor is kept as a fraction and the number as the decimals that were typed, so that 15 L/min becomes the
+ * double nearest to 2.5e-4 m3/s and not the product of two rounded doubles. The library's converters do the
+ * arithmetic; they are made when the unit is first used, and not at all for a unit that is the SI unit itself, because
+ * the library's start costs more than everything else in this package.
+ */
+final class TradeUnit {
+    private final String symbol;
+    private final List<String> aliases;
+    private final String dividend;
+    private final String divisor;
+    private final String offset;
+    private @Nullable UnitConverter toSi;
+    private @Nullable UnitConverter fromSi;
+
+    private TradeUnit(String symbol, String dividend, String divisor, String offset, String... aliases) {
+        this.symbol = symbol;
+        this.dividend = dividend;
+        this.divisor = divisor;
+        this.offset = offset;
+        this.aliases = List.of(aliases);
+    }
+
+    /** The SI unit itself. */
+    static TradeUnit si(String symbol, String... aliases) {
+        return new TradeUnit(symbol, "1", "1", "0", aliases);
+    }
+
+    /** A unit of {@code dividend / divisor} SI units; both are whole numbers. */
+    static TradeUnit scaled(String symbol, String dividend, String divisor, String... aliases) {
+        return new TradeUnit(symbol, dividend, divisor, "0", aliases);
+    }
+
+    /** A unit whose zero lies elsewhere: {@code offset} is added before the factor is applied. */
+    static TradeUnit shifted(String symbol, String offset, String dividend, String divisor, String... aliases) {
+        return new TradeUnit(symbol, dividend, divisor, offset, aliases);
+    }
+
+    String symbol() {
+        return symbol;
+    }
+
+    List<String> aliases() {
+        return aliases;
+    }
+
+    double toSi(BigDecimal magnitude) {
+        return isSi()
+                ? magnitude.doubleValue()
+                : toSiConverter().convert((Number) magnitude).doubleValue();
+    }
+
+    /** The magnitude in this unit of a finite value in SI, taken as the shortest decimal that denotes it. */
+    double fromSi(double si) {
+        return isSi()
+                ? si
+                : fromSiConverter().convert((Number) BigDecimal.valueOf(si)).doubleValue();
+    }
+
+    boolean isSi() {
+        return dividend.equals(divisor) && offset.equals("0");
+    }
+
+    /** Whether both units turn every number into the same SI value. */
+    boolean convertsLike(TradeUnit other) {
+        return dividend.equals(other.dividend) && divisor.equals(other.divisor) && offset.equals(other.offset);
+    }
+
+    private UnitConverter toSiConverter() {
+        UnitConverter converter = toSi;
+        if (converter == null) {
+            converter = newConverter();
+            toSi = converter;
+        }
+        return converter;
+    }
+
+    private UnitConverter fromSiConverter() {
+        UnitConverter converter = fromSi;
+        if (converter == null) {
+            converter = toSiConverter().inverse();
+            fromSi = converter;
+        }
+        return converter;
+    }
+
+    private UnitConverter newConverter() {
+        if (offset.equals("0")) {
+            return scale();
+        }
+        UnitConverter shift = new AddConverter(new BigDecimal(offset));
+        return dividend.equals(divisor) ? shift : scale().concatenate(shift);
+    }
+
+    private UnitConverter scale() {
+        return MultiplyConverter.ofRational(new BigInteger(dividend), new BigInteger(divisor));
+    }
+}

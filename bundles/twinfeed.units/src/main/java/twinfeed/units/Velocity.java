@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.units;
+
+import java.util.Locale;
+
+/** A speed of flow, m/s. */
+public final class Velocity extends Quantity {
+
+    Velocity(Reading reading) {
+        super(reading);
+    }
+
+    /**
+     * Reads a text such as {@code 1.5 m/s}, in the forms of {@link Quantity}.
+     *
+     * @throws UnitException if it is none
+     */
+    public static Velocity valueOf(String text) {
+        return new Velocity(ReadingParser.parse(Kind.VELOCITY, text, Locale.ROOT));
+    }
+
+    /**
+     * Of a value in SI, without a tolerance.
+     *
+     * @throws IllegalArgumentException if the value is not finite
+     */
+    public static Velocity ofSi(double si) {
+        return new Velocity(Reading.ofSi(Kind.VELOCITY, si));
+    }
+
+    @Override
+    public Velocity withSi(double si) {
+        return new Velocity(reading().withSi(si));
+    }
+
+    @Override
+    public Velocity withHalfWidthSi(double halfWidthSi) {
+        return new Velocity(rectangular(halfWidthSi));
+    }
+
+    @Override
+    public Velocity withStandardUncertaintySi(double uncertaintySi) {
+        return new Velocity(normal(uncertaintySi));
+    }
+}

@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: EPL-2.0
+/**
+ * What people type, and SI. A reading is parsed against the kind of quantity that is asked for, so that "5C" is a
+ * temperature where a temperature is asked and nothing else; inside the program every number is in SI.
+ */
+@NullMarked
+package twinfeed.units;
+
+import org.jspecify.annotations.NullMarked;
