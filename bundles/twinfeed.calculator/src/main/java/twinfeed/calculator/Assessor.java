@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+/** A calculator's view of one survey, ready to judge heaters. Used by one thread at a time. */
+@FunctionalInterface
+public interface Assessor {
+    /**
+     * Judges one candidate heater.
+     *
+     * @param candidate the heater, and whether it is the one that is there
+     * @param exchange what other calculators gave for this candidate, and where this one puts what it gives
+     * @param findings where the findings go
+     */
+    void assess(Candidate candidate, Exchange exchange, Findings findings);
+}

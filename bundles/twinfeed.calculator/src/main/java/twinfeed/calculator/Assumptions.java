@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Collects every default and guess that took part, once each, in the order of first use. */
+public final class Assumptions {
+    /**
+     * One assumption.
+     *
+     * @param calculator id of the calculator that made it
+     * @param key key of its text, {@code assumption.KEY}
+     * @param arguments values that the text names
+     */
+    public record Assumption(String calculator, String key, Map<String, Object> arguments) {
+        public Assumption {
+            arguments = Map.copyOf(arguments);
+        }
+    }
+
+    private final Map<Assumption, Assumption> all = new LinkedHashMap<>();
+
+    void add(Assumption assumption) {
+        all.putIfAbsent(assumption, assumption);
+    }
+
+    /** All, in order. */
+    public List<Assumption> list() {
+        return new ArrayList<>(all.values());
+    }
+}

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The answer to one check.
+ *
+ * @param calculator id of the calculator that gave it
+ * @param check the question
+ * @param outcome the answer
+ * @param figures value and limit in the check's unit, absent where there are none
+ * @param condition the condition that governs, {@link Condition#NONE} where there is only one
+ * @param variant key that picks the text where one outcome can have several reasons, empty for the usual one
+ * @param arguments further values that the text names
+ * @param missing paths of the readings that are missing, for "cannot tell"
+ * @param source where limit and method come from
+ * @param workingSupplier makes the working when somebody asks for it; pure
+ * @param series curves that belong to the finding
+ * @param remedies work that can mend it, as far as this calculator knows
+ */
+public record Finding(
+        String calculator,
+        Check check,
+        Outcome outcome,
+        @Nullable Figures figures,
+        Condition condition,
+        String variant,
+        Map<String, Object> arguments,
+        List<String> missing,
+        String source,
+        Supplier<Working> workingSupplier,
+        List<Series> series,
+        List<Remedy> remedies) {
+
+    /**
+     * Value and limit of a finding, both finite.
+     *
+     * @param value what was found
+     * @param limit its limit; equal to the value where the check has none
+     * @param margin how far the value lies on the good side; 0 or more passes
+     */
+    public record Figures(double value, double limit, double margin) {
+        public Figures {
+            if (!Double.isFinite(value) || !Double.isFinite(limit) || !Double.isFinite(margin)) {
+                throw new IllegalArgumentException("a figure is not finite: " + value + ", " + limit);
+            }
+        }
+    }
+
+    /** The working, empty where there is none. */
+    public Working working() {
+        return workingSupplier.get();
+    }
+
+    /** Whether the finding rules its option out. */
+    public boolean rulesOut() {
+        return outcome == Outcome.FAILS && check.kind().deciding();
+    }
+}

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** Builds one finding; the outcome follows from value and limit unless it is said otherwise. */
+public final class FindingBuilder {
+    private final String calculator;
+    private final Check check;
+    private final Consumer<Finding> sink;
+    private final Map<String, Object> arguments = new LinkedHashMap<>();
+    private final List<Series> series = new ArrayList<>();
+    private final List<Remedy> remedies = new ArrayList<>();
+    private List<String> missing = List.of();
+    private Outcome outcome = Outcome.NOT_APPLICABLE;
+    private Finding.@Nullable Figures figures;
+    private Condition condition = Condition.NONE;
+    private String variant = "";
+    private String source = "";
+    private Supplier<Working> working = Working::none;
+
+    FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
+        this.calculator = calculator;
+        this.check = check;
+        this.sink = sink;
+    }
+
+    /** Value against limit in the check's unit and sense; passes at a margin of 0 or more. */
+    public FindingBuilder compare(double value, double limit) {
+        double margin = check.sense().margin(value, limit);
+        figures = new Finding.Figures(value, limit, margin);
+        outcome = margin >= 0 ? Outcome.PASSES : Outcome.FAILS;
+        return this;
+    }
+
+    /** A figure that is only reported: passes. */
+    public FindingBuilder report(double value) {
+        figures = new Finding.Figures(value, value, 0);
+        outcome = Outcome.PASSES;
+        return this;
+    }
+
+    /** Says the outcome outright, for questions of yes or no; call it after {@link #compare} to overrule that. */
+    public FindingBuilder outcome(Outcome said) {
+        outcome = said;
+        return this;
+    }
+
+    /** Cannot tell, because these readings are missing. */
+    public FindingBuilder cannotTell(List<String> missingReadings) {
+        outcome = Outcome.CANNOT_TELL;
+        missing = List.copyOf(missingReadings);
+        return this;
+    }
+
+    /** Picks another text of the outcome: {@code check.KEY.OUTCOME.VARIANT}. */
+    public FindingBuilder variant(String key) {
+        variant = key;
+        return this;
+    }
+
+    /** The condition that governs. */
+    public FindingBuilder condition(Condition governing) {
+        condition = governing;
+        return this;
+    }
+
+    /** A further value for the text: a Number with its unit in the pattern, or a String. */
+    public FindingBuilder argument(String name, Object value) {
+        arguments.put(name, value);
+        return this;
+    }
+
+    /** Where limit and method come from. */
+    public FindingBuilder source(String citation) {
+        source = citation;
+        return this;
+    }
+
+    /** The working, made when somebody asks for it; it must not depend on anything that changes. */
+    public FindingBuilder working(Supplier<Working> supplier) {
+        working = supplier;
+        return this;
+    }
+
+    /** Adds a curve. */
+    public FindingBuilder series(Series curve) {
+        series.add(curve);
+        return this;
+    }
+
+    /** Adds work that can mend it. */
+    public FindingBuilder remedy(Remedy remedy) {
+        remedies.add(remedy);
+        return this;
+    }
+
+    /** Ends the finding and hands it in. */
+    public void add() {
+        sink.accept(new Finding(
+                calculator,
+                check,
+                outcome,
+                figures,
+                condition,
+                variant,
+                Map.copyOf(arguments),
+                missing,
+                source,
+                working,
+                List.copyOf(series),
+                List.copyOf(remedies)));
+    }
+}

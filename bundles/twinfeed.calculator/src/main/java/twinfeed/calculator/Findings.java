@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects the findings of one calculator about one candidate. */
+public final class Findings {
+    private final String calculator;
+    private final Readings readings;
+    private final Candidate candidate;
+    private final List<Finding> all = new ArrayList<>();
+
+    /**
+     * Made by the runner for each calculator and candidate.
+     *
+     * @param calculator id of the calculator
+     * @param readings the readings of the survey
+     * @param candidate the heater being judged
+     */
+    public Findings(String calculator, Readings readings, Candidate candidate) {
+        this.calculator = calculator;
+        this.readings = readings;
+        this.candidate = candidate;
+    }
+
+    /** Starts the finding of a check; it counts once {@link FindingBuilder#add()} is called. */
+    public FindingBuilder on(Check check) {
+        return new FindingBuilder(calculator, check, all::add);
+    }
+
+    /**
+     * Whether a check lacks a reading that it needs; if so, the finding "cannot tell" with those readings is added here and the
+     * calculator goes on with its next check.
+     */
+    public boolean blocked(Check check) {
+        List<String> missing = readings.missing(check.needs(), candidate.heater());
+        if (missing.isEmpty()) {
+            return false;
+        }
+        on(check).cannotTell(missing).add();
+        return true;
+    }
+
+    /** Whether a quantity that another calculator should have given is absent; adds "cannot tell" with what that one lacked. */
+    public boolean blocked(Check check, Exchange exchange, ExchangeKey key) {
+        if (exchange.has(key)) {
+            return false;
+        }
+        on(check).cannotTell(exchange.lacking(key)).add();
+        return true;
+    }
+
+    /** What was added so far, in order. */
+    public List<Finding> list() {
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.Arrays;
+import twinfeed.model.survey.Survey;
+
+/**
+ * Intake temperature by month: a published table where the climate has one, otherwise the mains-temperature model from air
+ * temperatures that the survey gives.
+ */
+final class MonthlyIntake {
+    /** Climate id for which the model computes the months from the survey's air temperatures. */
+    static final String MODEL = "model";
+
+    private static final double DAYS_PER_MONTH = 365.0 / 12;
+
+    private final Survey survey;
+    private final IntakeModel model;
+
+    MonthlyIntake(Survey survey, IntakeModel model) {
+        this.survey = survey;
+        this.model = model;
+    }
+
+    /**
+     * The months, degC.
+     *
+     * @throws IllegalArgumentException if the climate is unknown or the model lacks its air temperatures; loading a job
+     *     refuses both before
+     */
+    double[] temperaturesC(String climate) {
+        if (!climate.equals(MODEL)) {
+            return Climates.months(climate)
+                    .orElseThrow(() -> new IllegalArgumentException("unknown climate \"" + climate + "\"; known are "
+                            + String.join(", ", Climates.ids()) + ", " + MODEL));
+        }
+        if (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null) {
+            throw new IllegalArgumentException(
+                    "climate \"model\" needs annualMeanAir and monthlyAirSpread in the survey");
+        }
+        double mean = survey.getAnnualMeanAir().si();
+        double spread = survey.getMonthlyAirSpread().si();
+        boolean southern = Boolean.TRUE.equals(survey.getSouthern());
+        double[] months = new double[12];
+        Arrays.setAll(
+                months,
+                month -> model.temperatureC(mean, spread, (month + 0.5) * DAYS_PER_MONTH, southern));
+        return months;
+    }
+}

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One line of a working.
+ *
+ * @param symbol letters, digits and underscores, begins with a letter; unique in its working
+ * @param meaning key of its meaning in the calculator's messages, {@code meaning.KEY}
+ * @param value its value in the unit below; finite
+ * @param unit its unit as printed, empty for a pure number
+ * @param expression how it follows from the symbols above, in the grammar of {@link Expression}; absent for an input
+ * @param source where the value or the formula comes from; empty where it is the survey or plain arithmetic
+ */
+public record Step(
+        String symbol,
+        String meaning,
+        double value,
+        String unit,
+        @Nullable String expression,
+        String source) {
+    public Step {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(symbol + " is not finite");
+        }
+    }
+}

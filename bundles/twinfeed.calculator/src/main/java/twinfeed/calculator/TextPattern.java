@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.text.NumberFormat;
+import java.util.Locale;
+import java.util.Map;
+
+/** Fills placeholders: {@code {name}} and, for numbers, {@code {name:decimals}}. */
+final class TextPattern {
+    private TextPattern() {}
+
+    static String fill(String pattern, Map<String, ?> arguments, Locale locale) {
+        StringBuilder out = new StringBuilder(pattern.length() + 32);
+        int at = 0;
+        while (true) {
+            int open = pattern.indexOf('{', at);
+            int close = open < 0 ? -1 : pattern.indexOf('}', open);
+            if (close < 0) {
+                return out.append(pattern, at, pattern.length()).toString();
+            }
+            out.append(pattern, at, open).append(value(pattern.substring(open + 1, close), arguments, locale));
+            at = close + 1;
+        }
+    }
+
+    private static String value(String placeholder, Map<String, ?> arguments, Locale locale) {
+        int colon = placeholder.indexOf(':');
+        Object value = arguments.get(colon < 0 ? placeholder : placeholder.substring(0, colon));
+        if (value == null) {
+            return "{" + placeholder + "}";
+        }
+        if (value instanceof Number number) {
+            return number(number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(placeholder.substring(colon + 1)), locale);
+        }
+        return value.toString();
+    }
+
+    /** A number without group separators, which mean different things to different readers. */
+    static String number(double value, int decimals, Locale locale) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(Math.max(0, decimals));
+        format.setMaximumFractionDigits(decimals < 0 ? 3 : decimals);
+        String text = format.format(value);
+        // A rounded zero has no sign.
+        return text.matches("-0([.,]0*)?") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Messages of one bundle in several languages: UTF-8 property files {@code Base.properties}, {@code Base_de.properties} beside
+ * a class. Read through the class itself, so that OSGi finds them whoever asks. Placeholders are {@code {name}}; a number is
+ * written {@code {name:decimals}} in the locale.
+ */
+public final class Texts {
+    private final Class<?> anchor;
+    private final String base;
+    private final Map<String, Map<String, String>> byLanguage = new ConcurrentHashMap<>();
+
+    /**
+     * Messages beside a class.
+     *
+     * @param anchor class whose package and loader hold the files
+     * @param base file name without language and ending
+     */
+    public Texts(Class<?> anchor, String base) {
+        this.anchor = anchor;
+        this.base = base;
+    }
+
+    /** A message, or the key itself in brackets if there is none: a missing text must be seen, but never stop a job. */
+    public String get(Locale locale, String key) {
+        String text = find(locale, key);
+        return text == null ? "[" + key + "]" : text;
+    }
+
+    /** A message, or null if there is none. */
+    public @Nullable String find(Locale locale, String key) {
+        String text = file(locale.getLanguage()).get(key);
+        return text == null ? file("").get(key) : text;
+    }
+
+    /** Whether there is such a message. */
+    public boolean has(String key) {
+        return file("").containsKey(key);
+    }
+
+    /** All keys of the default language, sorted. */
+    public java.util.SortedSet<String> keys() {
+        return new TreeSet<>(file("").keySet());
+    }
+
+    /** A message with its placeholders filled. */
+    public String format(Locale locale, String key, Map<String, ?> arguments) {
+        return TextPattern.fill(get(locale, key), arguments, locale);
+    }
+
+    private Map<String, String> file(String language) {
+        return byLanguage.computeIfAbsent(language, this::read);
+    }
+
+    private Map<String, String> read(String language) {
+        String name = language.isEmpty() ? base + ".properties" : base + "_" + language + ".properties";
+        Map<String, String> result = new LinkedHashMap<>();
+        try (InputStream stream = anchor.getResourceAsStream(name)) {
+            if (stream != null) {
+                Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
+                Properties properties = new Properties();
+                properties.load(reader);
+                properties.stringPropertyNames().forEach(key -> result.put(key, properties.getProperty(key)));
+            }
+        } catch (IOException unreadable) {
+            throw new java.io.UncheckedIOException("messages " + name, unreadable);
+        }
+        return result;
+    }
+}

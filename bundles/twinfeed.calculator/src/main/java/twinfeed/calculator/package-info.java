@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: EPL-2.0
+/**
+ * What a calculator plug-in is, what it answers, and how the answers of all are brought together.
+ *
+ * <p>A calculator is one class that implements {@link twinfeed.calculator.Calculator}. It states what it needs, gives, takes and
+ * offers; the runner orders the calculators by these statements, contains one that throws, and derives each option's verdict.
+ */
+@org.jspecify.annotations.NullMarked
+package twinfeed.calculator;

@@ -1,0 +1,4 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Rule sets: the tables of a wiring standard, read from data files that name their source, edition and how sure each is. */
+@org.jspecify.annotations.NullMarked
+package twinfeed.calculator.rules;
