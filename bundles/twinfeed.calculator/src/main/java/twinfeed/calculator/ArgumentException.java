@@ -26,8 +26,8 @@ public final class ArgumentException extends IllegalArgumentException {
     }
 
     static ArgumentException missing(String key, List<String> words) {
-        return new ArgumentException("\"" + key + "\" is missing"
-                + (words.isEmpty() ? "" : "; give one of " + String.join(", ", words)));
+        return new ArgumentException(
+                "\"" + key + "\" is missing" + (words.isEmpty() ? "" : "; give one of " + String.join(", ", words)));
     }
 
     static ArgumentException unknownWord(String key, String word, List<String> words) {
@@ -41,6 +41,7 @@ public final class ArgumentException extends IllegalArgumentException {
             throw new IllegalArgumentException(parameter.key() + " has no range");
         }
         return new ArgumentException(parameter.key() + "=" + typed + " is out of range; give "
-                + Quantities.format(kind, parameter.least(), 4) + " to " + Quantities.format(kind, parameter.most(), 4));
+                + Quantities.format(kind, parameter.least(), 4) + " to "
+                + Quantities.format(kind, parameter.most(), 4));
     }
 }

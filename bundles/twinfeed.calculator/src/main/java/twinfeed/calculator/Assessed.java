@@ -12,8 +12,7 @@ import twinfeed.calculator.rules.RuleSet;
  * @param options results in the order of the candidates
  * @param assumptions defaults that took part
  */
-public record Assessed(
-        RuleSet rules, Grid grid, List<OptionResult> options, List<Assumptions.Assumption> assumptions) {
+public record Assessed(RuleSet rules, Grid grid, List<OptionResult> options, List<Assumptions.Assumption> assumptions) {
     public Assessed {
         options = List.copyOf(options);
         assumptions = List.copyOf(assumptions);

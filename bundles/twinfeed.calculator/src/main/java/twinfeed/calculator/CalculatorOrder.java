@@ -31,8 +31,7 @@ final class CalculatorOrder {
 
     private static boolean waitsForAny(Calculator candidate, List<Calculator> waiting) {
         Set<ExchangeKey> taken = new LinkedHashSet<>(candidate.statement().takes());
-        return waiting.stream()
-                .filter(other -> other != candidate)
-                .anyMatch(other -> other.statement().gives().stream().anyMatch(taken::contains));
+        return waiting.stream().filter(other -> other != candidate).anyMatch(other -> other.statement().gives().stream()
+                .anyMatch(taken::contains));
     }
 }

@@ -12,10 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param subject name of the piece that governs, for example a cable segment, as the survey calls it
  */
 public record Condition(
-        @Nullable Intake intake,
-        @Nullable Double voltageV,
-        @Nullable DrawOffState drawOff,
-        @Nullable String subject) {
+        @Nullable Intake intake, @Nullable Double voltageV, @Nullable DrawOffState drawOff, @Nullable String subject) {
     /** No condition. */
     public static final Condition NONE = new Condition(null, null, null, null);
 

@@ -22,15 +22,13 @@ public record ExchangeKey(String name, String unit, Extent extent) {
     }
 
     /** Voltage at the heater's terminals, V, for each voltage at the origin. */
-    public static final ExchangeKey TERMINAL_VOLTAGE =
-            new ExchangeKey("voltage.terminal", "V", Extent.VOLTAGE);
+    public static final ExchangeKey TERMINAL_VOLTAGE = new ExchangeKey("voltage.terminal", "V", Extent.VOLTAGE);
 
     /** Power that the heater really takes, W, for each voltage at the origin. */
     public static final ExchangeKey DELIVERED_POWER = new ExchangeKey("power.delivered", "W", Extent.VOLTAGE);
 
     /** Mass flow that comes out at the wished temperature at full power, kg/s; 0 where the intake is as warm as wished. */
-    public static final ExchangeKey WISHED_FLOW =
-            new ExchangeKey("flow.wished", "kg/s", Extent.INTAKE_VOLTAGE);
+    public static final ExchangeKey WISHED_FLOW = new ExchangeKey("flow.wished", "kg/s", Extent.INTAKE_VOLTAGE);
 
     /** Design current of the shower, A. */
     public static final ExchangeKey DESIGN_CURRENT = new ExchangeKey("current.design", "A", Extent.SINGLE);

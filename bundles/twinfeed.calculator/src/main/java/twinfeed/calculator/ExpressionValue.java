@@ -47,7 +47,9 @@ final class ExpressionValue {
 
     private static double call(Expression.Function function, List<Expression> arguments, Map<String, Double> symbols) {
         if (function == Expression.Function.IF) {
-            return of(holds((Expression.Comparison) arguments.get(0), symbols) ? arguments.get(1) : arguments.get(2), symbols);
+            return of(
+                    holds((Expression.Comparison) arguments.get(0), symbols) ? arguments.get(1) : arguments.get(2),
+                    symbols);
         }
         double first = of(arguments.get(0), symbols);
         return switch (function) {

@@ -42,9 +42,7 @@ final class MonthlyIntake {
         double spread = survey.getMonthlyAirSpread().si();
         boolean southern = Boolean.TRUE.equals(survey.getSouthern());
         double[] months = new double[12];
-        Arrays.setAll(
-                months,
-                month -> model.temperatureC(mean, spread, (month + 0.5) * DAYS_PER_MONTH, southern));
+        Arrays.setAll(months, month -> model.temperatureC(mean, spread, (month + 0.5) * DAYS_PER_MONTH, southern));
         return months;
     }
 }

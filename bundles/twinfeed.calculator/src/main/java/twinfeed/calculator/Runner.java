@@ -13,8 +13,7 @@ import twinfeed.model.survey.Survey;
 /** Runs all calculators over one survey and its candidates. Thread-safe; a survey is read by one thread at a time. */
 public final class Runner {
     /** The check under which a calculator that broke is reported; its kind decides, for what it would have said is unknown. */
-    public static final Check BROKEN =
-            Check.of("runner.broken", FindingClass.COMPLIANCE, Sense.REPORT, "");
+    public static final Check BROKEN = Check.of("runner.broken", FindingClass.COMPLIANCE, Sense.REPORT, "");
 
     /** Messages of the runner itself and those that calculators share. */
     public static final Texts TEXTS = new Texts(Runner.class, "Common");
@@ -82,12 +81,16 @@ public final class Runner {
     }
 
     private static Prepared prepare(
-            Calculator calculator, Survey survey, RuleSet rules, Grid grid, Readings readings, Assumptions assumptions) {
+            Calculator calculator,
+            Survey survey,
+            RuleSet rules,
+            Grid grid,
+            Readings readings,
+            Assumptions assumptions) {
         Statement statement = calculator.statement();
         try {
             Arguments parameters = Arguments.parse(statement.parameters(), typed(survey, statement.id()));
-            Context context =
-                    new Context(statement.id(), survey, rules, grid, readings, parameters, assumptions);
+            Context context = new Context(statement.id(), survey, rules, grid, readings, parameters, assumptions);
             return new Prepared(statement, calculator.prepare(context));
         } catch (RuntimeException | LinkageError broken) {
             return new Prepared(statement, (candidate, exchange, findings) -> report(findings, statement.id(), broken));

@@ -14,12 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param source where the value or the formula comes from; empty where it is the survey or plain arithmetic
  */
 public record Step(
-        String symbol,
-        String meaning,
-        double value,
-        String unit,
-        @Nullable String expression,
-        String source) {
+        String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
     public Step {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(symbol + " is not finite");

@@ -30,7 +30,8 @@ final class TextPattern {
             return "{" + placeholder + "}";
         }
         if (value instanceof Number number) {
-            return number(number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(placeholder.substring(colon + 1)), locale);
+            return number(
+                    number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(placeholder.substring(colon + 1)), locale);
         }
         return value.toString();
     }

@@ -16,8 +16,8 @@ public final class RuleSets {
     /** Id of the rule set that is used where a survey names none. */
     public static final String DEFAULT = "bs7671-2018-a2";
 
-    private static final List<String> TABLES =
-            List.of("cables", "capacity", "methods", "ambient", "grouping", "insulation", "devices", "loop", "diversity");
+    private static final List<String> TABLES = List.of(
+            "cables", "capacity", "methods", "ambient", "grouping", "insulation", "devices", "loop", "diversity");
 
     private static final Map<String, RuleSet> LOADED = new ConcurrentHashMap<>();
 

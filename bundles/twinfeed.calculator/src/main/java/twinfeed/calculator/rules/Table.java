@@ -59,7 +59,9 @@ public record Table(String name, String source, String sure, List<Map<String, St
     private static String head(CSVParser parser, List<CSVRecord> records) {
         String above = parser.getHeaderComment();
         return (above == null ? "" : above) + "\n"
-                + (records.isEmpty() || records.get(0).getComment() == null ? "" : records.get(0).getComment());
+                + (records.isEmpty() || records.get(0).getComment() == null
+                        ? ""
+                        : records.get(0).getComment());
     }
 
     private static String entry(String name, String head, String key) {
@@ -68,7 +70,8 @@ public record Table(String name, String source, String sure, List<Map<String, St
                 .filter(line -> line.startsWith(key + ":"))
                 .map(line -> line.substring(key.length() + 1).strip())
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("table " + name + " has no head line \"# " + key + ":\""));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("table " + name + " has no head line \"# " + key + ":\""));
     }
 
     /** A number of a row. */
