@@ -34,12 +34,13 @@ record Numeral(String typed, String rest, NumberStyle style) {
 
     /** Whether the number lies so far outside what a double can hold that it is not even looked at. */
     boolean isBeyondDouble() {
-        int e = typed.toLowerCase(java.util.Locale.ROOT).indexOf('e');
+        int e = Math.max(typed.indexOf('e'), typed.indexOf('E'));
         if (e >= 0 && typed.length() - e - 1 > LONGEST_EXPONENT) {
             return true;
         }
-        double value = value().doubleValue();
-        return Double.isInfinite(value) || (value == 0 && value().signum() != 0);
+        BigDecimal exact = value();
+        double nearest = exact.doubleValue();
+        return Double.isInfinite(nearest) || (nearest == 0 && exact.signum() != 0);
     }
 
     BigDecimal value() {

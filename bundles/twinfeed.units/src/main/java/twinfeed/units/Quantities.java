@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.units;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -44,7 +45,7 @@ public final class Quantities {
     /** The value in the trade's unit with this many significant digits (at least 1), by the locale. */
     public static String format(Kind kind, double si, int significant, Locale locale) {
         TradeUnit unit = unit(kind, kind.displayUnit());
-        String number = ReadingText.significant(unit.fromSi(si), significant);
+        String number = ReadingText.significant(unit.fromSi(finite(si)), significant);
         return ReadingText.withUnit(NumberStyle.of(locale).fromPoint(number), unit.symbol());
     }
 
@@ -79,11 +80,11 @@ public final class Quantities {
      * @throws IllegalArgumentException if the unit is none of this kind, or the value is not finite
      */
     public static double fromUnit(Kind kind, double magnitude, String unit) {
-        return unit(kind, unit).toSi(java.math.BigDecimal.valueOf(finite(magnitude)));
+        return unit(kind, unit).toSi(BigDecimal.valueOf(finite(magnitude)));
     }
 
     private static TradeUnit unit(Kind kind, String unit) {
-        return kind.find(unit)
+        return kind.find(unit.isEmpty() && kind.mayBeBare() ? kind.symbol() : unit)
                 .orElseThrow(() -> new UnitException(UnitException.Fault.of(kind, unit), kind, unit, unit, '.'));
     }
 

@@ -3,11 +3,15 @@ package twinfeed.units;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Optional;
 import twinfeed.units.UnitException.Fault;
 
-/** Reads the text forms {@code 3.0 bar}, {@code 3.0 bar ± 0.05 bar}, {@code 3.0 bar ± 2 %} and {@code 3.0 bar u 0.02 bar}. */
+/**
+ * Reads the text forms {@code 3.0 bar}, {@code 3.0 bar ± 0.05 bar}, {@code 3.0 bar ± 2 %} and {@code 3.0 bar u 0.02 bar}. */
 final class ReadingParser {
     private static final int LONGEST = 120;
+    private static final String[] TOLERANCE_SIGNS = {"±", "+/-", "+-"};
+    private static final BigDecimal SMALL = new BigDecimal("1e-100");
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
     private final Kind kind;
@@ -75,7 +79,8 @@ final class ReadingParser {
         if (kind == Kind.TEMPERATURE) {
             throw fault(Fault.PERCENT_OF_TEMPERATURE, percent.typed() + " %");
         }
-        return valueUnit.toSi(value.value().abs().multiply(percent.value()).multiply(HUNDREDTH));
+        BigDecimal part = value.value().abs().multiply(percent.value()).multiply(HUNDREDTH);
+        return inRange(valueUnit.toSi(part), part, percent);
     }
 
     private TradeUnit unitOf(Numeral numeral, Kind asked) {
@@ -83,13 +88,22 @@ final class ReadingParser {
         if (spelling.isEmpty() && !asked.mayBeBare()) {
             throw fault(Fault.NO_UNIT, numeral.typed());
         }
-        return asked.find(spelling.isEmpty() ? asked.symbol() : spelling)
-                .orElseThrow(() -> fault(Fault.of(asked, spelling), spelling));
+        Optional<TradeUnit> unit = asked.find(spelling.isEmpty() ? asked.symbol() : spelling);
+        if (unit.isEmpty()) {
+            throw fault(Fault.of(asked, spelling), spelling);
+        }
+        return unit.get();
     }
 
     private double toSi(TradeUnit unit, Numeral numeral) {
-        double si = unit.toSi(numeral.value());
-        if (Double.isInfinite(si)) {
+        BigDecimal magnitude = numeral.value();
+        return inRange(unit.toSi(magnitude), magnitude, numeral);
+    }
+
+    /** Refuses what became infinite, and what became 0 though it was not (a shifted unit's 0 comes from no small number). */
+    private double inRange(double si, BigDecimal magnitude, Numeral numeral) {
+        boolean vanished = si == 0 && magnitude.signum() != 0 && magnitude.abs().compareTo(SMALL) < 0;
+        if (Double.isInfinite(si) || vanished) {
             throw fault(Fault.OUT_OF_RANGE, numeral.typed());
         }
         return si;
@@ -117,13 +131,13 @@ final class ReadingParser {
     private record Parts(String value, String tolerance, Spread spread) {
 
         static Parts of(String reading) {
-            for (String sign : new String[] {"±", "+/-", "+-"}) {
+            for (String sign : TOLERANCE_SIGNS) {
                 int at = reading.indexOf(sign);
                 if (at >= 0) {
                     return cut(reading, at, sign.length(), Spread.RECTANGULAR);
                 }
             }
-            int at = (reading + " ").indexOf(" u ");
+            int at = reading.endsWith(" u") ? reading.length() - 2 : reading.indexOf(" u ");
             return at < 0 ? new Parts(reading, "", Spread.NONE) : cut(reading, at, 2, Spread.NORMAL);
         }
 

@@ -41,7 +41,7 @@ final class ReadingText {
     }
 
     static String withUnit(String number, String symbol) {
-        return symbol.equals("1") ? number : number + " " + symbol;
+        return symbol.equals("1") || symbol.isEmpty() ? number : number + " " + symbol;
     }
 
     /** The shortest decimal that denotes the double. */
@@ -54,6 +54,9 @@ final class ReadingText {
 
     /** Rounded half up (half away from zero) to a number of significant digits, trailing zeros kept. */
     static String significant(double value, int digits) {
+        if (digits < 1) {
+            throw new IllegalArgumentException(digits + " significant digits; at least 1");
+        }
         BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
         if (rounded.signum() == 0) {
             return "0";

@@ -23,8 +23,8 @@ final class TradeUnit {
     private final String dividend;
     private final String divisor;
     private final String offset;
-    private @Nullable UnitConverter toSi;
-    private @Nullable UnitConverter fromSi;
+    private volatile @Nullable UnitConverter toSi;
+    private volatile @Nullable UnitConverter fromSi;
 
     private TradeUnit(String symbol, String dividend, String divisor, String offset, String... aliases) {
         this.symbol = symbol;

@@ -81,11 +81,18 @@ public final class UnitException extends IllegalArgumentException {
         return new MessageFormat(bundle.getString(key), locale).format(new Object[] {
             shortened(part),
             bundle.getString("kind." + kind.name()),
-            String.join(", ", kind.unitSymbols()),
+            units(bundle),
             example(),
             String.valueOf(decimal),
             String.join(", ", near)
         });
+    }
+
+    private String units(ResourceBundle bundle) {
+        String symbols = String.join(", ", kind.unitSymbols());
+        return kind.mayBeBare()
+                ? bundle.getString("bare") + symbols.substring(kind.symbol().length())
+                : symbols;
     }
 
     private String example() {

@@ -6,7 +6,9 @@ import static twinfeed.units.TradeUnit.shifted;
 import static twinfeed.units.TradeUnit.si;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,7 +21,19 @@ import java.util.Optional;
  * <p>Left out on purpose: a plain "gpm", which is US or imperial by country, and "kA2s", which the rules of SI read as
  * 1e6 A2s and many data sheets as 1e3 A2s.
  */
-record UnitTable(List<TradeUnit> units) {
+final class UnitTable {
+    private final List<TradeUnit> units;
+    private final Map<String, TradeUnit> bySpelling = new LinkedHashMap<>();
+
+    private UnitTable(List<TradeUnit> units) {
+        this.units = units;
+        for (TradeUnit unit : units) {
+            bySpelling.put(Spelling.key(unit.symbol()), unit);
+            for (String alias : unit.aliases()) {
+                bySpelling.put(Spelling.key(alias), unit);
+            }
+        }
+    }
 
     static UnitTable of(Kind kind) {
         return new UnitTable(
@@ -54,6 +68,10 @@ record UnitTable(List<TradeUnit> units) {
                 });
     }
 
+    List<TradeUnit> units() {
+        return units;
+    }
+
     List<String> symbols() {
         return units.stream().map(TradeUnit::symbol).toList();
     }
@@ -67,8 +85,27 @@ record UnitTable(List<TradeUnit> units) {
         return List.copyOf(all);
     }
 
+    /** The unit that is meant by a spelling as written, or with another case of letters where that is clear. */
     Optional<TradeUnit> find(String typed) {
-        return new Spelling(typed).among(units);
+        TradeUnit exact = bySpelling.get(Spelling.key(typed));
+        return exact != null ? Optional.of(exact) : findIgnoringCase(typed);
+    }
+
+    private Optional<TradeUnit> findIgnoringCase(String typed) {
+        Spelling spelling = new Spelling(typed);
+        Optional<TradeUnit> found = Optional.empty();
+        boolean clear = false;
+        for (Map.Entry<String, TradeUnit> entry : bySpelling.entrySet()) {
+            if (!spelling.isLike(entry.getKey())) {
+                continue;
+            }
+            if (found.isPresent() && found.get() != entry.getValue()) {
+                return Optional.empty();
+            }
+            found = Optional.of(entry.getValue());
+            clear |= spelling.hasEveryMOf(entry.getKey());
+        }
+        return clear ? found : Optional.empty();
     }
 
     /** The spellings that differ from what was typed in the case of letters only. */
@@ -135,9 +172,9 @@ record UnitTable(List<TradeUnit> units) {
     private static List<TradeUnit> resistance() {
         return List.of(
                 si("ohm", "Ω", "ohms"),
-                scaled("mohm", "1", "1000", "mΩ"),
-                scaled("kohm", "1000", "1", "kΩ"),
-                scaled("Mohm", "1000000", "1", "MΩ"),
+                scaled("mohm", "1", "1000", "mOhm", "mΩ"),
+                scaled("kohm", "1000", "1", "kOhm", "kΩ"),
+                scaled("Mohm", "1000000", "1", "MOhm", "MΩ"),
                 scaled("Gohm", "1000000000", "1", "GΩ"));
     }
 
