@@ -68,6 +68,11 @@ public final class Runner {
         return new Assessed(session.rules, session.grid, options, assumptions.list());
     }
 
+    /** Judges one candidate, without the record of assumptions. */
+    public OptionResult judge(Survey survey, Candidate candidate) {
+        return open(survey, new Assumptions()).judge(candidate);
+    }
+
     /** Prepares every calculator for a survey. */
     private Session open(Survey survey, Assumptions assumptions) {
         RuleSet rules = rules(survey);

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import twinfeed.model.survey.Survey;
+
+/**
+ * Finds the least costly set of works with which no deciding check fails. Exact, not greedy: sets are judged in the order of
+ * their cost, each by running every calculator on the edited survey, and the first that passes wins.
+ *
+ * <p>A set grows only by works that a check failing under it offers. That loses nothing: a set that passes must mend each failing check,
+ * and a calculator offers every work that can mend its check. At most one work of a kind is in a set. A set that
+ * makes a check fail which did not fail before is never offered.
+ */
+public final class RemedySearch {
+    /** So many sets are judged before the search gives up, and says so. */
+    public static final int MOST_SETS = 4000;
+
+    private final Runner runner;
+    private final WorkCost.Source costs;
+    private final int mostSets;
+
+    /** A search with the usual limit. */
+    public RemedySearch(Runner runner, WorkCost.Source costs) {
+        this(runner, costs, MOST_SETS);
+    }
+
+    /**
+     * A search.
+     *
+     * @param runner judges the edited surveys
+     * @param costs prices sets of works
+     * @param mostSets how many sets are judged at most
+     */
+    public RemedySearch(Runner runner, WorkCost.Source costs, int mostSets) {
+        this.runner = runner;
+        this.costs = costs;
+        this.mostSets = mostSets;
+    }
+
+    /**
+     * Searches for one candidate.
+     *
+     * @param survey the survey as it is; not changed
+     * @param candidate the heater
+     * @param before the result for the survey as it is
+     */
+    public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
+        if (before.findings().stream().noneMatch(Finding::rulesOut)) {
+            return unchanged(before, before.verdict(), List.of(), false);
+        }
+        return new Search(survey, candidate, before).run();
+    }
+
+    private WorkPlan unchanged(OptionResult before, Verdict verdict, List<String> unmended, boolean exhausted) {
+        return new WorkPlan(List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted);
+    }
+
+    private record WorkSet(List<Remedy> works, WorkCost cost, String ids) {
+        static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
+                .thenComparingInt(set -> set.works.size())
+                .thenComparing(WorkSet::ids);
+    }
+
+    /** One search. */
+    private final class Search {
+        private final Survey survey;
+        private final Candidate candidate;
+        private final OptionResult before;
+        private final Set<String> failedBefore = new HashSet<>();
+        private final Set<String> doubtfulBefore = new HashSet<>();
+        private final PriorityQueue<WorkSet> waiting = new PriorityQueue<>(WorkSet.ORDER);
+        private final Set<String> seen = new HashSet<>();
+        private final Set<String> mendable = new LinkedHashSet<>();
+
+        Search(Survey survey, Candidate candidate, OptionResult before) {
+            this.survey = survey;
+            this.candidate = candidate;
+            this.before = before;
+            for (Finding finding : before.findings()) {
+                switch (finding.outcome()) {
+                    case FAILS -> failedBefore.add(finding.check().key());
+                    case CANNOT_TELL, TOO_CLOSE ->
+                        doubtfulBefore.add(finding.check().key());
+                    default -> {}
+                }
+            }
+        }
+
+        WorkPlan run() {
+            grow(List.of(), before);
+            for (int judged = 0; !waiting.isEmpty(); judged++) {
+                if (judged == mostSets) {
+                    return unchanged(before, Verdict.CANNOT_TELL, failing(), true);
+                }
+                WorkSet set = waiting.remove();
+                OptionResult after = judge(set.works);
+                if (mends(after)) {
+                    Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : Verdict.CANNOT_TELL;
+                    return new WorkPlan(set.works, before, after, verdict, List.of(), set.cost, false);
+                }
+                grow(set.works, after);
+            }
+            return unchanged(before, Verdict.DOES_NOT_SUIT, unmended(), false);
+        }
+
+        private OptionResult judge(List<Remedy> works) {
+            Survey edited = EcoreUtil.copy(survey);
+            works.forEach(work -> work.edit().accept(edited));
+            OptionResult after = runner.judge(edited, candidate);
+            after.findings().stream()
+                    .filter(finding -> finding.outcome() != Outcome.FAILS)
+                    .forEach(finding -> mendable.add(finding.check().key()));
+            return after;
+        }
+
+        /** Nothing decisive fails, nothing fails that did not fail before, and no doubt is new. */
+        private boolean mends(OptionResult after) {
+            return after.findings().stream().allMatch(finding -> {
+                String key = finding.check().key();
+                return switch (finding.outcome()) {
+                    case FAILS -> !finding.check().kind().deciding() && failedBefore.contains(key);
+                    case CANNOT_TELL, TOO_CLOSE -> !finding.check().kind().deciding() || doubtfulBefore.contains(key);
+                    default -> true;
+                };
+            });
+        }
+
+        /** Puts every set that has one work more in the queue, for the works that failing checks offer. */
+        private void grow(List<Remedy> works, OptionResult result) {
+            Map<String, Remedy> offered = new LinkedHashMap<>();
+            for (Finding finding : result.findings()) {
+                if (finding.outcome() == Outcome.FAILS
+                        && (finding.rulesOut()
+                                || !failedBefore.contains(finding.check().key()))) {
+                    finding.remedies().forEach(remedy -> offered.putIfAbsent(remedy.id(), remedy));
+                }
+            }
+            Predicate<Remedy> fresh =
+                    remedy -> works.stream().noneMatch(work -> work.kind().equals(remedy.kind()));
+            offered.values().stream().filter(fresh).forEach(remedy -> offer(works, remedy));
+        }
+
+        private void offer(List<Remedy> works, Remedy remedy) {
+            List<Remedy> more = new ArrayList<>(works);
+            more.add(remedy);
+            more.sort(Comparator.comparing(Remedy::id));
+            String ids = String.join("+", more.stream().map(Remedy::id).toList());
+            if (seen.add(ids)) {
+                waiting.add(new WorkSet(List.copyOf(more), costs.of(more), ids));
+            }
+        }
+
+        private List<String> failing() {
+            return before.findings().stream()
+                    .filter(Finding::rulesOut)
+                    .map(finding -> finding.check().key())
+                    .toList();
+        }
+
+        /** What nothing mended; if each check alone could be mended but no set mends all, all that failed. */
+        private List<String> unmended() {
+            List<String> stubborn =
+                    failing().stream().filter(key -> !mendable.contains(key)).toList();
+            return stubborn.isEmpty() ? failing() : stubborn;
+        }
+    }
+}
