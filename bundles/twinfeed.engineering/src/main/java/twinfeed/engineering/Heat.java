@@ -76,17 +76,17 @@ public final class Heat {
 
     /** Returns the volume flow, m3/s, at the inlet (what the pipes carry) of a mass flow, kg/s, at the intake, degC. */
     public static double volumeFlowAtInlet(double massFlowKgPerS, double intakeC) {
-        return Require.notNegative(massFlowKgPerS, "massFlowKgPerS") / Water.density(intakeC);
+        return Require.result(Require.notNegative(massFlowKgPerS, "massFlowKgPerS") / Water.density(intakeC));
     }
 
     /** Returns the volume flow, m3/s, at the outlet (what a bucket catches) of a mass flow, kg/s, at the outlet, degC. */
     public static double volumeFlowAtOutlet(double massFlowKgPerS, double outletC) {
-        return Require.notNegative(massFlowKgPerS, "massFlowKgPerS") / Water.density(outletC);
+        return Require.result(Require.notNegative(massFlowKgPerS, "massFlowKgPerS") / Water.density(outletC));
     }
 
     /** Returns the mass flow, kg/s, of a volume flow, m3/s (zero or more), that was measured at a temperature, degC. */
     public static double massFlow(double volumeFlowM3PerS, double temperatureC) {
-        return Require.notNegative(volumeFlowM3PerS, "volumeFlowM3PerS") * Water.density(temperatureC);
+        return Require.result(Require.notNegative(volumeFlowM3PerS, "volumeFlowM3PerS") * Water.density(temperatureC));
     }
 
     /**
@@ -100,12 +100,12 @@ public final class Heat {
     public static double powerAtVoltage(double ratedW, double ratedV, double actualV) {
         Require.notNegative(ratedW, "ratedW");
         double ratio = Require.notNegative(actualV, "actualV") / Require.positive(ratedV, "ratedV");
-        return ratedW * ratio * ratio;
+        return Require.result(ratedW * ratio * ratio);
     }
 
     /** Returns the resistance, ohm, Ur^2/Pr, of a rated power, W, at a rated voltage, V, both positive. */
     public static double elementResistance(double ratedW, double ratedV) {
-        return Require.positive(ratedV, "ratedV") * ratedV / Require.positive(ratedW, "ratedW");
+        return Require.result(Require.positive(ratedV, "ratedV") * ratedV / Require.positive(ratedW, "ratedW"));
     }
 
     /**
@@ -119,12 +119,13 @@ public final class Heat {
     public static double currentAt(double ratedW, double ratedV, double actualV) {
         Require.notNegative(ratedW, "ratedW");
         Require.notNegative(actualV, "actualV");
-        return actualV * ratedW / (Require.positive(ratedV, "ratedV") * ratedV);
+        return Require.result(actualV * ratedW / (Require.positive(ratedV, "ratedV") * ratedV));
     }
 
     /** Returns the power, W, of a resistance, ohm (positive), at a voltage, V (zero or more): U^2/R. */
     public static double powerOfResistance(double resistanceOhm, double actualV) {
-        return Require.notNegative(actualV, "actualV") * actualV / Require.positive(resistanceOhm, "resistanceOhm");
+        return Require.result(
+                Require.notNegative(actualV, "actualV") * actualV / Require.positive(resistanceOhm, "resistanceOhm"));
     }
 
     /**
@@ -137,7 +138,7 @@ public final class Heat {
         if (elementsOhm.length == 0) {
             throw new DomainException(Trouble.NOT_POSITIVE, "elementsOhm.length", 0);
         }
-        return 1 / conductance(elementsOhm);
+        return Require.result(1 / conductance(elementsOhm));
     }
 
     /**
@@ -150,7 +151,7 @@ public final class Heat {
      */
     public static double shareOfElement(int element, double... elementsOhm) {
         Require.within(element, 0, elementsOhm.length - 1.0, "element");
-        return 1 / elementsOhm[element] / conductance(elementsOhm);
+        return Require.result(1 / elementsOhm[element] / conductance(elementsOhm));
     }
 
     /**

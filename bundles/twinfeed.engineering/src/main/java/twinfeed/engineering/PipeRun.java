@@ -193,7 +193,6 @@ public final class PipeRun {
                 high,
                 guess,
                 out);
-        loss(flow, out);
-        out.set(flow, 1 / (out.slope + 2 * outletPaPerFlow2 * flow));
+        out.set(flow, 1 / (2 * root * out.slope));
     }
 }

@@ -14,7 +14,7 @@ public final class Roots {
     private static final int MOST_STEPS = 200;
 
     /** A Newton step this small leaves an error of the order of its square. */
-    private static final double LAST_STEP = 1e-8;
+    private static final double LAST_STEP = 1e-7;
 
     private static final double NARROWEST = 4e-16;
 
@@ -47,31 +47,28 @@ public final class Roots {
 
     /**
      * Returns the root of a rising function between low (where it is not positive) and high (where it is not negative):
-     * Newton steps, and bisection wherever a step would leave the bracket.
+     * Newton steps, and bisection wherever a step would leave the bracket or shrinks too slowly.
      *
-     * <p>A function that jumps upward through zero gives the place of the jump.
+     * <p>A function that jumps upward through zero gives the place of the jump. The last evaluation, at most a step of
+     * 1e-7 away from the root, is left in {@code at}.
      */
     static double rising(SlopedFunction function, double low, double high, double guess, SlopedValue at) {
         double from = low;
         double to = high;
         double x = guess > low && guess < high ? guess : low + (high - low) / 2;
-        for (int step = 0; step < MOST_STEPS; step++) {
+        double stepBefore = to - from;
+        for (int step = 0; step < MOST_STEPS && to - from > NARROWEST * to; step++) {
             function.at(x, at);
-            if (at.value <= 0) {
-                from = x;
+            from = at.value <= 0 ? x : from;
+            to = at.value >= 0 ? x : to;
+            double newton = -at.value / at.slope;
+            if (Math.abs(newton) <= LAST_STEP * Math.abs(x)) {
+                return Math.min(Math.max(x + newton, from), to);
             }
-            if (at.value >= 0) {
-                to = x;
-            }
-            double next = x - at.value / at.slope;
-            boolean inside = next >= from && next <= to;
-            if (at.value == 0 || (inside && Math.abs(next - x) <= LAST_STEP * Math.abs(x))) {
-                return inside ? next : x;
-            }
-            x = inside ? next : from + (to - from) / 2;
-            if (to - from <= NARROWEST * to) {
-                return x;
-            }
+            boolean good = x + newton > from && x + newton < to && Math.abs(newton) < stepBefore / 2;
+            double next = good ? x + newton : from + (to - from) / 2;
+            stepBefore = Math.abs(next - x);
+            x = next;
         }
         return x;
     }
