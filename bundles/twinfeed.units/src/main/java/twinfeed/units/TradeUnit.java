@@ -23,8 +23,7 @@ final class TradeUnit {
     private final String dividend;
     private final String divisor;
     private final String offset;
-    private volatile @Nullable UnitConverter toSi;
-    private volatile @Nullable UnitConverter fromSi;
+    private volatile @Nullable Conversion conversion;
 
     private TradeUnit(String symbol, String dividend, String divisor, String offset, String... aliases) {
         this.symbol = symbol;
@@ -58,16 +57,12 @@ final class TradeUnit {
     }
 
     double toSi(BigDecimal magnitude) {
-        return isSi()
-                ? magnitude.doubleValue()
-                : toSiConverter().convert((Number) magnitude).doubleValue();
+        return isSi() ? magnitude.doubleValue() : conversion().toSi(magnitude).doubleValue();
     }
 
     /** The magnitude in this unit of a finite value in SI, taken as the shortest decimal that denotes it. */
     double fromSi(double si) {
-        return isSi()
-                ? si
-                : fromSiConverter().convert((Number) BigDecimal.valueOf(si)).doubleValue();
+        return isSi() ? si : conversion().fromSi(BigDecimal.valueOf(si)).doubleValue();
     }
 
     boolean isSi() {
@@ -79,33 +74,34 @@ final class TradeUnit {
         return dividend.equals(other.dividend) && divisor.equals(other.divisor) && offset.equals(other.offset);
     }
 
-    private UnitConverter toSiConverter() {
-        UnitConverter converter = toSi;
-        if (converter == null) {
-            converter = newConverter();
-            toSi = converter;
+    private Conversion conversion() {
+        Conversion known = conversion;
+        if (known == null) {
+            known = Conversion.of(dividend, divisor, offset);
+            conversion = known;
         }
-        return converter;
+        return known;
     }
 
-    private UnitConverter fromSiConverter() {
-        UnitConverter converter = fromSi;
-        if (converter == null) {
-            converter = toSiConverter().inverse();
-            fromSi = converter;
-        }
-        return converter;
-    }
+    /**
+     * The library's converters one after the other; concatenating them would start its machinery for simplifying
+     * converters, which costs as much again as the converters.
+     */
+    private record Conversion(@Nullable UnitConverter shift, UnitConverter scale) {
 
-    private UnitConverter newConverter() {
-        if (offset.equals("0")) {
-            return scale();
+        static Conversion of(String dividend, String divisor, String offset) {
+            UnitConverter shift = offset.equals("0") ? null : new AddConverter(new BigDecimal(offset));
+            return new Conversion(
+                    shift, MultiplyConverter.ofRational(new BigInteger(dividend), new BigInteger(divisor)));
         }
-        UnitConverter shift = new AddConverter(new BigDecimal(offset));
-        return dividend.equals(divisor) ? shift : scale().concatenate(shift);
-    }
 
-    private UnitConverter scale() {
-        return MultiplyConverter.ofRational(new BigInteger(dividend), new BigInteger(divisor));
+        Number toSi(Number magnitude) {
+            return scale.convert(shift == null ? magnitude : shift.convert(magnitude));
+        }
+
+        Number fromSi(Number si) {
+            Number scaled = scale.inverse().convert(si);
+            return shift == null ? scaled : shift.inverse().convert(scaled);
+        }
     }
 }

@@ -87,6 +87,10 @@ class KindTest {
         "CONCENTRATION, mg/l, mg/L",
         "CONCENTRATION, PPM, mg/L",
         "LENGTH, μm, µm",
+        "RESISTANCE, k\u2126, kohm",
+        "TEMPERATURE, \u2109, °F",
+        "AREA, mm^2, mm²",
+        "GRADIENT_VOLTAGE, mV/(A\u22c5m), mV/A/m",
     })
     void caseIsFreeWhereItIsClear(Kind kind, String typed, String symbol) {
         assertEquals(symbol, kind.find(typed).orElseThrow().symbol());

@@ -104,6 +104,8 @@ class QuantityTest {
         assertNotEquals(pressure, Pressure.valueOf("3.0 bar ± 0"));
         assertNotEquals(Pressure.valueOf("3.0 bar ± 0.1"), Pressure.valueOf("3.0 bar u 0.1"));
         assertNotEquals((Object) Length.valueOf("5 m"), Velocity.ofSi(5));
+        assertNotEquals(Pressure.valueOf("3.0 bar ± 0.1"), Pressure.valueOf("3.0 bar ± 0.2"));
+        assertNotEquals((Object) pressure, "3.0 bar");
         assertEquals(Pressure.ofSi(300000), Pressure.valueOf("3 bar"));
     }
 
