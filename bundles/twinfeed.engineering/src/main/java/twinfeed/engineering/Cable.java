@@ -34,7 +34,7 @@ public final class Cable {
                 * Require.positive(cg, "cg")
                 * Require.positive(ci, "ci")
                 * Require.positive(cf, "cf");
-        return Require.notNegative(deviceA, "deviceA") / product;
+        return Require.result(Require.notNegative(deviceA, "deviceA") / product);
     }
 
     /**
@@ -60,7 +60,9 @@ public final class Cable {
 
     /** Returns the voltage drop, V, of a current, A, along a run at full conductor temperature (Ct = 1). */
     public static double voltageDropV(List<CableSegment> segments, double currentA) {
-        return segments.stream().mapToDouble(segment -> segment.dropV(currentA)).sum();
+        return Require.result(segments.stream()
+                .mapToDouble(segment -> segment.dropV(currentA))
+                .sum());
     }
 
     /**
@@ -83,7 +85,7 @@ public final class Cable {
         Require.within(conductorC, REFERENCE_AMBIENT_C, 250, "conductorC");
         double load = Require.notNegative(currentA, "currentA") / Require.positive(tabulatedA, "tabulatedA");
         double cooler = (ca * ca * cg * cg - load * load) * (conductorC - REFERENCE_AMBIENT_C);
-        return (COPPER_ZERO_C + conductorC - cooler) / (COPPER_ZERO_C + conductorC);
+        return Require.result((COPPER_ZERO_C + conductorC - cooler) / (COPPER_ZERO_C + conductorC));
     }
 
     /** Returns Ct of a segment at a current, A, for thermoplastic insulation, under a rule. */
@@ -102,7 +104,7 @@ public final class Cable {
         for (CableSegment segment : segments) {
             sum += segment.dropVPerAm() * segment.lengthM() * temperatureFactor(segment, currentA, rule);
         }
-        return sum;
+        return Require.result(sum);
     }
 
     /**
@@ -128,7 +130,7 @@ public final class Cable {
                         },
                         0,
                         originV,
-                        originV * 1e-14)
+                        Math.max(originV * 1e-14, Double.MIN_NORMAL))
                 .value();
     }
 

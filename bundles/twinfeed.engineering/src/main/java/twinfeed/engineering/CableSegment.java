@@ -32,11 +32,11 @@ public record CableSegment(
 
     /** Returns the capacity in place, A: tabulated capacity times all factors. To be compared with the device's rating. */
     public double capacityA() {
-        return tabulatedA * ca * cg * ci * cf;
+        return Require.result(tabulatedA * ca * cg * ci * cf);
     }
 
     /** Returns the voltage drop, V, of a current, A, at full conductor temperature. */
     public double dropV(double currentA) {
-        return Require.notNegative(currentA, "currentA") * dropVPerAm * lengthM;
+        return Require.result(Require.notNegative(currentA, "currentA") * dropVPerAm * lengthM);
     }
 }

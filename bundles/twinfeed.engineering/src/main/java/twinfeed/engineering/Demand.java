@@ -31,11 +31,11 @@ public record Demand(List<Step> steps) {
 
     /** Returns the whole demand, A. */
     public double totalA() {
-        return steps.stream().mapToDouble(Step::demandA).sum();
+        return Require.result(steps.stream().mapToDouble(Step::demandA).sum());
     }
 
     /** Returns the whole connected current, A, without diversity. */
     public double connectedA() {
-        return steps.stream().mapToDouble(Step::connectedA).sum();
+        return Require.result(steps.stream().mapToDouble(Step::connectedA).sum());
     }
 }

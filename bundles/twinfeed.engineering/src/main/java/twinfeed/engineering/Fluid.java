@@ -29,11 +29,11 @@ public record Fluid(double densityKgPerM3, double kinematicViscosityM2PerS) {
 
     /** Returns the pressure, Pa, of a column of this fluid; negative for a negative height. */
     public double pressureOfHead(double headM) {
-        return densityKgPerM3 * GRAVITY_M_PER_S2 * Require.finite(headM, "headM");
+        return Require.result(densityKgPerM3 * GRAVITY_M_PER_S2 * Require.finite(headM, "headM"));
     }
 
     /** Returns the height, m, of the column of this fluid that has the given pressure. */
     public double headOfPressure(double pressurePa) {
-        return Require.finite(pressurePa, "pressurePa") / (densityKgPerM3 * GRAVITY_M_PER_S2);
+        return Require.result(Require.finite(pressurePa, "pressurePa") / (densityKgPerM3 * GRAVITY_M_PER_S2));
     }
 }

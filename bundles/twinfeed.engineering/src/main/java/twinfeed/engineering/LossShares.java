@@ -12,6 +12,6 @@ package twinfeed.engineering;
 public record LossShares(double supplyPa, double frictionPa, double fittingPa, double heightPa) {
     /** Returns all of it: static pressure less the pressure at the unit's inlet, Pa. */
     public double totalPa() {
-        return supplyPa + frictionPa + fittingPa + heightPa;
+        return Require.result(supplyPa + frictionPa + fittingPa + heightPa);
     }
 }

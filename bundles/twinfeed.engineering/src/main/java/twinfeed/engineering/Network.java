@@ -159,6 +159,18 @@ public final class Network {
         return Solution.of(Math.max(0, total - taken));
     }
 
+    /**
+     * Returns the imposed draw-off at the tee, m3/s, at which a unit with its throttle held is down to a flow: the
+     * drop-out point, for the flow at which its switch opens ({@link SwitchMargin}).
+     *
+     * @param held the unit with its throttle held, or with its stabiliser fully open
+     * @param unitFlowM3PerS flow through the unit at that moment, m3/s, zero or more
+     * @return as {@link #drawOffAt}
+     */
+    public Solution drawOffAtFlow(Outlet held, double unitFlowM3PerS) {
+        return drawOffAt(unitFlowM3PerS, held.pressureAt(unitFlowM3PerS));
+    }
+
     /** Returns where the pressure between the static supply and the unit's inlet goes in a state of this network. */
     public LossShares lossShares(NetworkState state) {
         double total = state.totalFlowM3PerS();

@@ -18,9 +18,12 @@ public record NetworkState(
         double otherDrawOffM3PerS,
         double teePressurePa,
         double unitInletPressurePa) {
-    /** Copies the list. */
+    /** Copies the list and refuses what is not a number. */
     public NetworkState {
         tapFlowsM3PerS = List.copyOf(tapFlowsM3PerS);
+        Require.result(unitFlowM3PerS);
+        Require.result(teePressurePa);
+        Require.result(unitInletPressurePa);
     }
 
     /** Returns the flow through the common pipe, m3/s. */
@@ -29,7 +32,7 @@ public record NetworkState(
         for (double flow : tapFlowsM3PerS) {
             sum += flow;
         }
-        return sum;
+        return Require.result(sum);
     }
 
     /** Returns whether the supply can give these flows: no pressure on the way is below that of the air. */

@@ -47,12 +47,13 @@ public record Outlet(double resistancePaPerFlow2, double backPressurePa) {
 
     /** Returns the pressure at the inlet, Pa, that a flow, m3/s, zero or more, needs. */
     public double pressureAt(double flowM3PerS) {
-        return backPressurePa + resistancePaPerFlow2 * Require.notNegative(flowM3PerS, "flowM3PerS") * flowM3PerS;
+        return Require.result(
+                backPressurePa + resistancePaPerFlow2 * Require.notNegative(flowM3PerS, "flowM3PerS") * flowM3PerS);
     }
 
     /** Returns the flow, m3/s, at a pressure at the inlet, Pa; none when it is at or below the back pressure. */
     public double flowAt(double inletPressurePa) {
-        return Math.sqrt(Math.max(0, Require.finite(inletPressurePa, "inletPressurePa") - backPressurePa)
-                / resistancePaPerFlow2);
+        double differencePa = Require.finite(inletPressurePa, "inletPressurePa") - backPressurePa;
+        return Require.result(Math.sqrt(Math.max(0, differencePa) / resistancePaPerFlow2));
     }
 }

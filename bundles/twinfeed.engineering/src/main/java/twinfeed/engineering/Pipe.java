@@ -28,12 +28,12 @@ public final class Pipe {
     public static double velocity(double flowM3PerS, double boreM) {
         Require.notNegative(flowM3PerS, "flowM3PerS");
         Require.positive(boreM, "boreM");
-        return flowM3PerS / (Math.PI * boreM * boreM / 4);
+        return Require.result(flowM3PerS / (Math.PI * boreM * boreM / 4));
     }
 
     /** Returns the Reynolds number v D / nu of a flow, m3/s (zero or more), in a bore, m (positive). */
     public static double reynolds(double flowM3PerS, double boreM, Fluid fluid) {
-        return velocity(flowM3PerS, boreM) * boreM / fluid.kinematicViscosityM2PerS();
+        return Require.result(velocity(flowM3PerS, boreM) * boreM / fluid.kinematicViscosityM2PerS());
     }
 
     /** Returns the regime of a Reynolds number, zero or more. */
@@ -59,7 +59,7 @@ public final class Pipe {
         Require.within(relativeRoughness, 0, LARGEST_RELATIVE_ROUGHNESS, "relativeRoughness");
         double laminar = 64 / reynolds;
         if (reynolds < LAMINAR_BELOW) {
-            return Require.finite(laminar, "64 / reynolds");
+            return Require.result(laminar);
         }
         double x = Colebrook.inverseRoot(
                 relativeRoughness / Colebrook.ROUGHNESS_DIVISOR, Colebrook.VISCOUS_NUMERATOR / reynolds);
@@ -73,20 +73,20 @@ public final class Pipe {
         double velocity = velocity(flowM3PerS, segment.boreM());
         if (reynolds < LAMINAR_BELOW) {
             // 64/Re written out, so that no flow gives no loss instead of 0 * infinity
-            return 32
+            return Require.result(32
                     * lengths
                     * fluid.densityKgPerM3()
                     * fluid.kinematicViscosityM2PerS()
                     * velocity
-                    / segment.boreM();
+                    / segment.boreM());
         }
         double factor = frictionFactor(reynolds, segment.roughnessM() / segment.boreM());
-        return factor * lengths * velocityPressurePa(fluid, velocity);
+        return Require.result(factor * lengths * velocityPressurePa(fluid, velocity));
     }
 
     /** Returns the loss, Pa, of a flow, m3/s (zero or more), in the fittings of a segment: K rho v^2 / 2. */
     public static double fittingLossPa(PipeSegment segment, Fluid fluid, double flowM3PerS) {
-        return segment.k() * velocityPressurePa(fluid, velocity(flowM3PerS, segment.boreM()));
+        return Require.result(segment.k() * velocityPressurePa(fluid, velocity(flowM3PerS, segment.boreM())));
     }
 
     private static double velocityPressurePa(Fluid fluid, double velocityMPerS) {
@@ -100,9 +100,9 @@ public final class Pipe {
 
     /** Returns friction, fittings and height together, Pa, for a flow, m3/s (zero or more). */
     public static double totalLossPa(PipeSegment segment, Fluid fluid, double flowM3PerS) {
-        return frictionLossPa(segment, fluid, flowM3PerS)
+        return Require.result(frictionLossPa(segment, fluid, flowM3PerS)
                 + fittingLossPa(segment, fluid, flowM3PerS)
-                + heightPa(segment, fluid);
+                + heightPa(segment, fluid));
     }
 
     /** Returns the head, m of the fluid, that friction and fittings take (without the rise). */

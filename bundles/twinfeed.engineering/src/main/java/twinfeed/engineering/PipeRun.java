@@ -111,7 +111,7 @@ public final class PipeRun {
 
     /** Returns the loss of friction and fittings, Pa, at a flow, m3/s, zero or more. */
     public double lossPa(double flowM3PerS) {
-        return frictionPa(flowM3PerS) + fittingPa(flowM3PerS);
+        return Require.result(frictionPa(flowM3PerS) + fittingPa(flowM3PerS));
     }
 
     /** Returns the loss of friction alone, Pa, at a flow, m3/s, zero or more. */
@@ -121,12 +121,12 @@ public final class PipeRun {
         for (Bore bore : bores) {
             bore.add(flowM3PerS, sum);
         }
-        return Require.finite(sum.value, "flowM3PerS");
+        return Require.result(sum.value);
     }
 
     /** Returns the loss of fittings alone, Pa, at a flow, m3/s, zero or more. */
     public double fittingPa(double flowM3PerS) {
-        return fittingPaPerFlow2 * Require.notNegative(flowM3PerS, "flowM3PerS") * flowM3PerS;
+        return Require.result(fittingPaPerFlow2 * Require.notNegative(flowM3PerS, "flowM3PerS") * flowM3PerS);
     }
 
     /** Returns the pressure, Pa, that the whole rise takes; negative when the run falls. */
@@ -136,7 +136,7 @@ public final class PipeRun {
 
     /** Returns friction, fittings and rise, Pa, at a flow, m3/s, zero or more. */
     public double totalPa(double flowM3PerS) {
-        return lossPa(flowM3PerS) + risePa;
+        return Require.result(lossPa(flowM3PerS) + risePa);
     }
 
     /**

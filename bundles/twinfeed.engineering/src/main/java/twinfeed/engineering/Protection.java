@@ -31,7 +31,7 @@ public final class Protection {
     public static double maxLoopImpedanceOhm(double multiple, double deviceA, double nominalV, double cMin) {
         Require.within(Require.positive(cMin, "cMin"), 0, 1, "cMin");
         double tripA = Require.positive(multiple, "multiple") * Require.positive(deviceA, "deviceA");
-        return cMin * Require.positive(nominalV, "nominalV") / tripA;
+        return Require.result(cMin * Require.positive(nominalV, "nominalV") / tripA);
     }
 
     /** Returns what a loop impedance that was measured cold is compared with, ohm: 80 % of the limit, ohm. */
@@ -47,14 +47,15 @@ public final class Protection {
      * @param temperatureFactor 1 for cold, {@link #WARM_FACTOR} for 70 degC, positive
      */
     public static double r1r2Ohm(double lengthM, double ohmPerMAt20C, double temperatureFactor) {
-        return Require.notNegative(lengthM, "lengthM")
+        return Require.result(Require.notNegative(lengthM, "lengthM")
                 * Require.positive(ohmPerMAt20C, "ohmPerMAt20C")
-                * Require.positive(temperatureFactor, "temperatureFactor");
+                * Require.positive(temperatureFactor, "temperatureFactor"));
     }
 
     /** Returns the loop impedance, ohm: Ze + (R1 + R2), added as numbers, which is on the safe side. */
     public static double loopImpedanceOhm(double externalOhm, double r1r2Ohm) {
-        return Require.notNegative(externalOhm, "externalOhm") + Require.notNegative(r1r2Ohm, "r1r2Ohm");
+        return Require.result(
+                Require.notNegative(externalOhm, "externalOhm") + Require.notNegative(r1r2Ohm, "r1r2Ohm"));
     }
 
     /**
@@ -65,12 +66,12 @@ public final class Protection {
      * @param residualA IdN, rated residual current, A, positive
      */
     public static double electrodeLimitOhm(double touchLimitV, double residualA) {
-        return Require.positive(touchLimitV, "touchLimitV") / Require.positive(residualA, "residualA");
+        return Require.result(Require.positive(touchLimitV, "touchLimitV") / Require.positive(residualA, "residualA"));
     }
 
     /** Returns the current, A, that a voltage, V (zero or more), drives through a loop, ohm (positive). */
     public static double faultCurrentA(double voltageV, double loopOhm) {
-        return Require.notNegative(voltageV, "voltageV") / Require.positive(loopOhm, "loopOhm");
+        return Require.result(Require.notNegative(voltageV, "voltageV") / Require.positive(loopOhm, "loopOhm"));
     }
 
     /**
@@ -92,17 +93,18 @@ public final class Protection {
 
     /** Returns the smallest cross-section, mm2, for a let-through energy I^2 t, A2s (zero or more), and a factor k. */
     public static double areaForLetThroughMm2(double letThroughA2s, double k) {
-        return Math.sqrt(Require.notNegative(letThroughA2s, "letThroughA2s")) / Require.positive(k, "k");
+        return Require.result(
+                Math.sqrt(Require.notNegative(letThroughA2s, "letThroughA2s")) / Require.positive(k, "k"));
     }
 
     /** Returns the energy I^2 t, A2s, that a conductor of an area, mm2 (positive), withstands: k^2 S^2. */
     public static double withstandA2s(double areaMm2, double k) {
         double product = Require.positive(areaMm2, "areaMm2") * Require.positive(k, "k");
-        return product * product;
+        return Require.result(product * product);
     }
 
     /** Returns the time, s, for which a conductor of an area, mm2, withstands a current, A; all positive: k^2 S^2/I^2. */
     public static double adiabaticTimeS(double areaMm2, double currentA, double k) {
-        return withstandA2s(areaMm2, k) / (Require.positive(currentA, "currentA") * currentA);
+        return Require.result(withstandA2s(areaMm2, k) / (Require.positive(currentA, "currentA") * currentA));
     }
 }

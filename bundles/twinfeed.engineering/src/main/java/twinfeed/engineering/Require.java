@@ -33,6 +33,11 @@ final class Require {
         return value;
     }
 
+    /** A result that arguments far beyond any house have driven past the range of a double is refused as well. */
+    static double result(double value) {
+        return finite(value, "result");
+    }
+
     static double waterTemperature(double temperatureC, String argument) {
         if (finite(temperatureC, argument) < Water.LOWEST_C || temperatureC > Water.HIGHEST_C) {
             throw new DomainException(Trouble.OUTSIDE_WATER_RANGE, argument, temperatureC);

@@ -56,14 +56,14 @@ public record SupplyCurve(double staticPa, double runningPa, double testFlowM3Pe
     public double pressureAt(double flowM3PerS, double exponent) {
         double ratio = Require.notNegative(flowM3PerS, "flowM3PerS") / testFlowM3PerS;
         double drop = dropPa() * Math.pow(ratio, Require.within(exponent, 1, 2, "exponent"));
-        return staticPa - Require.finite(drop, "flowM3PerS");
+        return Require.result(staticPa - drop);
     }
 
     @Override
     public double slopeAt(double flowM3PerS) {
         double exponent = exponentAt(flowM3PerS);
         double ratio = Require.notNegative(flowM3PerS, "flowM3PerS") / testFlowM3PerS;
-        return -exponent * dropPa() / testFlowM3PerS * Math.pow(ratio, exponent - 1);
+        return Require.result(-exponent * dropPa() / testFlowM3PerS * Math.pow(ratio, exponent - 1));
     }
 
     private double exponentAt(double flowM3PerS) {

@@ -45,7 +45,8 @@ public record SwitchMargin(double toMakePa, double toBreakPa) {
     public static double inletChamberPa(double inletPressurePa, double strainerPaPerFlow2, double flowM3PerS) {
         Require.notNegative(strainerPaPerFlow2, "strainerPaPerFlow2");
         Require.notNegative(flowM3PerS, "flowM3PerS");
-        return Require.finite(inletPressurePa, "inletPressurePa") - strainerPaPerFlow2 * flowM3PerS * flowM3PerS;
+        return Require.result(
+                Require.finite(inletPressurePa, "inletPressurePa") - strainerPaPerFlow2 * flowM3PerS * flowM3PerS);
     }
 
     /**
@@ -60,7 +61,7 @@ public record SwitchMargin(double toMakePa, double toBreakPa) {
             double downstreamPaPerFlow2, double flowM3PerS, double handsetHeightM, Fluid fluid) {
         Require.notNegative(downstreamPaPerFlow2, "downstreamPaPerFlow2");
         Require.notNegative(flowM3PerS, "flowM3PerS");
-        return downstreamPaPerFlow2 * flowM3PerS * flowM3PerS + fluid.pressureOfHead(handsetHeightM);
+        return Require.result(downstreamPaPerFlow2 * flowM3PerS * flowM3PerS + fluid.pressureOfHead(handsetHeightM));
     }
 
     /**
@@ -103,19 +104,18 @@ public record SwitchMargin(double toMakePa, double toBreakPa) {
      * @param breakPa break pressure, Pa, zero or more
      * @param unit the unit with its throttle held, as seen from its inlet
      * @param strainerPaPerFlow2 R_s, Pa/(m3/s)^2, zero or more
-     * @return the flow; zero flow when the height after the inlet alone holds the switch ({@link Trouble#HELD_BY_HEIGHT});
-     *     {@link Trouble#ALL_PRESSURE_LOST} when the strainer takes as much as the whole unit
+     * @return the flow; {@link Trouble#ALL_PRESSURE_LOST} when the strainer takes as much as the whole unit;
+     *     {@link Trouble#HELD_BY_HEIGHT} when the height after the inlet alone keeps the switch made
      */
     public static Solution breakFlowInInletChamber(double breakPa, Outlet unit, double strainerPaPerFlow2) {
         Require.notNegative(breakPa, "breakPa");
         Require.notNegative(strainerPaPerFlow2, "strainerPaPerFlow2");
         double afterStrainer = unit.resistancePaPerFlow2() - strainerPaPerFlow2;
-        if (unit.backPressurePa() >= breakPa) {
-            return Solution.none(Trouble.HELD_BY_HEIGHT);
+        if (afterStrainer <= 0) {
+            return Solution.none(Trouble.ALL_PRESSURE_LOST);
         }
-        return afterStrainer <= 0
-                ? Solution.none(Trouble.ALL_PRESSURE_LOST)
-                : Solution.of(Math.sqrt((breakPa - unit.backPressurePa()) / afterStrainer));
+        double leftPa = breakPa - unit.backPressurePa();
+        return leftPa <= 0 ? Solution.none(Trouble.HELD_BY_HEIGHT) : Solution.of(Math.sqrt(leftPa / afterStrainer));
     }
 
     /**

@@ -28,8 +28,8 @@ public final class Throttle {
      * @param pressureRatio pressure across it after, over before, zero or more
      */
     public static double flowAtRatio(double flowM3PerS, double pressureRatio) {
-        return Require.notNegative(flowM3PerS, "flowM3PerS")
-                * Math.sqrt(Require.notNegative(pressureRatio, "pressureRatio"));
+        return Require.result(Require.notNegative(flowM3PerS, "flowM3PerS")
+                * Math.sqrt(Require.notNegative(pressureRatio, "pressureRatio")));
     }
 
     /**
@@ -62,6 +62,7 @@ public final class Throttle {
      * @param flowM3PerS flow, m3/s, zero or more
      */
     public static double neededInletPressurePa(Outlet downstream, double leastDifferencePa, double flowM3PerS) {
-        return downstream.pressureAt(flowM3PerS) + Require.notNegative(leastDifferencePa, "leastDifferencePa");
+        return Require.result(
+                downstream.pressureAt(flowM3PerS) + Require.notNegative(leastDifferencePa, "leastDifferencePa"));
     }
 }

@@ -7,7 +7,7 @@ package twinfeed.engineering;
  * <p>The names are stable keys: faces look up their text by them.
  */
 public enum Trouble {
-    /** An argument is NaN or infinite. */
+    /** An argument is NaN or infinite, or so large that the result (then the argument is called "result") would be. */
     NOT_FINITE,
     /** An argument is below zero where only zero and above has a meaning. */
     NEGATIVE,
