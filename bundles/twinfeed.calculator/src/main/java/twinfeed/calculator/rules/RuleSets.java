@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.rules;
 
+import java.io.IOException;
 import java.io.InputStream;
-import java.util.LinkedHashMap;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,41 +14,76 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * The rule sets that are there. Each is a folder of data files whose {@code numbers.csv} holds title, caution and single
  * numbers; adding one needs its folder and a line in {@code index.csv}, and no code.
+ *
+ * <p>A user's own rule sets lie in a folder that the system property {@link #FOLDER} names: each sub-folder with the same files
+ * is one, and its name is its id. The folder is looked at once for each value of the property.
  */
 public final class RuleSets {
     /** Id of the rule set that is used where a survey names none. */
     public static final String DEFAULT = "bs7671-2018-a2";
 
-    private static final List<String> TABLES = List.of(
-            "cables", "capacity", "methods", "ambient", "grouping", "insulation", "devices", "loop", "diversity");
+    /** System property that names the folder of the user's own rule sets. */
+    public static final String FOLDER = "twinfeed.rules";
 
-    private static final Map<String, RuleSet> LOADED = new ConcurrentHashMap<>();
+    private static final Map<String, RuleShelf> SHELVES = new ConcurrentHashMap<>();
 
     private RuleSets() {}
 
-    /** The ids, in the order of the index. */
+    /**
+     * The ids: those that come with the program in the order of the index, then the user's own by name.
+     *
+     * @throws IllegalArgumentException if the user's folder cannot be read or takes an id that is there
+     */
     public static List<String> ids() {
-        return read("index", "index.csv").rows().stream()
+        return shelf().ids();
+    }
+
+    /**
+     * A rule set, or empty if there is none of that id.
+     *
+     * @throws IllegalArgumentException if one of its data files is missing or wrong; the message names file, row and column
+     */
+    public static Optional<RuleSet> find(String id) {
+        return shelf().find(id);
+    }
+
+    /** The rule set that is used where a survey names none. */
+    public static RuleSet standard() {
+        return find(DEFAULT).orElseThrow(() -> new IllegalStateException("rule set " + DEFAULT + " is missing"));
+    }
+
+    private static RuleShelf shelf() {
+        return SHELVES.computeIfAbsent(System.getProperty(FOLDER, ""), RuleSets::open);
+    }
+
+    private static RuleShelf open(String folder) {
+        List<String> own = built("index", "index.csv").rows().stream()
                 .map(row -> row.getOrDefault("id", ""))
                 .toList();
+        return new RuleShelf(own, folder.isEmpty() ? null : Path.of(folder));
     }
 
-    /** A rule set, or empty if there is none of that id. */
-    public static Optional<RuleSet> find(String id) {
-        return ids().contains(id) ? Optional.of(LOADED.computeIfAbsent(id, RuleSets::load)) : Optional.empty();
-    }
-
-    private static RuleSet load(String id) {
-        Map<String, Table> tables = new LinkedHashMap<>();
-        TABLES.forEach(name -> tables.put(name, read(name, id + "/" + name + ".csv")));
-        return new RuleSet(id, read("numbers", id + "/numbers.csv"), tables);
-    }
-
-    private static Table read(String name, String file) {
-        InputStream stream = RuleSets.class.getResourceAsStream(file);
-        if (stream == null) {
-            throw new IllegalStateException("rule data " + file + " is missing");
+    /** A data file that comes with the program. */
+    static Table built(String name, String file) {
+        try (InputStream stream = RuleSets.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException("rule data " + file + " is missing");
+            }
+            return Table.read(name, stream);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("rule data " + file, unreadable);
         }
-        return Table.read(name, stream);
+    }
+
+    /** A data file of the user. */
+    static Table foreign(Path file) {
+        try (InputStream stream = Files.newInputStream(file)) {
+            return Table.read(file.toString(), stream);
+        } catch (IOException | UncheckedIOException unreadable) {
+            throw new IllegalArgumentException(
+                    "rule data " + file + " cannot be read; give a rule set all its files: numbers.csv, "
+                            + String.join(".csv, ", RuleSet.TABLES) + ".csv",
+                    unreadable);
+        }
     }
 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -21,9 +22,10 @@ import org.apache.commons.csv.CSVRecord;
  * @param name file name without ending
  * @param source citation from the head
  * @param sure how sure the values are, from the head
+ * @param units units of the columns, from the head
  * @param rows the rows
  */
-public record Table(String name, String source, String sure, List<Map<String, String>> rows) {
+public record Table(String name, String source, String sure, String units, List<Map<String, String>> rows) {
     public Table {
         rows = List.copyOf(rows);
     }
@@ -33,7 +35,7 @@ public record Table(String name, String source, String sure, List<Map<String, St
      *
      * @param name what to call it, for messages
      * @param stream UTF-8 text
-     * @throws IllegalArgumentException if the head lacks source or sure
+     * @throws IllegalArgumentException if the head lacks source, sure or units, or the text is no table
      */
     public static Table read(String name, InputStream stream) {
         CSVFormat format = CSVFormat.DEFAULT
@@ -50,7 +52,8 @@ public record Table(String name, String source, String sure, List<Map<String, St
             String head = head(parser, records);
             List<Map<String, String>> rows = new ArrayList<>();
             records.forEach(each -> rows.add(each.toMap()));
-            return new Table(name, entry(name, head, "source"), entry(name, head, "sure"), rows);
+            return new Table(
+                    name, entry(name, head, "source"), entry(name, head, "sure"), entry(name, head, "units"), rows);
         } catch (IOException unreadable) {
             throw new UncheckedIOException("table " + name, unreadable);
         }
@@ -72,6 +75,13 @@ public record Table(String name, String source, String sure, List<Map<String, St
                 .findFirst()
                 .orElseThrow(
                         () -> new IllegalArgumentException("table " + name + " has no head line \"# " + key + ":\""));
+    }
+
+    /** The rows in a form that names table, row and column when something is wrong with a value. */
+    List<TableRow> typed() {
+        return IntStream.range(0, rows.size())
+                .mapToObj(at -> new TableRow(name, at + 1, rows.get(at)))
+                .toList();
     }
 
     /** A number of a row. */
