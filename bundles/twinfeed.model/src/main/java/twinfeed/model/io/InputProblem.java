@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.model.io;
+
+/**
+ * One thing that is wrong with a file.
+ *
+ * @param file name of the file as it was given
+ * @param line its line, from 1; 0 if no line is to blame
+ * @param element where in it, for example {@code survey.water.test.runningPressure}; empty for the file as a whole
+ * @param reading what is written there; empty if that tells nothing
+ * @param wrong what is wrong, as a clause
+ * @param right what would be right, as a clause
+ */
+public record InputProblem(String file, int line, String element, String reading, String wrong, String right) {
+    private static final int LONGEST_SHOWN = 60;
+
+    /** A problem of the file as a whole. */
+    public static InputProblem ofFile(String file, String wrong, String right) {
+        return new InputProblem(file, 0, "", "", wrong, right);
+    }
+
+    /** All of it in one line: {@code alder-beck.job, line 12, survey.water.test.flow "12": "12" has no unit; ...}. */
+    @Override
+    public String toString() {
+        StringBuilder out = new StringBuilder(file);
+        if (line > 0) {
+            out.append(", line ").append(line);
+        }
+        if (!element.isEmpty()) {
+            out.append(", ").append(element);
+        }
+        if (!reading.isEmpty()) {
+            out.append(" \"").append(shortened()).append('"');
+        }
+        return oneLine(out.append(": ").append(wrong).append("; ").append(right));
+    }
+
+    private String shortened() {
+        return reading.length() <= LONGEST_SHOWN ? reading : reading.substring(0, LONGEST_SHOWN) + "...";
+    }
+
+    private static String oneLine(StringBuilder text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isISOControl(text.charAt(i))) {
+                text.setCharAt(i, ' ');
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.model.io;
+
+import java.util.Collection;
+import java.util.Locale;
+
+/** The known name that is spelled most like an unknown one. */
+public final class NearestName {
+    private NearestName() {}
+
+    /**
+     * The nearest name by the number of letters to be put in, taken out or changed, without regard to case.
+     *
+     * @param unknown what was written
+     * @param known the names that are known
+     * @return one of them, the first of equally near ones; empty if none is nearer than half the length of what was written
+     */
+    public static String of(String unknown, Collection<String> known) {
+        String best = "";
+        int least = Math.max(2, unknown.length() / 2) + 1;
+        for (String name : known) {
+            int distance = Math.abs(name.length() - unknown.length()) < least ? distance(unknown, name) : least;
+            if (distance < least) {
+                least = distance;
+                best = name;
+            }
+        }
+        return best;
+    }
+
+    private static int distance(String first, String second) {
+        String a = first.toLowerCase(Locale.ROOT);
+        String b = second.toLowerCase(Locale.ROOT);
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}
