@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import java.util.List;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.engineering.Heat;
+import twinfeed.model.catalogue.Element;
+import twinfeed.model.catalogue.Heater;
+
+/** What the rating alone gives, what the low setting gives, and what comes out when an element has burnt out. */
+final class ElementFlow implements FlowAnswer {
+    private static final int DESIGN = 0;
+
+    private final Wish wish;
+
+    ElementFlow(Wish wish) {
+        this.wish = wish;
+    }
+
+    @Override
+    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+        Heater heater = candidate.heater();
+        atRating(heater, findings);
+        double[] elementsW = elementsW(heater);
+        if (!findings.blocked(FlowChecks.LOW_POWER, exchange, ExchangeKey.DELIVERED_POWER)) {
+            lowPower(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+        }
+        if (!findings.blocked(FlowChecks.ONE_ELEMENT, exchange, ExchangeKey.DELIVERED_POWER)) {
+            oneElement(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+        }
+    }
+
+    /** So that something can be said of a heater before anybody has seen the cable; it decides nothing. */
+    private void atRating(Heater heater, Findings findings) {
+        if (findings.blocked(FlowChecks.AT_RATING)) {
+            return;
+        }
+        if (!DeliveredPower.rated(heater)) {
+            findings.on(FlowChecks.AT_RATING)
+                    .cannotTell(List.of("heater.power"))
+                    .add();
+            return;
+        }
+        double ratedW = heater.getPower().si();
+        if (!wish.heats(DESIGN)) {
+            findings.on(FlowChecks.AT_RATING).outcome(Outcome.NOT_APPLICABLE).add();
+            return;
+        }
+        findings.on(FlowChecks.AT_RATING)
+                .report(wish.outletFlow(ratedW, DESIGN))
+                .condition(Condition.of(wish.grid().intakes().get(DESIGN), null, null))
+                .argument("power", ratedW / 1000)
+                .argument("voltage", heater.getVoltage().si())
+                .argument("inletFlow", wish.inletFlow(ratedW, DESIGN))
+                .working(() -> FlowWorking.outletFlow(ratedW, wish.intakeC(DESIGN), wish.outletC()))
+                .add();
+    }
+
+    /** The listed elements' powers; an element without a power, or only one, tells nothing of a low setting. */
+    private static double[] elementsW(Heater heater) {
+        List<Element> elements = heater.getElements();
+        double[] powers = new double[elements.size()];
+        for (int i = 0; i < powers.length; i++) {
+            Element element = elements.get(i);
+            if (element.getPower() == null || element.getPower().si() <= 0) {
+                return new double[0];
+            }
+            powers[i] = element.getPower().si();
+        }
+        return powers;
+    }
+
+    /** Share of full power of the smallest element alone, by which the low setting heats. */
+    private static double leastShare(double... elementsW) {
+        double least = Double.MAX_VALUE;
+        double sum = 0;
+        for (double element : elementsW) {
+            least = Math.min(least, element);
+            sum += element;
+        }
+        return least / sum;
+    }
+
+    /** Share of full power that is left when the largest element is open: the coldest that one fault can make it. */
+    private static double leastShareLeft(double... elementsW) {
+        double most = 0;
+        double sum = 0;
+        for (double element : elementsW) {
+            most = Math.max(most, element);
+            sum += element;
+        }
+        return 1 - most / sum;
+    }
+
+    private void lowPower(double[] elementsW, double powerW, Findings findings) {
+        int warmest = wish.warmest();
+        if (elementsW.length < 2 || !wish.heats(warmest)) {
+            findings.on(FlowChecks.LOW_POWER).outcome(Outcome.NOT_APPLICABLE).add();
+            return;
+        }
+        double share = leastShare(elementsW);
+        findings.on(FlowChecks.LOW_POWER)
+                .report(wish.outletFlow(share * powerW, warmest))
+                .condition(condition(warmest))
+                .argument("power", share * powerW / 1000)
+                .argument("winter", wish.outletFlow(share * powerW, DESIGN))
+                .working(() -> FlowWorking.shareFlow(powerW, share, wish.intakeC(warmest), wish.outletC()))
+                .add();
+    }
+
+    private Condition condition(int intake) {
+        return Condition.of(
+                wish.grid().intakes().get(intake),
+                wish.grid().voltage(wish.grid().nominal()),
+                null);
+    }
+
+    private void oneElement(double[] elementsW, double powerW, Findings findings) {
+        if (elementsW.length < 2 || !wish.heats(DESIGN) || powerW <= 0) {
+            findings.on(FlowChecks.ONE_ELEMENT).outcome(Outcome.NOT_APPLICABLE).add();
+            return;
+        }
+        double share = leastShareLeft(elementsW);
+        double massFlow = wish.massFlow(powerW, DESIGN);
+        double outletC = Heat.outletTemperature(share * powerW, wish.intakeC(DESIGN), massFlow)
+                .value();
+        findings.on(FlowChecks.ONE_ELEMENT)
+                .report(outletC)
+                .condition(condition(DESIGN))
+                .argument("power", share * powerW / 1000)
+                .argument("flow", wish.outletFlow(powerW, DESIGN))
+                .working(() -> FlowWorking.shareOutlet(powerW, share, wish.intakeC(DESIGN), wish.outletC()))
+                .add();
+    }
+}

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.Findings;
+
+/** Answers some of the checks for one heater. */
+@FunctionalInterface
+interface FlowAnswer {
+    /** Adds the findings. */
+    void answer(Candidate candidate, Exchange exchange, Findings findings);
+}

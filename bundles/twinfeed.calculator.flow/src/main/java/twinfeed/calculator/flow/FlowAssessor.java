@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import java.util.List;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Grid;
+
+/** Judges the flow of heaters in one house. */
+final class FlowAssessor implements Assessor {
+    private final Wish wish;
+    private final List<FlowAnswer> answers;
+    private final TemperatureAdvice advice;
+
+    FlowAssessor(Context context, Wish wish) {
+        this.wish = wish;
+        this.advice = new TemperatureAdvice(context, wish);
+        this.answers = List.of(
+                new WinterFlow(wish, context.parameters().si("least") * Wish.L_PER_MIN),
+                new MonthlyFlow(wish, context.survey().getUnit()),
+                new ElementFlow(wish));
+    }
+
+    @Override
+    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+        if (!wish.faults().isEmpty()) {
+            exchange.lack(ExchangeKey.WISHED_FLOW, wish.faults());
+            for (Check check : FlowChecks.ALL) {
+                findings.on(check).cannotTell(wish.faults()).add();
+            }
+            return;
+        }
+        give(exchange);
+        for (FlowAnswer answer : answers) {
+            answer.answer(candidate, exchange, findings);
+        }
+        advice.answer(candidate, findings);
+    }
+
+    private void give(Exchange exchange) {
+        if (!exchange.has(ExchangeKey.DELIVERED_POWER)) {
+            exchange.lack(ExchangeKey.WISHED_FLOW, exchange.lacking(ExchangeKey.DELIVERED_POWER));
+            return;
+        }
+        Grid grid = wish.grid();
+        double[] powerW = exchange.take(ExchangeKey.DELIVERED_POWER);
+        double[] flows = new double[ExchangeKey.WISHED_FLOW.size(grid)];
+        for (int intake = 0; intake < grid.intakes().size(); intake++) {
+            for (int voltage = 0; voltage < powerW.length; voltage++) {
+                flows[grid.index(intake, voltage)] = wish.massFlow(powerW[voltage], intake);
+            }
+        }
+        exchange.give(ExchangeKey.WISHED_FLOW, flows);
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import java.util.List;
+import org.osgi.service.component.annotations.Component;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Parameter;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+import twinfeed.units.Kind;
+
+/**
+ * How much water at the wished temperature the power that reaches the heater gives: in winter, month by month, on the low
+ * setting and with an element burnt out; and what is to be said of the temperatures that are wished and let in.
+ *
+ * <p>Heat is the difference of enthalpies, not a constant specific heat. Volume is given at the inlet, for the pipes, and at
+ * the outlet, for a bucket; the difference is near 1 %.
+ */
+@Component(service = Calculator.class)
+public final class FlowCalculator implements Calculator {
+    static final String ID = "flow";
+
+    /** Least flow that still feels like a shower: judgement. */
+    static final Parameter LEAST = Parameter.optional("least", Kind.FLOW, 3.0 / Wish.L_PER_MIN, 0, 20 / Wish.L_PER_MIN);
+
+    /** Outlet temperature above which the quote says so, degC: the healthcare maximum at a shower (read second hand). */
+    static final double FLAG_C = 41;
+
+    /** Outlet temperature from which the warning is strong, degC: judgement. */
+    static final double STRONG_C = 44;
+
+    static final Parameter FLAG = Parameter.optional("flag", Kind.TEMPERATURE, FLAG_C, 30, 60);
+
+    static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, STRONG_C, 30, 70);
+
+    private static final Statement STATEMENT = new Statement(
+            ID,
+            "0.1.0",
+            new Texts(FlowCalculator.class, "Flow"),
+            List.of(ExchangeKey.WISHED_FLOW),
+            List.of(ExchangeKey.DELIVERED_POWER),
+            FlowChecks.ALL,
+            List.of(LEAST, FLAG, STRONG),
+            FlowFormulas.ALL);
+
+    @Override
+    public Statement statement() {
+        return STATEMENT;
+    }
+
+    @Override
+    public Assessor prepare(Context context) {
+        return new FlowAssessor(context, Wish.of(context));
+    }
+}

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Water;
+
+/** Writes down, line by line, how a flow, a temperature or a power is found. */
+final class FlowWorking {
+    private static final String WATER = "IAPWS R7-97(2012), fitted";
+    private static final String BALANCE = "heat balance";
+    private static final String OHM = "Ohm's law";
+
+    private FlowWorking() {}
+
+    /** Volume flow at the outlet, L/min, of a power. */
+    static Working outletFlow(double powerW, double intakeC, double outletC) {
+        return addFlows(power(powerW), intakeC, outletC, true).build();
+    }
+
+    /** Volume flow at the inlet, L/min, of a power. */
+    static Working inletFlow(double powerW, double intakeC, double outletC) {
+        return addFlows(power(powerW), intakeC, outletC, false).build();
+    }
+
+    private static Working.Builder power(double powerW) {
+        return Working.start().input("P", "power", powerW, "W", "");
+    }
+
+    /** Adds the lines from the power {@code P} to the flow; the one asked for comes last. */
+    static Working.Builder addFlows(Working.Builder lines, double intakeC, double outletC, boolean outletLast) {
+        lines.input("T_in", "intake", intakeC, "°C", "").input("T_out", "outlet", outletC, "°C", "");
+        addEnthalpies(lines);
+        lines.step("m", "massFlow", "P / (h_out - h_in)", "kg/s", BALANCE);
+        addVolume(lines, outletLast ? "in" : "out");
+        return addVolume(lines, outletLast ? "out" : "in");
+    }
+
+    private static void addEnthalpies(Working.Builder lines) {
+        lines.step("h_in", "enthalpyIn", Water.enthalpyExpression("T_in"), "J/kg", WATER)
+                .step("h_out", "enthalpyOut", Water.enthalpyExpression("T_out"), "J/kg", WATER);
+    }
+
+    private static Working.Builder addVolume(Working.Builder lines, String end) {
+        String where = "in".equals(end) ? "In" : "Out";
+        return lines.step("rho_" + end, "density" + where, Water.densityExpression("T_" + end), "kg/m³", WATER)
+                .step("Q_" + end, "flow" + where, "m / rho_" + end + " * 60000", "L/min", "");
+    }
+
+    /** Winter flow of two heaters and their difference, L/min. */
+    static Working difference(double powerW, double presentW, double intakeC, double outletC) {
+        Working.Builder lines = power(powerW).input("P_now", "presentPower", presentW, "W", OHM);
+        addFlows(lines, intakeC, outletC, true);
+        return lines.step("Q_now", "presentFlow", "P_now / (h_out - h_in) / rho_out * 60000", "L/min", "")
+                .step("dQ", "flowGain", "Q_out - Q_now", "L/min", "")
+                .build();
+    }
+
+    /** Flow at the outlet, L/min, of a share of a power. */
+    static Working shareFlow(double powerW, double share, double intakeC, double outletC) {
+        Working.Builder lines = share(powerW, share);
+        return addFlows(lines, intakeC, outletC, true).build();
+    }
+
+    private static Working.Builder share(double powerW, double share) {
+        return Working.start()
+                .input("P_full", "fullPower", powerW, "W", "")
+                .input("s", "share", share, "", "")
+                .step("P", "power", "s * P_full", "W", "");
+    }
+
+    /** Outlet temperature, degC, when the flow is set for full power and a share of the power is left. */
+    static Working shareOutlet(double powerW, double share, double intakeC, double outletC) {
+        Working.Builder lines = share(powerW, share)
+                .input("T_in", "intake", intakeC, "°C", "")
+                .input("T_out", "outlet", outletC, "°C", "");
+        addEnthalpies(lines);
+        lines.step("m", "massFlow", "P_full / (h_out - h_in)", "kg/s", BALANCE)
+                .step("h_x", "enthalpyLeft", "h_in + P / m", "J/kg", BALANCE);
+        return addTemperature(lines, "h_x").build();
+    }
+
+    /** Adds the temperature of an enthalpy: a straight line for the start and two Newton steps. */
+    static Working.Builder addTemperature(Working.Builder lines, String enthalpy) {
+        return lines.step("T_0", "temperatureStart", Water.temperatureStartExpression(enthalpy), "°C", WATER)
+                .step("T_1", "temperatureStep", Water.temperatureStepExpression(enthalpy, "T_0"), "°C", WATER)
+                .step("T_x", "temperatureFound", Water.temperatureStepExpression(enthalpy, "T_1"), "°C", WATER);
+    }
+
+    /** Starts with the rating and, where both voltages are known, the power at the supply's. */
+    static Working.Builder rating(double ratedW, double ratedV, double supplyV) {
+        return Working.start()
+                .input("P_r", "ratedPower", ratedW, "W", "")
+                .input("U_r", "ratedVoltage", ratedV, "V", "")
+                .input("U", "supplyVoltage", supplyV, "V", "")
+                .step("P", "power", "P_r * (U / U_r)^2", "W", OHM);
+    }
+
+    /** Starts with a power put in. */
+    static Working.Builder plain(double powerW) {
+        return power(powerW);
+    }
+
+    /** The power, W, for a mass flow {@code m} and an intake {@code T_in} that are already among the lines. */
+    static Working.Builder addPower(Working.Builder lines, double outletC) {
+        lines.input("T_out", "outlet", outletC, "°C", "");
+        addEnthalpies(lines);
+        return lines.step("P", "power", "m * (h_out - h_in)", "W", BALANCE);
+    }
+
+    /** The outlet temperature, degC, of a power {@code P} and a mass flow {@code m} that are already among the lines. */
+    static Working.Builder addOutlet(Working.Builder lines) {
+        lines.step("h_in", "enthalpyIn", Water.enthalpyExpression("T_in"), "J/kg", WATER)
+                .step("h_out", "enthalpyOut", "h_in + P / m", "J/kg", BALANCE);
+        return addTemperature(lines, "h_out");
+    }
+
+    /** Adds a mass flow from a volume flow at the inlet, whose intake temperature {@code T_in} is put in here. */
+    static Working.Builder addMassFlow(Working.Builder lines, double flowM3PerS, double intakeC) {
+        return lines.input("T_in", "intake", intakeC, "°C", "")
+                .input("Q_in", "flowIn", flowM3PerS * Wish.L_PER_MIN, "L/min", "")
+                .step("rho_in", "densityIn", Water.densityExpression("T_in"), "kg/m³", WATER)
+                .step("m", "massFlow", "Q_in / 60000 * rho_in", "kg/s", "");
+    }
+}

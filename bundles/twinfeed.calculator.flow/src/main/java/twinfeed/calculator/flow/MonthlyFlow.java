@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Series;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.PresentUnit;
+
+/** The flow month by month, and how it compares with the unit that is there. */
+final class MonthlyFlow implements FlowAnswer {
+    private static final List<String> MONTHS =
+            List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+    private static final Series.Axis MONTH = new Series.Axis("month", "");
+    private static final Series.Axis FLOW = new Series.Axis("flow", "L/min");
+    private static final int DESIGN = 0;
+
+    private final Wish wish;
+    private final @Nullable Heater present;
+    private final List<Integer> heated = new ArrayList<>();
+    private final List<String> labels = new ArrayList<>();
+
+    MonthlyFlow(Wish wish, @Nullable PresentUnit unit) {
+        this.wish = wish;
+        Heater heater = unit == null ? null : unit.getHeater();
+        this.present = DeliveredPower.rated(heater) ? heater : null;
+        for (int i = 1; i < wish.grid().intakes().size(); i++) {
+            // A month in which nothing has to be heated has no flow to show.
+            if (wish.heats(i)) {
+                heated.add(i);
+                labels.add(MONTHS.get(wish.grid().intakes().get(i).month() - 1));
+            }
+        }
+    }
+
+    @Override
+    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+        if (!findings.blocked(FlowChecks.BY_MONTH, exchange, ExchangeKey.DELIVERED_POWER)) {
+            byMonth(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+        }
+        if (candidate.present()) {
+            findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE).add();
+        } else if (!findings.blocked(FlowChecks.COMPARISON)
+                && !findings.blocked(FlowChecks.COMPARISON, exchange, ExchangeKey.DELIVERED_POWER)) {
+            comparison(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+        }
+    }
+
+    private void byMonth(Candidate candidate, double powerW, Findings findings) {
+        int coldest = wish.coldest();
+        FindingBuilder finding = findings.on(FlowChecks.BY_MONTH).outcome(Outcome.NOT_APPLICABLE);
+        if (wish.heats(coldest)) {
+            finding.report(wish.outletFlow(powerW, coldest))
+                    .condition(condition(coldest))
+                    .argument("most", wish.outletFlow(powerW, wish.warmest()))
+                    .variant(wish.heats(wish.warmest()) ? "" : "unheated")
+                    .working(() -> FlowWorking.outletFlow(powerW, wish.intakeC(coldest), wish.outletC()))
+                    .series(curve("flow.byMonth", powerW));
+            if (present != null && !candidate.present()) {
+                finding.series(curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
+            }
+        }
+        finding.add();
+    }
+
+    private Series curve(String key, double powerW) {
+        double[] x = new double[heated.size()];
+        double[] y = new double[heated.size()];
+        for (int i = 0; i < x.length; i++) {
+            int intake = heated.get(i);
+            x[i] = wish.grid().intakes().get(intake).month();
+            y[i] = wish.outletFlow(powerW, intake);
+        }
+        return new Series(key, MONTH, FLOW, labels, x, y);
+    }
+
+    private double presentW(Heater heater, double powerW, Heater unit) {
+        return DeliveredPower.ofOtherW(heater, powerW, originV(), unit);
+    }
+
+    private double originV() {
+        return wish.grid().voltage(wish.grid().nominal());
+    }
+
+    private Condition condition(int intake) {
+        return Condition.of(wish.grid().intakes().get(intake), originV(), null);
+    }
+
+    private void comparison(Candidate candidate, double powerW, Findings findings) {
+        if (present == null) {
+            findings.on(FlowChecks.COMPARISON)
+                    .cannotTell(List.of("survey.unit.heater.power"))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE);
+        double presentW = presentW(candidate.heater(), powerW, present);
+        if (wish.heats(DESIGN)) {
+            double now = wish.outletFlow(presentW, DESIGN);
+            double gain = wish.outletFlow(powerW, DESIGN) - now;
+            finding.report(gain)
+                    .condition(condition(DESIGN))
+                    .variant(gain < 0 ? "less" : "")
+                    .argument("flow", now + gain)
+                    .argument("present", now)
+                    .argument("change", Math.abs(gain))
+                    .working(() -> FlowWorking.difference(powerW, presentW, wish.intakeC(DESIGN), wish.outletC()));
+        }
+        finding.add();
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.model.catalogue.Heater;
+
+/** The flow at the winter design intake: enough to shower, enough to bring the heat on, and what the rating would give. */
+final class WinterFlow implements FlowAnswer {
+    private static final int DESIGN = 0;
+    private static final String LEAST_SOURCE = "judgement: a weaker flow is felt as a trickle";
+    private static final String INSTRUCTIONS = "maker's instructions";
+
+    private final Wish wish;
+    private final double leastLPerMin;
+
+    WinterFlow(Wish wish, double leastLPerMin) {
+        this.wish = wish;
+        this.leastLPerMin = leastLPerMin;
+    }
+
+    @Override
+    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+        winter(exchange, findings);
+        activation(candidate.heater(), exchange, findings);
+    }
+
+    private void winter(Exchange exchange, Findings findings) {
+        if (findings.blocked(FlowChecks.WINTER, exchange, ExchangeKey.DELIVERED_POWER)) {
+            return;
+        }
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
+        FindingBuilder finding = start(findings, powerW);
+        if (wish.heats(DESIGN)) {
+            finding.compare(wish.outletFlow(powerW, DESIGN), leastLPerMin)
+                    .working(() -> FlowWorking.outletFlow(powerW, wish.intakeC(DESIGN), wish.outletC()));
+        }
+        finding.source(LEAST_SOURCE).add();
+    }
+
+    private FindingBuilder start(Findings findings, double powerW) {
+        return findings.on(FlowChecks.WINTER)
+                .outcome(Outcome.NOT_APPLICABLE)
+                .condition(condition())
+                .argument("power", powerW / 1000)
+                .argument("intake", wish.intakeC(DESIGN))
+                .argument("outlet", wish.outletC())
+                .argument("inletFlow", wish.inletFlow(powerW, DESIGN));
+    }
+
+    private Condition condition() {
+        return Condition.of(
+                wish.grid().intakes().get(DESIGN),
+                wish.grid().voltage(wish.grid().nominal()),
+                null);
+    }
+
+    /** The sensor sits in the cold inlet, so the volume at the inlet counts. */
+    private void activation(Heater heater, Exchange exchange, Findings findings) {
+        if (heater.getActivationFlow() == null) {
+            findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE).add();
+            return;
+        }
+        if (findings.blocked(FlowChecks.ACTIVATION, exchange, ExchangeKey.DELIVERED_POWER)) {
+            return;
+        }
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
+        FindingBuilder finding = findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE);
+        if (wish.heats(DESIGN)) {
+            finding.compare(
+                            wish.inletFlow(powerW, DESIGN),
+                            heater.getActivationFlow().si() * Wish.L_PER_MIN)
+                    .argument("outlet", wish.outletC())
+                    .working(() -> FlowWorking.inletFlow(powerW, wish.intakeC(DESIGN), wish.outletC()));
+        }
+        finding.condition(condition()).source(INSTRUCTIONS).add();
+    }
+}

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.flow;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Intake;
+import twinfeed.engineering.Water;
+import twinfeed.model.survey.Survey;
+
+/**
+ * The wished outlet temperature, with the heat that every intake of the grid needs, worked out once for all heaters.
+ *
+ * <p>A temperature outside liquid water is no wish: {@link #faults} names the reading and there is no heat.
+ */
+final class Wish {
+    /** Litres a minute in a cubic metre a second. */
+    static final double L_PER_MIN = 60_000;
+
+    /** Outlet temperature where nobody says one, degC: common practice, the middle of 38..41. */
+    private static final double USUAL_OUTLET_C = 40;
+
+    private final double outletC;
+    private final double outletDensity;
+    private final Grid grid;
+    private final double[] riseJPerKg;
+    private final double[] inletDensity;
+    private final List<String> faults;
+
+    private Wish(double outletC, Grid grid, List<String> faults) {
+        this.outletC = outletC;
+        this.grid = grid;
+        this.faults = List.copyOf(faults);
+        int count = grid.intakes().size();
+        this.riseJPerKg = new double[count];
+        this.inletDensity = new double[count];
+        this.outletDensity = faults.isEmpty() ? Water.density(outletC) : 0;
+        for (int i = 0; i < count && faults.isEmpty(); i++) {
+            double intakeC = intakeC(i);
+            riseJPerKg[i] = Math.max(0, Water.enthalpy(outletC) - Water.enthalpy(intakeC));
+            inletDensity[i] = Water.density(intakeC);
+        }
+    }
+
+    /** The wish of a survey; a default is recorded as an assumption. */
+    static Wish of(Context context) {
+        Survey survey = context.survey();
+        double outletC = USUAL_OUTLET_C;
+        if (survey.getWishedOutlet() == null) {
+            context.assume("wishedOutlet", Map.of("temperature", USUAL_OUTLET_C));
+        } else {
+            outletC = survey.getWishedOutlet().si();
+        }
+        List<String> faults = new ArrayList<>();
+        if (!liquid(outletC)) {
+            faults.add("survey.wishedOutlet");
+        }
+        for (Intake intake : context.grid().intakes()) {
+            String reading = intake.design() ? "survey.winterIntake" : "survey.climate";
+            if (!liquid(intake.temperatureC()) && !faults.contains(reading)) {
+                faults.add(reading);
+            }
+        }
+        return new Wish(outletC, context.grid(), faults);
+    }
+
+    private static boolean liquid(double temperatureC) {
+        return temperatureC >= Water.LOWEST_C && temperatureC <= Water.HIGHEST_C;
+    }
+
+    /** Readings that are no temperatures of liquid water; empty where the wish can be worked with. */
+    List<String> faults() {
+        return faults;
+    }
+
+    /** The wished outlet temperature, degC. */
+    double outletC() {
+        return outletC;
+    }
+
+    /** The conditions. */
+    Grid grid() {
+        return grid;
+    }
+
+    /** An intake temperature, degC. */
+    double intakeC(int intake) {
+        return grid.intakes().get(intake).temperatureC();
+    }
+
+    /** Whether an intake has to be heated at all. */
+    boolean heats(int intake) {
+        return riseJPerKg[intake] > 0;
+    }
+
+    /** Mass flow, kg/s, that a power heats from an intake to the wish; 0 where nothing has to be heated. */
+    double massFlow(double powerW, int intake) {
+        return heats(intake) ? powerW / riseJPerKg[intake] : 0;
+    }
+
+    /** The same as volume at the inlet, L/min: what the pipes carry. */
+    double inletFlow(double powerW, int intake) {
+        return massFlow(powerW, intake) / inletDensity[intake] * L_PER_MIN;
+    }
+
+    /** The same as volume at the outlet, L/min: what a bucket catches. */
+    double outletFlow(double powerW, int intake) {
+        return massFlow(powerW, intake) / outletDensity * L_PER_MIN;
+    }
+
+    /** Index of the warmest month; of the design intake where the grid has no months. */
+    int warmest() {
+        int warmest = grid.intakes().size() - 1;
+        for (int i = warmest - 1; i > 0; i--) {
+            if (intakeC(i) > intakeC(warmest)) {
+                warmest = i;
+            }
+        }
+        return warmest;
+    }
+
+    /** Index of the coldest month; of the design intake where the grid has no months. */
+    int coldest() {
+        int coldest = Math.min(1, grid.intakes().size() - 1);
+        for (int i = coldest + 1; i < grid.intakes().size(); i++) {
+            if (intakeC(i) < intakeC(coldest)) {
+                coldest = i;
+            }
+        }
+        return coldest;
+    }
+}
