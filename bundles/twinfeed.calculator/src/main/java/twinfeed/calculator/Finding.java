@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param workingSupplier makes the working when somebody asks for it; pure
  * @param series curves that belong to the finding
  * @param remedies work that can mend it, as far as this calculator knows
+ * @param chance how sure the outcome is, given the tolerances of the readings; absent where that was not asked
  */
 public record Finding(
         String calculator,
@@ -34,7 +35,8 @@ public record Finding(
         String source,
         Supplier<Working> workingSupplier,
         List<Series> series,
-        List<Remedy> remedies) {
+        List<Remedy> remedies,
+        @Nullable Chance chance) {
 
     /**
      * Value and limit of a finding, both finite.
@@ -49,6 +51,29 @@ public record Finding(
                 throw new IllegalArgumentException("a figure is not finite: " + value + ", " + limit);
             }
         }
+    }
+
+    /** The same with how sure it is; too close to call where the chance is neither small nor large. */
+    public Finding withChance(Chance sampled) {
+        return new Finding(
+                calculator,
+                check,
+                sampled.tooClose() ? Outcome.TOO_CLOSE : outcome,
+                figures,
+                condition,
+                variant,
+                arguments,
+                missing,
+                source,
+                workingSupplier,
+                series,
+                remedies,
+                sampled);
+    }
+
+    /** Whether the finding keeps its option from suiting: a deciding check that fails or is too close to call. */
+    public boolean stands() {
+        return check.kind().deciding() && (outcome == Outcome.FAILS || outcome == Outcome.TOO_CLOSE);
     }
 
     /** The working, empty where there is none. */

@@ -115,6 +115,7 @@ public final class FindingBuilder {
                 source,
                 working,
                 List.copyOf(series),
-                List.copyOf(remedies)));
+                List.copyOf(remedies),
+                null));
     }
 }

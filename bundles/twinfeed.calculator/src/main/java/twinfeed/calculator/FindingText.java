@@ -30,7 +30,7 @@ public final class FindingText {
     /** The finding in one sentence. */
     public String sentence(Finding finding) {
         Texts texts = texts(finding);
-        for (String key : keys(finding)) {
+        for (String key : finding.outcome() == Outcome.TOO_CLOSE ? List.<String>of() : keys(finding)) {
             if (texts.has(key)) {
                 return texts.format(locale, key, arguments(finding));
             }
@@ -52,11 +52,21 @@ public final class FindingText {
             arguments.put("margin", figures.margin());
             arguments.put("shortfall", -figures.margin());
         }
+        Chance chance = finding.chance();
+        if (chance != null) {
+            arguments.put("chance", chance.passes() * 100);
+            arguments.put("remeasure", remeasure(chance));
+        }
         arguments.put("unit", finding.check().unit());
         arguments.put("condition", condition(finding.condition()));
         arguments.put("missing", String.join(", ", missing(finding)));
         arguments.put("title", title(finding));
         return arguments;
+    }
+
+    /** The reading to take again, in words; all of them where none stands out. */
+    public String remeasure(Chance chance) {
+        return chance.remeasure().isEmpty() ? Runner.TEXTS.get(locale, "reading.all") : reading(chance.remeasure());
     }
 
     /** The missing readings in words. */

@@ -8,12 +8,12 @@ package twinfeed.calculator;
 @FunctionalInterface
 public interface IntakeModel {
     /**
-     * Intake temperature on one day, degC.
+     * Intake temperature of one month, degC.
      *
      * @param annualMeanAirC mean air temperature of the year, degC
      * @param monthlySpreadK warmest less coldest month's mean air temperature, K
-     * @param dayOfYear day of the year, 1 to 365
+     * @param month 1 to 12
      * @param southern whether the place lies in the southern hemisphere
      */
-    double temperatureC(double annualMeanAirC, double monthlySpreadK, double dayOfYear, boolean southern);
+    double temperatureC(double annualMeanAirC, double monthlySpreadK, int month, boolean southern);
 }

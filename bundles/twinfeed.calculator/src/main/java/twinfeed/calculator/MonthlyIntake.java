@@ -12,8 +12,6 @@ final class MonthlyIntake {
     /** Climate id for which the model computes the months from the survey's air temperatures. */
     static final String MODEL = "model";
 
-    private static final double DAYS_PER_MONTH = 365.0 / 12;
-
     private final Survey survey;
     private final IntakeModel model;
 
@@ -42,7 +40,7 @@ final class MonthlyIntake {
         double spread = survey.getMonthlyAirSpread().si();
         boolean southern = Boolean.TRUE.equals(survey.getSouthern());
         double[] months = new double[12];
-        Arrays.setAll(months, month -> model.temperatureC(mean, spread, (month + 0.5) * DAYS_PER_MONTH, southern));
+        Arrays.setAll(months, month -> model.temperatureC(mean, spread, month + 1, southern));
         return months;
     }
 }

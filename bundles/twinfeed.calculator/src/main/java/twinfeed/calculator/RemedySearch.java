@@ -26,24 +26,31 @@ public final class RemedySearch {
     /** So many sets are judged before the search gives up, and says so. */
     public static final int MOST_SETS = 4000;
 
-    private final Runner runner;
+    private final Judge judge;
     private final WorkCost.Source costs;
     private final int mostSets;
 
+    /** Judges a candidate in a survey with every calculator; with the tolerances of its readings, if they are to count. */
+    @FunctionalInterface
+    public interface Judge {
+        /** The result. */
+        OptionResult judge(Survey survey, Candidate candidate);
+    }
+
     /** A search with the usual limit. */
-    public RemedySearch(Runner runner, WorkCost.Source costs) {
-        this(runner, costs, MOST_SETS);
+    public RemedySearch(Judge judge, WorkCost.Source costs) {
+        this(judge, costs, MOST_SETS);
     }
 
     /**
      * A search.
      *
-     * @param runner judges the edited surveys
+     * @param judge judges the edited surveys
      * @param costs prices sets of works
      * @param mostSets how many sets are judged at most
      */
-    public RemedySearch(Runner runner, WorkCost.Source costs, int mostSets) {
-        this.runner = runner;
+    public RemedySearch(Judge judge, WorkCost.Source costs, int mostSets) {
+        this.judge = judge;
         this.costs = costs;
         this.mostSets = mostSets;
     }
@@ -56,7 +63,7 @@ public final class RemedySearch {
      * @param before the result for the survey as it is
      */
     public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
-        if (before.findings().stream().noneMatch(Finding::rulesOut)) {
+        if (before.findings().stream().noneMatch(Finding::stands)) {
             return unchanged(before, before.verdict(), List.of(), false);
         }
         return new Search(survey, candidate, before).run();
@@ -78,7 +85,7 @@ public final class RemedySearch {
         private final Candidate candidate;
         private final OptionResult before;
         private final Set<String> failedBefore = new HashSet<>();
-        private final Set<String> doubtfulBefore = new HashSet<>();
+        private final Set<String> unknownBefore = new HashSet<>();
         private final PriorityQueue<WorkSet> waiting = new PriorityQueue<>(WorkSet.ORDER);
         private final Set<String> seen = new HashSet<>();
         private final Set<String> mendable = new LinkedHashSet<>();
@@ -91,7 +98,7 @@ public final class RemedySearch {
                 switch (finding.outcome()) {
                     case FAILS -> failedBefore.add(finding.check().key());
                     case CANNOT_TELL, TOO_CLOSE ->
-                        doubtfulBefore.add(finding.check().key());
+                        unknownBefore.add(finding.check().key());
                     default -> {}
                 }
             }
@@ -111,15 +118,15 @@ public final class RemedySearch {
                 }
                 grow(set.works, after);
             }
-            return unchanged(before, Verdict.DOES_NOT_SUIT, unmended(), false);
+            return unchanged(before, before.verdict(), unmended(), false);
         }
 
         private OptionResult judge(List<Remedy> works) {
             Survey edited = EcoreUtil.copy(survey);
             works.forEach(work -> work.edit().accept(edited));
-            OptionResult after = runner.judge(edited, candidate);
+            OptionResult after = judge.judge(edited, candidate);
             after.findings().stream()
-                    .filter(finding -> finding.outcome() != Outcome.FAILS)
+                    .filter(finding -> !finding.stands())
                     .forEach(finding -> mendable.add(finding.check().key()));
             return after;
         }
@@ -130,7 +137,8 @@ public final class RemedySearch {
                 String key = finding.check().key();
                 return switch (finding.outcome()) {
                     case FAILS -> !finding.check().kind().deciding() && failedBefore.contains(key);
-                    case CANNOT_TELL, TOO_CLOSE -> !finding.check().kind().deciding() || doubtfulBefore.contains(key);
+                    case TOO_CLOSE -> !finding.check().kind().deciding();
+                    case CANNOT_TELL -> !finding.check().kind().deciding() || unknownBefore.contains(key);
                     default -> true;
                 };
             });
@@ -163,7 +171,7 @@ public final class RemedySearch {
 
         private List<String> failing() {
             return before.findings().stream()
-                    .filter(Finding::rulesOut)
+                    .filter(Finding::stands)
                     .map(finding -> finding.check().key())
                     .toList();
         }

@@ -112,7 +112,7 @@ public final class Runner {
         return typed;
     }
 
-    private static RuleSet rules(Survey survey) {
+    static RuleSet rules(Survey survey) {
         String id = survey.getRules() == null ? RuleSets.DEFAULT : survey.getRules();
         return RuleSets.find(id)
                 .orElseThrow(() -> new IllegalArgumentException(

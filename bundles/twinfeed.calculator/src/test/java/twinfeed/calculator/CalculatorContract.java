@@ -53,7 +53,7 @@ public abstract class CalculatorContract {
         if (!wanted.isEmpty()) {
             all.add(new StandInCalculator(List.copyOf(wanted)));
         }
-        return new Runner(all, (mean, spread, day, southern) -> mean);
+        return new Runner(all, (mean, spread, month, southern) -> mean);
     }
 
     private List<Finding> findings(Survey survey, Heater heater) {

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import twinfeed.calculator.Answer;
+import twinfeed.calculator.Parameter;
+import twinfeed.calculator.Step;
+import twinfeed.units.Kind;
+import twinfeed.units.Quantities;
+import twinfeed.usecase.NamedFormula;
+
+/** Formulas and their answers as JSON. */
+final class FormulaJson {
+    private final JsonGenerator json;
+    private final Locale locale;
+
+    FormulaJson(JsonGenerator json, Locale locale) {
+        this.json = json;
+        this.locale = locale;
+    }
+
+    void answer(NamedFormula formula, Answer answer) throws IOException {
+        json.writeStringField("formula", formula.name());
+        json.writeArrayFieldStart("results");
+        for (Answer.Result result : answer.results()) {
+            json.writeStartObject();
+            json.writeStringField("key", result.key());
+            json.writeStringField("title", formula.text(locale, "result." + result.key()));
+            json.writeNumberField("value", result.si());
+            json.writeStringField("unit", result.kind().symbol());
+            json.writeStringField("text", Quantities.format(result.kind(), result.si(), 5));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        if (!answer.trouble().isEmpty()) {
+            json.writeStringField("trouble", answer.trouble());
+            json.writeStringField("troubleText", formula.text(locale, "trouble." + answer.trouble()));
+        }
+        JsonFields.texts(json, "warnings", answer.warnings());
+        JsonFields.texts(
+                json,
+                "warningTexts",
+                answer.warnings().stream()
+                        .map(key -> formula.text(locale, "warning." + key))
+                        .toList());
+        working(formula, answer);
+        json.writeStringField("cautions", Face.TEXTS.get(Face.LOCALE, "cautions"));
+    }
+
+    private void working(NamedFormula formula, Answer answer) throws IOException {
+        json.writeArrayFieldStart("working");
+        for (Step step : answer.working().steps()) {
+            json.writeStartObject();
+            json.writeStringField("symbol", step.symbol());
+            json.writeStringField("meaning", formula.text(locale, "meaning." + step.meaning()));
+            json.writeNumberField("value", step.value());
+            JsonFields.text(json, "unit", step.unit());
+            JsonFields.text(json, "expression", step.expression());
+            JsonFields.text(json, "source", step.source());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    void formulas(List<NamedFormula> formulas) throws IOException {
+        json.writeArrayFieldStart("formulas");
+        for (NamedFormula formula : formulas) {
+            json.writeStartObject();
+            json.writeStringField("name", formula.name());
+            json.writeStringField("calculator", formula.calculator());
+            json.writeStringField("help", formula.text(locale, "formula." + formula.name()));
+            json.writeArrayFieldStart("parameters");
+            for (Parameter parameter : formula.formula().parameters()) {
+                parameter(formula, parameter);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void parameter(NamedFormula formula, Parameter parameter) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("key", parameter.key());
+        json.writeStringField("help", formula.text(locale, "parameter." + parameter.key()));
+        json.writeBooleanField("required", parameter.required());
+        Kind kind = parameter.kind();
+        if (kind != null) {
+            json.writeStringField("kind", kind.name().toLowerCase(Locale.ROOT));
+            json.writeStringField("unit", kind.symbol());
+            json.writeNumberField("least", parameter.least());
+            json.writeNumberField("most", parameter.most());
+            JsonFields.number(json, "fallback", parameter.fallback());
+        } else {
+            JsonFields.texts(json, "words", parameter.words());
+            JsonFields.text(json, "fallbackWord", parameter.fallbackWord());
+        }
+        json.writeEndObject();
+    }
+}

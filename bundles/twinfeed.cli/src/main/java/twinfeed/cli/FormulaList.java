@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.Parameter;
+import twinfeed.units.Kind;
+import twinfeed.units.Quantities;
+import twinfeed.usecase.NamedFormula;
+
+/** Lists what {@code calc} can compute. */
+final class FormulaList {
+    private final Face face;
+
+    FormulaList(Face face) {
+        this.face = face;
+    }
+
+    void print(@Nullable String name, boolean json) {
+        List<NamedFormula> wanted = face.office().formulas().stream()
+                .filter(formula -> name == null || formula.name().equals(name))
+                .toList();
+        if (wanted.isEmpty()) {
+            throw new ArgumentException("\"" + name + "\" is no calculation; calc --list names them");
+        }
+        if (json) {
+            new JsonReport(face.out()).formulas(wanted, Face.LOCALE);
+        } else {
+            wanted.forEach(this::print);
+        }
+    }
+
+    private void print(NamedFormula formula) {
+        face.out().println(formula.name() + "  " + formula.text(Face.LOCALE, "formula." + formula.name()));
+        for (Parameter parameter : formula.formula().parameters()) {
+            face.out().println("  " + parameter.key() + "  " + formula.text(Face.LOCALE, "parameter." + parameter.key())
+                    + "; " + values(parameter));
+        }
+    }
+
+    private static String values(Parameter parameter) {
+        Kind kind = parameter.kind();
+        if (kind == null) {
+            String words = parameter.words().isEmpty() ? "a name" : "one of " + String.join(", ", parameter.words());
+            return words + (parameter.fallbackWord() == null ? "" : "; " + parameter.fallbackWord() + " if not given");
+        }
+        String range = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", "
+                + Quantities.format(kind, parameter.least(), 4) + " to " + Quantities.format(kind, parameter.most(), 4);
+        Double fallback = parameter.fallback();
+        if (fallback != null) {
+            return range + "; " + Quantities.format(kind, fallback, 4) + " if not given";
+        }
+        return range + (parameter.required() ? "; needed" : "");
+    }
+}

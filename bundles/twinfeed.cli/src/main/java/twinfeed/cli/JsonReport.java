@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import twinfeed.calculator.Answer;
+import twinfeed.calculator.Statement;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.Judged;
+import twinfeed.usecase.NamedFormula;
+
+/**
+ * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class
+ * under {@code schema/}. Numbers are in the unit that a member {@code unit} names, money is text with all its places.
+ */
+final class JsonReport {
+    private final OutputStream out;
+
+    JsonReport(OutputStream out) {
+        this.out = out;
+    }
+
+    @FunctionalInterface
+    private interface Body {
+        void write(JsonGenerator json) throws IOException;
+    }
+
+    private void document(String schema, Body body) {
+        JsonFactory factory = JsonFactory.builder()
+                .configure(com.fasterxml.jackson.core.StreamWriteFeature.AUTO_CLOSE_TARGET, false)
+                .build();
+        try (JsonGenerator json = factory.createGenerator(out, JsonEncoding.UTF8)) {
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            json.writeStringField("schema", "urn:twinfeed:json:" + schema + ":1");
+            body.write(json);
+            json.writeEndObject();
+            json.writeRaw('\n');
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException("JSON", unwritable);
+        }
+    }
+
+    void assessment(Judged judged, boolean workings) {
+        document("assessment", json -> new AssessmentJson(json, workings).write(judged.record()));
+    }
+
+    void quote(Quote quote, Path written) {
+        document("quote", json -> new QuoteJson(json).write(quote, written));
+    }
+
+    void answer(NamedFormula formula, Answer answer, Locale locale) {
+        document("answer", json -> new FormulaJson(json, locale).answer(formula, answer));
+    }
+
+    void formulas(List<NamedFormula> formulas, Locale locale) {
+        document("formulas", json -> new FormulaJson(json, locale).formulas(formulas));
+    }
+
+    void plugins(List<Statement> statements) {
+        document("plugins", json -> new PluginsJson(json).write(statements));
+    }
+}

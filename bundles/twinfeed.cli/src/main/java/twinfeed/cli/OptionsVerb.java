@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import twinfeed.usecase.Judged;
+
+/** Candidate heaters by checks, with the least costly work. */
+@Command(
+        name = "options",
+        mixinStandardHelpOptions = true,
+        description = "Candidate heaters by checks, with the least costly work that makes each suit.")
+final class OptionsVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Mixin
+    private final JobArguments job = new JobArguments();
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
+    private boolean strict;
+
+    OptionsVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        Judged judged = job.judge(face, null);
+        if (json) {
+            new JsonReport(face.out()).assessment(judged, false);
+        } else {
+            new TextReport(face).options(judged);
+        }
+        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful) ? Verbs.STRICT : Verbs.DONE;
+    }
+}

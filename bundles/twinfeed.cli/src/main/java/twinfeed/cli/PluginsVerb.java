@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Statement;
+
+/** The calculators that were found. */
+@Command(
+        name = "plugins",
+        mixinStandardHelpOptions = true,
+        description = "The calculators found, their version, what they need, give, take and offer.")
+final class PluginsVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    PluginsVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        List<Statement> statements =
+                face.office().calculators().stream().map(Calculator::statement).toList();
+        if (json) {
+            new JsonReport(face.out()).plugins(statements);
+        } else {
+            statements.forEach(this::print);
+        }
+        return Verbs.DONE;
+    }
+
+    private void print(Statement statement) {
+        face.out().println(statement.id() + " " + statement.version() + "  " + statement.texts().get(Face.LOCALE, "title"));
+        line("takes", statement.takes().stream().map(ExchangeKey::name).toList());
+        line("gives", statement.gives().stream().map(ExchangeKey::name).toList());
+        statement.checks().forEach(check -> line("check", List.of(check.key() + ": "
+                + statement.texts().get(Face.LOCALE, "check." + check.key())
+                + (check.needs().isEmpty() ? "" : " (needs " + String.join(", ", check.needs()) + ")"))));
+        statement.parameters().forEach(parameter -> line("parameter", List.of(parameter.key())));
+        statement.formulas().forEach(formula -> line("formula", List.of(formula.name())));
+    }
+
+    private void line(String label, List<String> values) {
+        if (!values.isEmpty()) {
+            face.out().println("  " + label + " " + String.join(", ", values));
+        }
+    }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.nio.file.Path;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+
+/** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
+final class QuoteJson {
+    private final JsonGenerator json;
+
+    QuoteJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    void write(Quote quote, Path written) throws IOException {
+        json.writeStringField("workbook", written.toString());
+        JsonFields.text(json, "number", quote.getNumber());
+        json.writeNumberField("revision", quote.getRevision());
+        json.writeStringField("state", quote.getState().getLiteral());
+        json.writeStringField("date", quote.getDate().toString());
+        json.writeStringField("validUntil", quote.getValidUntil().toString());
+        json.writeStringField("currency", quote.getCurrency());
+        JsonFields.text(json, "rounding", quote.getRounding());
+        JsonFields.text(json, "summary", quote.getSummary());
+        json.writeArrayFieldStart("options");
+        for (QuoteOption option : quote.getOptions()) {
+            option(option);
+        }
+        json.writeEndArray();
+        JsonFields.texts(json, "assumptions", quote.getAssumptions());
+        JsonFields.texts(json, "exclusions", quote.getExclusions());
+        JsonFields.texts(json, "terms", quote.getTerms());
+        JsonFields.texts(json, "cautions", quote.getCautions());
+    }
+
+    private void option(QuoteOption option) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("heater", option.getHeaterId());
+        json.writeStringField("title", option.getTitle());
+        json.writeStringField("verdict", option.getVerdict().getLiteral());
+        json.writeArrayFieldStart("sections");
+        for (QuoteSection section : option.getSections()) {
+            json.writeStartObject();
+            json.writeStringField("key", section.getKey());
+            json.writeStringField("title", section.getTitle());
+            json.writeArrayFieldStart("lines");
+            for (QuoteLine line : section.getLines()) {
+                line(line);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        JsonFields.money(json, "net", option.getNet());
+        JsonFields.money(json, "tax", option.getTax());
+        JsonFields.money(json, "total", option.getTotal());
+        JsonFields.texts(json, "enquiries", option.getEnquiries());
+        json.writeEndObject();
+    }
+
+    private void line(QuoteLine line) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("code", line.getCode());
+        json.writeStringField("description", line.getDescription());
+        json.writeStringField("quantity", line.getQuantity().toPlainString());
+        json.writeStringField("unit", line.getUnit());
+        JsonFields.money(json, "unitPrice", line.getUnitPrice());
+        JsonFields.money(json, "net", line.getNet());
+        JsonFields.text(json, "taxClass", line.getTaxClass());
+        JsonFields.money(json, "taxRate", line.getTaxRate());
+        JsonFields.money(json, "tax", line.getTax());
+        JsonFields.text(json, "source", line.getSource());
+        JsonFields.text(json, "reason", line.getReason());
+        JsonFields.text(json, "note", line.getNote());
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.Judged;
+
+/** The itemised quote as a workbook. */
+@Command(
+        name = "quote",
+        mixinStandardHelpOptions = true,
+        description = "The itemised quote as a spreadsheet workbook, with checks and workings.")
+final class QuoteVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job's file, *.job.")
+    private Path file = Path.of("");
+
+    @Option(names = "--catalogue", paramLabel = "FILE", description = "Heater catalogue instead of the one that the job names.")
+    private @Nullable Path catalogue;
+
+    @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv.")
+    private Path book = Path.of("");
+
+    @Option(names = "--out", required = true, paramLabel = "QUOTE.xlsx", description = "The workbook to write.")
+    private Path out = Path.of("");
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--json", description = "Print the quote as one JSON document instead of text.")
+    private boolean json;
+
+    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
+    private boolean strict;
+
+    QuoteVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        PriceBook prices = face.office().book(book);
+        var opened = face.office().open(file, catalogue);
+        opened.warnings().forEach(face.err()::println);
+        Judged judged = face.office().judge(opened, prices, null, Face.LOCALE);
+        Quote quote = face.office().quote(judged, prices, date == null ? face.today() : date);
+        face.office().write(judged, quote, out);
+        if (json) {
+            new JsonReport(face.out()).quote(quote, out);
+        } else {
+            new TextReport(face).quote(quote, out);
+        }
+        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful) ? Verbs.STRICT : Verbs.DONE;
+    }
+}

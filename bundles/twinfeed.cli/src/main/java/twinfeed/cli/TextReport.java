@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Locale;
+import twinfeed.calculator.Answer;
+import twinfeed.calculator.Step;
+import twinfeed.calculator.Working;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.units.Quantities;
+import twinfeed.usecase.Judged;
+import twinfeed.usecase.NamedFormula;
+
+/** Prints answers for a person, cautions at the end of each. */
+final class TextReport {
+    private final Face face;
+    private final PrintStream out;
+
+    TextReport(Face face) {
+        this.face = face;
+        this.out = face.out();
+    }
+
+    /** Every finding of every option. */
+    void assessment(Judged judged, boolean workings) {
+        Assessment record = judged.record();
+        record.getOptions().forEach(option -> {
+            head(option);
+            option.getFindings().forEach(finding -> finding(finding, workings));
+            works(option);
+            out.println();
+        });
+        close(record);
+    }
+
+    /** A line or two for each option. */
+    void options(Judged judged) {
+        Assessment record = judged.record();
+        record.getOptions().forEach(option -> {
+            head(option);
+            option.getFindings().stream()
+                    .filter(finding -> finding.getOutcome() != Outcome.PASSES
+                            && finding.getOutcome() != Outcome.NOT_APPLICABLE)
+                    .forEach(finding -> finding(finding, false));
+            works(option);
+            out.println();
+        });
+        close(record);
+    }
+
+    private void head(OptionAssessment option) {
+        out.println(option.getTitle()
+                + (option.isSetPresent() && Boolean.TRUE.equals(option.getPresent()) ? " (" + face.text("present") + ")" : "")
+                + ": " + face.text("verdict." + option.getVerdict().getLiteral()));
+    }
+
+    private void finding(Finding finding, boolean workings) {
+        out.println("  " + sign(finding.getOutcome()) + " " + finding.getTitle() + ": " + finding.getText());
+        String figures = figures(finding);
+        if (!figures.isEmpty()) {
+            out.println("      " + figures);
+        }
+        if (workings) {
+            finding.getSteps().forEach(step -> out.println("      " + line(
+                    step.getSymbol(), step.getMeaning(), step.getValue(), step.getUnit(), step.getExpression(), step.getSource())));
+        }
+        if (finding.getSource() != null) {
+            out.println("      " + face.text("source") + " " + finding.getSource());
+        }
+    }
+
+    /** Outcome in a sign beside the words, never in colour alone. */
+    private static String sign(Outcome outcome) {
+        return switch (outcome) {
+            case PASSES -> "[ok]";
+            case FAILS -> "[NO]";
+            case TOO_CLOSE -> "[~?]";
+            case CANNOT_TELL -> "[??]";
+            case NOT_APPLICABLE -> "[--]";
+        };
+    }
+
+    private String figures(Finding finding) {
+        if (finding.getValue() == null) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder(number(finding.getValue())).append(' ').append(finding.getUnit());
+        if (finding.getLimit() != null) {
+            text.append(", ").append(face.text("limit")).append(' ').append(number(finding.getLimit()));
+            text.append(", ").append(face.text("margin")).append(' ').append(number(finding.getMargin()));
+        }
+        if (finding.getCondition() != null) {
+            text.append(" (").append(finding.getCondition()).append(')');
+        }
+        return text.toString();
+    }
+
+    private void works(OptionAssessment option) {
+        option.getRemedies().forEach(remedy -> out.println("  " + face.text("work") + " " + remedy.getTitle()));
+        if (!option.getUnmended().isEmpty()) {
+            out.println("  " + face.text("unmended") + " " + String.join(", ", option.getUnmended()));
+        }
+    }
+
+    private void close(Assessment record) {
+        if (!record.getAssumptions().isEmpty()) {
+            out.println(face.text("assumptions"));
+            record.getAssumptions().forEach(assumption -> out.println("  - " + assumption.getText()));
+        }
+        out.println(record.getRules() + ": " + record.getRulesNote());
+        out.println(face.text("cautions"));
+    }
+
+    /** The quote in short; the workbook has all of it. */
+    void quote(Quote quote, Path written) {
+        for (QuoteOption option : quote.getOptions()) {
+            out.println(option.getTitle() + ": " + face.text("verdict." + option.getVerdict().getLiteral()));
+            option.getSections().forEach(section -> section.getLines().forEach(line -> out.println(String.format(
+                    Locale.ROOT,
+                    "  %8s %-5s %-58s %10s",
+                    line.getQuantity().toPlainString(),
+                    line.getUnit(),
+                    line.getDescription(),
+                    line.getNet().toPlainString()))));
+            sum("net", option.getNet(), quote);
+            sum("tax", option.getTax(), quote);
+            sum("total", option.getTotal(), quote);
+            out.println();
+        }
+        if (quote.getBookNote() != null) {
+            out.println(quote.getBookNote());
+        }
+        out.println(face.text("cautions"));
+        out.println(face.text("written") + " " + written);
+    }
+
+    private void sum(String key, java.math.BigDecimal amount, Quote quote) {
+        out.println(String.format(
+                Locale.ROOT, "  %-73s %10s %s", face.text(key), amount.toPlainString(), quote.getCurrency()));
+    }
+
+    /** The answer of a formula. */
+    void answer(NamedFormula formula, Answer answer) {
+        answer.results().forEach(result -> out.println(formula.text(Face.LOCALE, "result." + result.key()) + " = "
+                + Quantities.format(result.kind(), result.si(), 5)));
+        if (!answer.trouble().isEmpty()) {
+            out.println(formula.text(Face.LOCALE, "trouble." + answer.trouble()));
+        }
+        answer.warnings().forEach(warning -> out.println(formula.text(Face.LOCALE, "warning." + warning)));
+        working(formula, answer.working());
+        out.println(face.text("cautions"));
+    }
+
+    private void working(NamedFormula formula, Working working) {
+        for (Step step : working.steps()) {
+            String meaning = formula.text(Face.LOCALE, "meaning." + step.meaning());
+            out.println("  " + line(step.symbol(), meaning, step.value(), step.unit(), step.expression(), step.source()));
+        }
+    }
+
+    private static String line(
+            String symbol,
+            String meaning,
+            double value,
+            String unit,
+            @org.jspecify.annotations.Nullable String expression,
+            @org.jspecify.annotations.Nullable String source) {
+        return symbol + " = " + (expression == null ? "" : expression + " = ") + number(value)
+                + (unit.isEmpty() ? "" : " " + unit) + "  " + meaning
+                + (source == null || source.isEmpty() ? "" : " [" + source + "]");
+    }
+
+    /** Five significant digits, never in powers of ten for the sizes that occur. */
+    static String number(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        java.math.BigDecimal rounded = new java.math.BigDecimal(value).round(new java.math.MathContext(5));
+        String plain = rounded.stripTrailingZeros().toPlainString();
+        return plain.length() > 14 ? rounded.toString() : plain;
+    }
+}
