@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import java.util.List;
+import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Flow;
+import twinfeed.units.Pressure;
+import twinfeed.units.Resistance;
+
+/** What the tests of this package share. */
+final class Fixtures {
+    private Fixtures() {}
+
+    static Runner runner(Calculator... calculators) {
+        return new Runner(List.of(calculators), (mean, spread, month, southern) -> mean + spread + month);
+    }
+
+    static Candidate candidate() {
+        Heater heater = CatalogueFactory.eINSTANCE.createHeater();
+        heater.setId("h95");
+        return new Candidate(heater, false);
+    }
+
+    static Survey survey(String flow, String loop) {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        survey.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
+        survey.getWater().setTest(SurveyFactory.eINSTANCE.createWaterTest());
+        survey.getWater().getTest().setFlow(Flow.valueOf(flow));
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("3 bar ± 0 bar"));
+        survey.setElectricity(SurveyFactory.eINSTANCE.createElectricalFeed());
+        survey.getElectricity().setExternalLoop(Resistance.valueOf(loop));
+        return survey;
+    }
+}
