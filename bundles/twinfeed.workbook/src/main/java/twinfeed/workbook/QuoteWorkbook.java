@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Map;
+import twinfeed.model.assessment.Finding;
+import twinfeed.workbook.book.Book;
+import twinfeed.workbook.book.Page;
+import twinfeed.workbook.book.Palette;
+import twinfeed.workbook.pages.ChecksPage;
+import twinfeed.workbook.pages.ItemsPage;
+import twinfeed.workbook.pages.QuotePage;
+import twinfeed.workbook.pages.ResultCells;
+import twinfeed.workbook.pages.Sheets;
+import twinfeed.workbook.pages.SourcesPage;
+import twinfeed.workbook.pages.SurveyPage;
+import twinfeed.workbook.pages.WorkingsPage;
+
+/** Writes the workbook of a quote. */
+public final class QuoteWorkbook {
+    private QuoteWorkbook() {}
+
+    /**
+     * Writes a quote's workbook. The same document gives the same bytes.
+     *
+     * @param document what to write
+     * @param out where to; it is flushed and left open, and nothing is written to it before the book is complete
+     * @throws WorkbookException if the document contradicts itself, for example a total that is not the sum of its lines
+     * @throws IOException if the stream cannot be written
+     */
+    public static void write(QuoteDocument document, OutputStream out) throws IOException {
+        try (Book book = new Book(new Palette(document.firm().accent()), true)) {
+            Sheets sheets = Sheets.of(document, book);
+            Page quote = sheets.sheet("quote");
+            Page items = sheets.sheet("items");
+            Page checks = sheets.sheet("checks");
+            Page workings = sheets.sheet("workings");
+            List<ItemsPage.Totals> totals = new ItemsPage(sheets, items).write();
+            Map<Finding, ResultCells> results = new WorkingsPage(sheets, workings).write();
+            new ChecksPage(sheets, checks, results).write();
+            new QuotePage(sheets, quote, totals).write();
+            new SurveyPage(sheets, sheets.sheet("survey")).write();
+            new SourcesPage(sheets, sheets.sheet("sources")).write();
+            describe(document, sheets);
+            book.write(out);
+        }
+    }
+
+    private static void describe(QuoteDocument document, Sheets sheets) {
+        String site = document.survey().getSite() == null
+                        || document.survey().getSite().getName() == null
+                ? ""
+                : document.survey().getSite().getName();
+        sheets.book()
+                .describe(
+                        sheets.reference(),
+                        site,
+                        document.firm().name(),
+                        "Twinfeed " + document.programVersion(),
+                        document.time());
+    }
+}

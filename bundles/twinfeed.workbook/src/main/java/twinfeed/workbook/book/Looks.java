@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.book;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The styles of one book, each made once. */
+public final class Looks {
+    /** Its metrics are the same on every system, under one name or another; the widths of {@link TextWidth} are its widths. */
+    private static final String FACE = "Arial";
+
+    private final XSSFWorkbook workbook;
+    private final Palette palette;
+    private final Map<Look, XSSFCellStyle> styles = new HashMap<>();
+    private final Map<Look.Ink, XSSFFont> fonts = new EnumMap<>(Look.Ink.class);
+    private final Map<Integer, XSSFColor> colours = new HashMap<>();
+
+    Looks(XSSFWorkbook workbook, Palette palette) {
+        this.workbook = workbook;
+        this.palette = palette;
+        // Column widths are counted in digits of the book's first font.
+        XSSFFont first = workbook.getFontAt(0);
+        first.setFontName(FACE);
+        first.setFontHeightInPoints((short) Look.Ink.BODY.points);
+        first.setColor(colour(Palette.INK));
+        fonts.put(Look.Ink.BODY, first);
+    }
+
+    /** The style of a look. */
+    public XSSFCellStyle style(Look look) {
+        return styles.computeIfAbsent(look, this::make);
+    }
+
+    private XSSFCellStyle make(Look look) {
+        XSSFCellStyle style = workbook.createCellStyle();
+        style.setFont(font(look.ink()));
+        style.setVerticalAlignment(look.wrap() ? VerticalAlignment.TOP : VerticalAlignment.CENTER);
+        style.setWrapText(look.wrap());
+        style.setAlignment(
+                switch (look.side()) {
+                    case LEFT -> HorizontalAlignment.LEFT;
+                    case CENTRE -> HorizontalAlignment.CENTER;
+                    case RIGHT -> HorizontalAlignment.RIGHT;
+                });
+        if (!look.format().isEmpty()) {
+            style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
+        }
+        if (look.quoted()) {
+            style.setQuotePrefixed(true);
+        }
+        fill(style, look.paper());
+        lines(style, look.edge());
+        return style;
+    }
+
+    private void fill(XSSFCellStyle style, Look.Paper paper) {
+        if (paper != Look.Paper.PLAIN) {
+            style.setFillForegroundColor(colour(background(paper)));
+            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        }
+    }
+
+    private void lines(XSSFCellStyle style, Look.Edge edge) {
+        if (edge == Look.Edge.BELOW || edge == Look.Edge.BOX) {
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setBottomBorderColor(colour(Palette.RULE));
+        }
+        if (edge == Look.Edge.ABOVE || edge == Look.Edge.BOX) {
+            style.setBorderTop(BorderStyle.THIN);
+            style.setTopBorderColor(colour(edge == Look.Edge.BOX ? Palette.RULE : palette.accent()));
+        }
+        if (edge == Look.Edge.BOX) {
+            style.setBorderLeft(BorderStyle.THIN);
+            style.setLeftBorderColor(colour(Palette.RULE));
+            style.setBorderRight(BorderStyle.THIN);
+            style.setRightBorderColor(colour(Palette.RULE));
+        }
+    }
+
+    private XSSFFont font(Look.Ink ink) {
+        return fonts.computeIfAbsent(ink, key -> {
+            XSSFFont font = workbook.createFont();
+            font.setFontName(FACE);
+            font.setFontHeightInPoints((short) key.points);
+            font.setBold(key.bold);
+            font.setColor(colour(foreground(key)));
+            return font;
+        });
+    }
+
+    private int foreground(Look.Ink ink) {
+        return switch (ink) {
+            case MUTED -> Palette.MUTED;
+            case HEADING, TITLE -> palette.accent();
+            case HEAD -> Palette.WHITE;
+            case GOOD -> 0x1E5B2B;
+            case BAD -> 0x8A1F11;
+            case DOUBT -> 0x6B4A00;
+            default -> Palette.INK;
+        };
+    }
+
+    private int background(Look.Paper paper) {
+        return switch (paper) {
+            case PLAIN -> Palette.WHITE;
+            case HEAD -> palette.accent();
+            case SOFT -> palette.soft();
+            case INPUT -> 0xFFFBE8;
+            case GOOD -> 0xE4F2E6;
+            case BAD -> 0xFBE4E0;
+            case DOUBT -> 0xFFF1CF;
+            case GREY -> 0xF0F2F3;
+        };
+    }
+
+    private XSSFColor colour(int rgb) {
+        return colours.computeIfAbsent(
+                rgb, key -> new XSSFColor(new byte[] {(byte) (key >> 16), (byte) (key >> 8), (byte) (int) key}, null));
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import java.util.Currency;
+import org.jspecify.annotations.Nullable;
+
+/** Number formats of a workbook's cells. The spreadsheet program shows separators in its user's own style. */
+public final class Formats {
+    static final String PERCENT = "0.##%";
+    static final String QUANTITY = "0.###";
+    static final String WHOLE_PERCENT = "0%";
+
+    private final String money;
+    private final String date;
+    private final int decimals;
+
+    /**
+     * Formats of a language and a currency.
+     *
+     * @param currency code by ISO 4217; unset means amounts without a sign
+     */
+    Formats(Words words, @Nullable String currency) {
+        decimals = decimals(currency);
+        String digits = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
+        String symbol = currency == null ? null : words.find("currency." + currency);
+        String sign = symbol == null ? (currency == null ? "" : currency + " ") : symbol;
+        // Quoted, so that no letter of a currency's code is taken for a code of a format.
+        money = words.get("money.pattern")
+                .replace("{sign}", sign.isEmpty() ? "" : "\"" + sign.replace("\"", "") + "\"")
+                .replace("{digits}", digits);
+        date = words.get("date.pattern");
+    }
+
+    private static int decimals(@Nullable String currency) {
+        if (currency == null) {
+            return 2;
+        }
+        try {
+            return Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
+        } catch (IllegalArgumentException unknown) {
+            return 2;
+        }
+    }
+
+    /** Amounts of money. */
+    String money() {
+        return money;
+    }
+
+    /** Decimals of an amount. */
+    int decimals() {
+        return decimals;
+    }
+
+    /** Days. */
+    String date() {
+        return date;
+    }
+
+    /** Four significant digits, as far as a fixed number of decimals can give them. */
+    static String of(double value) {
+        double size = Math.abs(value);
+        if (size == 0 || (size >= 1000 && size < 1e7)) {
+            return "0";
+        }
+        if (size < 1e-4 || size >= 1e7) {
+            return "0.000E+00";
+        }
+        int decimals = 3 - (int) Math.floor(Math.log10(size));
+        return "0." + "0".repeat(Math.max(1, Math.min(7, decimals)));
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.workbook.book.Look;
+import twinfeed.workbook.book.Page;
+
+/** The rows under a working: value, limit, margin and answer, which follow from the working as far as it carries them. */
+final class ResultRows {
+    private static final int VALUE = 2;
+
+    private final Sheets sheets;
+    private final Page page;
+    private final Answers answers;
+
+    ResultRows(Sheets sheets, Page page, Answers answers) {
+        this.sheets = sheets;
+        this.page = page;
+        this.answers = answers;
+    }
+
+    ResultCells write(Finding finding, WorkingCells cells) {
+        Double value = finding.getValue();
+        if (value == null) {
+            return new ResultCells(null, null, null, answer(finding, null));
+        }
+        String valueCell = figure("result.value", value, cells.last(value), finding);
+        String valueAddress = page.address(VALUE);
+        Double limit = finding.getLimit();
+        Double margin = finding.getMargin();
+        if (limit == null || margin == null || (margin == 0 && limit.equals(value))) {
+            return new ResultCells(valueCell, null, null, answer(finding, null));
+        }
+        String limitCell = figure("result.limit", limit, cells.only(limit, finding.getUnit()), finding);
+        String limitAddress = page.address(VALUE);
+        String formula = margin(value, limit, margin, valueAddress, limitAddress);
+        String marginCell = figure("result.margin", margin, formula, finding);
+        return new ResultCells(
+                valueCell, limitCell, marginCell, answer(finding, formula == null ? null : page.address(VALUE)));
+    }
+
+    private String figure(String key, double value, @Nullable String formula, Finding finding) {
+        Look look = Looking.LINE.format(Formats.of(value)).ink(Look.Ink.BOLD);
+        page.row().text(0, 1, sheets.words().get(key), Looking.LINE.ink(Look.Ink.BOLD));
+        if (formula == null) {
+            page.number(VALUE, value, look);
+        } else {
+            page.formula(VALUE, formula, value, look);
+        }
+        page.text(3, finding.getUnit(), Looking.LINE);
+        return page.fullAddress(VALUE);
+    }
+
+    /** The margin is the one or the other difference; which one shows by its figures. */
+    private static @Nullable String margin(
+            double value, double limit, double margin, String valueCell, String limitCell) {
+        double near = 1e-9 * Math.max(Math.abs(value), Math.abs(limit));
+        if (Math.abs(limit - value - margin) <= near) {
+            return limitCell + "-" + valueCell;
+        }
+        return Math.abs(value - limit - margin) <= near ? valueCell + "-" + limitCell : null;
+    }
+
+    /** Passes and fails follow from the margin; what the tolerances make of it was sampled and stays as it is. */
+    private String answer(Finding finding, @Nullable String marginCell) {
+        page.row().text(0, 1, sheets.words().get("result.answer"), Looking.LINE.ink(Look.Ink.BOLD));
+        Look look = Answers.look(finding, Looking.LINE);
+        String text = answers.outcome(finding);
+        if (marginCell != null && follows(finding)) {
+            String formula = "IF(" + marginCell + ">=0," + quoted(Outcome.PASSES) + "," + quoted(Outcome.FAILS) + ")";
+            page.formula(VALUE, formula, text, look);
+        } else {
+            page.text(VALUE, text, look);
+        }
+        page.text(3, 5, finding.getCondition(), Looking.LINE_MUTED);
+        return page.fullAddress(VALUE);
+    }
+
+    private static boolean follows(Finding finding) {
+        Double margin = finding.getMargin();
+        return margin != null
+                && ((finding.getOutcome() == Outcome.PASSES && margin >= 0)
+                        || (finding.getOutcome() == Outcome.FAILS && margin < 0));
+    }
+
+    private String quoted(Outcome outcome) {
+        return "\"" + answers.outcome(outcome).replace("\"", "\"\"") + "\"";
+    }
+}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Assumption;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Step;
+import twinfeed.model.quote.Quote;
+import twinfeed.workbook.book.Page;
+
+/** Where everything comes from: rules, tables, prices, program; and every assumption, caution and term in full. */
+public final class SourcesPage {
+    private final Sheets sheets;
+    private final Page page;
+
+    /** The sheet's writer. */
+    public SourcesPage(Sheets sheets, Page page) {
+        this.sheets = sheets;
+        this.page = page;
+    }
+
+    /** Writes it. */
+    public void write() {
+        page.columns(30, 78);
+        sheets.head(page, "sources", 1);
+        origin();
+        Quote quote = sheets.quote();
+        Assessment assessment = sheets.document().assessment();
+        list("sources.cautions", quote.getCautions());
+        Set<String> assumptions = new LinkedHashSet<>(quote.getAssumptions());
+        assessment.getAssumptions().stream().map(Assumption::getText).forEach(assumptions::add);
+        list("sources.assumptions", assumptions);
+        list("sources.exclusions", quote.getExclusions());
+        list("sources.terms", quote.getTerms());
+        list("sources.tables", citations(assessment));
+        page.end();
+    }
+
+    private void origin() {
+        Quote quote = sheets.quote();
+        Assessment assessment = sheets.document().assessment();
+        band("sources.origin");
+        entry("sources.program", sheets.document().programVersion());
+        entry("sources.rules", assessment.getRules());
+        entry("sources.rulesNote", assessment.getRulesNote());
+        entry("sources.book", quote.getBookTitle());
+        if (quote.getBookDate() != null) {
+            label("sources.bookDate")
+                    .date(
+                            1,
+                            quote.getBookDate(),
+                            Looking.LINE.format(sheets.formats().date()).side(twinfeed.workbook.book.Look.Side.LEFT));
+        }
+        entry("sources.bookNote", quote.getBookNote());
+        String rounding = quote.getRounding() == null ? "line" : quote.getRounding();
+        String words = sheets.words().find("rounding." + rounding);
+        entry("sources.rounding", words == null ? rounding : words);
+        entry("sources.fingerprint", sheets.document().fingerprint());
+    }
+
+    private void entry(String key, @Nullable String text) {
+        if (text != null && !text.isEmpty()) {
+            label(key).text(1, text, Looking.LINE);
+        }
+    }
+
+    private Page label(String key) {
+        return page.row().text(0, sheets.words().get(key), Looking.LINE_MUTED);
+    }
+
+    private void band(String key) {
+        page.gap(8);
+        page.row().text(0, 1, sheets.words().get(key), Looking.BAND);
+    }
+
+    private void list(String key, Iterable<String> entries) {
+        boolean first = true;
+        for (String entry : entries) {
+            if (first) {
+                band(key);
+                first = false;
+            }
+            page.row().text(0, 1, entry, Looking.LINE);
+        }
+    }
+
+    private static List<String> citations(Assessment assessment) {
+        Set<String> citations = new LinkedHashSet<>();
+        for (OptionAssessment option : assessment.getOptions()) {
+            for (Finding finding : option.getFindings()) {
+                add(citations, finding.getSource());
+                finding.getSteps().stream().map(Step::getSource).forEach(source -> add(citations, source));
+            }
+        }
+        return citations.stream().sorted().toList();
+    }
+
+    private static void add(Set<String> citations, @Nullable String source) {
+        if (source != null && !source.isBlank()) {
+            citations.add(source.strip());
+        }
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Step;
+import twinfeed.workbook.book.Look;
+import twinfeed.workbook.book.Page;
+import twinfeed.workbook.formula.LiveFormula;
+
+/** Every working, its inputs in named cells, everything else in live formulas. */
+public final class WorkingsPage {
+    private static final int VALUE = 2;
+    private static final int LAST = 5;
+
+    private final Sheets sheets;
+    private final Page page;
+    private final CellNames names;
+    private final Answers answers;
+    private final Map<Finding, ResultCells> results = new IdentityHashMap<>();
+
+    /** The sheet's writer. */
+    public WorkingsPage(Sheets sheets, Page page) {
+        this.sheets = sheets;
+        this.page = page;
+        this.names = new CellNames(sheets.book());
+        this.answers = new Answers(sheets.words());
+    }
+
+    /**
+     * Writes it.
+     *
+     * @return where the results of findings with a working stand
+     */
+    public Map<Finding, ResultCells> write() {
+        page.setup().landscape();
+        page.columns(13, 46, 15, 10, 42, 40);
+        sheets.head(page, "workings", LAST);
+        sheets.tableHead(page, "workings", LAST + 1);
+        page.setup().header(page.rowIndex(), page.rowIndex());
+        List<OptionAssessment> options = sheets.document().assessment().getOptions();
+        for (int index = 0; index < options.size(); index++) {
+            writeOption(index, options.get(index));
+        }
+        page.end();
+        return results;
+    }
+
+    private void writeOption(int index, OptionAssessment option) {
+        page.gap(8);
+        page.row().text(0, LAST, Titles.option(sheets.words(), option), Looking.BAND);
+        for (Finding finding : option.getFindings()) {
+            if (!finding.getSteps().isEmpty()) {
+                writeFinding("v_" + index + "_" + finding.getKey() + "_", finding);
+            }
+        }
+    }
+
+    private void writeFinding(String prefix, Finding finding) {
+        page.gap(5);
+        page.row().text(0, LAST, finding.getTitle(), Looking.BOLD.edge(Look.Edge.BELOW));
+        if (finding.getText() != null) {
+            page.row().text(0, LAST, finding.getText(), Looking.MUTED);
+        }
+        WorkingCells cells = new WorkingCells();
+        for (Step step : finding.getSteps()) {
+            writeStep(prefix, step, cells);
+        }
+        results.put(finding, new ResultRows(sheets, page, answers).write(finding, cells));
+    }
+
+    private void writeStep(String prefix, Step step, WorkingCells cells) {
+        double value = step.getValue() == null ? 0 : step.getValue();
+        page.row().text(0, step.getSymbol(), Looking.LINE);
+        page.text(1, step.getMeaning(), Looking.LINE);
+        String address = page.address(VALUE);
+        String expression = step.getExpression();
+        if (expression == null) {
+            page.number(VALUE, value, Looking.LINE.format(Formats.of(value)).paper(Look.Paper.INPUT));
+            cells.put(step, names.add(prefix + step.getSymbol(), page.fullAddress(VALUE)), address);
+        } else {
+            writeFormula(expression, value, cells);
+            cells.put(step, address, address);
+        }
+        page.text(3, step.getUnit(), Looking.LINE);
+        page.text(4, expression == null ? sheets.words().get("workings.input") : expression, Looking.LINE_MUTED);
+        page.text(5, step.getSource(), Looking.LINE_MUTED);
+    }
+
+    private void writeFormula(String expression, double value, WorkingCells cells) {
+        Look look = Looking.LINE.format(Formats.of(value));
+        String formula = LiveFormula.of(expression, cells::reference);
+        if (formula.length() <= LiveFormula.LONGEST) {
+            page.formula(VALUE, formula, value, look);
+        } else {
+            page.number(VALUE, value, look);
+        }
+    }
+}
