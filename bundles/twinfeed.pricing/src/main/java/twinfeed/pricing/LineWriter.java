@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.joda.money.BigMoney;
+import org.joda.money.Money;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteLine;
+
+/** Puts texts and tax to a line. */
+final class LineWriter {
+    private final PriceList prices;
+    private final Locale locale;
+    private final String discountReason;
+
+    LineWriter(PriceList prices, QuoteRequest request) {
+        this.prices = prices;
+        locale = request.locale();
+        Discount discount = request.discount();
+        discountReason = discount == null ? "" : discount.reason();
+    }
+
+    QuoteLine write(PricedLine line) {
+        QuoteLine written = QuoteFactory.eINSTANCE.createQuoteLine();
+        written.setCode(line.code());
+        written.setDescription(description(line));
+        written.setQuantity(line.quantity());
+        written.setUnit(unit(line));
+        written.setUnitPrice(line.unitPrice().getAmount());
+        written.setNet(line.net().getAmount());
+        Money cost = line.cost();
+        written.setCost(cost == null ? null : cost.getAmount());
+        tax(line, written);
+        written.setSource(source(line));
+        Ask ask = line.ask();
+        written.setReason(ask == null || ask.reasons().isEmpty() ? null : ask.reasons());
+        written.setNote(note(line));
+        return written;
+    }
+
+    private void tax(PricedLine line, QuoteLine written) {
+        TaxTable.Rate rate = prices.taxes().rate(line.taxClass());
+        written.setTaxClass(line.taxClass().key());
+        written.setTaxRate(rate.charged());
+        if (prices.rounding() == Rounding.LINE) {
+            written.setTax(Rounding.share(line.net(), rate.charged()).getAmount());
+        }
+    }
+
+    private String description(PricedLine line) {
+        PricedItem item = line.item();
+        return switch (line.kind()) {
+            case ITEM -> Objects.requireNonNull(item).description();
+            case LABOUR -> {
+                PricedItem task = Objects.requireNonNull(item);
+                yield task.price() == null ? task.description() : text("line.labour", task.description());
+            }
+            case MINIMUM -> text("line.minimum", prices.minimumMinutes());
+            case CONTINGENCY -> text("line.contingency");
+            case DISCOUNT -> discountReason.isBlank() ? text("line.discount") : discountReason;
+        };
+    }
+
+    private String unit(PricedLine line) {
+        PricedItem item = line.item();
+        return switch (line.kind()) {
+            case ITEM -> Objects.requireNonNull(item).unit();
+            case LABOUR -> text("unit.hour");
+            case CONTINGENCY -> text("unit.share");
+            case MINIMUM, DISCOUNT -> text("unit.sum");
+        };
+    }
+
+    private String source(PricedLine line) {
+        PricedItem item = line.item();
+        Ask ask = line.ask();
+        return switch (line.kind()) {
+            case ITEM ->
+                text("source.item", line.code(), Objects.requireNonNull(item).date());
+            case LABOUR ->
+                text(
+                        "source.labour",
+                        line.code(),
+                        Shares.plain(Objects.requireNonNull(ask).quantity()).toPlainString(),
+                        Shares.plain(Objects.requireNonNull(item).minutes()).toPlainString(),
+                        amount(prices.labourRate()),
+                        prices.date());
+            case MINIMUM -> text("source.minimum", prices.minimumMinutes(), amount(prices.labourRate()), prices.date());
+            case CONTINGENCY -> text("source.contingency", Shares.percent(line.quantity()), amount(line.unitPrice()));
+            case DISCOUNT -> text("source.discount");
+        };
+    }
+
+    /** Remarks of the remedies, and why more is charged than is built in. */
+    private @org.jspecify.annotations.Nullable String note(PricedLine line) {
+        Ask ask = line.ask();
+        PricedItem item = line.item();
+        if (ask == null || item == null || line.kind() != PricedLine.Kind.ITEM) {
+            return null;
+        }
+        String notes = ask.notes();
+        if (line.quantity().compareTo(ask.quantity()) != 0) {
+            String built = Shares.plain(ask.quantity()).toPlainString() + " " + item.unit();
+            String more = item.wholeLength() == null
+                    ? text("note.waste", built, Shares.percent(item.waste()))
+                    : text("note.wholeLengths", built, Shares.percent(item.waste()), lengthOf(item));
+            notes = notes.isEmpty() ? more : notes + "; " + more;
+        }
+        return notes.isEmpty() ? null : notes;
+    }
+
+    private static String lengthOf(PricedItem item) {
+        return Shares.plain(Objects.requireNonNull(item.wholeLength())).toPlainString() + " " + item.unit();
+    }
+
+    private static String amount(BigMoney money) {
+        return money.getAmount().toPlainString() + " " + money.getCurrencyUnit().getCode();
+    }
+
+    private String text(String key, Object... arguments) {
+        return QuoteException.MESSAGES.get(locale, key, arguments);
+    }
+}

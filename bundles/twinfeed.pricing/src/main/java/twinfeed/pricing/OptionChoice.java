@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.survey.Survey;
+
+/** Which heaters a quote offers. */
+final class OptionChoice {
+    private OptionChoice() {}
+
+    /**
+     * The heaters asked for, or else at most four: those that suit, then those that suit with work, of each the ones nearest to
+     * the wished power first. Where nothing suits but readings are missing, the undecided ones, marked as such. A heater that
+     * does not suit is never offered unasked.
+     *
+     * @throws QuoteException if nothing can be offered, or a heater asked for was not assessed
+     */
+    static List<OptionAssessment> of(QuoteRequest request) {
+        return request.chosen().isEmpty()
+                ? byVerdict(request.assessment(), request.survey())
+                : asked(request.assessment(), request.chosen());
+    }
+
+    /** The name under which an option is chosen and extras are added to it. */
+    static String name(OptionAssessment option) {
+        return present(option) ? QuoteRequest.PRESENT : Objects.requireNonNullElse(option.getHeaterId(), "");
+    }
+
+    /** Whether it is the unit that is there. */
+    static boolean present(OptionAssessment option) {
+        return Boolean.TRUE.equals(option.getPresent());
+    }
+
+    private static List<OptionAssessment> asked(Assessment assessment, List<String> names) {
+        if (names.size() > QuoteRequest.MOST_OPTIONS) {
+            throw new QuoteException("tooManyOptions", names.size(), QuoteRequest.MOST_OPTIONS);
+        }
+        List<OptionAssessment> options = new ArrayList<>();
+        for (String name : names) {
+            OptionAssessment option = find(assessment, name);
+            if (options.contains(option)) {
+                throw new QuoteException("optionTwice", name);
+            }
+            options.add(option);
+        }
+        return options;
+    }
+
+    private static OptionAssessment find(Assessment assessment, String name) {
+        return assessment.getOptions().stream()
+                .filter(option -> name(option).equals(name))
+                .findFirst()
+                .orElseThrow(() -> new QuoteException(
+                        "unknownOption",
+                        name,
+                        assessment.getOptions().stream().map(OptionChoice::name).collect(Collectors.joining(", "))));
+    }
+
+    private static List<OptionAssessment> byVerdict(Assessment assessment, Survey survey) {
+        List<OptionAssessment> offered = assessment.getOptions().stream()
+                .filter(option -> !present(option) && option.isSetVerdict())
+                .filter(option -> option.getVerdict() != Verdict.DOES_NOT_SUIT)
+                .toList();
+        boolean decided = offered.stream().anyMatch(option -> option.getVerdict() != Verdict.CANNOT_TELL);
+        List<OptionAssessment> best = offered.stream()
+                .filter(option -> !decided || option.getVerdict() != Verdict.CANNOT_TELL)
+                .sorted(Comparator.<OptionAssessment>comparingInt(
+                                option -> option.getVerdict().getValue())
+                        .thenComparingDouble(option -> fromWish(option, survey)))
+                .limit(QuoteRequest.MOST_OPTIONS)
+                .toList();
+        if (best.isEmpty()) {
+            throw new QuoteException("noneSuits");
+        }
+        return best;
+    }
+
+    /** Distance from the wished power in W; equal for all where there is no wish, so that the assessment's order stays. */
+    private static double fromWish(OptionAssessment option, Survey survey) {
+        return survey.getWishedPower() == null || option.getPowerKw() == null
+                ? 0
+                : Math.abs(option.getPowerKw() * 1000 - survey.getWishedPower().si());
+    }
+}

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.joda.money.Money;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Remedy;
+import twinfeed.model.pricebook.PaymentTerm;
+import twinfeed.model.quote.Payment;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+
+/** Writes one option of a quote. */
+final class OptionWriter {
+    private static final String STANDARD = "standard-work";
+    private static final String EXTRA = "estimator";
+    private static final String UNIT = "unit";
+
+    private final QuoteRequest request;
+    private final PriceList prices;
+    private final Doubts doubts;
+    private final Locale locale;
+
+    OptionWriter(QuoteRequest request, PriceList prices, Doubts doubts) {
+        this.request = request;
+        this.prices = prices;
+        this.doubts = doubts;
+        locale = request.locale();
+    }
+
+    /** What the option needs; codes that the book lacks are among its missing ones. */
+    Asks asks(OptionAssessment option) {
+        Asks asks = new Asks(prices);
+        boolean replacement = !OptionChoice.present(option);
+        if (replacement) {
+            String own = option.getPriceItem();
+            asks.unit(own == null ? OptionChoice.name(option) : own, UNIT);
+        }
+        for (Remedy remedy : option.getRemedies()) {
+            for (Need need : Need.of(remedy)) {
+                asks.add(need, remedy.getId(), note(remedy, need.code()));
+            }
+        }
+        request.extras().getOrDefault(OptionChoice.name(option), List.of()).forEach(need -> asks.add(need, EXTRA));
+        asks.addStandard(replacement, STANDARD);
+        return asks;
+    }
+
+    private static String note(Remedy remedy, String code) {
+        return remedy.getItems().stream()
+                .filter(item -> code.equals(item.getCode()) && item.getNote() != null)
+                .map(item -> item.getNote())
+                .findFirst()
+                .orElse("");
+    }
+
+    QuoteOption write(OptionAssessment option, Asks asks) {
+        QuoteOption written = QuoteFactory.eINSTANCE.createQuoteOption();
+        written.setHeaterId(option.getHeaterId());
+        written.setTitle(title(option));
+        if (option.isSetVerdict()) {
+            written.setVerdict(option.getVerdict());
+        }
+        written.setText(new OptionText(locale).of(option));
+        List<QuoteLine> lines = sections(written, lines(option, asks));
+        totals(written, lines);
+        written.getEnquiries().addAll(enquiries(option, asks));
+        leadDays(option, asks, written);
+        return written;
+    }
+
+    private String title(OptionAssessment option) {
+        String title = Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option));
+        return OptionChoice.present(option) ? text("option.present", title) : title;
+    }
+
+    private List<PricedLine> lines(OptionAssessment option, Asks asks) {
+        List<PricedLine> lines = new ArrayList<>(new Pricer(prices).lines(asks));
+        Adjustments adjustments = new Adjustments(prices);
+        if (request.book().getContingency() != null && doubts.any(option)) {
+            lines.addAll(
+                    adjustments.contingency(lines, Shares.exact(request.book().getContingency())));
+        }
+        Discount discount = request.discount();
+        if (discount != null) {
+            lines.addAll(adjustments.discount(lines, discount));
+        }
+        return lines;
+    }
+
+    private List<QuoteLine> sections(QuoteOption written, List<PricedLine> lines) {
+        LineWriter writer = new LineWriter(prices, request);
+        List<QuoteLine> all = new ArrayList<>();
+        for (Section section : Section.values()) {
+            List<QuoteLine> own = lines.stream()
+                    .filter(line -> line.section() == section)
+                    .map(writer::write)
+                    .toList();
+            if (!own.isEmpty()) {
+                QuoteSection part = QuoteFactory.eINSTANCE.createQuoteSection();
+                part.setKey(section.key());
+                part.setTitle(text("section." + section.key()));
+                part.getLines().addAll(own);
+                written.getSections().add(part);
+                all.addAll(own);
+            }
+        }
+        return all;
+    }
+
+    private void totals(QuoteOption written, List<QuoteLine> lines) {
+        written.getTaxes().addAll(new TaxSums(prices, locale).of(lines));
+        Money net = TaxSums.total(
+                prices.currency(),
+                written.getTaxes().stream().map(sum -> sum.getNet()).toList());
+        Money tax = TaxSums.total(
+                prices.currency(),
+                written.getTaxes().stream().map(sum -> sum.getTax()).toList());
+        written.setNet(net.getAmount());
+        written.setTax(tax.getAmount());
+        written.setTotal(net.plus(tax).getAmount());
+        payments(written, net.plus(tax));
+    }
+
+    private void payments(QuoteOption written, Money total) {
+        List<PaymentTerm> terms = request.book().getPayments();
+        if (terms.isEmpty()) {
+            return;
+        }
+        List<BigDecimal> shares =
+                terms.stream().map(term -> Shares.orZero(term.getShare())).toList();
+        List<Money> amounts = Allocation.divide(total, shares);
+        for (int i = 0; i < amounts.size(); i++) {
+            Payment payment = QuoteFactory.eINSTANCE.createPayment();
+            payment.setTitle(terms.get(i).getTitle());
+            payment.setShare(shares.get(i));
+            payment.setAmount(amounts.get(i).getAmount());
+            written.getPayments().add(payment);
+        }
+    }
+
+    /** What is still to be priced: items on enquiry, and remedies on enquiry none of whose items says so. */
+    private List<String> enquiries(OptionAssessment option, Asks asks) {
+        List<String> enquiries = new ArrayList<>();
+        for (Ask ask : asks.all()) {
+            if (ask.item().onEnquiry() && ask.quantity().signum() > 0) {
+                String quantity = Shares.plain(ask.quantity()).toPlainString();
+                enquiries.add(text(
+                        "enquiry.item", quantity, ask.item().unit(), ask.item().description()));
+            }
+        }
+        for (Remedy remedy : option.getRemedies()) {
+            boolean said = remedy.getItems().stream().anyMatch(item -> prices.find(item.getCode())
+                    .map(PricedItem::onEnquiry)
+                    .orElse(false));
+            if (Boolean.TRUE.equals(remedy.getEnquiry()) && !said) {
+                enquiries.add(text("enquiry.remedy", Objects.requireNonNullElse(remedy.getTitle(), remedy.getId())));
+            }
+        }
+        return enquiries;
+    }
+
+    private static void leadDays(OptionAssessment option, Asks asks, QuoteOption written) {
+        int days = 0;
+        for (Ask ask : asks.all()) {
+            days = Math.max(days, ask.item().leadDays());
+        }
+        for (Remedy remedy : option.getRemedies()) {
+            days = Math.max(days, Objects.requireNonNullElse(remedy.getLeadDays(), 0));
+        }
+        if (days > 0) {
+            written.setLeadDays(days);
+        }
+    }
+
+    private String text(String key, Object... arguments) {
+        return QuoteException.MESSAGES.get(locale, key, arguments);
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.survey.Survey;
+
+/**
+ * What a quote is to be made of.
+ *
+ * @param survey the survey
+ * @param assessment what follows from it; remedies stand in its options
+ * @param book the price book
+ * @param date date of the quote; it decides on tax rates
+ * @param chosen ids of the heaters to offer, 1 to 4, or {@link #PRESENT}; none lets the verdicts decide
+ * @param extras what the estimator adds to an option, by the id under which it is chosen
+ * @param discount a reduction of every option, or null
+ * @param locale language of the texts
+ */
+public record QuoteRequest(
+        Survey survey,
+        Assessment assessment,
+        PriceBook book,
+        LocalDate date,
+        List<String> chosen,
+        Map<String, List<Need>> extras,
+        @Nullable Discount discount,
+        Locale locale) {
+    /** Stands for the unit that is there: work on its feeds and repairs, no new heater. */
+    public static final String PRESENT = "present";
+
+    /** Most options side by side. */
+    public static final int MOST_OPTIONS = 4;
+
+    public QuoteRequest {
+        chosen = List.copyOf(chosen);
+        extras = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(extras));
+    }
+
+    /** With the options that the verdicts decide on, no extras and no discount, in English. */
+    public static QuoteRequest of(Survey survey, Assessment assessment, PriceBook book, LocalDate date) {
+        return new QuoteRequest(survey, assessment, book, date, List.of(), Map.of(), null, Locale.ENGLISH);
+    }
+
+    /** With these heaters as options, in this order, whatever their verdicts. */
+    public QuoteRequest choosing(List<String> heaters) {
+        return new QuoteRequest(survey, assessment, book, date, heaters, extras, discount, locale);
+    }
+
+    /** With further needs of one option, added to those that it has. */
+    public QuoteRequest adding(String heater, List<Need> needs) {
+        Map<String, List<Need>> more = new LinkedHashMap<>(extras);
+        more.merge(heater, List.copyOf(needs), (one, two) -> java.util.stream.Stream.of(one, two)
+                .flatMap(List::stream)
+                .toList());
+        return new QuoteRequest(survey, assessment, book, date, chosen, more, discount, locale);
+    }
+
+    /** With a discount, or without one. */
+    public QuoteRequest discounted(@Nullable Discount reduction) {
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, reduction, locale);
+    }
+
+    /** In another language. */
+    public QuoteRequest in(Locale language) {
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, language);
+    }
+}

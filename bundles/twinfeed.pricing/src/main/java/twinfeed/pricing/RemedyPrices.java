@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import twinfeed.model.pricebook.PriceBook;
+
+/**
+ * Prices of sets of remedies for the search of the least costly work: what a set adds to a quote that is made with the same
+ * book, by the same rules. Needs of one code are added before waste and whole lengths; what a job needs once (unit
+ * {@code visit}) is counted once, also against what the job needs anyway; labour first fills the minimum visit.
+ *
+ * <p>Adding a remedy never lowers the price, for no price is negative and every rounding is monotone. Safe for threads.
+ */
+public final class RemedyPrices {
+    private final PriceList prices;
+    private final Pricer pricer;
+    private final boolean replacement;
+    private final Money without;
+
+    private RemedyPrices(PriceList prices, boolean replacement) {
+        this.prices = prices;
+        this.replacement = replacement;
+        pricer = new Pricer(prices);
+        without = pricer.total(pricer.lines(job(List.of())));
+    }
+
+    /**
+     * Prices of work that comes with a new heater.
+     *
+     * @throws QuoteException if the book cannot be used on that day
+     */
+    public static RemedyPrices withReplacement(PriceBook book, LocalDate date) {
+        return new RemedyPrices(new PriceList(book, date), true);
+    }
+
+    /**
+     * Prices of work on the feeds of the unit that stays.
+     *
+     * @throws QuoteException if the book cannot be used on that day
+     */
+    public static RemedyPrices withoutReplacement(PriceBook book, LocalDate date) {
+        return new RemedyPrices(new PriceList(book, date), false);
+    }
+
+    /** Currency of the prices. */
+    public CurrencyUnit currency() {
+        return prices.currency();
+    }
+
+    /** What one remedy adds on its own. */
+    public RemedyPrice price(Collection<Need> remedy) {
+        return priceAll(List.of(remedy));
+    }
+
+    /** What several remedies add together. */
+    public RemedyPrice priceAll(Collection<? extends Collection<Need>> remedies) {
+        List<Need> needs = new ArrayList<>();
+        remedies.forEach(needs::addAll);
+        Asks job = job(needs);
+        Set<String> missing = new LinkedHashSet<>();
+        boolean enquiry = false;
+        int leadDays = 0;
+        for (Need need : needs) {
+            PricedItem item = prices.find(need.code()).orElse(null);
+            if (item == null) {
+                missing.add(need.code());
+            } else {
+                enquiry |= item.onEnquiry();
+                leadDays = Math.max(leadDays, item.leadDays());
+            }
+        }
+        Money net = pricer.total(pricer.lines(job)).minus(without);
+        return new RemedyPrice(net, enquiry, leadDays, List.copyOf(missing));
+    }
+
+    private Asks job(List<Need> needs) {
+        Asks asks = new Asks(prices);
+        needs.forEach(need -> asks.add(need, ""));
+        asks.addStandard(replacement, "");
+        return asks;
+    }
+}
