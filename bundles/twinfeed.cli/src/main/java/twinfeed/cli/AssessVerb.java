@@ -45,7 +45,9 @@ final class AssessVerb implements Callable<Integer> {
         } else {
             new TextReport(face).assessment(judged, !brief);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful) ? Verbs.STRICT : Verbs.DONE;
+        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
+                ? Verbs.STRICT
+                : Verbs.DONE;
     }
 
     static boolean doubtful(OptionResult option) {

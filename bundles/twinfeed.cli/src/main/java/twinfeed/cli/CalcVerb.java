@@ -18,7 +18,8 @@ import twinfeed.usecase.NamedFormula;
 @Command(
         name = "calc",
         mixinStandardHelpOptions = true,
-        description = "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C")
+        description =
+                "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C")
 final class CalcVerb implements Callable<Integer> {
     private final Face face;
 
@@ -47,7 +48,11 @@ final class CalcVerb implements Callable<Integer> {
         NamedFormula formula = face.office()
                 .formula(name)
                 .orElseThrow(() -> new ArgumentException("\"" + name + "\" is no calculation; known are "
-                        + String.join(", ", face.office().formulas().stream().map(NamedFormula::name).toList())));
+                        + String.join(
+                                ", ",
+                                face.office().formulas().stream()
+                                        .map(NamedFormula::name)
+                                        .toList())));
         Answer answer = formula.apply(Arguments.parse(formula.formula().parameters(), typed()));
         if (json) {
             new JsonReport(face.out()).answer(formula, answer, Face.LOCALE);

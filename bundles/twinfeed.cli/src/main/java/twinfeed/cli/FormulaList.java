@@ -35,8 +35,9 @@ final class FormulaList {
     private void print(NamedFormula formula) {
         face.out().println(formula.name() + "  " + formula.text(Face.LOCALE, "formula." + formula.name()));
         for (Parameter parameter : formula.formula().parameters()) {
-            face.out().println("  " + parameter.key() + "  " + formula.text(Face.LOCALE, "parameter." + parameter.key())
-                    + "; " + values(parameter));
+            face.out()
+                    .println("  " + parameter.key() + "  " + formula.text(Face.LOCALE, "parameter." + parameter.key())
+                            + "; " + values(parameter));
         }
     }
 

@@ -32,7 +32,8 @@ final class JobArguments {
         return opened;
     }
 
-    @Nullable PriceBook book(Face face) {
+    @Nullable
+    PriceBook book(Face face) {
         return book == null ? null : face.office().book(book);
     }
 

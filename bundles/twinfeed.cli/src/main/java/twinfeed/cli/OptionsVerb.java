@@ -36,6 +36,8 @@ final class OptionsVerb implements Callable<Integer> {
         } else {
             new TextReport(face).options(judged);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful) ? Verbs.STRICT : Verbs.DONE;
+        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
+                ? Verbs.STRICT
+                : Verbs.DONE;
     }
 }

@@ -24,8 +24,14 @@ final class PluginsJson {
             json.writeStringField("id", statement.id());
             json.writeStringField("version", statement.version());
             json.writeStringField("title", statement.texts().get(Face.LOCALE, "title"));
-            JsonFields.texts(json, "takes", statement.takes().stream().map(ExchangeKey::name).toList());
-            JsonFields.texts(json, "gives", statement.gives().stream().map(ExchangeKey::name).toList());
+            JsonFields.texts(
+                    json,
+                    "takes",
+                    statement.takes().stream().map(ExchangeKey::name).toList());
+            JsonFields.texts(
+                    json,
+                    "gives",
+                    statement.gives().stream().map(ExchangeKey::name).toList());
             json.writeArrayFieldStart("checks");
             for (Check check : statement.checks()) {
                 check(statement, check);

@@ -37,12 +37,20 @@ final class PluginsVerb implements Callable<Integer> {
     }
 
     private void print(Statement statement) {
-        face.out().println(statement.id() + " " + statement.version() + "  " + statement.texts().get(Face.LOCALE, "title"));
+        face.out()
+                .println(statement.id() + " " + statement.version() + "  "
+                        + statement.texts().get(Face.LOCALE, "title"));
         line("takes", statement.takes().stream().map(ExchangeKey::name).toList());
         line("gives", statement.gives().stream().map(ExchangeKey::name).toList());
-        statement.checks().forEach(check -> line("check", List.of(check.key() + ": "
-                + statement.texts().get(Face.LOCALE, "check." + check.key())
-                + (check.needs().isEmpty() ? "" : " (needs " + String.join(", ", check.needs()) + ")"))));
+        statement
+                .checks()
+                .forEach(check -> line(
+                        "check",
+                        List.of(check.key() + ": "
+                                + statement.texts().get(Face.LOCALE, "check." + check.key())
+                                + (check.needs().isEmpty()
+                                        ? ""
+                                        : " (needs " + String.join(", ", check.needs()) + ")"))));
         statement.parameters().forEach(parameter -> line("parameter", List.of(parameter.key())));
         statement.formulas().forEach(formula -> line("formula", List.of(formula.name())));
     }

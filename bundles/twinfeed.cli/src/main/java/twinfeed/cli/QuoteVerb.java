@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Judged;
 
 /** The itemised quote as a workbook. */
@@ -23,7 +24,10 @@ final class QuoteVerb implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "The job's file, *.job.")
     private Path file = Path.of("");
 
-    @Option(names = "--catalogue", paramLabel = "FILE", description = "Heater catalogue instead of the one that the job names.")
+    @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Heater catalogue instead of the one that the job names.")
     private @Nullable Path catalogue;
 
     @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv.")
@@ -31,6 +35,12 @@ final class QuoteVerb implements Callable<Integer> {
 
     @Option(names = "--out", required = true, paramLabel = "QUOTE.xlsx", description = "The workbook to write.")
     private Path out = Path.of("");
+
+    @Option(
+            names = "--firm",
+            paramLabel = "FILE",
+            description = "Who quotes: a property file; firm.properties beside the price book if not given.")
+    private @Nullable Path firm;
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")
     private @Nullable LocalDate date;
@@ -52,12 +62,15 @@ final class QuoteVerb implements Callable<Integer> {
         opened.warnings().forEach(face.err()::println);
         Judged judged = face.office().judge(opened, prices, null, Face.LOCALE);
         Quote quote = face.office().quote(judged, prices, date == null ? face.today() : date);
-        face.office().write(judged, quote, out);
+        FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
+        face.office().write(judged, quote, who, Face.LOCALE, out);
         if (json) {
             new JsonReport(face.out()).quote(quote, out);
         } else {
             new TextReport(face).quote(quote, out);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful) ? Verbs.STRICT : Verbs.DONE;
+        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
+                ? Verbs.STRICT
+                : Verbs.DONE;
     }
 }

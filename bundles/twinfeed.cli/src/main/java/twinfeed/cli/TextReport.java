@@ -45,8 +45,8 @@ final class TextReport {
         record.getOptions().forEach(option -> {
             head(option);
             option.getFindings().stream()
-                    .filter(finding -> finding.getOutcome() != Outcome.PASSES
-                            && finding.getOutcome() != Outcome.NOT_APPLICABLE)
+                    .filter(finding ->
+                            finding.getOutcome() != Outcome.PASSES && finding.getOutcome() != Outcome.NOT_APPLICABLE)
                     .forEach(finding -> finding(finding, false));
             works(option);
             out.println();
@@ -56,7 +56,7 @@ final class TextReport {
 
     private void head(OptionAssessment option) {
         out.println(option.getTitle()
-                + (option.isSetPresent() && Boolean.TRUE.equals(option.getPresent()) ? " (" + face.text("present") + ")" : "")
+                + (Boolean.TRUE.equals(option.getPresent()) ? " (" + face.text("present") + ")" : "")
                 + ": " + face.text("verdict." + option.getVerdict().getLiteral()));
     }
 
@@ -67,8 +67,15 @@ final class TextReport {
             out.println("      " + figures);
         }
         if (workings) {
-            finding.getSteps().forEach(step -> out.println("      " + line(
-                    step.getSymbol(), step.getMeaning(), step.getValue(), step.getUnit(), step.getExpression(), step.getSource())));
+            finding.getSteps()
+                    .forEach(step -> out.println("      "
+                            + line(
+                                    step.getSymbol(),
+                                    step.getMeaning(),
+                                    step.getValue(),
+                                    step.getUnit(),
+                                    step.getExpression(),
+                                    step.getSource())));
         }
         if (finding.getSource() != null) {
             out.println("      " + face.text("source") + " " + finding.getSource());
@@ -90,7 +97,8 @@ final class TextReport {
         if (finding.getValue() == null) {
             return "";
         }
-        StringBuilder text = new StringBuilder(number(finding.getValue())).append(' ').append(finding.getUnit());
+        StringBuilder text =
+                new StringBuilder(number(finding.getValue())).append(' ').append(finding.getUnit());
         if (finding.getLimit() != null) {
             text.append(", ").append(face.text("limit")).append(' ').append(number(finding.getLimit()));
             text.append(", ").append(face.text("margin")).append(' ').append(number(finding.getMargin()));
@@ -120,14 +128,16 @@ final class TextReport {
     /** The quote in short; the workbook has all of it. */
     void quote(Quote quote, Path written) {
         for (QuoteOption option : quote.getOptions()) {
-            out.println(option.getTitle() + ": " + face.text("verdict." + option.getVerdict().getLiteral()));
-            option.getSections().forEach(section -> section.getLines().forEach(line -> out.println(String.format(
-                    Locale.ROOT,
-                    "  %8s %-5s %-58s %10s",
-                    line.getQuantity().toPlainString(),
-                    line.getUnit(),
-                    line.getDescription(),
-                    line.getNet().toPlainString()))));
+            out.println(option.getTitle() + ": "
+                    + face.text("verdict." + option.getVerdict().getLiteral()));
+            option.getSections().forEach(section -> section.getLines()
+                    .forEach(line -> out.println(String.format(
+                            Locale.ROOT,
+                            "  %8s %-5s %-58s %10s",
+                            line.getQuantity().toPlainString(),
+                            line.getUnit(),
+                            line.getDescription(),
+                            line.getNet().toPlainString()))));
             sum("net", option.getNet(), quote);
             sum("tax", option.getTax(), quote);
             sum("total", option.getTotal(), quote);
@@ -147,8 +157,9 @@ final class TextReport {
 
     /** The answer of a formula. */
     void answer(NamedFormula formula, Answer answer) {
-        answer.results().forEach(result -> out.println(formula.text(Face.LOCALE, "result." + result.key()) + " = "
-                + Quantities.format(result.kind(), result.si(), 5)));
+        answer.results()
+                .forEach(result -> out.println(formula.text(Face.LOCALE, "result." + result.key()) + " = "
+                        + Quantities.format(result.kind(), result.si(), 5)));
         if (!answer.trouble().isEmpty()) {
             out.println(formula.text(Face.LOCALE, "trouble." + answer.trouble()));
         }
@@ -160,7 +171,8 @@ final class TextReport {
     private void working(NamedFormula formula, Working working) {
         for (Step step : working.steps()) {
             String meaning = formula.text(Face.LOCALE, "meaning." + step.meaning());
-            out.println("  " + line(step.symbol(), meaning, step.value(), step.unit(), step.expression(), step.source()));
+            out.println(
+                    "  " + line(step.symbol(), meaning, step.value(), step.unit(), step.expression(), step.source()));
         }
     }
 

@@ -11,6 +11,7 @@ import twinfeed.calculator.ArgumentException;
 import twinfeed.model.io.InputException;
 import twinfeed.units.UnitException;
 import twinfeed.usecase.Office;
+import twinfeed.usecase.UnusableException;
 
 /** Runs one command line. Exit status: 0 done; 1 done, a check does not pass and --strict asked; 2 unusable input; 3 internal fault. */
 public final class Verbs {
@@ -55,7 +56,10 @@ public final class Verbs {
     }
 
     private int status(Exception broken) {
-        if (broken instanceof InputException || broken instanceof ArgumentException || broken instanceof UnitException) {
+        if (broken instanceof InputException
+                || broken instanceof UnusableException
+                || broken instanceof ArgumentException
+                || broken instanceof UnitException) {
             face.err().println(broken.getMessage());
             return UNUSABLE;
         }

@@ -164,7 +164,8 @@ final class AssessmentRecord {
     private static List<String> mends(Remedy work, WorkPlan plan) {
         return plan.before().findings().stream()
                 .filter(Finding::rulesOut)
-                .filter(finding -> finding.remedies().stream().anyMatch(each -> each.id().equals(work.id())))
+                .filter(finding ->
+                        finding.remedies().stream().anyMatch(each -> each.id().equals(work.id())))
                 .map(finding -> finding.check().key())
                 .toList();
     }

@@ -60,11 +60,17 @@ final class Candidates {
                 .filter(heater -> id.equals(heater.getId()))
                 .findFirst()
                 .orElseThrow(() -> new InputException(new InputProblem(
-                        opened.file().toString(), 0, element, id, "the catalogue has no such heater", known(catalogue))));
+                        opened.file().toString(),
+                        0,
+                        element,
+                        id,
+                        "the catalogue has no such heater",
+                        known(catalogue))));
     }
 
     private static String known(Catalogue catalogue) {
         return "name one of "
-                + String.join(", ", catalogue.getHeaters().stream().map(Heater::getId).toList());
+                + String.join(
+                        ", ", catalogue.getHeaters().stream().map(Heater::getId).toList());
     }
 }

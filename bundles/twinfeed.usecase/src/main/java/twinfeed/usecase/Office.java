@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.IntakeModel;
 import twinfeed.calculator.OptionResult;
 import twinfeed.calculator.RemedySearch;
 import twinfeed.calculator.Runner;
@@ -23,10 +25,6 @@ import twinfeed.calculator.WorkCost;
 import twinfeed.calculator.WorkPlan;
 import twinfeed.engineering.MainsTemperature;
 import twinfeed.model.assessment.Assessment;
-import twinfeed.model.catalogue.Catalogue;
-import twinfeed.model.io.CatalogueFile;
-import twinfeed.model.io.JobFile;
-import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
@@ -37,12 +35,15 @@ public final class Office {
     /** Version of the program, as outputs name it. */
     public static final String VERSION = "0.1.0";
 
+    private static final IntakeModel INTAKE =
+            (mean, spread, month, southern) -> new MainsTemperature(mean, spread, southern).inMonth(Month.of(month));
+
     private final Runner runner;
 
     /** With the calculators that the framework found. */
     @Activate
     public Office(@Reference(policyOption = ReferencePolicyOption.GREEDY) List<Calculator> calculators) {
-        this.runner = new Runner(new ArrayList<>(calculators), MainsTemperature::onDay);
+        this.runner = new Runner(new ArrayList<>(calculators), INTAKE);
     }
 
     /** With the calculators of the class path, for batch engines, benchmarks and tests. */
@@ -50,5 +51,98 @@ public final class Office {
         List<Calculator> found = new ArrayList<>();
         ServiceLoader.load(Calculator.class).forEach(found::add);
         return new Office(found);
+    }
+
+    /** The calculators in the order in which they run. */
+    public List<Calculator> calculators() {
+        return runner.calculators();
+    }
+
+    /** All formulas that the calculators publish, by name. */
+    public List<NamedFormula> formulas() {
+        return runner.calculators().stream()
+                .map(Calculator::statement)
+                .flatMap(statement -> statement.formulas().stream()
+                        .map(formula -> new NamedFormula(statement.id(), statement.texts(), formula)))
+                .sorted(java.util.Comparator.comparing(NamedFormula::name))
+                .toList();
+    }
+
+    /** The formula of a name. */
+    public Optional<NamedFormula> formula(String name) {
+        return formulas().stream().filter(each -> each.name().equals(name)).findFirst();
+    }
+
+    /**
+     * Opens a job and its catalogue.
+     *
+     * @param file the job's file
+     * @param catalogue a catalogue to be used instead of the one that the job names
+     * @throws twinfeed.model.io.InputException if either cannot be used; every problem is in its message
+     */
+    public Opened open(Path file, @Nullable Path catalogue) {
+        return new JobOpening().open(file, catalogue);
+    }
+
+    /**
+     * Reads a price book.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; nothing of it is taken then
+     */
+    public PriceBook book(Path file) {
+        return new BookOpening().open(file);
+    }
+
+    /**
+     * Assesses a job and finds the least costly work for every heater that does not suit as the house is.
+     *
+     * @param opened the job
+     * @param book price book by which work is compared; without one the fewest works win
+     * @param heater id of the one candidate that is asked for, or null for all of the survey
+     * @param locale language of the texts
+     */
+    public Judged judge(Opened opened, @Nullable PriceBook book, @Nullable String heater, Locale locale) {
+        Candidates candidates = new Candidates(opened);
+        return judge(opened, heater == null ? candidates.all() : candidates.only(heater), costs(book, opened), locale);
+    }
+
+    private static WorkCost.Source costs(@Nullable PriceBook book, Opened opened) {
+        return book == null
+                ? WorkCost.BY_COUNT
+                : new BookCosts(book, opened.job().getSurvey().getTakenOn());
+    }
+
+    private Judged judge(Opened opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
+        Survey survey = opened.job().getSurvey();
+        Assessed assessed = runner.assess(survey, candidates);
+        RemedySearch search = new RemedySearch(runner::judge, costs);
+        List<WorkPlan> plans = new ArrayList<>();
+        for (OptionResult option : assessed.options()) {
+            plans.add(search.plan(survey, option.candidate(), option));
+        }
+        Assessment record = new AssessmentRecord(runner, locale).record(assessed, plans, VERSION);
+        return new Judged(opened, assessed, plans, record);
+    }
+
+    /**
+     * Prices what was assessed.
+     *
+     * @param judged the assessed job
+     * @param book the price book
+     * @param date day of the quote
+     * @return a draft
+     * @throws twinfeed.model.io.InputException if the book lacks something that the work needs
+     */
+    public Quote quote(Judged judged, PriceBook book, LocalDate date) {
+        return new QuoteMaking(judged).draft(book, date);
+    }
+
+    /**
+     * Writes a quote as a workbook; the file appears whole or not at all.
+     *
+     * @throws twinfeed.model.io.InputException if the file cannot be written
+     */
+    public void write(Judged judged, Quote quote, FirmFile firm, Locale locale, Path out) {
+        new QuoteMaking(judged).write(quote, firm, locale, out);
     }
 }

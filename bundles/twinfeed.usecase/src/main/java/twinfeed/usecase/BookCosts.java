@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.WorkCost;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.Need;
+import twinfeed.pricing.RemedyPrice;
+import twinfeed.pricing.RemedyPrices;
+
+/** What works cost by a price book; what the book lacks counts as a price on enquiry, for nobody knows it. */
+final class BookCosts implements WorkCost.Source {
+    private final RemedyPrices prices;
+
+    BookCosts(PriceBook book, @Nullable LocalDate date) {
+        LocalDate day = date == null ? book.getDate() : date;
+        this.prices = RemedyPrices.withReplacement(book, day);
+    }
+
+    @Override
+    public WorkCost of(List<Remedy> works) {
+        RemedyPrice price = prices.priceAll(works.stream().map(BookCosts::needs).toList());
+        int enquiries = (int)
+                works.stream().filter(work -> work.enquiry() || unpriced(work)).count();
+        int leadDays = works.stream().mapToInt(Remedy::leadDays).max().orElse(0);
+        return new WorkCost(enquiries, price.net().getAmount(), Math.max(price.leadDays(), leadDays));
+    }
+
+    private boolean unpriced(Remedy work) {
+        RemedyPrice price = prices.price(needs(work));
+        return price.enquiry() || !price.missing().isEmpty();
+    }
+
+    private static List<Need> needs(Remedy work) {
+        return work.items().stream()
+                .map(item -> new Need(item.code(), item.quantity()))
+                .toList();
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.workbook.Firm;
+
+/**
+ * Who quotes: a UTF-8 property file with {@code name}, {@code address}, {@code contact} (lines separated by semicolons),
+ * {@code accent} (colour as RRGGBB) and {@code logo} (a PNG or JPEG beside it), all of them optional.
+ *
+ * @param firm the firm
+ */
+public record FirmFile(Firm firm) {
+    private static final String NAME = "firm.properties";
+    private static final long LARGEST_LOGO = 4L << 20;
+
+    /** A firm without a name, for quotes whose head is filled in by hand. */
+    public static FirmFile none() {
+        return new FirmFile(Firm.of("", "", ""));
+    }
+
+    /** The firm described beside a price book, or none. */
+    public static FirmFile beside(Path book) {
+        Path file = book.toAbsolutePath().resolveSibling(NAME);
+        return Files.isRegularFile(file) ? load(file) : none();
+    }
+
+    /**
+     * Reads a firm.
+     *
+     * @throws InputException if the file or its logo cannot be used
+     */
+    public static FirmFile load(Path file) {
+        Properties properties = new Properties();
+        try (Reader reader = Files.newBufferedReader(file)) {
+            properties.load(reader);
+            return new FirmFile(new Firm(
+                    properties.getProperty("name", ""),
+                    properties.getProperty("address", ""),
+                    properties.getProperty("contact", ""),
+                    accent(file, properties.getProperty("accent")),
+                    logo(file, properties.getProperty("logo"))));
+        } catch (IOException | IllegalArgumentException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(file.toString(), "it cannot be read", "write it as name=value lines in UTF-8"),
+                    unreadable);
+        }
+    }
+
+    private static int accent(Path file, @Nullable String text) {
+        if (text == null) {
+            return Firm.DEFAULT_ACCENT;
+        }
+        if (!text.matches("[0-9A-Fa-f]{6}")) {
+            throw new InputException(new InputProblem(
+                    file.toString(), 0, "accent", text, "it is no colour", "write six hexadecimal digits, RRGGBB"));
+        }
+        return Integer.parseInt(text, 16);
+    }
+
+    private static byte @Nullable [] logo(Path file, @Nullable String name) throws IOException {
+        if (name == null || name.isBlank()) {
+            return null;
+        }
+        Path picture = file.toAbsolutePath().resolveSibling(name);
+        if (!Files.isRegularFile(picture) || Files.size(picture) > LARGEST_LOGO) {
+            throw new InputException(new InputProblem(
+                    file.toString(),
+                    0,
+                    "logo",
+                    name,
+                    "there is no such picture of at most 4 MiB",
+                    "name a PNG or JPEG beside the file"));
+        }
+        return Files.readAllBytes(picture);
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Climates;
+import twinfeed.calculator.rules.RuleSets;
+import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.check.CatalogueCheck;
+import twinfeed.model.check.JobCheck;
+import twinfeed.model.check.Problem;
+import twinfeed.model.io.CatalogueFile;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.job.Job;
+import twinfeed.model.survey.Survey;
+
+/** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
+final class JobOpening {
+    private static final String MODEL_CLIMATE = "model";
+
+    private final List<InputProblem> errors = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
+
+    Opened open(Path file, @Nullable Path catalogueFile) {
+        Job job = JobFile.load(file);
+        Catalogue catalogue = catalogueFile == null ? JobFile.catalogue(job, file) : CatalogueFile.load(catalogueFile);
+        String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
+        sort(CatalogueCheck.of(catalogue), catalogueName);
+        sort(JobCheck.of(job, catalogue), file.toString());
+        if (errors.isEmpty()) {
+            data(job.getSurvey(), file);
+        }
+        if (!errors.isEmpty()) {
+            throw new InputException(errors);
+        }
+        return new Opened(file, job, catalogue, warnings);
+    }
+
+    private void sort(List<Problem> problems, String name) {
+        for (Problem problem : problems) {
+            if (problem.isError()) {
+                errors.add(problem.in(name));
+            } else {
+                warnings.add(problem.in(name).toString());
+            }
+        }
+    }
+
+    /** Ids that only the calculators' data know. */
+    private void data(Survey survey, Path file) {
+        String rules = survey.getRules();
+        if (rules != null && RuleSets.find(rules).isEmpty()) {
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "survey.rules",
+                    rules,
+                    "there is no such rule set",
+                    "name one of " + String.join(", ", RuleSets.ids())));
+        }
+        String climate = survey.getClimate();
+        if (climate != null
+                && !climate.equals(MODEL_CLIMATE)
+                && Climates.months(climate).isEmpty()) {
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "survey.climate",
+                    climate,
+                    "there is no such climate",
+                    "name one of " + String.join(", ", Climates.ids()) + ", " + MODEL_CLIMATE));
+        }
+        if (MODEL_CLIMATE.equals(climate)
+                && (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null)) {
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "survey.climate",
+                    climate,
+                    "the model has no air temperatures",
+                    "give annualMeanAir and monthlyAirSpread"));
+        }
+    }
+}
