@@ -22,8 +22,8 @@ public final class Application implements IApplication {
     public Object start(IApplicationContext context) {
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
-        String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-        int status = run(arguments, out, err);
+        Object arguments = context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        int status = run(arguments instanceof String[] words ? words : new String[0], out, err);
         out.flush();
         err.flush();
         return status;
