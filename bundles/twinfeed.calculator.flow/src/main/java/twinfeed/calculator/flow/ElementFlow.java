@@ -5,7 +5,6 @@ import java.util.List;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.engineering.Heat;
@@ -27,10 +26,10 @@ final class ElementFlow implements FlowAnswer {
         Heater heater = candidate.heater();
         atRating(heater, findings);
         double[] elementsW = elementsW(heater);
-        if (!findings.blocked(FlowChecks.LOW_POWER, exchange, ExchangeKey.DELIVERED_POWER)) {
+        if (!DeliveredPower.blocked(FlowChecks.LOW_POWER, exchange, findings)) {
             lowPower(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
         }
-        if (!findings.blocked(FlowChecks.ONE_ELEMENT, exchange, ExchangeKey.DELIVERED_POWER)) {
+        if (!DeliveredPower.blocked(FlowChecks.ONE_ELEMENT, exchange, findings)) {
             oneElement(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
         }
     }

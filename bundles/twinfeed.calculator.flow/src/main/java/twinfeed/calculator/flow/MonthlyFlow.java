@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
@@ -43,13 +42,12 @@ final class MonthlyFlow implements FlowAnswer {
 
     @Override
     public void answer(Candidate candidate, Exchange exchange, Findings findings) {
-        if (!findings.blocked(FlowChecks.BY_MONTH, exchange, ExchangeKey.DELIVERED_POWER)) {
+        if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, exchange, findings)) {
             byMonth(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
         }
         if (candidate.present()) {
             findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE).add();
-        } else if (!findings.blocked(FlowChecks.COMPARISON)
-                && !findings.blocked(FlowChecks.COMPARISON, exchange, ExchangeKey.DELIVERED_POWER)) {
+        } else if (!DeliveredPower.blocked(FlowChecks.COMPARISON, exchange, findings)) {
             comparison(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
         }
     }

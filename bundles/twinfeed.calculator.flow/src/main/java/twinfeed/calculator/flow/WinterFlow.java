@@ -4,7 +4,6 @@ package twinfeed.calculator.flow;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
@@ -31,7 +30,7 @@ final class WinterFlow implements FlowAnswer {
     }
 
     private void winter(Exchange exchange, Findings findings) {
-        if (findings.blocked(FlowChecks.WINTER, exchange, ExchangeKey.DELIVERED_POWER)) {
+        if (DeliveredPower.blocked(FlowChecks.WINTER, exchange, findings)) {
             return;
         }
         double powerW = DeliveredPower.nominalW(exchange, wish.grid());
@@ -66,7 +65,7 @@ final class WinterFlow implements FlowAnswer {
             findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
-        if (findings.blocked(FlowChecks.ACTIVATION, exchange, ExchangeKey.DELIVERED_POWER)) {
+        if (DeliveredPower.blocked(FlowChecks.ACTIVATION, exchange, findings)) {
             return;
         }
         double powerW = DeliveredPower.nominalW(exchange, wish.grid());

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.SupplyCurve;
+
+/**
+ * The water feed as the calculations see it: a supply curve at the gauge's pipe, pipes on to the unit, and taps on the way.
+ * Pipes ahead of the gauge are in the curve already and are not counted again.
+ *
+ * @param curve the supply, corrected for the gauge's height
+ * @param run the pipes from the gauge to the unit, in order
+ * @param taps the taps, in the order in which they are opened
+ */
+record Feed(SupplyCurve curve, List<Piece> run, List<TapPoint> taps) {
+    Feed {
+        run = List.copyOf(run);
+        taps = List.copyOf(taps);
+    }
+
+    /** The pipes from the gauge to a tee. */
+    List<PipeSegment> upTo(int tee) {
+        return pipes(run.subList(0, tee));
+    }
+
+    /** The pipes from a tee to the unit. */
+    List<PipeSegment> from(int tee) {
+        return pipes(run.subList(tee, run.size()));
+    }
+
+    static List<PipeSegment> pipes(List<Piece> pieces) {
+        return pieces.stream().map(Piece::pipe).toList();
+    }
+
+    /** How many pieces are shared with any of the first taps, counted from the gauge. */
+    int shared(int open) {
+        int shared = 0;
+        for (TapPoint tap : taps.subList(0, open)) {
+            shared = Math.max(shared, tap.tee());
+        }
+        return shared;
+    }
+
+    /** Whether the first taps leave at the same tee. */
+    boolean oneTee(int open) {
+        return taps.subList(0, open).stream().mapToInt(TapPoint::tee).distinct().count() <= 1;
+    }
+
+    /** Rise of the whole run, m. */
+    double riseM() {
+        return run.stream().mapToDouble(piece -> piece.pipe().riseM()).sum();
+    }
+}

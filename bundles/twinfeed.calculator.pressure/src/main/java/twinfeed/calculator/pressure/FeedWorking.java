@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Fluid;
+import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.SupplyCurve;
+import twinfeed.engineering.Water;
+
+/**
+ * Writes down losses of pressure as on paper: pressures in bar, flows in L/min, bores in mm. The equation of Colebrook and White
+ * is solved by Newton steps that stand one below the other, with what is left of the equation beside the last.
+ */
+final class FeedWorking {
+    static final double BAR = 1e5;
+    static final double L_PER_MIN = 60_000;
+    static final String PI = "3.14159265358979";
+    private static final String WATER = "IAPWS R7-97(2012), fitted";
+    private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
+    private static final String DARCY = "Darcy-Weisbach";
+    private static final String CURVE = "form of NFPA 291, the pessimistic exponent on each side of the test";
+
+    /** Where the Newton steps begin: 1/sqrt(f) of house pipes is between 4 and 8. */
+    private static final double START = 6;
+
+    /** A Newton step of this size leaves an error of its square. */
+    private static final double LAST_STEP = 1e-7;
+
+    private FeedWorking() {}
+
+    /** The water: density {@code rho} and viscosity {@code nu}. */
+    static void addWater(Working.Builder lines, double intakeC) {
+        lines.input("T", "intake", intakeC, "°C", "")
+                .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER)
+                .step("nu", "viscosity", Water.kinematicViscosityExpression("T"), "m²/s", WATER);
+    }
+
+    /** A fluid that is not water at a known temperature. */
+    static void addFluid(Working.Builder lines, Fluid fluid) {
+        lines.input("rho", "density", fluid.densityKgPerM3(), "kg/m³", "")
+                .input("nu", "viscosity", fluid.kinematicViscosityM2PerS(), "m²/s", "");
+    }
+
+    /** The two-point test: {@code p_0}, {@code p_1} and {@code Q_1}. */
+    static void addTest(Working.Builder lines, SupplyCurve curve) {
+        lines.input("p_0", "staticPressure", curve.staticPa() / BAR, "bar", "")
+                .input("p_1", "runningPressure", curve.runningPa() / BAR, "bar", "")
+                .input("Q_1", "testFlow", curve.testFlowM3PerS() * L_PER_MIN, "L/min", "");
+    }
+
+    /** The supply's pressure at a flow: exponent and pressure get the given ending. */
+    static void addSupply(Working.Builder lines, String flow, String ending) {
+        lines.step("n" + ending, "exponent", "if(" + flow + " <= Q_1, 1.85, 2)", "", CURVE)
+                .step(
+                        "p_s" + ending,
+                        "supplyPressure",
+                        "p_0 - (p_0 - p_1) * (" + flow + " / Q_1)^n" + ending,
+                        "bar",
+                        CURVE);
+    }
+
+    /** What a pipe is: bore, length, roughness, sum of K and rise, with the given ending. */
+    static void addPipe(Working.Builder lines, PipeSegment pipe, String ending) {
+        lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "")
+                .input("L" + ending, "length", pipe.lengthM(), "m", "")
+                .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "")
+                .input("K" + ending, "fittings", pipe.k(), "", "")
+                .input("z" + ending, "rise", pipe.riseM(), "m", "");
+    }
+
+    /** Height of a pipe as a pressure, bar. */
+    static String height(String ending) {
+        return "rho * 9.80665 * z" + ending + " / 100000";
+    }
+
+    /**
+     * The loss of a pipe at a flow symbol, L/min: adds velocity, Reynolds number, friction factor and the loss {@code dp} with
+     * the ending, friction, fittings and rise together.
+     */
+    static void addLoss(Working.Builder lines, PipeSegment pipe, String flow, String ending) {
+        lines.step(
+                "v" + ending, "velocity", flow + " / 60000 / (" + PI + " * (D" + ending + " / 1000)^2 / 4)", "m/s", "");
+        String friction = "0";
+        if (pipe.lengthM() > 0) {
+            addFactor(lines, ending);
+            friction = "f" + ending + " * L" + ending + " / (D" + ending + " / 1000)";
+        }
+        lines.step(
+                "dp" + ending,
+                "pipeLoss",
+                "(" + friction + " + K" + ending + ") * rho * v" + ending + "^2 / 2 / 100000 + " + height(ending),
+                "bar",
+                DARCY);
+    }
+
+    private static void addFactor(Working.Builder lines, String ending) {
+        lines.step("Re" + ending, "reynolds", "v" + ending + " * D" + ending + " / 1000 / nu", "", "");
+        addColebrook(lines, ending);
+        lines.step(
+                "f" + ending,
+                "frictionFactor",
+                "if(Re" + ending + " < 2000, 64 / Re" + ending + ", max(64 / Re" + ending + ", 1 / x" + ending + "^2))",
+                "",
+                COLEBROOK);
+    }
+
+    /** Newton steps for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0, and what is left of it. */
+    private static void addColebrook(Working.Builder lines, String ending) {
+        lines.step("a" + ending, "colebrookA", "k" + ending + " / D" + ending + " / 3.7", "", COLEBROOK)
+                .step("b" + ending, "colebrookB", "2.51 / Re" + ending, "", COLEBROOK);
+        String from = Double.toString(START);
+        double value = START;
+        for (int step = 1; step < 20; step++) {
+            String to = "x" + ending + "_" + step;
+            lines.step(to, "colebrookStep", newton(from, ending), "", COLEBROOK);
+            double change = Math.abs(lines.value(to) - value);
+            value = lines.value(to);
+            from = to;
+            if (change < LAST_STEP) {
+                break;
+            }
+        }
+        lines.step("x" + ending, "colebrookRoot", newton(from, ending), "", COLEBROOK)
+                .step("res" + ending, "colebrookResidual", residual("x" + ending, ending), "", COLEBROOK);
+    }
+
+    /** What is left of the equation at a value of x. */
+    static String residual(String x, String ending) {
+        return x + " + 2 * ln(a" + ending + " + b" + ending + " * " + x + ") / ln(10)";
+    }
+
+    private static String newton(String x, String ending) {
+        String sum = "(a" + ending + " + b" + ending + " * " + x + ")";
+        return x + " - (" + residual(x, ending) + ") / (1 + 2 / ln(10) * b" + ending + " / " + sum + ")";
+    }
+
+    /** Pressure at the inlet, bar, as {@code p_in}, for a flow {@code Q} that is among the lines, all taps shut. */
+    static void addInlet(Working.Builder lines, Feed feed) {
+        addTest(lines, feed.curve());
+        addSupply(lines, "Q", "");
+        addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
+    }
+
+    /** Pipes one after another at a flow symbol, and the pressure that is left at their end. */
+    static void addRun(
+            Working.Builder lines, List<Piece> run, String flow, String from, int firstNumber, String result) {
+        StringBuilder left = new StringBuilder(from);
+        int number = firstNumber;
+        for (Piece piece : run) {
+            String ending = "_" + number++;
+            addPipe(lines, piece.pipe(), ending);
+            addLoss(lines, piece.pipe(), flow, ending);
+            left.append(" - dp").append(ending);
+        }
+        lines.step(result, "inletPressure", left.toString(), "bar", "");
+    }
+
+    /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
+    static Working inlet(Feed feed, double intakeC, double flowM3PerS) {
+        Working.Builder lines = Working.start().input("Q", "unitFlow", flowM3PerS * L_PER_MIN, "L/min", "");
+        addWater(lines, intakeC);
+        addInlet(lines, feed);
+        return lines.build();
+    }
+}

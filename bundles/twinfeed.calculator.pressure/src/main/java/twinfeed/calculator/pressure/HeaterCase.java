@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.engineering.Outlet;
+import twinfeed.model.survey.PresentUnit;
+
+/** One heater in one house: what is known of both, and where the findings go. */
+final class HeaterCase {
+    private final House house;
+    private final Candidate candidate;
+    private final Exchange exchange;
+    private final Findings findings;
+    private final UnitData unit;
+    private @Nullable UnitFlows flows;
+
+    HeaterCase(House house, Candidate candidate, Exchange exchange, Findings findings) {
+        this.house = house;
+        this.candidate = candidate;
+        this.exchange = exchange;
+        this.findings = findings;
+        this.unit = new UnitData(candidate.heater());
+    }
+
+    House house() {
+        return house;
+    }
+
+    UnitData unit() {
+        return unit;
+    }
+
+    boolean present() {
+        return candidate.present();
+    }
+
+    /** What to call the heater in an assumption. */
+    String title() {
+        String title = candidate.heater().getTitle();
+        String id = candidate.heater().getId();
+        return title != null ? title : id == null ? "" : id;
+    }
+
+    FindingBuilder on(Check check) {
+        return findings.on(check);
+    }
+
+    void notApplicable(Check check, String variant) {
+        findings.on(check).outcome(Outcome.NOT_APPLICABLE).variant(variant).add();
+    }
+
+    void cannotTell(Check check, String... missing) {
+        findings.on(check).cannotTell(List.of(missing)).add();
+    }
+
+    /** Whether a reading that the check names is missing; if so, that is said. */
+    boolean blocked(Check check) {
+        return findings.blocked(check);
+    }
+
+    /** The feed, or null where the check cannot be answered, which is then said. */
+    @Nullable
+    FeedConditions feed(Check check) {
+        if (findings.blocked(check)) {
+            return null;
+        }
+        FeedConditions feed = house.feed();
+        if (feed == null) {
+            findings.on(check).cannotTell(house.faults()).add();
+        }
+        return feed;
+    }
+
+    /** The flows through the unit, or null where the check cannot be answered, which is then said. */
+    @Nullable
+    UnitFlows flows(Check check) {
+        FeedConditions feed = feed(check);
+        if (feed == null
+                || findings.blocked(check, exchange, ExchangeKey.DELIVERED_POWER)
+                || findings.blocked(check, exchange, ExchangeKey.WISHED_FLOW)) {
+            return null;
+        }
+        UnitFlows known = flows;
+        if (known == null) {
+            known = new UnitFlows(feed, exchange, fullBore(feed));
+            flows = known;
+        }
+        return known;
+    }
+
+    /**
+     * The unit fully open. A flow measured at the present unit is preferred; otherwise the least running pressure at its flow
+     * stands in, which is conservative: a specification minimum and not a curve of losses.
+     */
+    @Nullable
+    Outlet fullBore(FeedConditions feed) {
+        Outlet measured = candidate.present() ? measured(feed) : null;
+        return measured == null ? unit.need().orElse(null) : measured;
+    }
+
+    private @Nullable Outlet measured(FeedConditions feed) {
+        PresentUnit present = house.survey().getUnit();
+        if (present == null
+                || present.getMeasuredFlow() == null
+                || present.getMeasuredFlow().si() <= 0) {
+            return null;
+        }
+        double flow = present.getMeasuredFlow().si();
+        double inletPa = feed.at(0).inletPa(flow, 0);
+        return inletPa > 0 ? Outlet.ofPoint(flow, inletPa, 0) : null;
+    }
+}

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Context;
+import twinfeed.engineering.Pipe;
+import twinfeed.model.survey.Fitting;
+import twinfeed.model.survey.PipeMaterial;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.units.Quantity;
+
+/** Maps pipes of the survey to pieces; bores, roughness and loss coefficients that it does not say come from the tables. */
+final class PieceReader {
+    private static final double MM_PER_M = 1000;
+
+    private final Context context;
+    private final List<String> faults;
+
+    PieceReader(Context context, List<String> faults) {
+        this.context = context;
+        this.faults = faults;
+    }
+
+    /** The pieces; a pipe that cannot be used is left out and named among the faults. */
+    List<Piece> read(List<PipeSegment> segments, String path) {
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < segments.size(); i++) {
+            PipeSegment segment = segments.get(i);
+            String name = segment.getName() == null ? String.valueOf(i + 1) : segment.getName();
+            read(segment, name, path + "[" + name + "]").ifPresent(pieces::add);
+        }
+        return pieces;
+    }
+
+    private Optional<Piece> read(PipeSegment segment, String name, String path) {
+        PipeMaterial material = segment.getMaterial();
+        Double boreM = bore(segment, material, path);
+        Double lengthM = si(segment.getLength());
+        if (lengthM == null || lengthM < 0) {
+            faults.add(path + ".length");
+            return Optional.empty();
+        }
+        if (boreM == null) {
+            return Optional.empty();
+        }
+        double roughnessM = roughness(segment, material);
+        Double k = k(segment, path);
+        if (roughnessM < 0 || roughnessM > boreM * Pipe.LARGEST_RELATIVE_ROUGHNESS) {
+            faults.add(path + ".roughness");
+            return Optional.empty();
+        }
+        double riseM = segment.getRise() == null ? 0 : segment.getRise().si();
+        return k == null
+                ? Optional.empty()
+                : Optional.of(
+                        new Piece(name, new twinfeed.engineering.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
+    }
+
+    private static @Nullable Double si(@Nullable Quantity quantity) {
+        return quantity == null ? null : Double.valueOf(quantity.si());
+    }
+
+    private @Nullable Double bore(PipeSegment segment, PipeMaterial material, String path) {
+        Double given = si(segment.getBore());
+        if (given == null && segment.getSize() != null) {
+            Optional<Double> usual = PipeTables.boreM(material, segment.getSize());
+            usual.ifPresent(bore -> context.assume(
+                    "bore",
+                    Map.of(
+                            "material", material.getLiteral(),
+                            "size", segment.getSize(),
+                            "bore", bore * MM_PER_M)));
+            given = usual.orElse(null);
+        }
+        if (given == null || given <= 0) {
+            faults.add(path + ".bore");
+            return null;
+        }
+        return given;
+    }
+
+    private double roughness(PipeSegment segment, PipeMaterial material) {
+        if (segment.getRoughness() != null) {
+            return segment.getRoughness().si();
+        }
+        double usual = PipeTables.roughnessM(material);
+        context.assume("roughness", Map.of("material", material.getLiteral(), "roughness", usual * MM_PER_M));
+        return usual;
+    }
+
+    private @Nullable Double k(PipeSegment segment, String path) {
+        double sum = 0;
+        for (Fitting fitting : segment.getFittings()) {
+            int count = fitting.getCount() == null ? 1 : fitting.getCount();
+            Double one = one(fitting);
+            if (one == null || one < 0 || count < 0) {
+                faults.add(path + ".fittings");
+                return null;
+            }
+            sum += count * one;
+        }
+        return sum;
+    }
+
+    private @Nullable Double one(Fitting fitting) {
+        if (fitting.getK() != null) {
+            return fitting.getK().si();
+        }
+        String kind = fitting.getKind() == null ? "" : fitting.getKind();
+        Optional<Double> usual = PipeTables.k(kind);
+        usual.ifPresent(k -> context.assume("fitting", Map.of("kind", kind, "k", k)));
+        return usual.orElse(null);
+    }
+}

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.Findings;
+
+/** Judges the pressure at heaters in one house. */
+final class PressureAssessor implements Assessor {
+    private final House house;
+    private final List<PressureAnswer> answers;
+
+    PressureAssessor(Context context) {
+        this.house = House.of(context);
+        this.answers = List.of(new RunningPressure(), new SwitchAnswer());
+    }
+
+    @Override
+    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+        HeaterCase heater = new HeaterCase(house, candidate, exchange, findings);
+        for (PressureAnswer answer : answers) {
+            answer.answer(heater);
+        }
+    }
+}

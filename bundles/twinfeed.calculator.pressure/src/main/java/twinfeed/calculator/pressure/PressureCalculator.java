@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import org.osgi.service.component.annotations.Component;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+
+/**
+ * What the water feed leaves at a heater: enough pressure while it runs, enough at its switch in the worst condition, not too
+ * much when all is shut; what an open tap does to it; and where the pressure is lost, so that the work is done there.
+ */
+@Component(service = Calculator.class)
+public final class PressureCalculator implements Calculator {
+    static final String ID = "pressure";
+
+    private static final Statement STATEMENT = new Statement(
+            ID,
+            "0.1.0",
+            new Texts(PressureCalculator.class, "Pressure"),
+            List.of(),
+            List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER),
+            PressureChecks.ALL,
+            List.of(),
+            List.of());
+
+    @Override
+    public Statement statement() {
+        return STATEMENT;
+    }
+
+    @Override
+    public Assessor prepare(Context context) {
+        return new PressureAssessor(context);
+    }
+}

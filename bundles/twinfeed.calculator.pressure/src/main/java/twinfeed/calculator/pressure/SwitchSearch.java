@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import twinfeed.engineering.PressureSwitch;
+import twinfeed.engineering.SwitchMargin;
+import twinfeed.model.catalogue.SwitchPlace;
+
+/**
+ * Finds the condition in which the switch of a unit has the smallest margin.
+ *
+ * <p>Ahead of the throttle the pressure falls with the flow and with open taps, so the worst is the largest flow at the highest
+ * voltage with most taps open. The wished flow grows faster with the intake temperature than the water's thinning lowers its
+ * losses, so that is the warmest month, unless the feed limits the flow there: then the smallest available flow governs, and
+ * every month is looked at. Behind the throttle the pressure is that of the flow, so the worst is the smallest flow.
+ */
+final class SwitchSearch {
+    private final FeedConditions feed;
+    private final UnitFlows flows;
+    private final PressureSwitch limits;
+    private final double strainer;
+
+    SwitchSearch(FeedConditions feed, UnitFlows flows, PressureSwitch limits, double strainer) {
+        this.feed = feed;
+        this.flows = flows;
+        this.limits = limits;
+        this.strainer = strainer;
+    }
+
+    /** The worst condition of a switch ahead of the throttle. There must be something to heat. */
+    SwitchPoint inlet() {
+        int open = feed.mostOpen();
+        int voltage = feed.highestVoltage();
+        FlowPoint largest = flows.running(flows.largestWished(), voltage, open);
+        SwitchPoint worst = inlet(largest);
+        for (int i = 0; largest.limited() && i < feed.grid().intakes().size(); i++) {
+            if (flows.wished(i, voltage) > 0) {
+                worst = SwitchPoint.worse(worst, inlet(flows.running(i, voltage, open)));
+            }
+        }
+        return worst;
+    }
+
+    /** The switch ahead of the throttle in one condition: what it needs to close is more than what keeps it closed. */
+    SwitchPoint inlet(FlowPoint point) {
+        double flow = point.flowM3PerS();
+        double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
+        return new SwitchPoint(
+                SwitchPlace.INLET_CHAMBER,
+                true,
+                point,
+                SwitchMargin.inletChamberPa(inletPa, strainer, flow),
+                limits.makePa());
+    }
+
+    /** The worst condition of a switch behind the throttle. */
+    SwitchPoint heating(double downstream, double lowestHandsetM) {
+        return heating(flows.smallest(), downstream, lowestHandsetM);
+    }
+
+    /** The switch behind the throttle in one condition: it closes with an empty hose and stays closed with the handset low. */
+    SwitchPoint heating(FlowPoint point, double downstream, double lowestHandsetM) {
+        return SwitchPoint.worse(
+                heating(point, downstream, 0, true), heating(point, downstream, lowestHandsetM, false));
+    }
+
+    private SwitchPoint heating(FlowPoint point, double downstream, double handsetM, boolean making) {
+        double switchPa = SwitchMargin.heatingChamberPa(
+                downstream,
+                point.flowM3PerS(),
+                handsetM,
+                feed.at(point.intake()).fluid());
+        return new SwitchPoint(
+                SwitchPlace.HEATING_CHAMBER, making, point, switchPa, making ? limits.makePa() : limits.breakPa());
+    }
+}

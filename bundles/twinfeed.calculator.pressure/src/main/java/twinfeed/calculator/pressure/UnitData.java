@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.engineering.Outlet;
+import twinfeed.engineering.PressureSwitch;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.catalogue.SwitchPlace;
+import twinfeed.units.Quantity;
+
+/** What a heater's instructions say of its hydraulics, in SI; what they do not say is null. */
+final class UnitData {
+    private final Heater heater;
+    private final @Nullable Outlet need;
+    private final @Nullable PressureSwitch pressureSwitch;
+    private final @Nullable Double strainer;
+    private final @Nullable Double downstream;
+
+    UnitData(Heater heater) {
+        this.heater = heater;
+        this.need = need(heater);
+        this.pressureSwitch = pressureSwitch(heater);
+        this.strainer = resistance(heater.getInletLoss(), heater.getInletLossFlow());
+        this.downstream = resistance(heater.getDownstreamPressure(), heater.getDownstreamFlow());
+    }
+
+    private static @Nullable Outlet need(Heater heater) {
+        return positive(heater.getMinimumRunningPressure()) && positive(heater.getRunningPressureFlow())
+                ? Outlet.ofPoint(
+                        heater.getRunningPressureFlow().si(),
+                        heater.getMinimumRunningPressure().si(),
+                        0)
+                : null;
+    }
+
+    private static boolean positive(@Nullable Quantity quantity) {
+        return quantity != null && quantity.si() > 0;
+    }
+
+    /** Without a break pressure the make pressure stands for it, which is on the safe side. */
+    private static @Nullable PressureSwitch pressureSwitch(Heater heater) {
+        if (heater.getMakePressure() == null || heater.getMakePressure().si() < 0) {
+            return null;
+        }
+        double makePa = heater.getMakePressure().si();
+        double breakPa = heater.getBreakPressure() == null
+                ? makePa
+                : heater.getBreakPressure().si();
+        return breakPa < 0 || breakPa > makePa ? null : new PressureSwitch(makePa, breakPa);
+    }
+
+    private static @Nullable Double resistance(@Nullable Quantity pressure, @Nullable Quantity flow) {
+        return pressure == null || flow == null || pressure.si() < 0 || flow.si() <= 0
+                ? null
+                : Double.valueOf(pressure.si() / (flow.si() * flow.si()));
+    }
+
+    /** The heater itself. */
+    Heater heater() {
+        return heater;
+    }
+
+    /** The least running pressure at its flow, as an outlet: a specification minimum that stands in for a loss curve. */
+    Optional<Outlet> need() {
+        return Optional.ofNullable(need);
+    }
+
+    /** Its switch, or null where its make pressure is not known or make and break contradict one another. */
+    @Nullable
+    PressureSwitch pressureSwitch() {
+        return pressureSwitch;
+    }
+
+    /** Whether the switch may be ahead of the throttle. */
+    boolean inletPossible() {
+        return !heater.isSetSwitchPlace() || heater.getSwitchPlace() == SwitchPlace.INLET_CHAMBER;
+    }
+
+    /** Whether the switch may be behind the throttle. */
+    boolean heatingPossible() {
+        return !heater.isSetSwitchPlace() || heater.getSwitchPlace() == SwitchPlace.HEATING_CHAMBER;
+    }
+
+    /** Loss of strainer and solenoid valve over the square of the flow, Pa/(m3/s)2, or null. */
+    @Nullable
+    Double strainer() {
+        return strainer;
+    }
+
+    /** Pressure behind the throttle over the square of the flow, Pa/(m3/s)2, or null. */
+    @Nullable
+    Double downstream() {
+        return downstream;
+    }
+}

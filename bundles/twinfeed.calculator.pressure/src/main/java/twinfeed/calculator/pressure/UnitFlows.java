@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.engineering.Outlet;
+
+/** The flows through one unit under the conditions of the grid, volume at its inlet. */
+final class UnitFlows {
+    private final FeedConditions feed;
+    private final double[] wishedKgPerS;
+    private final double[] powerW;
+    private final @Nullable Outlet fullBore;
+
+    /**
+     * Flows of a unit.
+     *
+     * @param fullBore the unit fully open, as far as it is known
+     */
+    UnitFlows(FeedConditions feed, Exchange exchange, @Nullable Outlet fullBore) {
+        this.feed = feed;
+        this.wishedKgPerS = exchange.take(ExchangeKey.WISHED_FLOW);
+        this.powerW = exchange.take(ExchangeKey.DELIVERED_POWER);
+        this.fullBore = fullBore;
+    }
+
+    /** Whether both quantities were given. */
+    static boolean known(Exchange exchange) {
+        return exchange.has(ExchangeKey.WISHED_FLOW) && exchange.has(ExchangeKey.DELIVERED_POWER);
+    }
+
+    FeedConditions feed() {
+        return feed;
+    }
+
+    /** The unit fully open, or null where nothing is known of it. */
+    @Nullable
+    Outlet fullBore() {
+        return fullBore;
+    }
+
+    /** Power into the water at a voltage of the grid, W. */
+    double powerW(int voltage) {
+        return powerW[voltage];
+    }
+
+    /** Flow for the wished outlet, m3/s; 0 where nothing has to be heated. */
+    double wished(int intake, int voltage) {
+        return wishedKgPerS[feed.grid().index(intake, voltage)]
+                / feed.at(intake).fluid().densityKgPerM3();
+    }
+
+    /** Largest flow that the feed can drive through the unit, m3/s; unlimited where nothing is known of the unit. */
+    double available(int intake, int open) {
+        return fullBore == null ? Double.POSITIVE_INFINITY : feed.at(intake).flowThrough(fullBore, open);
+    }
+
+    /** The flow that runs: the wished one, or the available one where that is less. */
+    FlowPoint running(int intake, int voltage, int open) {
+        double wished = wished(intake, voltage);
+        if (fullBore == null || feed.at(intake).inletPa(wished, open) >= fullBore.pressureAt(wished)) {
+            return new FlowPoint(intake, voltage, open, wished, false);
+        }
+        return new FlowPoint(intake, voltage, open, feed.at(intake).flowThrough(fullBore, open), true);
+    }
+
+    /** Whether there is anything to heat at all. */
+    boolean heats() {
+        return largestWished() >= 0;
+    }
+
+    /**
+     * The condition of the grid with the smallest flow: the coldest water, the lowest voltage and most taps open. Colder
+     * water is also thicker, so that less of it can be had; the step of the friction law at Re = 2000 can turn that round by a
+     * thousandth of the flow, which is neglected.
+     */
+    FlowPoint smallest() {
+        int coldest = feed.coldest();
+        return running(coldest, feed.lowestVoltage(), feed.mostOpen());
+    }
+
+    /** Index of the intake with the largest wished flow, or -1 if nothing has to be heated. */
+    int largestWished() {
+        int largest = -1;
+        double most = 0;
+        for (int i = 0; i < feed.grid().intakes().size(); i++) {
+            double wished = wished(i, feed.highestVoltage());
+            if (wished > most) {
+                most = wished;
+                largest = i;
+            }
+        }
+        return largest;
+    }
+}

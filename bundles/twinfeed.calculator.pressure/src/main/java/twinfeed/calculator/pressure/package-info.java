@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: EPL-2.0
+/** The pressure calculator: what the water feed leaves at a heater's inlet and at its switch. */
+@NullMarked
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.NullMarked;
