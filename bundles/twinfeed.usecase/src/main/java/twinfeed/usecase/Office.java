@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -113,7 +114,7 @@ public final class Office {
     }
 
     private Judged judge(Opened opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
-        Survey survey = opened.job().getSurvey();
+        Survey survey = withPresentHeater(opened.job().getSurvey(), candidates);
         Assessed assessed = runner.assess(survey, candidates);
         RemedySearch search = new RemedySearch(runner::judge, costs);
         List<WorkPlan> plans = new ArrayList<>();
@@ -122,6 +123,16 @@ public final class Office {
         }
         Assessment record = new AssessmentRecord(runner, locale).record(assessed, plans, VERSION);
         return new Judged(opened, assessed, plans, record);
+    }
+
+    /** Calculators compare with the unit that is there: its data go into a copy, for the survey may only name it. */
+    private static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
+        Survey copy = EcoreUtil.copy(survey);
+        candidates.stream()
+                .filter(Candidate::present)
+                .findFirst()
+                .ifPresent(candidate -> copy.getUnit().setHeater(EcoreUtil.copy(candidate.heater())));
+        return copy;
     }
 
     /**

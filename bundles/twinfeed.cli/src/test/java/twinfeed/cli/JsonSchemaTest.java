@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every document against its published schema, judged by an independent validator. */
+class JsonSchemaTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private static JsonNode valid(Run run, String schema) throws IOException {
+        assertEquals(0, run.status(), run.err());
+        JsonNode document = MAPPER.readTree(run.out());
+        assertEquals("urn:twinfeed:json:" + schema + ":1", document.get("schema").asText());
+        assertEquals(Set.of(), problems(document, schema));
+        return document;
+    }
+
+    private static Set<ValidationMessage> problems(JsonNode document, String schema) throws IOException {
+        try (InputStream stream = JsonReport.class.getResourceAsStream("schema/" + schema + "-1.json")) {
+            assertNotNull(stream, schema);
+            JsonSchema judge =
+                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(MAPPER.readTree(stream));
+            return judge.validate(document);
+        }
+    }
+
+    static Stream<Path> jobs() throws IOException {
+        try (Stream<Path> files = java.nio.file.Files.list(Run.DEMO)) {
+            return files.filter(file -> file.toString().endsWith(".job")).sorted().toList().stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void assess(Path job) throws IOException {
+        JsonNode document = valid(Run.of("assess", job, "--json"), "assessment");
+        assertFalse(document.get("options").isEmpty());
+        assertFalse(document.get("options").get(0).get("findings").get(0).has("steps"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void options(Path job) throws IOException {
+        valid(Run.of("options", job, "--json"), "assessment");
+    }
+
+    @Test
+    void quote(@TempDir Path folder) throws IOException {
+        JsonNode document = valid(
+                Run.of(
+                        "quote",
+                        Run.DEMO.resolve("alder-beck.job"),
+                        "--book",
+                        Run.DEMO.resolve("prices.csv"),
+                        "--out",
+                        folder.resolve("q.xlsx"),
+                        "--json"),
+                "quote");
+        assertTrue(document.get("options").size() >= 1);
+        assertFalse(document.toString().contains("\"cost\""), "the customer never sees cost");
+    }
+
+    @Test
+    void plugins() throws IOException {
+        assertTrue(valid(Run.of("plugins", "--json"), "plugins").get("plugins").size() >= 4);
+    }
+
+    @Test
+    void answer() throws IOException {
+        valid(Run.of("calc", "flow", "power=9.5kW", "intake=5C", "outlet=40C", "--json"), "answer");
+        valid(Run.of("calc", "flow", "power=9.5kW", "intake=40C", "outlet=38C", "--json"), "answer");
+    }
+
+    @Test
+    void formulas() throws IOException {
+        valid(Run.of("calc", "--list", "--json"), "formulas");
+    }
+
+    @Test
+    void theValidatorRefusesWhatIsWrong() throws IOException {
+        assertFalse(problems(MAPPER.readTree("{\"schema\":\"urn:twinfeed:json:answer:1\"}"), "answer").isEmpty());
+    }
+}

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class QuoteVerbTest {
+    @TempDir
+    private Path folder;
+
+    private Path job;
+    private Path book;
+    private Path out;
+
+    @BeforeEach
+    void copyDemo() throws IOException {
+        job = copy("alder-beck.job");
+        book = copy("prices.csv");
+        copy("heaters.catalogue");
+        out = folder.resolve("quote.xlsx");
+    }
+
+    private Path copy(String name) throws IOException {
+        return Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
+    }
+
+    private Run quote() {
+        return Run.of("quote", job, "--book", book, "--out", out, "--date", "2026-11-25");
+    }
+
+    @Test
+    void theDemonstrationLeavesAWorkbook() throws IOException {
+        Run run = quote();
+        assertEquals(0, run.status(), run.err());
+        byte[] bytes = Files.readAllBytes(out);
+        assertEquals("PK", new String(bytes, 0, 2, StandardCharsets.US_ASCII));
+        assertTrue(run.out().contains("GBP"), run.out());
+        assertTrue(run.out().contains("Invented"), "the demonstration's prices say that they are invented");
+        assertTrue(run.out().contains("Caution"), run.out());
+    }
+
+    @Test
+    void theSameInputGivesTheSameBytes() throws IOException {
+        quote();
+        byte[] first = Files.readAllBytes(out);
+        quote();
+        assertArrayEquals(first, Files.readAllBytes(out));
+    }
+
+    @Test
+    void theDemonstrationShowsARealDecision() {
+        Run run = Run.of("options", job, "--book", book);
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains(": suits with work"), run.out());
+        assertTrue(run.out().contains("work: "), run.out());
+    }
+
+    @Test
+    void strictTellsScriptsOfAFailure() {
+        assertEquals(1, Run.of("assess", job, "--strict", "--brief").status());
+    }
+
+    private static UnaryOperator<String> replacing(String old, String fresh) {
+        return text -> {
+            assertTrue(text.contains(old), "the demonstration has no " + old);
+            return text.replace(old, fresh);
+        };
+    }
+
+    static Stream<Arguments> unusable() {
+        return Stream.of(
+                Arguments.of("job", replacing("<survey", "<surwey"), "surwey"),
+                Arguments.of("job", (UnaryOperator<String>) text -> "not XML", "alder-beck.job"),
+                Arguments.of("job", (UnaryOperator<String>) text -> "", "alder-beck.job"),
+                Arguments.of("job", replacing("version=\"1\"", "version=\"99\""), "version"),
+                Arguments.of("job", replacing("length=\"3.6 m ± 0.2 m\"", "length=\"-3.6 m\""), "length"),
+                Arguments.of("job", replacing("runningPressure=\"1.8 bar", "runningPressure=\"3.8 bar"), "runningPressure"),
+                Arguments.of("job", replacing("staticPressure=\"3.0 bar", "staticPressure=\"3.0 baar"), "baar"),
+                Arguments.of("job", replacing("<candidates>h105<", "<candidates>h999<"), "h999"),
+                Arguments.of("job", replacing("<job:Job", "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><job:Job"), "DOCTYPE"),
+                Arguments.of("job", replacing("heaters.catalogue", "nowhere.catalogue"), "nowhere.catalogue"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("unusable")
+    void aJobThatCannotBeUsedIsRefusedInOneLineAndNothingIsWritten(
+            String what, UnaryOperator<String> change, String named) throws IOException {
+        Files.writeString(job, change.apply(Files.readString(job)));
+        refused(quote(), named);
+    }
+
+    @Test
+    void aMissingJobIsRefused() throws IOException {
+        Files.delete(job);
+        refused(quote(), "alder-beck.job");
+    }
+
+    @Test
+    void aPriceBookWithABrokenRowIsRefusedWhole() throws IOException {
+        String text = Files.readString(book);
+        int line = text.indexOf("\ncable-10,");
+        assertTrue(line > 0, "the demonstration's book has cable-10");
+        Files.writeString(book, text.substring(0, line) + "\nbroken-row,x,each,abc,abc,,standard" + text.substring(line));
+        Run run = quote();
+        refused(run, "prices.csv");
+    }
+
+    @Test
+    void aPriceBookThatIsNotThereIsRefused() throws IOException {
+        Files.delete(book);
+        refused(quote(), "prices.csv");
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsNotMade() {
+        Run run = Run.of("quote", job, "--book", book, "--out", folder.resolve("no/such/quote.xlsx"));
+        assertEquals(2, run.status(), run.err());
+        assertFalse(Files.exists(folder.resolve("no")));
+    }
+
+    private void refused(Run run, String named) throws IOException {
+        assertEquals(2, run.status(), run.err());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains(named), run.err());
+        assertTrue(run.err().lines().count() <= 3, run.err());
+        assertFalse(Files.exists(out));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertTrue(files.allMatch(file -> file.toString().matches(".*\\.(job|csv|catalogue|xlsx)")), "something is left behind");
+        }
+    }
+}
