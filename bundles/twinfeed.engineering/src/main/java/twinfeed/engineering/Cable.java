@@ -126,7 +126,7 @@ public final class Cable {
         return Roots.bracketed(
                         volt -> {
                             double ohm = loopResistanceOhm(segments, volt / elementOhm, rule);
-                            return originV * elementOhm / (elementOhm + ohm) - volt;
+                            return originV / (1 + ohm / elementOhm) - volt;
                         },
                         0,
                         originV,

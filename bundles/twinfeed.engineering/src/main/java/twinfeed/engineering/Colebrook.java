@@ -30,8 +30,9 @@ final class Colebrook {
             double sum = a + b * x;
             double u = TWO_OVER_LN_10 * b / sum;
             double newton = (x + TWO_OVER_LN_10 * Math.log(sum)) / (1 + u);
-            // g'' / (2 g') = -(u^2 / c) / (2 (1 + u)) with c = 2/ln 10
-            double change = newton / (1 + newton * u * u / (2 * TWO_OVER_LN_10 * (1 + u)));
+            // g'' / (2 g') = -(u^2 / c) / (2 (1 + u)) with c = 2/ln 10; bounded, because far from the root Halley
+            // overshoots
+            double change = newton / Math.max(0.5, 1 + newton * u * u / (2 * TWO_OVER_LN_10 * (1 + u)));
             x -= change;
             if (Math.abs(change) < LAST_STEP) {
                 break;

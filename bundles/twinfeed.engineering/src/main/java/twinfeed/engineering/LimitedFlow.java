@@ -11,6 +11,11 @@ package twinfeed.engineering;
  * @param outlet outlet temperature at the flow that runs, degC, or why there is none
  */
 public record LimitedFlow(Solution wishedM3PerS, double flowM3PerS, boolean limited, Solution outlet) {
+    /** Checks the range. */
+    public LimitedFlow {
+        Require.notNegative(flowM3PerS, "flowM3PerS");
+    }
+
     /**
      * Returns the flow that runs and its outlet temperature.
      *

@@ -10,6 +10,14 @@ package twinfeed.engineering;
  * @param heightPa height, Pa; negative when the unit is below the gauge
  */
 public record LossShares(double supplyPa, double frictionPa, double fittingPa, double heightPa) {
+    /** Refuses what is not a number. */
+    public LossShares {
+        Require.finite(supplyPa, "supplyPa");
+        Require.finite(frictionPa, "frictionPa");
+        Require.finite(fittingPa, "fittingPa");
+        Require.finite(heightPa, "heightPa");
+    }
+
     /** Returns all of it: static pressure less the pressure at the unit's inlet, Pa. */
     public double totalPa() {
         return Require.result(supplyPa + frictionPa + fittingPa + heightPa);

@@ -18,6 +18,9 @@ public final class Network {
     /** More than any house draws, m3/s: the end of the search for a draw-off. */
     private static final double LARGEST_FLOW_M3_PER_S = 1;
 
+    /** A step of friction is looked for within this share of the flow. */
+    private static final double STEP_WIDTH = 1e-6;
+
     private final Supply supply;
     private final PipeRun common;
     private final PipeRun unitBranch;
@@ -80,8 +83,9 @@ public final class Network {
     public NetworkState atUnitFlow(double unitFlowM3PerS, double otherDrawOffM3PerS) {
         Require.notNegative(unitFlowM3PerS, "unitFlowM3PerS");
         Require.notNegative(otherDrawOffM3PerS, "otherDrawOffM3PerS");
-        double total = totalFlow(taps, unitFlowM3PerS + otherDrawOffM3PerS);
-        return state(teePressure(total), unitFlowM3PerS, otherDrawOffM3PerS);
+        double teePa = teePressureWith(taps, unitFlowM3PerS + otherDrawOffM3PerS);
+        double inletPa = teePa - unitBranch.totalPa(unitFlowM3PerS);
+        return new NetworkState(unitFlowM3PerS, tapFlows(teePa), otherDrawOffM3PerS, teePa, inletPa);
     }
 
     /**
@@ -95,10 +99,12 @@ public final class Network {
         Branch unitWithOutlet = new Branch(unitBranch, unit);
         List<Branch> all = new ArrayList<>(taps);
         all.add(unitWithOutlet);
-        double teePa = teePressure(totalFlow(all, otherDrawOffM3PerS));
+        double teePa = teePressureWith(all, otherDrawOffM3PerS);
         SlopedValue unitFlow = new SlopedValue();
         unitWithOutlet.flowAt(teePa, unitFlow);
-        return state(teePa, unitFlow.value, otherDrawOffM3PerS);
+        double flow = unitFlow.value;
+        double inletPa = flow > 0 ? unit.pressureAt(flow) : teePa - unitBranch.risePa();
+        return new NetworkState(flow, tapFlows(teePa), otherDrawOffM3PerS, teePa, inletPa);
     }
 
     /**
@@ -182,35 +188,59 @@ public final class Network {
                 common.risePa() + unitBranch.risePa());
     }
 
-    private NetworkState state(double teePa, double unitFlow, double otherDrawOff) {
+    private List<Double> tapFlows(double teePa) {
         List<Double> flows = new ArrayList<>(taps.size());
         SlopedValue flow = new SlopedValue();
         for (Branch tap : taps) {
             tap.flowAt(teePa, flow);
             flows.add(flow.value);
         }
-        return new NetworkState(unitFlow, flows, otherDrawOff, teePa, teePa - unitBranch.totalPa(unitFlow));
+        return flows;
     }
 
-    /** The flow in the common pipe when a fixed flow and the given branches are drawn from the tee. */
-    private double totalFlow(List<Branch> branches, double fixedFlow) {
+    /** The pressure at the tee when a fixed flow and the given branches are drawn from it. */
+    private double teePressureWith(List<Branch> branches, double fixedFlow) {
         double most = branchFlow(branches, teePressure(fixedFlow)).value;
         if (most == 0) {
-            return fixedFlow;
+            return teePressure(fixedFlow);
         }
-        return Roots.rising(
-                (q, at) -> excess(branches, fixedFlow, q, at),
+        SlopedValue tee = new SlopedValue();
+        SlopedValue excess = new SlopedValue();
+        double total = Roots.rising(
+                (q, out) -> excess(branches, fixedFlow, q, tee, out),
                 fixedFlow,
                 fixedFlow + most,
                 fixedFlow + 0.7 * most,
+                excess);
+        // From the last evaluation, not at the root itself, which may lie just across a step of friction.
+        return Math.abs(excess.value) <= STEP_WIDTH * total
+                ? tee.value - tee.slope * excess.value / excess.slope
+                : teePressureWithinStep(branches, fixedFlow, total);
+    }
+
+    /**
+     * The pressure at the tee when the common pipe runs just where its friction steps up: between those on both sides of
+     * the step, so that what flows in is what is drawn.
+     */
+    private double teePressureWithinStep(List<Branch> branches, double fixedFlow, double total) {
+        double lowPa = teePressure(total * (1 + STEP_WIDTH));
+        double highPa = teePressure(total * (1 - STEP_WIDTH));
+        return Roots.rising(
+                (pa, out) -> {
+                    SlopedValue drawn = branchFlow(branches, pa);
+                    out.set(fixedFlow + drawn.value - total, drawn.slope);
+                },
+                lowPa,
+                highPa,
+                lowPa,
                 new SlopedValue());
     }
 
     /** How much more flows in the common pipe than is drawn at the pressure that it leaves at the tee. */
-    private void excess(List<Branch> branches, double fixedFlow, double q, SlopedValue out) {
-        teePressure(q, out);
-        SlopedValue drawn = branchFlow(branches, out.value);
-        out.set(q - fixedFlow - drawn.value, 1 - drawn.slope * out.slope);
+    private void excess(List<Branch> branches, double fixedFlow, double q, SlopedValue tee, SlopedValue out) {
+        teePressure(q, tee);
+        SlopedValue drawn = branchFlow(branches, tee.value);
+        out.set(q - fixedFlow - drawn.value, 1 - drawn.slope * tee.slope);
     }
 
     private static SlopedValue branchFlow(List<Branch> branches, double teePa) {

@@ -63,7 +63,7 @@ public final class Pipe {
         }
         double x = Colebrook.inverseRoot(
                 relativeRoughness / Colebrook.ROUGHNESS_DIVISOR, Colebrook.VISCOUS_NUMERATOR / reynolds);
-        return reynolds <= TURBULENT_ABOVE ? Math.max(laminar, 1 / (x * x)) : 1 / (x * x);
+        return Require.result(reynolds <= TURBULENT_ABOVE ? Math.max(laminar, 1 / (x * x)) : 1 / (x * x));
     }
 
     /** Returns the friction loss, Pa, of a flow, m3/s (zero or more), in a segment. */

@@ -39,6 +39,12 @@ public final class PipeRun {
      * @param paPerFlow2AndFactor loss over f Q^2
      */
     private record Bore(double reynoldsPerFlow, double a, double laminarPaPerFlow, double paPerFlow2AndFactor) {
+        Bore {
+            Require.result(reynoldsPerFlow);
+            Require.result(laminarPaPerFlow);
+            Require.result(paPerFlow2AndFactor);
+        }
+
         static Bore of(PipeSegment segment, Fluid fluid) {
             double area = Math.PI * segment.boreM() * segment.boreM() / 4;
             double nu = fluid.kinematicViscosityM2PerS();

@@ -16,7 +16,7 @@ public final class Roots {
     /** A Newton step this small leaves an error of the order of its square. */
     private static final double LAST_STEP = 1e-7;
 
-    private static final double NARROWEST = 4e-16;
+    private static final double NARROWEST = 2e-16;
 
     private Roots() {}
 
@@ -41,7 +41,7 @@ public final class Roots {
         if (atLow > 0 == atHigh > 0) {
             return Solution.none(Trouble.NO_SIGN_CHANGE);
         }
-        BrentSolver solver = new BrentSolver(NARROWEST, absoluteTolerance);
+        BrentSolver solver = new BrentSolver(2 * NARROWEST, absoluteTolerance);
         return Solution.of(solver.solve(MOST_EVALUATIONS, function::applyAsDouble, low, high));
     }
 
@@ -57,7 +57,7 @@ public final class Roots {
         double to = high;
         double x = guess > low && guess < high ? guess : low + (high - low) / 2;
         double stepBefore = to - from;
-        for (int step = 0; step < MOST_STEPS && to - from > NARROWEST * to; step++) {
+        for (int step = 0; step < MOST_STEPS && to - from > NARROWEST * (Math.abs(from) + Math.abs(to)); step++) {
             function.at(x, at);
             from = at.value <= 0 ? x : from;
             to = at.value >= 0 ? x : to;

@@ -15,4 +15,11 @@ public record TapOpening(
         double flowAfterM3PerS,
         boolean switchOpens,
         double hottestFlowM3PerS,
-        Solution hottestOutlet) {}
+        Solution hottestOutlet) {
+    /** Checks the ranges. */
+    public TapOpening {
+        Require.notNegative(flowBeforeM3PerS, "flowBeforeM3PerS");
+        Require.notNegative(flowAfterM3PerS, "flowAfterM3PerS");
+        Require.notNegative(hottestFlowM3PerS, "hottestFlowM3PerS");
+    }
+}

@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
  * <p>Polynomials fitted by least largest error to IAPWS-IF97 region 1 at 0.2 MPa absolute (1 bar gauge; liquid up to
  * 120 degC). Largest errors against that formulation over the whole of 0..100 degC, and over 0..60 degC alone: density
  * 0.0024 %, specific heat 0.025 %, dynamic viscosity 0.12 %, kinematic viscosity 0.12 %, specific enthalpy 11 J/kg (the
- * heat of 0.0025 K). Pressure between 0 and 1 MPa changes density by less than 0.05 %, and the heat between two
- * temperatures by less than 0.3 %.
+ * heat of 0.0025 K). At the pressures of a house, 0 to 10 bar gauge, density differs from this by less than 0.05 % (0..60
+ * degC) and the heat for a shower by less than 0.3 %.
  *
  * <p>Specific heat is the exact derivative of enthalpy, so that power, flow and temperature computed either way agree.
  *
