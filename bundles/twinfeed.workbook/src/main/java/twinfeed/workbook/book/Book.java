@@ -1,30 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.book;
 
-import java.io.BufferedWriter;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Date;
+import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.internal.PackagePropertiesPart;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
-import org.apache.poi.xssf.streaming.SheetDataWriter;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A workbook being written. Cells go through POI's streaming model, because building a bean for each cell costs more than all else
- * together; looks, names, charts and pictures go through the ordinary one underneath. Not for threads.
+ * A workbook being written. Looks, names, page set-up, charts and pictures go through POI's ordinary model; rows are written as they
+ * come and put in their place at the end. Not for threads.
  */
-public final class Book extends SXSSFWorkbook {
+public final class Book implements AutoCloseable {
+    private final XSSFWorkbook workbook = new XSSFWorkbook();
+    private final List<Page> pages = new ArrayList<>();
     private final Looks looks;
     private final boolean inMemory;
 
@@ -32,15 +27,23 @@ public final class Book extends SXSSFWorkbook {
      * Starts a book.
      *
      * @param palette its colours
-     * @param rowsInMemory whether the rows are kept in memory, which is quicker; otherwise all but the last rows of a sheet lie in a
-     *     temporary file, and memory stays the same however many rows there are
+     * @param rowsInMemory whether rows are kept in memory, which is quicker; otherwise they lie in temporary files until the book is
+     *     written, and memory stays the same however many rows there are
      */
     public Book(Palette palette, boolean rowsInMemory) {
-        super(new XSSFWorkbook(), rowsInMemory ? -1 : 100);
         inMemory = rowsInMemory;
-        // Formulas are ours and refer to names that are defined later; parsing each one twice is waste.
-        getXSSFWorkbook().setCellFormulaValidation(false);
-        looks = new Looks(getXSSFWorkbook(), palette);
+        looks = new Looks(workbook, palette);
+    }
+
+    /**
+     * Adds a page at the end.
+     *
+     * @throws IOException if there is no room for temporary files
+     */
+    public Page page(String name) throws IOException {
+        Page page = new Page(this, workbook.createSheet(name), inMemory ? Rows.inMemory() : Rows.inFile());
+        pages.add(page);
+        return page;
     }
 
     /** The looks of this book's cells. */
@@ -48,14 +51,21 @@ public final class Book extends SXSSFWorkbook {
         return looks;
     }
 
-    /** The sheet underneath, for charts and pictures. */
-    public XSSFSheet under(SXSSFSheet sheet) {
-        return getXSSFWorkbook().getSheetAt(getSheetIndex(sheet));
+    /** POI's book underneath. */
+    public XSSFWorkbook under() {
+        return workbook;
+    }
+
+    /** Names a cell; the name must be new and one that spreadsheets take. */
+    public void name(String name, String address) {
+        XSSFName cellName = workbook.createName();
+        cellName.setNameName(name);
+        cellName.setRefersToFormula(address);
     }
 
     /** Says what the book is. The time is the document's, never the clock's. */
     public void describe(String title, String subject, String creator, String application, Instant time) {
-        POIXMLProperties properties = getXSSFWorkbook().getProperties();
+        POIXMLProperties properties = workbook.getProperties();
         PackagePropertiesPart core = properties.getCoreProperties().getUnderlyingProperties();
         core.setTitleProperty(title);
         core.setSubjectProperty(subject);
@@ -67,46 +77,24 @@ public final class Book extends SXSSFWorkbook {
         properties.getExtendedProperties().setCompany(creator);
     }
 
-    @Override
-    protected SheetDataWriter createSheetDataWriter() throws IOException {
-        return inMemory ? new MemoryRows(new ByteArrayOutputStream(16384)) : super.createSheetDataWriter();
-    }
-
-    /** Writes the book; the stream is left open. */
-    @Override
+    /** Writes the book once; the stream is flushed and left open. */
     public void write(OutputStream out) throws IOException {
-        flushSheets();
         SortedZip zip = new SortedZip();
-        getXSSFWorkbook().write(zip);
-        for (int index = 0; index < getNumberOfSheets(); index++) {
-            SXSSFSheet sheet = getSheetAt(index);
-            String part = under(sheet).getPackagePart().getPartName().getName();
-            zip.rows(part.substring(1), sheet::getWorksheetXMLInputStream);
+        for (Page page : pages) {
+            page.end();
+            String part = page.sheet().getPackagePart().getPartName().getName();
+            zip.rows(part.substring(1), page.rows());
         }
+        workbook.write(zip);
         zip.pack(out);
     }
 
     @Override
     public void close() throws IOException {
-        if (inMemory) {
-            // Rows in memory have no temporary file that could be removed.
-            getXSSFWorkbook().close();
-        } else {
-            super.close();
+        for (Page page : pages) {
+            page.rows().close();
         }
-    }
-
-    private static final class MemoryRows extends SheetDataWriter {
-        private final ByteArrayOutputStream bytes;
-
-        MemoryRows(ByteArrayOutputStream bytes) throws IOException {
-            super(new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8), 8192));
-            this.bytes = bytes;
-        }
-
-        @Override
-        public InputStream getWorksheetXMLInputStream() {
-            return new ByteArrayInputStream(bytes.toByteArray());
-        }
+        // Closing a package saves it once more.
+        workbook.getPackage().revert();
     }
 }

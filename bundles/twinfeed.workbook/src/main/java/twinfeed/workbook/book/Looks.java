@@ -20,7 +20,7 @@ public final class Looks {
 
     private final XSSFWorkbook workbook;
     private final Palette palette;
-    private final Map<Look, XSSFCellStyle> styles = new HashMap<>();
+    private final Map<Look, Integer> styles = new HashMap<>();
     private final Map<Look.Ink, XSSFFont> fonts = new EnumMap<>(Look.Ink.class);
     private final Map<Integer, XSSFColor> colours = new HashMap<>();
 
@@ -35,9 +35,9 @@ public final class Looks {
         fonts.put(Look.Ink.BODY, first);
     }
 
-    /** The style of a look. */
-    public XSSFCellStyle style(Look look) {
-        return styles.computeIfAbsent(look, this::make);
+    /** The number of a look's style in the book. */
+    int index(Look look) {
+        return styles.computeIfAbsent(look, key -> (int) make(key).getIndex());
     }
 
     private XSSFCellStyle make(Look look) {

@@ -4,11 +4,10 @@ package twinfeed.workbook.book;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.streaming.SXSSFCell;
-import org.apache.poi.xssf.streaming.SXSSFRow;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,24 +22,40 @@ public final class Page {
     private static final double LEADING = 1.27;
     private static final double ROW_PADDING = 3;
 
+    /** No spreadsheet program makes a row higher, in points. */
+    private static final double HIGHEST = 409;
+
+    /** A row without content, in points. */
+    private static final double PLAIN = 15;
+
+    /** What a cell holds. */
+    private interface Content {
+        void write(Rows rows, int column, int style);
+    }
+
+    private record Cell(Look look, Content content) {}
+
     private final Book book;
-    private final SXSSFSheet sheet;
+    private final XSSFSheet sheet;
+    private final Rows rows;
     private final PageSetup setup;
     private double[] widthsPt = {};
+    private @Nullable Cell[] cells = new @Nullable Cell[16];
     private int rowIndex = -1;
-    private @Nullable SXSSFRow row;
+    private int lastColumn;
+    private boolean open;
     private double height;
     private double heightSum;
 
-    Page(Book book, SXSSFSheet sheet) {
+    Page(Book book, XSSFSheet sheet, Rows rows) {
         this.book = book;
         this.sheet = sheet;
+        this.rows = rows;
         this.setup = new PageSetup(sheet);
     }
 
-    /** A new sheet at the end of a book. */
-    public static Page add(Book book, String name) {
-        return new Page(book, book.createSheet(name));
+    Rows rows() {
+        return rows;
     }
 
     /** Its set-up for the printer and the screen. */
@@ -48,8 +63,8 @@ public final class Page {
         return setup;
     }
 
-    /** The sheet. */
-    public SXSSFSheet sheet() {
+    /** POI's sheet underneath, without its rows: for charts and pictures. */
+    public XSSFSheet sheet() {
         return sheet;
     }
 
@@ -73,7 +88,7 @@ public final class Page {
     public Page row() {
         endRow();
         rowIndex++;
-        row = sheet.createRow(rowIndex);
+        open = true;
         height = 0;
         return this;
     }
@@ -90,18 +105,30 @@ public final class Page {
         return this;
     }
 
-    /** Ends the last row; call it when the sheet is complete. */
-    public void end() {
+    /** Ends the last row and with it the sheet. */
+    void end() {
         endRow();
+        if (rowIndex >= 0) {
+            sheet.setDimensionOverride(new CellRangeAddress(0, rowIndex, 0, lastColumn));
+        }
     }
 
     private void endRow() {
-        SXSSFRow open = row;
-        if (open != null) {
-            double points = Math.min(409, height == 0 ? 15 : height);
-            open.setHeightInPoints((float) (Math.round(points * 4) / 4.0));
+        if (open) {
+            double points = Math.round(Math.min(HIGHEST, height == 0 ? PLAIN : height) * 4) / 4.0;
+            rows.begin(rowIndex, points);
+            for (int column = 0; column < cells.length; column++) {
+                Cell cell = cells[column];
+                if (cell != null) {
+                    cell.content().write(rows, column, book.looks().index(cell.look()));
+                    lastColumn = Math.max(lastColumn, column);
+                }
+            }
+            rows.end();
+            Arrays.fill(cells, null);
             heightSum += points;
-            row = null;
+            height = 0;
+            open = false;
         }
     }
 
@@ -137,18 +164,24 @@ public final class Page {
 
     /** A text over several columns of the row, which are merged. */
     public Page text(int first, int last, @Nullable String text, Look look) {
-        String kept = text == null ? "" : cut(text);
+        String kept = text == null ? "" : cut(text.replace("\r\n", "\n"));
         Look safe = !kept.isEmpty() && "=+-@".indexOf(kept.charAt(0)) >= 0 ? look.asText() : look;
-        for (int column = first; column <= last; column++) {
-            cell(column, safe);
-        }
+        span(first, last, safe);
         if (!kept.isEmpty()) {
-            cellOf(first).setCellValue(kept);
+            put(first, safe, (to, column, style) -> to.text(column, style, kept));
+        }
+        grow(kept, width(first, last), look);
+        return this;
+    }
+
+    /** Several columns of the row, merged and empty; what is put into the first one then fills them. */
+    public Page span(int first, int last, Look look) {
+        for (int column = first; column <= last; column++) {
+            blank(column, look);
         }
         if (last > first) {
             sheet.addMergedRegionUnsafe(new CellRangeAddress(rowIndex, rowIndex, first, last));
         }
-        grow(kept, width(first, last), look);
         return this;
     }
 
@@ -161,8 +194,8 @@ public final class Page {
         if (value == null) {
             return blank(column, look);
         }
-        cell(column, look).setCellValue(value.doubleValue());
-        return growLine(look);
+        double number = value.doubleValue();
+        return put(column, look, (to, at, style) -> to.number(at, style, number));
     }
 
     /** A date; absent is an empty cell. */
@@ -172,10 +205,7 @@ public final class Page {
 
     /** A formula with the value that it has. */
     public Page formula(int column, String formula, double value, Look look) {
-        SXSSFCell cell = cell(column, look);
-        cell.setCellFormula(formula);
-        cell.setCellValue(value);
-        return growLine(look);
+        return put(column, look, (to, at, style) -> to.formula(at, style, formula, value));
     }
 
     /** A formula with the exact value that it has. */
@@ -185,17 +215,14 @@ public final class Page {
 
     /** A formula with the text that it has. */
     public Page formula(int column, String formula, String text, Look look) {
-        SXSSFCell cell = cell(column, look);
-        cell.setCellFormula(formula);
-        cell.setCellValue(text);
+        put(column, look, (to, at, style) -> to.formula(at, style, formula, text));
         grow(text, width(column, column), look);
         return this;
     }
 
     /** An empty cell that only shows its look. */
     public Page blank(int column, Look look) {
-        cell(column, look);
-        return growLine(look);
+        return put(column, look, Rows::blank);
     }
 
     /** The width of columns, in points. */
@@ -212,22 +239,14 @@ public final class Page {
         height(lines * look.ink().points * LEADING + ROW_PADDING);
     }
 
-    private Page growLine(Look look) {
-        return height(look.ink().points * LEADING + ROW_PADDING);
-    }
-
-    private SXSSFCell cell(int column, Look look) {
-        SXSSFCell cell = cellOf(column);
-        cell.setCellStyle(book.looks().style(look));
-        return cell;
-    }
-
-    private SXSSFCell cellOf(int column) {
-        SXSSFRow open = row;
-        if (open == null) {
+    private Page put(int column, Look look, Content content) {
+        if (!open) {
             throw new IllegalStateException("no row begun");
         }
-        SXSSFCell known = open.getCell(column);
-        return known == null ? open.createCell(column) : known;
+        if (column >= cells.length) {
+            cells = Arrays.copyOf(cells, column + 16);
+        }
+        cells[column] = new Cell(look, content);
+        return height(look.ink().points * LEADING + ROW_PADDING);
     }
 }

@@ -4,15 +4,15 @@ package twinfeed.workbook.book;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How a sheet prints, on A4, and how it first shows on the screen. */
 public final class PageSetup {
     private static final double MARGIN_INCH = 0.5;
 
-    private final SXSSFSheet sheet;
+    private final XSSFSheet sheet;
 
-    PageSetup(SXSSFSheet sheet) {
+    PageSetup(XSSFSheet sheet) {
         this.sheet = sheet;
         sheet.setDisplayGridlines(false);
         sheet.setPrintGridlines(false);

@@ -31,12 +31,6 @@ final class SortedZip extends ZipArchiveOutputStream {
     private final ByteArrayOutputStream part = new ByteArrayOutputStream(8192);
     private @Nullable String name;
 
-    /** Where a sheet's rows are read from. */
-    @FunctionalInterface
-    interface Rows {
-        InputStream open() throws IOException;
-    }
-
     SortedZip() {
         super(OutputStream.nullOutputStream());
     }

@@ -4,7 +4,6 @@ package twinfeed.workbook.pages;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
-import org.apache.poi.xssf.usermodel.XSSFName;
 import twinfeed.workbook.book.Book;
 
 /**
@@ -32,9 +31,7 @@ final class CellNames {
         for (int number = 2; !taken.add(name.toLowerCase(Locale.ROOT)); number++) {
             name = plain + "_" + number;
         }
-        XSSFName cellName = book.getXSSFWorkbook().createName();
-        cellName.setNameName(name);
-        cellName.setRefersToFormula(address);
+        book.name(name, address);
         return name;
     }
 

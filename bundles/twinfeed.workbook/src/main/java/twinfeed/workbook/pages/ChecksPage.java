@@ -41,7 +41,6 @@ public final class ChecksPage {
         for (OptionAssessment option : options) {
             writeOption(option);
         }
-        page.end();
     }
 
     private void writeOption(OptionAssessment option) {

@@ -54,7 +54,6 @@ public final class ItemsPage {
         for (QuoteOption option : sheets.quote().getOptions()) {
             writeOption(++number, option);
         }
-        page.end();
         return List.copyOf(totals);
     }
 

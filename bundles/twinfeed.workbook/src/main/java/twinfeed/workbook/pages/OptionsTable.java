@@ -90,7 +90,7 @@ final class OptionsTable {
 
     private void flow(int at, @Nullable Finding finding) {
         Look look = Looking.LINE.format("0.0").side(Look.Side.CENTRE);
-        page.text(first(at), last(at), "", look).number(first(at), finding == null ? null : finding.getValue(), look);
+        page.span(first(at), last(at), look).number(first(at), finding == null ? null : finding.getValue(), look);
     }
 
     private Optional<OptionAssessment> present() {
@@ -130,7 +130,7 @@ final class OptionsTable {
         label(words.get(key), false, base);
         Look look = base.format(sheets.formats().money()).side(Look.Side.CENTRE);
         each((at, option) -> {
-            page.text(first(at), last(at), "", look);
+            page.span(first(at), last(at), look);
             page.formula(first(at), cell.apply(totals.get(at)), value.apply(option), look);
         });
     }

@@ -50,7 +50,6 @@ public final class QuotePage {
         double left = PAGE_HEIGHT - page.heightSum() - AcceptanceBox.HEIGHT;
         new SmallPrint(sheets, page).write(left);
         new AcceptanceBox(sheets, page).write();
-        page.end();
     }
 
     private void letterhead() {
@@ -88,7 +87,7 @@ public final class QuotePage {
 
     private void date(java.time.@org.jspecify.annotations.Nullable LocalDate date) {
         Look look = Looking.BODY.format(sheets.formats().date());
-        page.text(HALF + 5, LAST, "", look).date(HALF + 5, date, look);
+        page.span(HALF + 5, LAST, look).date(HALF + 5, date, look);
     }
 
     private static String block(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
+import java.io.IOException;
 import java.util.Map;
 import twinfeed.model.quote.Quote;
 import twinfeed.workbook.QuoteDocument;
@@ -39,8 +40,8 @@ public record Sheets(QuoteDocument document, Book book, Words words, Formats for
     }
 
     /** A new sheet with its foot. */
-    public Page sheet(String key) {
-        Page page = Page.add(book, words.get("sheet." + key));
+    public Page sheet(String key) throws IOException {
+        Page page = book.page(words.get("sheet." + key));
         page.setup().footer(foot(), words.get("foot.page"));
         return page;
     }

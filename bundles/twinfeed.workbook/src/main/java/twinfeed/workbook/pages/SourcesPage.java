@@ -38,7 +38,6 @@ public final class SourcesPage {
         list("sources.exclusions", quote.getExclusions());
         list("sources.terms", quote.getTerms());
         list("sources.tables", citations(assessment));
-        page.end();
     }
 
     private void origin() {

@@ -46,7 +46,6 @@ public final class SurveyPage {
             }
         }
         new PhotoRows(sheets, page).write(survey.getPhotos());
-        page.end();
     }
 
     private void part(EObject owner, EReference reference, String path) {

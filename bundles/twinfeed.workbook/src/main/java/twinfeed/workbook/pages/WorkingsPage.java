@@ -45,7 +45,6 @@ public final class WorkingsPage {
         for (int index = 0; index < options.size(); index++) {
             writeOption(index, options.get(index));
         }
-        page.end();
         return results;
     }
 
