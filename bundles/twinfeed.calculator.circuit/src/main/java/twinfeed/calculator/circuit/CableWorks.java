@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.rules.CableSize;
+import twinfeed.calculator.rules.Method;
+import twinfeed.engineering.CableSegment;
+import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.Survey;
+
+/** Works on the cable: a thicker one by the same route, or the present one brought into better surroundings. */
+final class CableWorks {
+    private final CircuitSurvey survey;
+
+    CableWorks(CircuitSurvey survey) {
+        this.survey = survey;
+    }
+
+    /** New cables that are thicker than the thinnest piece. */
+    List<Remedy> thicker(ShowerCase shower) {
+        return cables(shower, false);
+    }
+
+    /** New cables of the present size and thicker. */
+    List<Remedy> renewed(ShowerCase shower) {
+        return cables(shower, true);
+    }
+
+    private List<Remedy> cables(ShowerCase shower, boolean same) {
+        Double lengthM = survey.run().lengthM();
+        CableSize present = thinnest();
+        if (lengthM == null || present == null) {
+            return List.of();
+        }
+        List<Remedy> works = new ArrayList<>();
+        for (CableSize size : survey.rules().cables().sizes(present.cable())) {
+            boolean better = size.sizeMm2() > present.sizeMm2() || (same && size.sizeMm2() == present.sizeMm2());
+            if (better && fits(size, shower) && (canBeMoved() || carries(size, shower))) {
+                works.add(cable(size, lengthM));
+            }
+        }
+        return works;
+    }
+
+    private @Nullable CableSize thinnest() {
+        CableSize thinnest = null;
+        for (RunSegment segment : survey.run().segments()) {
+            CableSize size = segment.size();
+            if (size == null) {
+                return null;
+            }
+            thinnest = thinnest == null || size.sizeMm2() < thinnest.sizeMm2() ? size : thinnest;
+        }
+        return thinnest;
+    }
+
+    private boolean fits(CableSize size, ShowerCase shower) {
+        Double heaterMm2 = Si.mm2(shower.heater().getMaximumConductor());
+        Double isolatorMm2 = survey.isolator().conductorMm2();
+        return size.sizeMm2() <= survey.rules().number("largest.cable")
+                && (heaterMm2 == null || size.sizeMm2() <= heaterMm2)
+                && (isolatorMm2 == null || size.sizeMm2() <= isolatorMm2);
+    }
+
+    private boolean canBeMoved() {
+        return survey.run().segments().stream()
+                .anyMatch(segment -> moves(segment, Method.Move.LIFT) || moves(segment, Method.Move.CLIP));
+    }
+
+    private static boolean moves(RunSegment segment, Method.Move move) {
+        Method method = segment.place().method();
+        return method != null && method.move() == move;
+    }
+
+    /** Whether the cable carries the heater everywhere on its route; one that does not is no help with any device. */
+    private boolean carries(CableSize size, ShowerCase shower) {
+        ShowerLoad load = shower.load();
+        for (RunSegment segment : survey.run().segments()) {
+            Method method = segment.place().method();
+            CableSegment placed = method == null ? null : resized(segment, size).placed(method, 1);
+            if (placed != null && load != null && placed.capacityA() < load.designA()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static RunSegment resized(RunSegment segment, CableSize size) {
+        return new RunSegment(
+                segment.name(),
+                size.sizeMm2(),
+                segment.lengthM(),
+                size,
+                size.cpcMm2(),
+                segment.loopOhmPerM(),
+                segment.place());
+    }
+
+    private Remedy cable(CableSize size, double lengthM) {
+        BigDecimal metres = metres(lengthM);
+        String number = Plain.number(size.sizeMm2());
+        List<Remedy.Item> items = new ArrayList<>();
+        items.add(new Remedy.Item("cable-" + number, metres));
+        items.add(new Remedy.Item("task-run-cable", metres));
+        if (survey.run().segments().stream().anyMatch(CableWorks::hidden)) {
+            items.add(Remedy.Item.of("making-good", 1));
+        }
+        return new Remedy(
+                "cable-" + number,
+                "cable",
+                Map.of("size", number, "length", metres.doubleValue()),
+                items,
+                false,
+                0,
+                copy -> renew(copy, size.sizeMm2()));
+    }
+
+    /** Work inside a wall or along a way that nobody has seen leaves something to make good. */
+    private static boolean hidden(RunSegment segment) {
+        return segment.place().confidence() == Confidence.CONCEALED || moves(segment, Method.Move.NO);
+    }
+
+    private static void renew(Survey copy, double sizeMm2) {
+        SurveyEdit.circuit(copy).getSegments().forEach(segment -> {
+            segment.setSize(SurveyEdit.area(sizeMm2));
+            segment.setCpc(null);
+        });
+        SurveyEdit.forgetReadings(SurveyEdit.circuit(copy));
+    }
+
+    private static BigDecimal metres(double lengthM) {
+        return BigDecimal.valueOf(lengthM).setScale(1, RoundingMode.CEILING);
+    }
+
+    /** The pieces that limit the run, lifted out of insulation or clipped apart. */
+    List<Remedy> moved() {
+        List<Remedy> works = new ArrayList<>();
+        String clipped = survey.rules().text("method.clipped");
+        add(works, "lift-out-of-insulation", segment -> moves(segment, Method.Move.LIFT), piece -> {
+            piece.setMethod(clipped);
+            free(piece);
+        });
+        add(works, "clip-cable", CableWorks::hampered, CableWorks::free);
+        return works;
+    }
+
+    /** Whether a clipped piece suffers from neighbours or insulation. */
+    private static boolean hampered(RunSegment segment) {
+        Double cg = segment.place().cg();
+        return moves(segment, Method.Move.CLIP) && (segment.place().ci() < 1 || (cg != null && cg < 1));
+    }
+
+    /** What was moved by hand has been seen. */
+    private static void free(twinfeed.model.survey.CableSegment piece) {
+        piece.setInsulated(null);
+        piece.setGrouped(1);
+        piece.setConfidence(Confidence.SEEN);
+    }
+
+    private void add(
+            List<Remedy> works,
+            String code,
+            Predicate<RunSegment> movable,
+            Consumer<twinfeed.model.survey.CableSegment> change) {
+        List<Integer> places = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        double lengthM = 0;
+        List<RunSegment> segments = survey.run().segments();
+        for (int at = 0; at < segments.size(); at++) {
+            Double length = segments.get(at).lengthM();
+            if (limits(segments.get(at)) && movable.test(segments.get(at)) && length != null) {
+                places.add(at);
+                names.add(segments.get(at).name());
+                lengthM += length;
+            }
+        }
+        if (!places.isEmpty()) {
+            works.add(new Remedy(
+                    code,
+                    code,
+                    Map.of("segments", String.join(", ", names), "length", lengthM),
+                    List.of(new Remedy.Item(code, metres(lengthM))),
+                    false,
+                    0,
+                    copy -> places.forEach(at ->
+                            change.accept(SurveyEdit.circuit(copy).getSegments().get(at)))));
+        }
+    }
+
+    private boolean limits(RunSegment segment) {
+        Method method = segment.place().method();
+        CableSegment placed =
+                method == null ? null : segment.placed(method, survey.run().deviceFactor());
+        Double ratingA = survey.device().ratingA();
+        return placed != null && ratingA != null && placed.capacityA() < ratingA;
+    }
+}

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.rules.Method;
+import twinfeed.engineering.Cable;
+import twinfeed.engineering.CableSegment;
+
+/** The cable's current-carrying capacity against its protective device, by the worst segment. */
+final class CapacityJudge implements Judge {
+    private final CircuitSurvey survey;
+    private final CircuitWorks works;
+
+    CapacityJudge(CircuitSurvey survey, CircuitWorks works) {
+        this.survey = survey;
+        this.works = works;
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        capacity(shower, findings);
+        hiddenMethod(findings);
+    }
+
+    private void capacity(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.CAPACITY;
+        if (findings.blocked(check)) {
+            return;
+        }
+        List<CableSegment> placed = survey.run().placed();
+        Double ratingA = survey.device().ratingA();
+        if (placed == null || ratingA == null) {
+            unknown(findings, check);
+            return;
+        }
+        int governing = Cable.governingSegment(placed);
+        CableSegment segment = placed.get(governing);
+        RunSegment piece = survey.run().segments().get(governing);
+        FindingBuilder finding = findings.on(check)
+                .compare(segment.capacityA(), ratingA)
+                .variant(variant(shower, segment, ratingA))
+                .condition(Condition.of(piece.name()))
+                .argument("size", Plain.number(size(piece)))
+                .argument("method", piece.place().word())
+                .argument("methodTitle", methodTitle(piece))
+                .argument(
+                        "designCurrent",
+                        shower.load() == null ? 0 : shower.load().designA())
+                .source(survey.cite("capacity"))
+                .working(() -> working(segment));
+        if (segment.capacityA() < ratingA) {
+            works.forCapacity(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static double size(RunSegment piece) {
+        return piece.sizeMm2() == null ? 0 : piece.sizeMm2();
+    }
+
+    private static String methodTitle(RunSegment piece) {
+        Method method = piece.place().method();
+        return method == null ? "" : method.title();
+    }
+
+    /** A load that cannot rise may be left without overload protection, but only as a designer's recorded decision. */
+    private String variant(ShowerCase shower, CableSegment segment, double ratingA) {
+        ShowerLoad load = shower.load();
+        boolean carries = load != null && segment.capacityA() >= load.designA();
+        if (segment.capacityA() < ratingA) {
+            return carries ? "recordedDecision" : "";
+        }
+        return survey.device().cableFactor() < 1 ? "rewirable" : "";
+    }
+
+    /** What survey or tables lack; a value that is in no table is named as such. */
+    private void unknown(Findings findings, Check check) {
+        DeviceData device = survey.device();
+        if (device.ratingA() == null) {
+            findings.on(check).cannotTell(List.of(Paths.DEVICE_RATING)).add();
+            return;
+        }
+        Gaps.add(findings, check, survey.run().placingGap());
+    }
+
+    private Working working(CableSegment segment) {
+        return Working.start()
+                .input(
+                        "It",
+                        "tabulatedCapacity",
+                        segment.tabulatedA(),
+                        "A",
+                        survey.rules().tableSource("capacity"))
+                .input("Ca", "ambientFactor", segment.ca(), "", survey.rules().tableSource("ambient"))
+                .input("Cg", "groupingFactor", segment.cg(), "", survey.rules().tableSource("grouping"))
+                .input(
+                        "Ci",
+                        "insulationFactor",
+                        segment.ci(),
+                        "",
+                        survey.rules().tableSource("insulation"))
+                .input("Cf", "deviceFactor", segment.cf(), "", survey.rules().tableSource("devices"))
+                .step("Iz", "capacity", "It * Ca * Cg * Ci * Cf", "A", survey.cite("capacity"))
+                .build();
+    }
+
+    /** The capacity if what nobody saw lies in the worst way that is plausible. */
+    private void hiddenMethod(Findings findings) {
+        Check check = CircuitChecks.HIDDEN_METHOD;
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double ratingA = survey.device().ratingA();
+        if (survey.run().placed() == null || ratingA == null) {
+            unknown(findings, check);
+            return;
+        }
+        if (survey.run().segments().stream().allMatch(segment -> segment.place().seen())) {
+            findings.on(check).variant("seen").add();
+            return;
+        }
+        Worst worst = worst();
+        findings.on(check)
+                .compare(worst.segment.capacityA(), ratingA)
+                .condition(Condition.of(worst.name))
+                .argument("method", worst.method.key())
+                .argument("methodTitle", worst.method.title())
+                .source(survey.cite("capacity"))
+                .working(() -> working(worst.segment))
+                .add();
+    }
+
+    /** A segment under the worst method that it may have. */
+    private record Worst(String name, Method method, CableSegment segment) {}
+
+    private Worst worst() {
+        Worst worst = null;
+        for (RunSegment segment : survey.run().segments()) {
+            for (Method method : plausible(segment)) {
+                CableSegment placed = segment.placed(method, survey.run().deviceFactor());
+                if (placed != null && (worst == null || placed.capacityA() < worst.segment.capacityA())) {
+                    worst = new Worst(segment.name(), method, placed);
+                }
+            }
+        }
+        if (worst == null) {
+            throw new IllegalStateException("a placed run has a segment");
+        }
+        return worst;
+    }
+
+    private List<Method> plausible(RunSegment segment) {
+        List<Method> methods = new ArrayList<>();
+        @Nullable Method said = segment.place().method();
+        if (said != null) {
+            methods.add(said);
+            if (!segment.place().seen()) {
+                said.plausible().forEach(key -> survey.rules().method(key).ifPresent(methods::add));
+            }
+        }
+        return methods;
+    }
+}

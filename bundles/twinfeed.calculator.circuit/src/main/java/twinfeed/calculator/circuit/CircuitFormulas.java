@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.List;
+import twinfeed.calculator.Formula;
+
+/** The functions that this calculator publishes. */
+final class CircuitFormulas {
+    static final List<Formula> ALL = List.of();
+
+    private CircuitFormulas() {}
+}

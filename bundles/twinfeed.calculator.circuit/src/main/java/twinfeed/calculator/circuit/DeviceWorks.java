@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.rules.DeviceKind;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.survey.ProtectiveDevice;
+import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.RcdScope;
+import twinfeed.model.survey.ResidualDevice;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Current;
+import twinfeed.units.LetThrough;
+
+/**
+ * Works on the protective device. The kind that is there is kept where it can be; a fuse goes together with its fuse board. Only
+ * the smallest ratings that carry the heater are offered: a larger one asks more of cable, loop and isolator and gives nothing.
+ */
+final class DeviceWorks {
+    /** The two smallest: the smallest alone may be a rating that is hard to get. */
+    private static final int RATINGS = 2;
+
+    private static final String TYPE = "A";
+
+    private final CircuitSurvey survey;
+    private final DeviceKind usual;
+
+    DeviceWorks(CircuitSurvey survey) {
+        this.survey = survey;
+        RuleSet rules = survey.rules();
+        String key = rules.text("device.new.kind");
+        this.usual = rules.devices()
+                .find(key)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "rule set " + rules.id() + ": device.new.kind " + key + " is not in devices.csv"));
+    }
+
+    /** Devices of the ratings that suit the heater, other than the one that is there. */
+    List<Remedy> forLoad(ShowerCase shower) {
+        List<Remedy> works = new ArrayList<>();
+        for (double ratingA : ratings(shower)) {
+            if (keepsBreaker() && !same(ratingA)) {
+                works.add(device(ratingA, false));
+            }
+            if (!(survey.residual().kind() == RcdKind.RCBO && same(ratingA))) {
+                works.add(device(ratingA, true));
+            }
+        }
+        return works;
+    }
+
+    /** Devices with residual-current protection of their own, of the present rating first. */
+    List<Remedy> combined(ShowerCase shower) {
+        List<Remedy> works = new ArrayList<>();
+        Double presentA = survey.device().ratingA();
+        List<Double> ratings = ratings(shower);
+        ShowerLoad load = shower.load();
+        if (presentA != null
+                && load != null
+                && presentA >= load.designA()
+                && usual.ratings().contains(presentA)
+                && !ratings.contains(presentA)) {
+            works.add(device(presentA, true));
+        }
+        ratings.forEach(ratingA -> works.add(device(ratingA, true)));
+        return works;
+    }
+
+    /** Devices of an approved type, of the kind that is there. */
+    List<Remedy> approved(ShowerCase shower) {
+        return ratings(shower).stream()
+                .map(ratingA -> device(ratingA, !keepsBreaker()))
+                .toList();
+    }
+
+    /** A breaker may stay a breaker where a residual-current device protects it already. */
+    private boolean keepsBreaker() {
+        return survey.residual().kind() == RcdKind.RCCB && !survey.device().family(DeviceKind.Family.FUSE);
+    }
+
+    private boolean same(double ratingA) {
+        return Objects.equals(survey.device().ratingA(), ratingA)
+                && survey.device().kind() != null
+                && Objects.equals(survey.device().kind().multiple(), usual.multiple());
+    }
+
+    private List<Double> ratings(ShowerCase shower) {
+        ShowerLoad load = shower.load();
+        Double mostA = Si.of(shower.heater().getMaximumDevice());
+        if (load == null) {
+            return List.of();
+        }
+        return usual.ratings().stream()
+                .filter(ratingA -> ratingA >= load.designA() && (mostA == null || ratingA <= mostA))
+                .limit(RATINGS)
+                .toList();
+    }
+
+    private Remedy device(double ratingA, boolean combined) {
+        boolean board = survey.device().family(DeviceKind.Family.FUSE);
+        String rating = Plain.number(ratingA);
+        String code = (combined ? "rcbo-" : "breaker-") + rating;
+        List<Remedy.Item> items = new ArrayList<>();
+        if (board) {
+            items.add(Remedy.Item.of("consumer-unit", 1));
+            items.add(Remedy.Item.of("notification", 1));
+        }
+        items.add(Remedy.Item.of(code, 1));
+        items.add(Remedy.Item.of("task-change-device", 1));
+        RuleSet rules = survey.rules();
+        DeviceKind kind = usual;
+        return new Remedy(
+                board ? "consumer-unit-" + code : "device-" + code,
+                board ? "consumer-unit" : "device",
+                Map.of("rating", rating, "device", code.startsWith("rcbo") ? "RCBO" : "circuit-breaker"),
+                items,
+                false,
+                0,
+                copy -> replace(copy, rules, kind, ratingA, combined));
+    }
+
+    private static void replace(Survey copy, RuleSet rules, DeviceKind kind, double ratingA, boolean combined) {
+        ProtectiveDevice device = SurveyEdit.device(copy);
+        device.setKind(kind.key());
+        device.setRating(Current.ofSi(ratingA));
+        device.setBreakingCapacity(Current.ofSi(rules.number("device.new.breaking")));
+        OptionalDouble energy = rules.devices().letThroughA2s(kind.key(), ratingA);
+        device.setLetThrough(energy.isPresent() ? LetThrough.ofSi(energy.getAsDouble()) : null);
+        SurveyEdit.feed(copy).setDeviceApproved(true);
+        if (combined) {
+            SurveyEdit.circuit(copy).setRcd(residual(rules, ratingA));
+        }
+    }
+
+    private static ResidualDevice residual(RuleSet rules, double ratingA) {
+        ResidualDevice rcd = SurveyFactory.eINSTANCE.createResidualDevice();
+        rcd.setKind(RcdKind.RCBO);
+        rcd.setType(TYPE);
+        rcd.setResidual(Current.ofSi(rules.number("rcd.residual")));
+        rcd.setRating(Current.ofSi(ratingA));
+        rcd.setScope(RcdScope.CIRCUIT);
+        return rcd;
+    }
+}

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Working;
+
+/** Fault protection with an own electrode: touch voltage by the RCD, never by the breaker's table. */
+final class ElectrodeJudge implements Judge {
+    private final CircuitSurvey survey;
+    private final CircuitWorks works;
+
+    ElectrodeJudge(CircuitSurvey survey, CircuitWorks works) {
+        this.survey = survey;
+        this.works = works;
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        if (!survey.feed().ownElectrode()) {
+            applies(findings, CircuitChecks.ELECTRODE);
+            applies(findings, CircuitChecks.ELECTRODE_STABILITY);
+            return;
+        }
+        touchVoltage(shower, findings);
+        stability(findings);
+    }
+
+    private void applies(Findings findings, Check check) {
+        if (!findings.blocked(check)) {
+            findings.on(check).add();
+        }
+    }
+
+    private void touchVoltage(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.ELECTRODE;
+        if (survey.residual().none()) {
+            FindingBuilder finding = findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("noResidual")
+                    .source(survey.cite("electrode"));
+            works.residual(shower).forEach(finding::remedy);
+            finding.add();
+            return;
+        }
+        Double electrodeOhm = survey.feed().electrodeOhm();
+        Double residualA = survey.residual().residualA();
+        if (electrodeOhm == null || residualA == null) {
+            findings.on(check)
+                    .cannotTell(missing(electrodeOhm == null, residualA == null))
+                    .add();
+            return;
+        }
+        double limitV = survey.rules().number("touch.voltage");
+        FindingBuilder finding = findings.on(check)
+                .compare(electrodeOhm * residualA, limitV)
+                .argument("electrode", electrodeOhm)
+                .argument("limitOhm", limitV / Math.max(residualA, 1e-6))
+                .argument("residual", residualA * 1000)
+                .source(survey.cite("electrode"))
+                .working(() -> Working.start()
+                        .input("RA", "electrode", electrodeOhm, "ohm", "")
+                        .input("IdN", "ratedResidual", residualA, "A", "")
+                        .step("Ut", "touchVoltage", "RA * IdN", "V", survey.cite("electrode"))
+                        .build());
+        if (electrodeOhm * residualA > limitV) {
+            works.residual(shower).forEach(finding::remedy);
+            works.electrode().forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static List<String> missing(boolean electrode, boolean residual) {
+        List<String> missing = new ArrayList<>();
+        if (electrode) {
+            missing.add(Paths.ELECTRODE);
+        }
+        if (residual) {
+            missing.add(Paths.RCD_RESIDUAL);
+        }
+        return missing;
+    }
+
+    private void stability(Findings findings) {
+        Double electrodeOhm = survey.feed().electrodeOhm();
+        if (electrodeOhm == null) {
+            findings.on(CircuitChecks.ELECTRODE_STABILITY)
+                    .cannotTell(List.of(Paths.ELECTRODE))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(CircuitChecks.ELECTRODE_STABILITY)
+                .compare(electrodeOhm, survey.rules().number("electrode.stable"))
+                .source(survey.rules().source("electrode.stable"))
+                .working(() -> Working.start()
+                        .input("RA", "electrode", electrodeOhm, "ohm", "")
+                        .build());
+        finding.add();
+    }
+}

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+
+/** What the instructions of heater and isolator allow: the largest device and the largest conductor. */
+final class InstructionJudge implements Judge {
+    /** A conductor of this size and more does not fit every terminal, mm2 (common practice). */
+    private static final double LARGE_MM2 = 16;
+
+    private final CircuitSurvey survey;
+    private final CircuitWorks works;
+
+    InstructionJudge(CircuitSurvey survey, CircuitWorks works) {
+        this.survey = survey;
+        this.works = works;
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        device(shower, findings);
+        terminals(shower, findings);
+    }
+
+    private void device(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.INSTRUCTED_DEVICE;
+        Double mostA = Si.of(shower.heater().getMaximumDevice());
+        if (mostA == null) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double ratingA = survey.device().ratingA();
+        if (ratingA == null) {
+            findings.on(check)
+                    .cannotTell(java.util.List.of(Paths.DEVICE_RATING))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check).compare(ratingA, mostA).working(() -> Working.start()
+                .input("In", "deviceRating", ratingA, "A", "")
+                .build());
+        if (ratingA > mostA) {
+            works.devices(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private void terminals(ShowerCase shower, Findings findings) {
+        Double heaterMm2 = Si.mm2(shower.heater().getMaximumConductor());
+        Double isolatorMm2 = survey.isolator().conductorMm2();
+        Double sizeMm2 = survey.run().lastSizeMm2();
+        terminals(findings, heaterMm2, isolatorMm2, sizeMm2);
+        if (findings.blocked(CircuitChecks.LARGE_CONDUCTOR) || sizeMm2 == null) {
+            return;
+        }
+        boolean known = heaterMm2 != null && isolatorMm2 != null;
+        if (known || sizeMm2 < LARGE_MM2) {
+            findings.on(CircuitChecks.LARGE_CONDUCTOR).add();
+            return;
+        }
+        findings.on(CircuitChecks.LARGE_CONDUCTOR)
+                .compare(sizeMm2, 10)
+                .working(() -> size(sizeMm2))
+                .add();
+    }
+
+    private void terminals(
+            Findings findings, @Nullable Double heaterMm2, @Nullable Double isolatorMm2, @Nullable Double sizeMm2) {
+        Check check = CircuitChecks.TERMINALS;
+        if (heaterMm2 == null && isolatorMm2 == null) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check) || sizeMm2 == null) {
+            return;
+        }
+        double heater = heaterMm2 == null ? Double.MAX_VALUE : heaterMm2;
+        double isolator = isolatorMm2 == null ? Double.MAX_VALUE : isolatorMm2;
+        findings.on(check)
+                .compare(sizeMm2, Math.min(heater, isolator))
+                .variant(isolator < heater ? "isolator" : "")
+                .condition(Condition.NONE)
+                .working(() -> size(sizeMm2))
+                .add();
+    }
+
+    private static Working size(double sizeMm2) {
+        return Working.start().input("S", "conductorSize", sizeMm2, "mm²", "").build();
+    }
+}

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+
+/** The current of the heater against its protective device. */
+final class LoadJudge implements Judge {
+    private final CircuitSurvey survey;
+    private final CircuitWorks works;
+
+    LoadJudge(CircuitSurvey survey, CircuitWorks works) {
+        this.survey = survey;
+        this.works = works;
+    }
+
+    /** Starts a working with the heater's design current Ib. */
+    static Working.Builder working(ShowerLoad load) {
+        return Working.start()
+                .input("Pr", "ratedPower", load.ratedW(), "W", "")
+                .input("Ur", "ratedVoltage", load.ratedV(), "V", "")
+                .step("Ib", "designCurrent", "Pr / Ur", "A", "");
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        give(shower);
+        designCurrent(shower, findings);
+        highVoltage(shower, findings);
+    }
+
+    private static void give(ShowerCase shower) {
+        Exchange exchange = shower.exchange();
+        ShowerLoad load = shower.load();
+        if (load == null) {
+            exchange.lack(ExchangeKey.DESIGN_CURRENT, shower.missingRating());
+        } else {
+            exchange.give(ExchangeKey.DESIGN_CURRENT, load.designA());
+        }
+    }
+
+    private void designCurrent(ShowerCase shower, Findings findings) {
+        ShowerLoad load = shower.load();
+        Double ratingA = survey.device().ratingA();
+        if (findings.blocked(CircuitChecks.DESIGN_CURRENT)) {
+            return;
+        }
+        if (load == null || ratingA == null) {
+            unknownRating(shower, findings, CircuitChecks.DESIGN_CURRENT, ratingA == null);
+            return;
+        }
+        FindingBuilder finding = findings.on(CircuitChecks.DESIGN_CURRENT)
+                .compare(load.designA(), ratingA)
+                .argument("nominalCurrent", load.currentA(survey.rules().number("voltage.nominal")))
+                .argument("nominalVoltage", survey.rules().number("voltage.nominal"))
+                .argument("ratedVoltage", load.ratedV())
+                .source(survey.cite("overload"))
+                .working(() -> working(load).build());
+        if (load.designA() > ratingA) {
+            works.devices(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static void unknownRating(ShowerCase shower, Findings findings, Check check, boolean device) {
+        List<String> missing = new ArrayList<>(shower.missingRating());
+        if (device) {
+            missing.add(Paths.DEVICE_RATING);
+        }
+        findings.on(check).cannotTell(missing).add();
+    }
+
+    /** The current at the highest supply voltage: a caution, no limit of the rules. */
+    private void highVoltage(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.HIGH_VOLTAGE_CURRENT;
+        if (findings.blocked(check)) {
+            return;
+        }
+        ShowerLoad load = shower.load();
+        Double ratingA = survey.device().ratingA();
+        if (load == null || ratingA == null) {
+            unknownRating(shower, findings, check, ratingA == null);
+            return;
+        }
+        double highestV = survey.rules().number("voltage.most");
+        Double isolatorA = survey.isolator().ratingA();
+        double limitA = isolatorA == null ? ratingA : Math.min(ratingA, isolatorA);
+        findings.on(check)
+                .compare(load.currentA(highestV), limitA)
+                .condition(Condition.of(null, highestV, null))
+                .source(survey.rules().source("voltage.most"))
+                .working(() -> working(load)
+                        .input(
+                                "Umax",
+                                "highestVoltage",
+                                highestV,
+                                "V",
+                                survey.rules().source("voltage.most"))
+                        .step("I", "highVoltageCurrent", "Ib * Umax / Ur", "A", "")
+                        .build())
+                .add();
+    }
+}

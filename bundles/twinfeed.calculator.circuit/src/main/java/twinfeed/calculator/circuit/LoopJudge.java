@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.rules.DeviceKind;
+
+/** Fault protection with an earth from the supply: loop impedance against the device, or disconnection by the RCD. */
+final class LoopJudge implements Judge {
+    private final CircuitSurvey survey;
+    private final LoopData loop;
+    private final CircuitWorks works;
+
+    LoopJudge(CircuitSurvey survey, LoopData loop, CircuitWorks works) {
+        this.survey = survey;
+        this.loop = loop;
+        this.works = works;
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.LOOP;
+        if (survey.feed().ownElectrode()) {
+            findings.on(check).variant("ownElectrode").add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double ohm = loop.ohm();
+        if (ohm == null) {
+            unknownLoop(findings, check);
+            return;
+        }
+        DeviceKind kind = survey.device().kind();
+        Double ratingA = survey.device().ratingA();
+        Double limitOhm = kind == null || ratingA == null ? null : LoopLimit.ohm(survey.rules(), kind, ratingA);
+        if (limitOhm == null) {
+            unknownLimit(findings, check, ohm);
+            return;
+        }
+        answer(shower, findings, ohm, limitOhm);
+    }
+
+    private void unknownLoop(Findings findings, Check check) {
+        if (loop.missing().size() == 1 && !loop.gap().what().isEmpty()) {
+            Gaps.add(findings, check, loop.gap());
+        } else {
+            findings.on(check).cannotTell(loop.missing()).add();
+        }
+    }
+
+    /** The limit of a device that the rule set has no line for is not guessed; the RCD may answer all the same. */
+    private void unknownLimit(Findings findings, Check check, double ohm) {
+        if (survey.protectedByResidual()) {
+            byResidual(findings, ohm);
+            return;
+        }
+        findings.on(check)
+                .cannotTell(List.of(survey.device().ratingA() == null ? Paths.DEVICE_RATING : Paths.DEVICE_KIND))
+                .variant("noLimit")
+                .argument("device", survey.device().word())
+                .add();
+    }
+
+    private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm) {
+        boolean cold = loop.way() == LoopData.Way.MEASURED;
+        double share = cold ? survey.rules().number("measured.factor") : 1;
+        if (ohm > limitOhm * share && survey.protectedByResidual()) {
+            byResidual(findings, ohm);
+            return;
+        }
+        FindingBuilder finding = findings.on(CircuitChecks.LOOP)
+                .compare(ohm, limitOhm * share)
+                .variant(loop.way().key())
+                .argument("table", limitOhm)
+                .argument("share", share * 100)
+                .source(survey.cite("loop"))
+                .working(this::working);
+        if (ohm > limitOhm * share) {
+            works.forLoop(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private void byResidual(Findings findings, double ohm) {
+        Double residualA = survey.residual().residualA();
+        double limitOhm = survey.rules().number("touch.voltage") / (residualA == null ? 1 : residualA);
+        findings.on(CircuitChecks.LOOP)
+                .compare(ohm, limitOhm)
+                .variant("byResidual")
+                .argument("residual", residualA == null ? 0 : residualA * 1000)
+                .source(survey.cite("loop.rcd"))
+                .working(this::working)
+                .add();
+    }
+
+    private Working working() {
+        Working.Builder working = Working.start();
+        loop.working(working, survey);
+        return working.build();
+    }
+}

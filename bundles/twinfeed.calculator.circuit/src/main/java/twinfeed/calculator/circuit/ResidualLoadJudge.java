@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Working;
+import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.RcdScope;
+
+/** What the residual-current device carries: its rated current, what hangs behind it, and the standing leakage. */
+final class ResidualLoadJudge implements Judge {
+    private final CircuitSurvey survey;
+    private final CircuitWorks works;
+
+    ResidualLoadJudge(CircuitSurvey survey, CircuitWorks works) {
+        this.survey = survey;
+        this.works = works;
+    }
+
+    @Override
+    public void judge(ShowerCase shower, Findings findings) {
+        rating(shower, findings);
+        scope(findings);
+        leakage(shower, findings);
+    }
+
+    private void rating(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.RCD_RATING;
+        ResidualData residual = survey.residual();
+        if (residual.kind() != null && residual.kind() != RcdKind.RCCB) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        ShowerLoad load = shower.load();
+        Double ratedA = residual.ratingA();
+        Double othersA = residual.scope() == RcdScope.CIRCUIT ? Double.valueOf(0) : residual.loadA();
+        if (load == null || ratedA == null || othersA == null) {
+            findings.on(check)
+                    .cannotTell(missing(shower, ratedA == null, othersA == null))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check)
+                .compare(load.designA() + othersA, ratedA)
+                .argument("others", othersA)
+                .source(survey.cite("rcd.rating"))
+                .working(() -> LoadJudge.working(load)
+                        .input("Io", "otherCircuits", othersA, "A", "")
+                        .step("I", "residualDeviceCurrent", "Ib + Io", "A", survey.cite("rcd.rating"))
+                        .build());
+        if (load.designA() + othersA > ratedA) {
+            works.residual(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static List<String> missing(ShowerCase shower, boolean rating, boolean others) {
+        List<String> missing = new ArrayList<>(shower.missingRating());
+        if (rating) {
+            missing.add(Paths.RCD_RATING);
+        }
+        if (others) {
+            missing.add(Paths.RCD_LOAD);
+        }
+        return missing;
+    }
+
+    private void scope(Findings findings) {
+        Check check = CircuitChecks.RCD_SCOPE;
+        ResidualData residual = survey.residual();
+        if (residual.none()) {
+            findings.on(check).add();
+            return;
+        }
+        RcdScope scope = residual.scope();
+        if (residual.kind() == null || scope == null) {
+            findings.on(check)
+                    .cannotTell(List.of(residual.kind() == null ? Paths.RCD_KIND : Paths.RCD_SCOPE))
+                    .add();
+            return;
+        }
+        findings.on(check)
+                .outcome(scope == RcdScope.HOUSE ? Outcome.FAILS : Outcome.PASSES)
+                .variant(scope == RcdScope.SEVERAL ? "several" : "")
+                .source(survey.cite("rcd.scope"))
+                .add();
+    }
+
+    private void leakage(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.LEAKAGE;
+        ResidualData residual = survey.residual();
+        if (residual.none()) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double residualA = residual.residualA();
+        double powerW = shower.heater().getPower().si();
+        if (residualA == null) {
+            findings.on(check).cannotTell(List.of(Paths.RCD_RESIDUAL)).add();
+            return;
+        }
+        double perWattA = survey.rules().number("leakage.watt");
+        double mostA = survey.rules().number("leakage.most");
+        double limit = survey.rules().number("rcd.standing.share") * residualA * 1000;
+        findings.on(check)
+                .compare(Math.min(perWattA * powerW, mostA) * 1000, limit)
+                .variant(residual.scope() == RcdScope.CIRCUIT ? "" : "shared")
+                .source(survey.rules().source("rcd.standing.share"))
+                .working(() -> Working.start()
+                        .input("Pr", "ratedPower", powerW / 1000, "kW", "")
+                        .input(
+                                "i",
+                                "leakageByPower",
+                                perWattA * 1e6,
+                                "mA/kW",
+                                survey.rules().source("leakage.watt"))
+                        .input(
+                                "imax",
+                                "leakageMost",
+                                mostA * 1000,
+                                "mA",
+                                survey.rules().source("leakage.most"))
+                        .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")
+                        .build())
+                .add();
+    }
+}
