@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.launcher;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Properties;
+import org.eclipse.core.runtime.adaptor.EclipseStarter;
+import org.jspecify.annotations.Nullable;
+
+/** The OSGi framework while it runs. There is one in a process, since the framework's starter is static. */
+final class Framework implements AutoCloseable {
+    private final FrameworkArea area;
+
+    /**
+     * Starts it: every bundle of the list is installed and the services are up.
+     *
+     * @param settings of the face
+     * @param area where it keeps its state
+     * @throws Exception if it does not start
+     */
+    Framework(Properties settings, FrameworkArea area) throws Exception {
+        this.area = area;
+        area.put(settings);
+        Map<String, String> initial = new HashMap<>();
+        for (String name : settings.stringPropertyNames()) {
+            // What the command line of the Java machine sets goes before what the product sets.
+            initial.put(name, System.getProperty(name, settings.getProperty(name)));
+        }
+        EclipseStarter.setInitialProperties(initial);
+        try {
+            EclipseStarter.startup(new String[0], null);
+        } catch (Exception broken) {
+            area.leave();
+            throw broken;
+        }
+    }
+
+    /**
+     * Runs the application on this thread.
+     *
+     * @param arguments are the application's alone: the framework does not look for options of its own among them
+     * @return its exit status
+     * @throws Exception what the application throws
+     */
+    int run(String[] arguments) throws Exception {
+        @Nullable Object status = EclipseStarter.run(arguments);
+        if (status instanceof Integer number) {
+            return number;
+        }
+        throw new IllegalStateException(Messages.text("no.application"));
+    }
+
+    @Override
+    public void close() throws Exception {
+        EclipseStarter.shutdown();
+        area.leave();
+    }
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.launcher;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Runs the commands of {@code configuration/training.txt} one after the other in one process, for the sake of the classes that they
+ * load. A line is a command; {@code {scratch}} in it stands for a folder that is deleted afterwards; {@code #} begins a remark.
+ */
+public final class Training {
+    private Training() {}
+
+    /**
+     * Runs them in the area named by the system property {@value StateArea#PROPERTY}. What they print and how they end is of no
+     * interest: a command that a release no longer knows loads fewer classes.
+     *
+     * @param arguments none
+     * @throws Exception if the framework does not start
+     */
+    public static void main(String[] arguments) throws Exception {
+        int status = Main.FAULT;
+        try {
+            train(Installation.running(), Path.of(System.getProperty(StateArea.PROPERTY, "")));
+            status = 0;
+        } finally {
+            System.exit(status); // the framework's threads would keep the process
+        }
+    }
+
+    private static void train(Installation installation, Path state) throws Exception {
+        FrameworkArea scratch = FrameworkArea.forOneRun();
+        FrameworkArea settled = new FrameworkArea(state.resolve("headless"), true, false);
+        try (Framework framework = new Framework(Face.HEADLESS.settings(installation), settled)) {
+            for (String line : commands(installation)) {
+                framework.run(
+                        line.replace("{scratch}", scratch.folder().toString()).split(" +"));
+            }
+        } finally {
+            scratch.leave();
+        }
+    }
+
+    private static List<String> commands(Installation installation) throws Exception {
+        Path list = installation.folder().resolve("configuration").resolve("training.txt");
+        return Files.readAllLines(list).stream()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                .toList();
+    }
+}
