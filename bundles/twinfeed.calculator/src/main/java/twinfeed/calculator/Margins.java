@@ -14,13 +14,12 @@ final class Margins {
     private final double[][] margins;
     private final int[] passes;
     private final int[] answered;
-    private final int points;
+    private int drawn;
 
     Margins(OptionResult nominal, List<SampledInput> inputs, int points) {
         int checks = nominal.findings().size();
         this.nominal = nominal;
         this.inputs = inputs;
-        this.points = points;
         this.coordinates = new double[inputs.size()][points];
         this.margins = new double[checks][points];
         this.passes = new int[checks];
@@ -28,7 +27,8 @@ final class Margins {
     }
 
     /** Records one draw; findings come in the order of the nominal ones, for the same calculators ran. */
-    void record(int draw, double[] point, OptionResult result) {
+    void record(double[] point, OptionResult result) {
+        int draw = drawn++;
         for (int i = 0; i < coordinates.length; i++) {
             coordinates[i][draw] = point[i];
         }
@@ -41,6 +41,16 @@ final class Margins {
                 answered[check]++;
             }
         }
+    }
+
+    /** Whether no check is passed by some draws and not by others. */
+    boolean allAlike() {
+        for (int passed : passes) {
+            if (passed != 0 && passed != drawn) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A calculator that breaks on a draw leaves findings out: the check then counts as not passing. */
@@ -75,14 +85,15 @@ final class Margins {
         if (!decided || finding.check().sense() == Sense.REPORT) {
             return finding;
         }
-        double chance = (double) passes[check] / points;
-        if (answered[check] < points) {
+        double chance = (double) passes[check] / drawn;
+        if (answered[check] < drawn) {
             return finding.withChance(new Chance(chance, 0, 0, ""));
         }
-        double[] sorted = margins[check].clone();
+        double[] values = Arrays.copyOf(margins[check], drawn);
+        double[] sorted = values.clone();
         Arrays.sort(sorted);
         return finding.withChance(
-                new Chance(chance, quantile(sorted, LOW), quantile(sorted, 1 - LOW), loudest(margins[check])));
+                new Chance(chance, quantile(sorted, LOW), quantile(sorted, 1 - LOW), loudest(values)));
     }
 
     /** Linear between order statistics. */
@@ -108,12 +119,12 @@ final class Margins {
     }
 
     private static double correlationSquared(double[] x, double[] y) {
-        double meanX = Arrays.stream(x).average().orElse(0);
+        double meanX = Arrays.stream(x, 0, y.length).average().orElse(0);
         double meanY = Arrays.stream(y).average().orElse(0);
         double xy = 0;
         double xx = 0;
         double yy = 0;
-        for (int i = 0; i < x.length; i++) {
+        for (int i = 0; i < y.length; i++) {
             double dx = x[i] - meanX;
             double dy = y[i] - meanY;
             xy += dx * dy;

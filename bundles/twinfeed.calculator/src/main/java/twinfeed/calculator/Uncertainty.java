@@ -23,13 +23,25 @@ public final class Uncertainty implements RemedySearch.Judge {
     /** The usual seed. */
     public static final long SEED = 20_260_101L;
 
+    /**
+     * After so many draws a check whose answers are all alike is decided: were its chance of the other answer 5 %, all would be
+     * alike in one case of 700.
+     */
+    public static final int FIRST_POINTS = 128;
+
     private final Runner runner;
+    private final int firstPoints;
     private final int points;
     private final long seed;
 
-    /** With the usual number of draws and seed. */
+    /** With the usual number of draws for every check. */
     public Uncertainty(Runner runner) {
         this(runner, POINTS, SEED);
+    }
+
+    /** With the usual number of draws only where the first ones leave a check in doubt. */
+    public static Uncertainty whereInDoubt(Runner runner) {
+        return new Uncertainty(runner, FIRST_POINTS, POINTS, SEED);
     }
 
     /**
@@ -40,10 +52,15 @@ public final class Uncertainty implements RemedySearch.Judge {
      * @param seed seed of the shift
      */
     public Uncertainty(Runner runner, int points, long seed) {
+        this(runner, points, points, seed);
+    }
+
+    private Uncertainty(Runner runner, int firstPoints, int points, long seed) {
         if (points < 2) {
             throw new IllegalArgumentException("at least 2 draws, not " + points);
         }
         this.runner = runner;
+        this.firstPoints = firstPoints;
         this.points = points;
         this.seed = seed;
     }
@@ -72,7 +89,10 @@ public final class Uncertainty implements RemedySearch.Judge {
         for (int draw = 0; draw < points; draw++) {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
-            margins.record(draw, point, runner.judge(copy, candidate));
+            margins.record(point, runner.judge(copy, candidate));
+            if (draw + 1 == firstPoints && margins.allAlike()) {
+                break;
+            }
         }
         return margins;
     }
