@@ -16,12 +16,17 @@ import java.nio.file.attribute.PosixFileAttributeView;
  * Writes a file so that it is there whole or not at all, even if the machine stops: a second file in the same folder,
  * forced to the disk, then moved over the first. A link is followed, and the rights of a file that was there are kept.
  */
-final class AtomicFile {
+public final class AtomicFile {
     private static final int MOST_NAMES = 100;
 
     private AtomicFile() {}
 
-    static void write(Path path, byte[] content) {
+    /**
+     * Writes a file.
+     *
+     * @throws InputException if it cannot be written
+     */
+    public static void write(Path path, byte[] content) {
         String name = path.toString();
         if (Files.isDirectory(path)) {
             throw Refusal.ofFile(name, "save.folder");
@@ -101,7 +106,7 @@ final class AtomicFile {
 
     private static String reason(IOException e) {
         return e instanceof java.nio.file.NoSuchFileException
-                ? Refusal.wrong("save.noFolder")
+                ? Refusal.text("save.noFolder")
                 : String.valueOf(e.getMessage());
     }
 }

@@ -84,7 +84,7 @@ final class DocumentScan {
             case XMLStreamConstants.START_ELEMENT -> start();
             case XMLStreamConstants.END_ELEMENT -> end();
             case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text();
-            case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE -> throw refuse("outside.dtd");
+            case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE -> throw refuseDeclaration();
             case XMLStreamConstants.PROCESSING_INSTRUCTION -> throw refuse("outside.instruction");
             default -> {
                 // comments and white space say nothing to the model
@@ -202,6 +202,8 @@ final class DocumentScan {
             EStructuralFeature feature = type.getEStructuralFeature(name);
             if (feature instanceof EAttribute attribute && !attribute.isMany()) {
                 checkValue(frame, attribute, reader.getAttributeValue(i));
+            } else if (feature != null) {
+                problem(frame.child(name), name, reader.getAttributeValue(i), "attribute.isElement", name);
             } else {
                 unknown(frame.path, name, name, type, KnownNames.attributes(type));
             }
@@ -282,6 +284,12 @@ final class DocumentScan {
         return attribute.isEmpty()
                 ? lines.ofTag(end.getLineNumber(), end.getColumnNumber())
                 : lines.ofAttribute(end.getLineNumber(), end.getColumnNumber(), attribute);
+    }
+
+    /** The parser does not tell where a declaration stands that it leaves out. */
+    private InputException refuseDeclaration() {
+        int line = document.asTyped() ? lines.ofText("<!DOCTYPE") : 0;
+        return Refusal.atLine(document.name(), line, "outside.dtd");
     }
 
     private InputException refuse(String key, String... arguments) {

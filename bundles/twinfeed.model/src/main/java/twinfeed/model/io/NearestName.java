@@ -9,17 +9,20 @@ public final class NearestName {
     private NearestName() {}
 
     /**
-     * The nearest name by the number of letters to be put in, taken out or changed, without regard to case.
+     * The nearest name by the number of letters to be put in, taken out or changed, without regard to case, spaces, hyphens and
+     * underscores: "TNCS" means TN-C-S and not TN-S.
      *
      * @param unknown what was written
      * @param known the names that are known
-     * @return one of them, the first of equally near ones; empty if none is nearer than half the length of what was written
+     * @return one of them, the first of equally near ones; empty if more than a third of what was written,
+     *     and more than two letters, would have to change
      */
     public static String of(String unknown, Collection<String> known) {
         String best = "";
-        int least = Math.max(2, unknown.length() / 2) + 1;
+        int least = Math.max(2, unknown.length() / 3) + 1;
+        String written = letters(unknown);
         for (String name : known) {
-            int distance = Math.abs(name.length() - unknown.length()) < least ? distance(unknown, name) : least;
+            int distance = distance(written, letters(name));
             if (distance < least) {
                 least = distance;
                 best = name;
@@ -28,9 +31,11 @@ public final class NearestName {
         return best;
     }
 
-    private static int distance(String first, String second) {
-        String a = first.toLowerCase(Locale.ROOT);
-        String b = second.toLowerCase(Locale.ROOT);
+    private static String letters(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[ _-]", "");
+    }
+
+    private static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;

@@ -38,7 +38,6 @@ final class PlainResource extends XMLResourceImpl {
         getContents().add(root);
         ByteArrayOutputStream out = new ByteArrayOutputStream(16_384);
         save(out, writing());
-        out.write('\n');
         return out.toByteArray();
     }
 

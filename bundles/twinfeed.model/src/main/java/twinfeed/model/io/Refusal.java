@@ -17,6 +17,10 @@ final class Refusal {
         return MESSAGES.get(key + ".right", arguments);
     }
 
+    static String text(String key) {
+        return MESSAGES.get(key);
+    }
+
     static InputException ofFile(String file, String key, String... arguments) {
         return new InputException(InputProblem.ofFile(file, wrong(key, arguments), right(key, arguments)));
     }

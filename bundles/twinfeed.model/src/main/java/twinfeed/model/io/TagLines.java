@@ -17,6 +17,11 @@ final class TagLines {
         this.text = text;
     }
 
+    /** The line on which a piece of text first stands; the first if it is not there. */
+    int ofText(String piece) {
+        return 1 + breaks(0, Math.max(0, text.indexOf(piece)));
+    }
+
     /** The line of the tag that ends at a line and column, both from 1. */
     int ofTag(int endLine, int endColumn) {
         return endLine - breaks(start(endLine, endColumn), offset(endLine, endColumn));

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.model.check;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.job.Job;
+import twinfeed.model.job.JobPackage;
+import twinfeed.model.survey.Survey;
+
+/**
+ * Checks a job before anything is calculated from it. Ids of rule sets, climates, symptoms and fittings are known only to the
+ * calculators, and are checked there.
+ */
+public final class JobCheck {
+    private JobCheck() {}
+
+    /**
+     * What is wrong with a job, and with those heaters of the catalogue that take part in it; their paths begin with {@code
+     * heaters[...]}.
+     *
+     * @param job the job; not changed
+     * @param catalogue the catalogue that it names; null if it cannot be had, and then ids of heaters are not judged
+     * @return problems in the order of the file, errors and warnings mixed; empty if all is well
+     */
+    public static List<Problem> of(Job job, @Nullable Catalogue catalogue) {
+        Problems problems = new Problems();
+        Survey survey = job.getSurvey();
+        if (survey == null) {
+            problems.error(job, JobPackage.Literals.JOB__SURVEY, "survey.none");
+            return problems.list();
+        }
+        check(survey, catalogue, problems);
+        return problems.list();
+    }
+
+    /**
+     * What is wrong with a survey, for one that is in no job.
+     *
+     * @param survey the survey; not changed
+     * @param catalogue the catalogue; null if it cannot be had
+     */
+    public static List<Problem> of(Survey survey, @Nullable Catalogue catalogue) {
+        Problems problems = new Problems();
+        check(survey, catalogue, problems);
+        return problems.list();
+    }
+
+    private static void check(Survey survey, @Nullable Catalogue catalogue, Problems problems) {
+        SurveyRules.survey(survey, catalogue, problems);
+        ObjectRules.checkAll(survey, problems);
+        if (catalogue != null) {
+            SurveyRules.heaters(survey, catalogue).forEach(heater -> ObjectRules.checkAll(heater, problems));
+        }
+    }
+}

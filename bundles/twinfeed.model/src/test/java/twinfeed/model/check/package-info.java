@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Tests of twinfeed.model.check. */
+@NullMarked
+package twinfeed.model.check;
+
+import org.jspecify.annotations.NullMarked;
