@@ -75,7 +75,7 @@ class QuoteWorkbookTest {
         document.quote().getOptions().get(1).setTotal(new BigDecimal("623.58"));
         WorkbookException refused = assertThrows(WorkbookException.class, () -> written(document));
         assertTrue(
-                refused.getMessage().contains("total is 623.58, but the line's figures give 623.57"),
+                refused.getMessage().contains("total is 623.58, but the printed figures give 623.57"),
                 refused.getMessage());
     }
 }

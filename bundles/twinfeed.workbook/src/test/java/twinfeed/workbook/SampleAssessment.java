@@ -81,7 +81,7 @@ final class SampleAssessment {
                 .input("rho", "Density of the intake water", 999.97, "kg/m³", "IAPWS-IF97, rounded")
                 .step("m", "Mass flow", "P / (c * (T_out - T_in))", "kg/s", "")
                 .step("q", "Flow at the inlet", "m / rho * 60000", "L/min", "");
-        Finding finding = finding("winterFlow", "Flow in winter", FindingClass.PERFORMANCE, working.build(), "L/min");
+        Finding finding = finding("flow.winter", "Flow in winter", FindingClass.PERFORMANCE, working.build(), "L/min");
         figures(finding, working.value("q"), 3.0, working.value("q") - 3.0);
         finding.setCondition("winter design, 5 °C");
         finding.setText("In winter it gives as much water as the figure says, at 40 °C.");
@@ -104,7 +104,7 @@ final class SampleAssessment {
                 .step("Ib", "Design current", "P / U", "A", "")
                 .step("limit", "Limit of the drop", "0.05 * U", "V", "Rule set")
                 .step("drop", "Voltage drop", "mv * Ib * (L + 0 * l) / 1000", "V", "");
-        Finding finding = finding("voltageDrop", "Voltage drop", FindingClass.COMPLIANCE, working.build(), "V");
+        Finding finding = finding("circuit.voltageDrop", "Voltage drop", FindingClass.COMPLIANCE, working.build(), "V");
         figures(finding, working.value("drop"), working.value("limit"), working.value("limit") - working.value("drop"));
         finding.setChance(0.998);
         finding.setRemeasure("Length of the run");
@@ -122,7 +122,8 @@ final class SampleAssessment {
                         "max(min(x, 4), sqrt(2)) - -x^2 + exp(-x) * ln(x) - 2^3^0.5 / if(x <= 3, 1, 7)",
                         "kPa",
                         "");
-        Finding finding = finding("switchMargin", "Switch margin", FindingClass.INSTRUCTIONS, working.build(), "kPa");
+        Finding finding =
+                finding("pressure.switch", "Switch margin", FindingClass.INSTRUCTIONS, working.build(), "kPa");
         figures(finding, working.value("y"), 10.0, working.value("y") - 10);
         finding.setOutcome(Outcome.TOO_CLOSE);
         finding.setChance(0.61);
@@ -131,7 +132,7 @@ final class SampleAssessment {
     }
 
     private static Finding unanswered() {
-        Finding finding = finding("faultLevel", "Fault level", FindingClass.SAFETY, Working.none(), "kA");
+        Finding finding = finding("circuit.faultLevel", "Fault level", FindingClass.SAFETY, Working.none(), "kA");
         finding.setOutcome(Outcome.CANNOT_TELL);
         finding.getMissing().add("prospective fault current");
         finding.setText("Cannot tell: missing prospective fault current.");
@@ -168,7 +169,7 @@ final class SampleAssessment {
     }
 
     private static Series monthly(double powerKw) {
-        Series series = series("monthlyFlow", "Flow by month");
+        Series series = series("flow.byMonth", "Flow by month");
         series.setXTitle("Month");
         series.setYTitle("Flow");
         series.setYUnit("L/min");

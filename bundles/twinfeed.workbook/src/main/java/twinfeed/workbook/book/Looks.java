@@ -51,6 +51,10 @@ public final class Looks {
                     case CENTRE -> HorizontalAlignment.CENTER;
                     case RIGHT -> HorizontalAlignment.RIGHT;
                 });
+        if (look.side() != Look.Side.CENTRE) {
+            // A little air between a figure at the right and a text at the left of the next column.
+            style.setIndention((short) (look.side() == Look.Side.RIGHT ? 1 : 0));
+        }
         if (!look.format().isEmpty()) {
             style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
         }

@@ -3,6 +3,7 @@ package twinfeed.workbook.pages;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
@@ -46,7 +47,7 @@ public final class ChecksPage {
     private void writeOption(OptionAssessment option) {
         page.gap(8);
         page.row().text(0, LAST, Titles.option(sheets.words(), option), Looking.BAND);
-        sheets.tableHead(page, "checks", LAST + 1);
+        sheets.tableHead(page, "checks", LAST + 1, Set.of(2, 3, 4, 6));
         for (Finding finding : option.getFindings()) {
             writeFinding(finding, results.getOrDefault(finding, new ResultCells(null, null, null, null)));
         }
@@ -59,7 +60,7 @@ public final class ChecksPage {
         boolean limited = finding.getMargin() != null && !(finding.getMargin() == 0 && reported(finding));
         writeFigure(3, limited ? finding.getLimit() : null, cells.limit());
         writeFigure(4, limited ? finding.getMargin() : null, cells.margin());
-        page.text(5, finding.getUnit(), Looking.LINE);
+        page.text(5, finding.getValue() == null ? "" : finding.getUnit(), Looking.LINE);
         page.number(6, finding.getChance(), Looking.LINE.format(Formats.WHOLE_PERCENT));
         page.text(7, finding.getRemeasure(), Looking.LINE_MUTED);
         page.text(8, finding.getCondition(), Looking.LINE_MUTED);

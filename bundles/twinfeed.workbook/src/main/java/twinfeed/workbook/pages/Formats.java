@@ -57,6 +57,17 @@ public final class Formats {
         return date;
     }
 
+    /** As many decimals as the number has, up to nine: for values put in, which are shown as they are. */
+    static String exact(double value) {
+        double size = Math.abs(value);
+        if (size != 0 && (size < 1e-4 || size >= 1e9)) {
+            return "0.########E+00";
+        }
+        int decimals = Math.max(
+                0, java.math.BigDecimal.valueOf(value).stripTrailingZeros().scale());
+        return decimals == 0 ? "0" : "0." + "0".repeat(Math.min(9, decimals));
+    }
+
     /** Four significant digits, as far as a fixed number of decimals can give them. */
     static String of(double value) {
         double size = Math.abs(value);

@@ -52,6 +52,8 @@ final class OptionsTable {
         row("quote.included", OptionsTable::included, Looking.LINE.ink(Look.Ink.SMALL));
         amounts();
         enquiries();
+        payments();
+        waiting();
         page.gap(6);
     }
 
@@ -123,6 +125,43 @@ final class OptionsTable {
                 QuoteOption::getTotal,
                 ItemsPage.Totals::total,
                 Looking.SUM.ink(Look.Ink.FIGURE).paper(Look.Paper.SOFT));
+    }
+
+    private void payments() {
+        int most = options.stream()
+                .mapToInt(option -> option.getPayments().size())
+                .max()
+                .orElse(0);
+        if (most < 2) {
+            return;
+        }
+        for (int stage = 0; stage < most; stage++) {
+            int at = stage;
+            String title = options.stream()
+                    .filter(option -> option.getPayments().size() > at)
+                    .map(option -> option.getPayments().get(at).getTitle())
+                    .findFirst()
+                    .orElseThrow();
+            label(title, true);
+            each((column, option) -> payment(column, option, at));
+        }
+    }
+
+    private void payment(int column, QuoteOption option, int stage) {
+        Look look = Looking.LINE.format(sheets.formats().money()).side(Look.Side.CENTRE);
+        page.span(first(column), last(column), look);
+        if (option.getPayments().size() > stage) {
+            BigDecimal amount = option.getPayments().get(stage).getAmount();
+            page.formula(first(column), totals.get(column).payments().get(stage), amount, look);
+        }
+    }
+
+    private void waiting() {
+        if (options.stream().anyMatch(option -> option.getLeadDays() != null && option.getLeadDays() > 0)) {
+            label("quote.leadDays");
+            Look look = Looking.LINE.format("0").side(Look.Side.CENTRE);
+            each((at, option) -> page.span(first(at), last(at), look).number(first(at), option.getLeadDays(), look));
+        }
     }
 
     private void amount(

@@ -13,7 +13,7 @@ import twinfeed.model.assessment.OptionAssessment;
  */
 enum Role {
     /** Flow at the wished outlet temperature in winter. */
-    WINTER_FLOW("winterFlow");
+    WINTER_FLOW("flow.winter");
 
     private final List<String> checks;
 

@@ -3,9 +3,11 @@ package twinfeed.workbook.pages;
 
 import java.io.IOException;
 import java.util.Map;
+import java.util.Set;
 import twinfeed.model.quote.Quote;
 import twinfeed.workbook.QuoteDocument;
 import twinfeed.workbook.book.Book;
+import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
 
 /**
@@ -58,11 +60,12 @@ public record Sheets(QuoteDocument document, Book book, Words words, Formats for
         page.gap(6);
     }
 
-    /** Writes a table's head from {@code head.KEY.0} on. */
-    void tableHead(Page page, String key, int columns) {
+    /** Writes a table's head from {@code head.KEY.0} on; heads of figures stand at the right as the figures do. */
+    void tableHead(Page page, String key, int columns, Set<Integer> numeric) {
         page.row();
         for (int column = 0; column < columns; column++) {
-            page.text(column, words.get("head." + key + "." + column), Looking.HEAD);
+            Look look = numeric.contains(column) ? Looking.HEAD.side(Look.Side.RIGHT) : Looking.HEAD;
+            page.text(column, words.get("head." + key + "." + column), look);
         }
     }
 }

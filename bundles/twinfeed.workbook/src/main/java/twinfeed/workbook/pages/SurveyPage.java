@@ -3,6 +3,7 @@ package twinfeed.workbook.pages;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -36,7 +37,7 @@ public final class SurveyPage {
     public void write() {
         page.columns(44, 20, 10, 14, 24);
         sheets.head(page, "survey", LAST);
-        sheets.tableHead(page, "survey", LAST + 1);
+        sheets.tableHead(page, "survey", LAST + 1, Set.of(1, 3));
         page.setup().header(page.rowIndex(), page.rowIndex());
         Survey survey = sheets.document().survey();
         attributes(survey);

@@ -4,6 +4,7 @@ package twinfeed.workbook.pages;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
@@ -39,7 +40,7 @@ public final class WorkingsPage {
         page.setup().landscape();
         page.columns(13, 46, 15, 10, 42, 40);
         sheets.head(page, "workings", LAST);
-        sheets.tableHead(page, "workings", LAST + 1);
+        sheets.tableHead(page, "workings", LAST + 1, Set.of(VALUE));
         page.setup().header(page.rowIndex(), page.rowIndex());
         List<OptionAssessment> options = sheets.document().assessment().getOptions();
         for (int index = 0; index < options.size(); index++) {
@@ -78,7 +79,7 @@ public final class WorkingsPage {
         String address = page.address(VALUE);
         String expression = step.getExpression();
         if (expression == null) {
-            page.number(VALUE, value, Looking.LINE.format(Formats.of(value)).paper(Look.Paper.INPUT));
+            page.number(VALUE, value, Looking.LINE.format(Formats.exact(value)).paper(Look.Paper.INPUT));
             cells.put(step, names.add(prefix + step.getSymbol(), page.fullAddress(VALUE)), address);
         } else {
             writeFormula(expression, value, cells);
