@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.survey.ParameterValue;
@@ -63,20 +64,25 @@ public final class Runner {
      */
     public Assessed assess(Survey survey, List<Candidate> candidates) {
         Assumptions assumptions = new Assumptions();
-        Session session = open(survey, assumptions);
+        Session session = open(survey, grid -> grid, assumptions);
         List<OptionResult> options = candidates.stream().map(session::judge).toList();
         return new Assessed(session.rules, session.grid, options, assumptions.list());
     }
 
     /** Judges one candidate, without the record of assumptions. */
     public OptionResult judge(Survey survey, Candidate candidate) {
-        return open(survey, new Assumptions()).judge(candidate);
+        return judge(survey, candidate, grid -> grid);
+    }
+
+    /** Judges one candidate under some of the conditions only. */
+    OptionResult judge(Survey survey, Candidate candidate, UnaryOperator<Grid> focus) {
+        return open(survey, focus, new Assumptions()).judge(candidate);
     }
 
     /** Prepares every calculator for a survey. */
-    private Session open(Survey survey, Assumptions assumptions) {
+    private Session open(Survey survey, UnaryOperator<Grid> focus, Assumptions assumptions) {
         RuleSet rules = rules(survey);
-        Grid grid = new Conditions(survey, rules, intakeModel, assumptions).grid();
+        Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
         Readings readings = new Readings(survey);
         List<Prepared> prepared = new ArrayList<>();
         for (Calculator calculator : calculators) {

@@ -83,13 +83,14 @@ public final class Uncertainty implements RemedySearch.Judge {
     }
 
     private Margins sample(Survey copy, Candidate candidate, SampledInputs inputs, OptionResult nominal) {
+        GridFocus focus = new GridFocus(nominal);
         Margins margins = new Margins(nominal, inputs.list(), points);
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(inputs.dimensions());
         double[] shift = shift(inputs.dimensions());
         for (int draw = 0; draw < points; draw++) {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
-            margins.record(point, runner.judge(copy, candidate));
+            margins.record(point, runner.judge(copy, candidate, focus));
             if (draw + 1 == firstPoints && margins.allAlike()) {
                 break;
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Assessed;
+import twinfeed.calculator.Chance;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.FindingText;
 import twinfeed.calculator.OptionResult;
@@ -89,6 +90,7 @@ final class AssessmentRecord {
         String condition = words.condition(finding.condition());
         record.setCondition(condition.isEmpty() ? null : condition);
         record.setSource(finding.source().isEmpty() ? null : finding.source());
+        chance(finding, record);
         record.getMissing().addAll(words.missing(finding));
         finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step)));
         finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
@@ -104,6 +106,18 @@ final class AssessmentRecord {
                 record.setLimit(figures.limit());
                 record.setMargin(figures.margin());
             }
+        }
+    }
+
+    private void chance(Finding finding, twinfeed.model.assessment.Finding record) {
+        @Nullable Chance chance = finding.chance();
+        if (chance != null) {
+            record.setChance(chance.passes());
+            if (finding.figures() != null) {
+                record.setLow(chance.low());
+                record.setHigh(chance.high());
+            }
+            record.setRemeasure(chance.remeasure().isEmpty() ? null : words.remeasure(chance));
         }
     }
 

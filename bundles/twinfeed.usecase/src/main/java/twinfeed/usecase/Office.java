@@ -19,8 +19,6 @@ import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.IntakeModel;
-import twinfeed.calculator.OptionResult;
-import twinfeed.calculator.RemedySearch;
 import twinfeed.calculator.Runner;
 import twinfeed.calculator.WorkCost;
 import twinfeed.calculator.WorkPlan;
@@ -116,22 +114,21 @@ public final class Office {
     private Judged judge(Opened opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
         Survey survey = withPresentHeater(opened.job().getSurvey(), candidates);
         Assessed assessed = runner.assess(survey, candidates);
-        RemedySearch search = new RemedySearch(runner::judge, costs);
-        List<WorkPlan> plans = new ArrayList<>();
-        for (OptionResult option : assessed.options()) {
-            plans.add(search.plan(survey, option.candidate(), option));
-        }
-        Assessment record = new AssessmentRecord(runner, locale).record(assessed, plans, VERSION);
-        return new Judged(opened, assessed, plans, record);
+        List<WorkPlan> plans = new Planning(runner, costs).plans(survey, assessed.options());
+        Assessed sure = new Assessed(
+                assessed.rules(),
+                assessed.grid(),
+                plans.stream().map(WorkPlan::before).toList(),
+                assessed.assumptions());
+        Assessment record = new AssessmentRecord(runner, locale).record(sure, plans, VERSION);
+        return new Judged(opened, sure, plans, record);
     }
 
     /** Calculators compare with the unit that is there: its data go into a copy, for the survey may only name it. */
     private static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
         Survey copy = EcoreUtil.copy(survey);
-        candidates.stream()
-                .filter(Candidate::present)
-                .findFirst()
-                .ifPresent(candidate -> copy.getUnit().setHeater(EcoreUtil.copy(candidate.heater())));
+        candidates.stream().filter(Candidate::present).findFirst().ifPresent(candidate -> copy.getUnit()
+                .setHeater(EcoreUtil.copy(candidate.heater())));
         return copy;
     }
 

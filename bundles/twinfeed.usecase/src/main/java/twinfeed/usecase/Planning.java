@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.List;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.RemedySearch;
+import twinfeed.calculator.Runner;
+import twinfeed.calculator.Uncertainty;
+import twinfeed.calculator.WorkCost;
+import twinfeed.calculator.WorkPlan;
+import twinfeed.model.survey.Survey;
+
+/**
+ * Finds the least costly work for each option, tolerances of the readings counted. Options do not depend on one another and are
+ * planned side by side, each on a copy of the survey of its own.
+ */
+final class Planning {
+    private final Runner runner;
+    private final Uncertainty uncertainty;
+    private final RemedySearch search;
+
+    Planning(Runner runner, WorkCost.Source costs) {
+        this.runner = runner;
+        this.uncertainty = Uncertainty.whereInDoubt(runner);
+        this.search = new RemedySearch(this::judge, costs);
+    }
+
+    List<WorkPlan> plans(Survey survey, List<OptionResult> options) {
+        List<Survey> copies =
+                options.stream().map(option -> EcoreUtil.copy(survey)).toList();
+        return java.util.stream.IntStream.range(0, options.size())
+                .parallel()
+                .mapToObj(i -> plan(copies.get(i), options.get(i).candidate()))
+                .toList();
+    }
+
+    private WorkPlan plan(Survey survey, Candidate candidate) {
+        return search.plan(survey, candidate, uncertainty.judge(survey, candidate));
+    }
+
+    /** A set of works that fails with the readings as taken need not be drawn: it is no answer whatever the tolerances. */
+    private OptionResult judge(Survey edited, Candidate candidate) {
+        OptionResult result = runner.judge(edited, candidate);
+        return result.findings().stream().anyMatch(Finding::stands) ? result : uncertainty.judge(edited, candidate);
+    }
+}
