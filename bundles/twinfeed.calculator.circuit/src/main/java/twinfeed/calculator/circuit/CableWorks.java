@@ -29,6 +29,13 @@ final class CableWorks {
         return cables(shower, false);
     }
 
+    /** New cables, where the present one does not match a device of a rating, A. */
+    List<Remedy> thicker(ShowerCase shower, double ratingA) {
+        return survey.run().segments().stream().anyMatch(segment -> limits(segment, ratingA))
+                ? thicker(shower)
+                : List.of();
+    }
+
     /** New cables of the present size and thicker. */
     List<Remedy> renewed(ShowerCase shower) {
         return cables(shower, true);
@@ -140,15 +147,19 @@ final class CableWorks {
         return BigDecimal.valueOf(lengthM).setScale(1, RoundingMode.CEILING);
     }
 
-    /** The pieces that limit the run, lifted out of insulation or clipped apart. */
-    List<Remedy> moved() {
+    /** The pieces that carry less than a device of a rating, A, lifted out of insulation or clipped apart. */
+    List<Remedy> moved(double ratingA) {
         List<Remedy> works = new ArrayList<>();
         String clipped = survey.rules().text("method.clipped");
-        add(works, "lift-out-of-insulation", segment -> moves(segment, Method.Move.LIFT), piece -> {
-            piece.setMethod(clipped);
-            free(piece);
-        });
-        add(works, "clip-cable", CableWorks::hampered, CableWorks::free);
+        add(
+                works,
+                "lift-out-of-insulation",
+                segment -> limits(segment, ratingA) && moves(segment, Method.Move.LIFT),
+                piece -> {
+                    piece.setMethod(clipped);
+                    free(piece);
+                });
+        add(works, "clip-cable", segment -> limits(segment, ratingA) && hampered(segment), CableWorks::free);
         return works;
     }
 
@@ -176,7 +187,7 @@ final class CableWorks {
         List<RunSegment> segments = survey.run().segments();
         for (int at = 0; at < segments.size(); at++) {
             Double length = segments.get(at).lengthM();
-            if (limits(segments.get(at)) && movable.test(segments.get(at)) && length != null) {
+            if (movable.test(segments.get(at)) && length != null) {
                 places.add(at);
                 names.add(segments.get(at).name());
                 lengthM += length;
@@ -195,11 +206,10 @@ final class CableWorks {
         }
     }
 
-    private boolean limits(RunSegment segment) {
+    private boolean limits(RunSegment segment, double ratingA) {
         Method method = segment.place().method();
         CableSegment placed =
                 method == null ? null : segment.placed(method, survey.run().deviceFactor());
-        Double ratingA = survey.device().ratingA();
-        return placed != null && ratingA != null && placed.capacityA() < ratingA;
+        return placed != null && placed.capacityA() < ratingA;
     }
 }

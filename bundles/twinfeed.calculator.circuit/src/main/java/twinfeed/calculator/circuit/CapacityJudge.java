@@ -56,7 +56,7 @@ final class CapacityJudge implements Judge {
                 .source(survey.cite("capacity"))
                 .working(() -> working(segment));
         if (segment.capacityA() < ratingA) {
-            works.forCapacity(shower).forEach(finding::remedy);
+            works.forCapacity(shower, ratingA).forEach(finding::remedy);
         }
         finding.add();
     }
@@ -151,19 +151,18 @@ final class CapacityJudge implements Judge {
             }
         }
         if (worst == null) {
-            throw new IllegalStateException("a placed run has a segment");
+            throw new IllegalStateException("a placed run with an unseen segment has one to judge");
         }
         return worst;
     }
 
+    /** The methods that an unseen piece may have; none for a piece that was seen. */
     private List<Method> plausible(RunSegment segment) {
         List<Method> methods = new ArrayList<>();
         @Nullable Method said = segment.place().method();
-        if (said != null) {
+        if (said != null && !segment.place().seen()) {
             methods.add(said);
-            if (!segment.place().seen()) {
-                said.plausible().forEach(key -> survey.rules().method(key).ifPresent(methods::add));
-            }
+            said.plausible().forEach(key -> survey.rules().method(key).ifPresent(methods::add));
         }
         return methods;
     }

@@ -17,9 +17,24 @@ final class CircuitWorks {
         this.origin = new OriginWorks(survey);
     }
 
-    /** Devices of another rating. */
-    List<Remedy> devices(ShowerCase shower) {
-        return devices.forLoad(shower);
+    /**
+     * Devices that carry the heater, and what a larger device asks for in its turn: the solver can only choose from works that
+     * somebody offered before the device was changed.
+     */
+    List<Remedy> forLoad(ShowerCase shower) {
+        List<Remedy> works = new ArrayList<>(devices.forLoad(shower));
+        Double ratingA = devices.smallestRatingA(shower);
+        if (ratingA != null) {
+            works.addAll(cables.moved(ratingA));
+            works.addAll(cables.thicker(shower, ratingA));
+            works.addAll(origin.isolators(shower, ratingA));
+        }
+        return works;
+    }
+
+    /** Devices of at most a rating, A. */
+    List<Remedy> devicesUpTo(ShowerCase shower, double mostA) {
+        return devices.upTo(shower, mostA);
     }
 
     /** Devices with residual-current protection of their own. */
@@ -42,17 +57,17 @@ final class CircuitWorks {
         return cables.renewed(shower);
     }
 
-    /** What raises the capacity or lowers the rating that it has to match. */
-    List<Remedy> forCapacity(ShowerCase shower) {
-        List<Remedy> works = new ArrayList<>(devices.forLoad(shower));
-        works.addAll(cables.moved());
+    /** What raises the capacity, or lowers the rating that it has to match. */
+    List<Remedy> forCapacity(ShowerCase shower, double ratingA) {
+        List<Remedy> works = new ArrayList<>(devices.below(shower, ratingA));
+        works.addAll(cables.moved(ratingA));
         works.addAll(cables.thicker(shower));
         return works;
     }
 
     /** What lowers the loop impedance or lets it be higher. */
-    List<Remedy> forLoop(ShowerCase shower) {
-        List<Remedy> works = new ArrayList<>(devices.forLoad(shower));
+    List<Remedy> forLoop(ShowerCase shower, double ratingA) {
+        List<Remedy> works = new ArrayList<>(devices.residualOrUpTo(shower, ratingA));
         works.addAll(cables.thicker(shower));
         return works;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
@@ -43,16 +44,50 @@ final class DeviceWorks {
 
     /** Devices of the ratings that suit the heater, other than the one that is there. */
     List<Remedy> forLoad(ShowerCase shower) {
+        return upTo(shower, Double.MAX_VALUE);
+    }
+
+    /** Those of a smaller rating than that, A. */
+    List<Remedy> below(ShowerCase shower, double ratingA) {
+        return upTo(shower, Math.nextDown(ratingA));
+    }
+
+    /** Those of at most a rating, A. */
+    List<Remedy> upTo(ShowerCase shower, double mostA) {
         List<Remedy> works = new ArrayList<>();
         for (double ratingA : ratings(shower)) {
-            if (keepsBreaker() && !same(ratingA)) {
-                works.add(device(ratingA, false));
-            }
-            if (!(survey.residual().kind() == RcdKind.RCBO && same(ratingA))) {
-                works.add(device(ratingA, true));
+            if (ratingA <= mostA) {
+                add(works, ratingA);
             }
         }
         return works;
+    }
+
+    private void add(List<Remedy> works, double ratingA) {
+        if (keepsBreaker() && !same(ratingA)) {
+            works.add(device(ratingA, false));
+        }
+        if (!(survey.residual().kind() == RcdKind.RCBO && same(ratingA))) {
+            works.add(device(ratingA, true));
+        }
+    }
+
+    /** What disconnects at a higher loop impedance: residual-current protection, or a smaller or quicker device. */
+    List<Remedy> residualOrUpTo(ShowerCase shower, double mostA) {
+        List<Remedy> works = new ArrayList<>(upTo(shower, mostA));
+        for (Remedy each : combined(shower)) {
+            if (works.stream().noneMatch(known -> known.id().equals(each.id()))) {
+                works.add(each);
+            }
+        }
+        return works;
+    }
+
+    /** The smallest rating that carries the heater, A; absent if there is none. */
+    @Nullable
+    Double smallestRatingA(ShowerCase shower) {
+        List<Double> ratings = ratings(shower);
+        return ratings.isEmpty() ? null : ratings.get(0);
     }
 
     /** Devices with residual-current protection of their own, of the present rating first. */

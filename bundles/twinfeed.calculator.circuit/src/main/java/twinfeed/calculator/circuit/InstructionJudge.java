@@ -48,7 +48,7 @@ final class InstructionJudge implements Judge {
                 .input("In", "deviceRating", ratingA, "A", "")
                 .build());
         if (ratingA > mostA) {
-            works.devices(shower).forEach(finding::remedy);
+            works.devicesUpTo(shower, mostA).forEach(finding::remedy);
         }
         finding.add();
     }

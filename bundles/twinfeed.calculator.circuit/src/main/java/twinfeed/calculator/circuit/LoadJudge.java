@@ -64,7 +64,7 @@ final class LoadJudge implements Judge {
                 .source(survey.cite("overload"))
                 .working(() -> working(load).build());
         if (load.designA() > ratingA) {
-            works.devices(shower).forEach(finding::remedy);
+            works.forLoad(shower).forEach(finding::remedy);
         }
         finding.add();
     }

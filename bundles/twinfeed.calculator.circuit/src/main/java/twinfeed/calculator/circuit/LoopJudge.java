@@ -42,7 +42,7 @@ final class LoopJudge implements Judge {
             unknownLimit(findings, check, ohm);
             return;
         }
-        answer(shower, findings, ohm, limitOhm);
+        answer(shower, findings, ohm, limitOhm, ratingA == null ? 0 : ratingA);
     }
 
     private void unknownLoop(Findings findings, Check check) {
@@ -66,7 +66,7 @@ final class LoopJudge implements Judge {
                 .add();
     }
 
-    private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm) {
+    private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm, double ratingA) {
         boolean cold = loop.way() == LoopData.Way.MEASURED;
         double share = cold ? survey.rules().number("measured.factor") : 1;
         if (ohm > limitOhm * share && survey.protectedByResidual()) {
@@ -81,7 +81,7 @@ final class LoopJudge implements Judge {
                 .source(survey.cite("loop"))
                 .working(this::working);
         if (ohm > limitOhm * share) {
-            works.forLoop(shower).forEach(finding::remedy);
+            works.forLoop(shower, ratingA).forEach(finding::remedy);
         }
         finding.add();
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -31,18 +30,30 @@ final class OriginWorks {
         return new Remedy(id, kind, arguments, List.of(Remedy.Item.of(id, 1)), false, 0, edit);
     }
 
+    /** Isolators for the heater that are better than the present one. */
     List<Remedy> isolators(ShowerCase shower) {
-        ShowerLoad load = shower.load();
         Double presentA = survey.isolator().ratingA();
         boolean scorched = survey.isolator().condition() == IsolatorCondition.SCORCHED;
-        List<Remedy> works = new ArrayList<>();
-        for (double ratingA : ISOLATORS) {
-            boolean carries = load != null && ratingA >= load.designA();
-            if (carries && (scorched || presentA == null || ratingA > presentA)) {
-                works.add(isolator(ratingA));
-            }
+        return isolators(shower, presentA == null || scorched ? 0 : Math.nextUp(presentA), 0);
+    }
+
+    /** Isolators that a device of a rating, A, calls for; none where the present one will do. */
+    List<Remedy> isolators(ShowerCase shower, double deviceA) {
+        Double presentA = survey.isolator().ratingA();
+        Double namedA = survey.isolator().namedA();
+        if (presentA == null || presentA >= deviceA || (namedA != null && namedA >= deviceA)) {
+            return List.of();
         }
-        return works;
+        return isolators(shower, Math.nextUp(presentA), deviceA);
+    }
+
+    private static List<Remedy> isolators(ShowerCase shower, double leastA, double deviceA) {
+        ShowerLoad load = shower.load();
+        return ISOLATORS.stream()
+                .filter(ratingA -> load != null && ratingA >= load.designA())
+                .filter(ratingA -> ratingA >= leastA && ratingA >= deviceA)
+                .map(OriginWorks::isolator)
+                .toList();
     }
 
     private static Remedy isolator(double ratingA) {
