@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.form;
+
+import java.util.List;
+
+/**
+ * One page of the survey.
+ *
+ * @param key key of its texts, {@code page.KEY}
+ * @param sections what it asks, in the order in which a person sees it in the house
+ */
+public record Page(String key, List<Section> sections) {
+    public Page {
+        sections = List.copyOf(sections);
+    }
+
+    /**
+     * Questions that belong together.
+     *
+     * @param key key of its heading, {@code section.KEY}
+     * @param folded whether it is folded away until somebody wants it
+     * @param items the questions
+     */
+    public record Section(String key, boolean folded, List<Item> items) {
+        public Section {
+            items = List.copyOf(items);
+        }
+    }
+
+    /** A question. */
+    public sealed interface Item permits Field, Several, Offered {
+        /** The way to its answer. */
+        FieldPath path();
+    }
+
+    /**
+     * A question with one answer.
+     *
+     * @param path the way to the answer
+     * @param form how it is asked
+     */
+    public record Field(FieldPath path, FieldForm form) implements Item {}
+
+    /**
+     * A question with several answers of the same form, for example the pieces of a pipe run.
+     *
+     * @param path the way to the list
+     * @param columns paths from an element to what tells it from the others
+     * @param items what is asked of each
+     */
+    public record Several(FieldPath path, List<FieldPath> columns, List<Item> items) implements Item {
+        public Several {
+            columns = List.copyOf(columns);
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * A question whose answers are picked from what is on offer: the candidate heaters.
+     *
+     * @param path the way to the list of their ids
+     */
+    public record Offered(FieldPath path) implements Item {}
+}

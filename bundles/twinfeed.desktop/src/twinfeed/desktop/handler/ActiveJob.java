@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.handler;
+
+import java.util.Optional;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.part.JobPart;
+
+/** The job that is looked at. */
+final class ActiveJob {
+    private ActiveJob() {}
+
+    /** The job that a part shows, if it shows one. */
+    static Optional<JobPart> of(@Nullable MPart part) {
+        return part != null && part.getObject() instanceof JobPart job ? Optional.of(job) : Optional.empty();
+    }
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.handler;
+
+import jakarta.inject.Named;
+import java.nio.file.Path;
+import org.eclipse.e4.core.di.annotations.CanExecute;
+import org.eclipse.e4.core.di.annotations.Execute;
+import org.eclipse.e4.core.di.annotations.Optional;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.e4.ui.services.IServiceConstants;
+import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.part.QuoteExport;
+import twinfeed.desktop.text.Words;
+
+/** Writes the quote as it stands to a workbook. */
+public final class ExportQuoteHandler {
+    @CanExecute
+    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
+        return ActiveJob.of(part).isPresent();
+    }
+
+    @Execute
+    void export(
+            @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,
+            @Named(IServiceConstants.ACTIVE_SHELL) Shell shell,
+            Words words) {
+        ActiveJob.of(part).filter(JobPart::readyForQuote).ifPresent(job -> FileQuestion.workbook(shell, words)
+                .save("export.title", proposal(job.session().file()))
+                .ifPresent(out -> new QuoteExport(job, words).write(out, shell)));
+    }
+
+    private static Path proposal(Path job) {
+        String name = String.valueOf(job.getFileName()).replaceFirst("\\.job$", "");
+        return job.resolveSibling(name + "-quote.xlsx");
+    }
+}

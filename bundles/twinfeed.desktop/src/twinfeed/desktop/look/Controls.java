@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.look;
+
+import java.util.function.Supplier;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/** Pieces that all panes are made of. */
+public final class Controls {
+    /** Width that a wrapped text asks for; it takes what it is given. */
+    private static final int WRAPPED = 80;
+
+    private Controls() {}
+
+    /** A composite in columns without margins. */
+    public static Composite columns(Composite parent, int columns) {
+        Composite composite = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        composite.setLayout(layout);
+        return composite;
+    }
+
+    /** A pane in one column with small margins. */
+    public static Composite pane(Composite parent) {
+        Composite composite = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 8;
+        layout.marginHeight = 6;
+        layout.verticalSpacing = 5;
+        composite.setLayout(layout);
+        return composite;
+    }
+
+    /** A heading over the whole width. */
+    public static Label heading(Composite parent, String text) {
+        Label label = new Label(parent, SWT.NONE);
+        label.setText(text);
+        label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        label.setLayoutData(across(parent));
+        return label;
+    }
+
+    /** A text over the whole width that wraps. */
+    public static Label wrapped(Composite parent) {
+        Label label = new Label(parent, SWT.WRAP);
+        label.setLayoutData(across(parent));
+        return label;
+    }
+
+    /** Layout over all columns of a parent in a grid. */
+    public static GridData across(Composite parent) {
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        data.horizontalSpan = ((GridLayout) parent.getLayout()).numColumns;
+        data.widthHint = WRAPPED;
+        return data;
+    }
+
+    /** Shows a text, or takes its room away where there is none. */
+    public static boolean show(Label label, String text) {
+        GridData data = (GridData) label.getLayoutData();
+        boolean changed = data.exclude != text.isEmpty() || !label.getText().equals(text);
+        data.exclude = text.isEmpty();
+        label.setVisible(!data.exclude);
+        label.setText(text.replace("&", "&&"));
+        return changed;
+    }
+
+    /** What a screen reader calls a control. */
+    public static void name(Control control, String name) {
+        describe(control, name, () -> "");
+    }
+
+    /** What a screen reader calls a control, and what it says about it. */
+    public static void describe(Control control, String name, Supplier<String> description) {
+        String plain = name.replace("&", "");
+        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = plain;
+            }
+
+            @Override
+            public void getDescription(AccessibleEvent event) {
+                event.result = description.get();
+            }
+        });
+    }
+}

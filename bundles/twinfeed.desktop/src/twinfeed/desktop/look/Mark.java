@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.look;
+
+import java.util.Locale;
+import twinfeed.calculator.Runner;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+
+/**
+ * How an answer is shown: sign, word and colour together, so that none of them carries the meaning alone.
+ *
+ * @param sign the sign
+ * @param word the word
+ * @param tone the colour
+ */
+public record Mark(String sign, String word, Tone tone) {
+
+    /** The mark of a check's outcome. */
+    public static Mark of(Outcome outcome, Locale locale) {
+        String word = Runner.TEXTS.get(
+                locale,
+                "outcome." + twinfeed.calculator.Outcome.valueOf(outcome.getName()).key());
+        return switch (outcome) {
+            case PASSES -> new Mark("\u2713", word, Tone.GOOD);
+            case FAILS -> new Mark("\u2717", word, Tone.BAD);
+            case TOO_CLOSE -> new Mark("\u2248", word, Tone.DOUBT);
+            case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
+            case NOT_APPLICABLE -> new Mark("\u2013", word, Tone.QUIET);
+        };
+    }
+
+    /** The mark of an option's verdict. */
+    public static Mark of(Verdict verdict, Locale locale) {
+        String word = Runner.TEXTS.get(
+                locale,
+                "verdict." + twinfeed.calculator.Verdict.valueOf(verdict.getName()).key());
+        return switch (verdict) {
+            case SUITS -> new Mark("\u2713", word, Tone.GOOD);
+            case SUITS_WITH_WORK -> new Mark("+", word, Tone.GOOD);
+            case DOES_NOT_SUIT -> new Mark("\u2717", word, Tone.BAD);
+            case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
+        };
+    }
+
+    /** Sign and word. */
+    @Override
+    public String toString() {
+        return sign + " " + word;
+    }
+}

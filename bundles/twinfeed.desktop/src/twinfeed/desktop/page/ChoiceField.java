@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import twinfeed.desktop.form.Choice;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.Page.Field;
+import twinfeed.desktop.form.Remarks;
+
+/** A reading that is picked. "Not recorded" is an answer of its own: it is neither no nor nothing. */
+final class ChoiceField implements ItemView {
+    private final FormContext context;
+    private final EObject root;
+    private final Field field;
+    private final Combo combo;
+    private final FieldRow row;
+    private List<Choice> choices = List.of();
+
+    ChoiceField(Composite parent, FormContext context, EObject root, Field field) {
+        this.context = context;
+        this.root = root;
+        this.field = field;
+        FieldRow.label(parent, context, field);
+        this.combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        this.row = FieldRow.of(combo, context, root, field);
+        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> commit()));
+        // Turning the wheel over a page must scroll it, not change a reading by the way.
+        combo.addListener(SWT.MouseWheel, event -> event.doit = false);
+        refresh();
+    }
+
+    @Override
+    public void refresh() {
+        Object present = field.path().value(root);
+        List<Choice> now = choices(present);
+        if (!now.equals(choices)) {
+            choices = now;
+            combo.setItems(now.stream().map(Choice::text).toArray(String[]::new));
+        }
+        int index = 0;
+        while (index < now.size() - 1 && !Objects.equals(now.get(index).value(), present)) {
+            index++;
+        }
+        if (combo.getSelectionIndex() != index) {
+            combo.select(index);
+        }
+    }
+
+    private List<Choice> choices(@org.jspecify.annotations.Nullable Object present) {
+        List<Choice> now = new ArrayList<>(context.offers().of(field.path().attribute(), present));
+        String fallback = context.fallback(field.path());
+        if (!fallback.isEmpty()) {
+            now.set(0, new Choice(null, now.get(0).text() + " (" + fallback + ")"));
+        }
+        return now;
+    }
+
+    @Override
+    public boolean remark(Remarks remarks) {
+        return row.remark(remarks);
+    }
+
+    @Override
+    public boolean commit() {
+        int index = combo.isDisposed() ? -1 : combo.getSelectionIndex();
+        if (index >= 0) {
+            context.session()
+                    .edits()
+                    .set(root, field.path().steps(), choices.get(index).value());
+        }
+        return true;
+    }
+
+    @Override
+    public boolean revert() {
+        return false;
+    }
+
+    @Override
+    public boolean focus(EObject asked, FieldPath reading) {
+        return row.focus(asked, reading);
+    }
+}

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.page;
+
+import java.util.Map;
+import java.util.TreeMap;
+import twinfeed.desktop.form.Documentation;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.Offers;
+import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Words;
+
+/**
+ * What all fields of one job share.
+ *
+ * @param session the job
+ * @param words texts
+ * @param writing how readings are written
+ * @param offers answers on offer
+ * @param documentation what the model says about readings
+ * @param unread what was typed and cannot be used yet, by the reading's path in the model: it survives a change of page
+ */
+record FormContext(
+        JobSession session,
+        Words words,
+        Writing writing,
+        Offers offers,
+        Documentation documentation,
+        Map<String, String> unread) {
+
+    static FormContext of(JobSession session, Words words) {
+        return new FormContext(
+                session,
+                words,
+                new Writing(words),
+                new Offers(session, words),
+                Documentation.ofModel(),
+                new TreeMap<>());
+    }
+
+    /** What a reading is called, with the mnemonic's mark. */
+    String label(FieldPath path) {
+        return words.get("label." + path.key());
+    }
+
+    /** What a reading is called, plain. */
+    String name(FieldPath path) {
+        return label(path).replace("&", "");
+    }
+
+    /** What a reading is, and what holds without it. */
+    String help(FieldPath path) {
+        String own = words.find("help." + path.key());
+        return own == null ? documentation.help(path.last()) : own;
+    }
+
+    /** What holds where the reading is not given; empty if nothing does. */
+    String fallback(FieldPath path) {
+        String own = words.find("default." + path.key());
+        String text = own == null ? documentation.fallback(path.last()).orElse("") : own;
+        return text.isEmpty() ? "" : words.format("field.default", Map.of("default", text));
+    }
+}

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.form.Choice;
+import twinfeed.desktop.form.FieldForm;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.Page.Several;
+import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.look.Controls;
+import twinfeed.model.check.ModelPath;
+
+/** Elements of one form, for example the pieces of a pipe run: a short table, and under it the fields of the one chosen. */
+final class ListView implements ItemView {
+    private static final int MOST_ROWS = 6;
+
+    private final FormContext context;
+    private final EObject root;
+    private final Several several;
+    private final Composite body;
+    private final Table table;
+    private final List<Button> onElement = new ArrayList<>();
+    private final Composite detail;
+    private List<EObject> elements = List.of();
+    private @Nullable EObject chosen;
+    private @Nullable ItemViews fields;
+    private @Nullable Remarks remarks;
+
+    ListView(Composite parent, FormContext context, EObject root, Several several) {
+        this.context = context;
+        this.root = root;
+        this.several = several;
+        this.body = Controls.columns(parent, 1);
+        body.setLayoutData(Controls.across(parent));
+        this.table = table();
+        buttons();
+        this.detail = Controls.columns(body, 2);
+        detail.setLayoutData(Controls.across(body));
+        ((org.eclipse.swt.layout.GridLayout) detail.getLayout()).marginLeft = 10;
+        refresh();
+        if (!elements.isEmpty()) {
+            choose(elements.get(0));
+        }
+    }
+
+    private Table table() {
+        Table made = new Table(body, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        made.setHeaderVisible(several.columns().size() > 1);
+        made.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        made.setData(FieldRow.FIELD, ModelPath.of(root) + "." + several.path().text());
+        Controls.name(made, context.name(several.path()));
+        made.setToolTipText(context.help(several.path()));
+        for (FieldPath column : several.columns()) {
+            new TableColumn(made, SWT.LEFT).setText(context.name(column));
+        }
+        made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+            commit();
+            choose(elements.get(made.getSelectionIndex()));
+        }));
+        made.addListener(SWT.Resize, event -> spread());
+        return made;
+    }
+
+    /** The first column takes what the others leave. */
+    private void spread() {
+        int width = table.getClientArea().width;
+        int others = several.columns().size() - 1;
+        int share = others == 0 ? 0 : Math.min(width / (others + 2), 140);
+        for (int i = 1; i <= others; i++) {
+            table.getColumn(i).setWidth(share);
+        }
+        table.getColumn(0).setWidth(Math.max(60, width - others * share));
+    }
+
+    private void buttons() {
+        Composite row = Controls.columns(body, 4);
+        row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        button(row, "list.add", this::add);
+        onElement.add(button(row, "list.remove", this::remove));
+        onElement.add(button(row, "list.up", () -> move(-1)));
+        onElement.add(button(row, "list.down", () -> move(1)));
+    }
+
+    private Button button(Composite row, String key, Runnable action) {
+        Button button = new Button(row, SWT.PUSH);
+        button.setText(context.words().get(key));
+        String name = context.words().format(key + ".name", Map.of("list", context.name(several.path())));
+        button.setToolTipText(name);
+        Controls.name(button, name);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return button;
+    }
+
+    private void add() {
+        commit();
+        EClass type = ((EReference) several.path().last()).getEReferenceType();
+        EObject element = type.getEPackage().getEFactoryInstance().create(type);
+        context.session().edits().add(root, several.path().steps(), element);
+        choose(element);
+        if (fields != null) {
+            fields.focus(element, several.columns().get(0));
+        }
+    }
+
+    private void remove() {
+        if (chosen != null) {
+            int index = elements.indexOf(chosen);
+            context.session().edits().remove(chosen);
+            choose(elements.isEmpty() ? null : elements.get(Math.min(index, elements.size() - 1)));
+        }
+    }
+
+    private void move(int by) {
+        commit();
+        if (chosen != null) {
+            context.session().edits().move(chosen, elements.indexOf(chosen) + by);
+        }
+    }
+
+    private void choose(@Nullable EObject element) {
+        if (element == chosen && fields != null) {
+            return;
+        }
+        chosen = element;
+        for (org.eclipse.swt.widgets.Control control : detail.getChildren()) {
+            control.dispose();
+        }
+        fields = element == null ? null : new ItemViews(detail, context, element, several.items());
+        if (fields != null && remarks != null) {
+            fields.remark(remarks);
+        }
+        select();
+        PageView.relayout(detail);
+    }
+
+    private void select() {
+        int index = chosen == null ? -1 : elements.indexOf(chosen);
+        if (index >= 0) {
+            table.select(index);
+        } else {
+            table.deselectAll();
+        }
+        onElement.get(0).setEnabled(index >= 0);
+        onElement.get(1).setEnabled(index > 0);
+        onElement.get(2).setEnabled(index >= 0 && index < elements.size() - 1);
+    }
+
+    @Override
+    public void refresh() {
+        elements = List.copyOf(several.path().elements(root));
+        int rows = table.getItemCount();
+        table.setItemCount(elements.size());
+        for (int i = 0; i < elements.size(); i++) {
+            TableItem item = table.getItem(i);
+            for (int column = 0; column < several.columns().size(); column++) {
+                item.setText(column, cell(elements.get(i), several.columns().get(column)));
+            }
+        }
+        GridData data = (GridData) table.getLayoutData();
+        data.heightHint = Math.max(1, Math.min(MOST_ROWS, elements.size())) * table.getItemHeight() + 2;
+        if (chosen != null && !elements.contains(chosen)) {
+            choose(elements.isEmpty() ? null : elements.get(0));
+        } else if (fields != null) {
+            fields.refresh();
+        }
+        select();
+        if (rows != elements.size()) {
+            PageView.relayout(table);
+        }
+    }
+
+    private String cell(EObject element, FieldPath column) {
+        Object value = column.value(element);
+        FieldForm form = FieldForm.of(column.attribute());
+        boolean picked = form == FieldForm.CHOICE
+                || several.items().stream()
+                        .anyMatch(item -> item instanceof twinfeed.desktop.form.Page.Field field
+                                && field.form() == FieldForm.KNOWN
+                                && field.path().equals(column));
+        if (!picked || value == null) {
+            return context.writing().show(value);
+        }
+        return context.offers().of(column.attribute(), value).stream()
+                .filter(choice -> value.equals(choice.value()))
+                .map(Choice::text)
+                .findFirst()
+                .orElse("");
+    }
+
+    @Override
+    public boolean remark(Remarks all) {
+        remarks = all;
+        return fields != null && fields.remark(all);
+    }
+
+    @Override
+    public boolean commit() {
+        return fields == null || fields.commit();
+    }
+
+    @Override
+    public boolean revert() {
+        return fields != null && fields.revert();
+    }
+
+    @Override
+    public boolean focus(EObject asked, FieldPath path) {
+        if (elements.contains(asked)) {
+            choose(asked);
+        }
+        return fields != null && fields.focus(asked, path);
+    }
+}

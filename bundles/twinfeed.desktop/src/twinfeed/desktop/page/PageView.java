@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.Page;
+import twinfeed.desktop.form.Page.Section;
+import twinfeed.desktop.form.Remark;
+import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+
+/** One page of the survey; it scrolls if it does not fit. */
+final class PageView {
+    private final FormContext context;
+    private final ScrolledComposite scroll;
+    private final Composite content;
+    private final List<ItemViews> views = new ArrayList<>();
+    private final Map<Section, Label> sectionRemarks = new LinkedHashMap<>();
+    private final Map<ItemViews, Runnable> unfold = new LinkedHashMap<>();
+
+    PageView(Composite parent, FormContext context, Page page) {
+        this.context = context;
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        scroll.setShowFocusedControl(true);
+        content = Controls.pane(scroll);
+        scroll.setContent(content);
+        Controls.heading(content, context.words().get("page." + page.key()));
+        String lead = context.words().find("page." + page.key() + ".lead");
+        if (lead != null) {
+            Controls.wrapped(content).setText(lead);
+        }
+        page.sections().forEach(this::section);
+        scroll.addListener(SWT.Resize, event -> fit());
+    }
+
+    /** The widget of the page. */
+    Control control() {
+        return scroll;
+    }
+
+    private void section(Section section) {
+        String title = context.words().get("section." + section.key());
+        Button toggle = section.folded() ? toggle(title) : null;
+        if (toggle == null) {
+            GridData data = (GridData) Controls.heading(content, title).getLayoutData();
+            data.verticalIndent = 8;
+        }
+        Label remark = Controls.wrapped(content);
+        Controls.show(remark, "");
+        sectionRemarks.put(section, remark);
+        Composite body = Controls.columns(content, 2);
+        ((GridLayout) body.getLayout()).horizontalSpacing = 8;
+        body.setLayoutData(Controls.across(content));
+        ItemViews view = new ItemViews(body, context, context.session().survey(), section.items());
+        views.add(view);
+        if (toggle != null) {
+            fold(toggle, title, body, view);
+        }
+    }
+
+    private Button toggle(String title) {
+        Button toggle = new Button(content, SWT.TOGGLE);
+        toggle.setText("\u25B8 " + title);
+        GridData data = new GridData(SWT.LEFT, SWT.TOP, false, false);
+        data.verticalIndent = 8;
+        toggle.setLayoutData(data);
+        return toggle;
+    }
+
+    private void fold(Button toggle, String title, Composite body, ItemViews view) {
+        Runnable show = () -> {
+            toggle.setText((toggle.getSelection() ? "\u25BE " : "\u25B8 ") + title);
+            body.setVisible(toggle.getSelection());
+            ((GridData) body.getLayoutData()).exclude = !toggle.getSelection();
+            relayout(body);
+        };
+        toggle.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show.run()));
+        show.run();
+        unfold.put(view, () -> {
+            toggle.setSelection(true);
+            show.run();
+        });
+    }
+
+    void refresh() {
+        views.forEach(ItemViews::refresh);
+    }
+
+    void remark(Remarks remarks) {
+        boolean changed = false;
+        for (Map.Entry<Section, Label> entry : sectionRemarks.entrySet()) {
+            List<Remark> here = remarks.on(context.session().survey(), entry.getKey());
+            entry.getValue().setForeground(Palette.of(FieldRow.tone(here), entry.getValue()));
+            changed |= Controls.show(entry.getValue(), FieldRow.text(here));
+        }
+        for (ItemViews view : views) {
+            changed |= view.remark(remarks);
+        }
+        if (changed) {
+            fit();
+        }
+    }
+
+    boolean commit() {
+        boolean all = true;
+        for (ItemViews view : views) {
+            all &= view.commit();
+        }
+        return all;
+    }
+
+    boolean revert() {
+        boolean any = false;
+        for (ItemViews view : views) {
+            any |= view.revert();
+        }
+        return any;
+    }
+
+    boolean focus(EObject root, FieldPath path) {
+        for (ItemViews view : views) {
+            if (view.focus(root, path)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void fit() {
+        int width = scroll.getClientArea().width;
+        if (width > 0) {
+            content.layout(true, true);
+            scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+        }
+    }
+
+    /** Lays the page around a control out again, after something on it has grown or shrunk. */
+    static void relayout(Control control) {
+        Composite parent = control.getParent();
+        while (parent != null && !(parent instanceof ScrolledComposite)) {
+            parent = parent.getParent();
+        }
+        if (parent instanceof ScrolledComposite scroll && scroll.getContent() instanceof Composite content) {
+            int width = scroll.getClientArea().width;
+            if (width > 0) {
+                content.layout(true, true);
+                scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+            }
+        }
+    }
+}

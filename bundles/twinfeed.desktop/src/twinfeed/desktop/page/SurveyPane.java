@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.form.Page;
+import twinfeed.desktop.form.Remark;
+import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.form.SurveyPages;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Words;
+
+/** The survey: a list of short pages, and the page that is chosen. Pages are made when they are first looked at. */
+public final class SurveyPane {
+    private final FormContext context;
+    private final List<Page> pages = SurveyPages.all();
+    private final Map<Page, PageView> views = new LinkedHashMap<>();
+    private final Table list;
+    private final Composite stack;
+    private final StackLayout layout = new StackLayout();
+    private Remarks remarks;
+
+    /** Makes the pane. */
+    public SurveyPane(Composite parent, JobSession session, Words words) {
+        this.context = FormContext.of(session, words);
+        this.remarks = Remarks.of(session, words);
+        Composite pane = Controls.pane(parent);
+        Controls.heading(pane, words.get("pane.survey"));
+        this.list = list(pane);
+        this.stack = new Composite(pane, SWT.NONE);
+        stack.setLayout(layout);
+        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        List<Runnable> ends = new ArrayList<>();
+        ends.add(session.edits().changed().listen(this::refresh));
+        ends.add(session.resulted().listen(this::remark));
+        pane.addListener(SWT.Dispose, event -> ends.forEach(Runnable::run));
+        remark();
+        show(0);
+    }
+
+    private Table list(Composite pane) {
+        Table table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        Controls.name(table, context.words().get("pane.survey"));
+        table.setData(FieldRow.FIELD, "pages");
+        TableColumn title = new TableColumn(table, SWT.LEFT);
+        TableColumn count = new TableColumn(table, SWT.RIGHT);
+        for (int i = 0; i < pages.size(); i++) {
+            TableItem item = new TableItem(table, SWT.NONE);
+            item.setText(0, (i + 1) + "   " + context.words().get("page." + pages.get(i).key()));
+        }
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        data.heightHint = pages.size() * table.getItemHeight();
+        table.setLayoutData(data);
+        table.addListener(SWT.Resize, event -> {
+            int width = table.getClientArea().width;
+            count.setWidth(width / 3);
+            title.setWidth(width - width / 3);
+        });
+        table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
+        return table;
+    }
+
+    /** How many pages there are. */
+    public int size() {
+        return pages.size();
+    }
+
+    /** The number of the page that is shown, from 0. */
+    public int shown() {
+        return list.getSelectionIndex();
+    }
+
+    /** Shows a page, from 0. */
+    public void show(int index) {
+        list.select(index);
+        Page page = pages.get(index);
+        layout.topControl = views.computeIfAbsent(page, this::make).control();
+        stack.layout();
+    }
+
+    /** Turns pages, forwards or backwards; at the ends nothing happens. */
+    public void turn(int by) {
+        int to = shown() + by;
+        if (to >= 0 && to < pages.size()) {
+            show(to);
+        }
+    }
+
+    private PageView make(Page page) {
+        PageView view = new PageView(stack, context, page);
+        view.remark(remarks);
+        return view;
+    }
+
+    private void refresh() {
+        views.values().forEach(PageView::refresh);
+        remark();
+    }
+
+    private void remark() {
+        remarks = Remarks.of(context.session(), context.words());
+        views.values().forEach(view -> view.remark(remarks));
+        for (int i = 0; i < pages.size(); i++) {
+            mark(list.getItem(i), pages.get(i));
+        }
+    }
+
+    private void mark(TableItem item, Page page) {
+        int wrong = count(page, Remark.Level.WRONG);
+        int odd = count(page, Remark.Level.ODD);
+        int wanted = count(page, Remark.Level.WANTED);
+        List<String> parts = new ArrayList<>();
+        add(parts, wrong, "page.wrong");
+        add(parts, odd, "page.odd");
+        add(parts, wanted, "page.wanted");
+        item.setText(1, String.join(", ", parts));
+        item.setForeground(1, Palette.of(wrong > 0 ? Tone.BAD : Tone.DOUBT, list));
+    }
+
+    private int count(Page page, Remark.Level level) {
+        return remarks.count(page, context.session().survey(), level);
+    }
+
+    private void add(List<String> parts, int count, String key) {
+        if (count > 0) {
+            parts.add(context.words().format(key, Map.of("count", String.valueOf(count))));
+        }
+    }
+
+    /** Takes what was typed; the answer is whether all of it could be used. */
+    public boolean commit() {
+        boolean all = true;
+        for (PageView view : views.values()) {
+            all &= view.commit();
+        }
+        return all && context.unread().isEmpty();
+    }
+
+    /** Forgets what was typed and not taken yet; the answer is whether there was anything. */
+    public boolean revert() {
+        boolean any = false;
+        for (PageView view : views.values()) {
+            any |= view.revert();
+        }
+        return any;
+    }
+
+    /** What was typed and cannot be used, as it was typed. */
+    public List<String> unread() {
+        return List.copyOf(context.unread().values());
+    }
+
+    /** Puts the cursor into the list of pages. */
+    public boolean setFocus() {
+        return list.setFocus();
+    }
+}

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.part;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.swt.widgets.TreeItem;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Mark;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Figures;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.FindingGroup;
+import twinfeed.desktop.view.OptionRows;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+
+/** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
+final class FindingsPane {
+    private final JobSession session;
+    private final Words words;
+    private final Figures figures;
+    private final Label heading;
+    private final Label state;
+    private final Tree tree;
+    private final WorkingPane working;
+    private final Set<String> folded = new HashSet<>();
+    private String chosen = "";
+
+    FindingsPane(SashForm parent, JobSession session, Words words) {
+        this.session = session;
+        this.words = words;
+        this.figures = new Figures(words.locale());
+        SashForm halves = new SashForm(parent, SWT.VERTICAL);
+        Composite pane = Controls.pane(halves);
+        this.heading = Controls.heading(pane, words.get("pane.findings"));
+        this.state = Controls.wrapped(pane);
+        this.tree = tree(pane);
+        this.working = new WorkingPane(halves, words);
+        halves.setWeights(58, 42);
+        Runnable results = session.resulted().listen(this::show);
+        Runnable choices = session.chose().listen(this::show);
+        Runnable edits = session.edits().changed().listen(this::showState);
+        pane.addListener(SWT.Dispose, event -> {
+            results.run();
+            choices.run();
+            edits.run();
+        });
+        show();
+    }
+
+    private Tree tree(Composite pane) {
+        Tree made = new Tree(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        made.setHeaderVisible(true);
+        made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        made.setData("twinfeed.field", "findings");
+        Controls.name(made, words.get("pane.findings"));
+        column(made, "finding.check", SWT.LEFT, 215);
+        column(made, "finding.answer", SWT.LEFT, 120);
+        column(made, "finding.value", SWT.RIGHT, 85);
+        column(made, "finding.limit", SWT.RIGHT, 85);
+        column(made, "finding.margin", SWT.RIGHT, 85);
+        made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
+        made.addListener(SWT.Collapse, event -> folded.add(((TreeItem) event.item).getText()));
+        made.addListener(SWT.Expand, event -> folded.remove(((TreeItem) event.item).getText()));
+        return made;
+    }
+
+    private void column(Tree made, String key, int style, int width) {
+        TreeColumn column = new TreeColumn(made, style);
+        column.setText(words.get(key));
+        column.setWidth(width);
+    }
+
+    private void choose() {
+        TreeItem[] selection = tree.getSelection();
+        if (selection.length > 0 && selection[0].getData() instanceof Finding finding) {
+            chosen = finding.getKey();
+            working.show(finding);
+        }
+    }
+
+    private void showState() {
+        boolean troubled = session.result() != null && session.result().judged() == null;
+        state.setForeground(Palette.of(troubled ? Tone.BAD : Tone.QUIET, state));
+        String text = "";
+        if (troubled) {
+            text = words.get("findings.trouble") + "\n" + session.result().trouble();
+        } else if (!session.current()) {
+            text = words.get("findings.computing");
+        }
+        if (Controls.show(state, text)) {
+            state.getParent().layout();
+        }
+    }
+
+    private void show() {
+        showState();
+        Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
+        heading.setText(option.map(this::headingOf).orElse(words.get("pane.findings")));
+        tree.setRedraw(false);
+        tree.removeAll();
+        List<FindingGroup> groups =
+                FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words);
+        groups.forEach(group -> group(group, option.map(OptionAssessment::getBinding).orElse(null)));
+        reselect(option.map(OptionAssessment::getBinding).orElse(null));
+        tree.setRedraw(true);
+    }
+
+    private String headingOf(OptionAssessment option) {
+        String title = new OptionRows(words).title(option);
+        return words.format(
+                "findings.of",
+                java.util.Map.of(
+                        "option",
+                        title,
+                        "verdict",
+                        Mark.of(option.getVerdict(), words.locale()).toString()));
+    }
+
+    private void group(FindingGroup group, @Nullable String binding) {
+        TreeItem item = new TreeItem(tree, SWT.NONE);
+        item.setText(0, group.title());
+        item.setText(1, group.tally(words));
+        item.setForeground(1, Palette.of(group.worst(words).tone(), tree));
+        for (Finding finding : group.findings()) {
+            finding(new TreeItem(item, SWT.NONE), finding, finding.getKey().equals(binding));
+        }
+        item.setExpanded(!folded.contains(group.title()));
+    }
+
+    private void finding(TreeItem item, Finding finding, boolean binding) {
+        Mark mark = Mark.of(finding.getOutcome(), words.locale());
+        item.setData(finding);
+        item.setText(0, binding ? words.format("finding.binding", java.util.Map.of("title", finding.getTitle())) : finding.getTitle());
+        item.setText(1, mark.toString());
+        item.setText(2, figures.withUnit(finding.getValue(), finding.getUnit()));
+        item.setText(3, figures.withUnit(finding.getLimit(), finding.getUnit()));
+        item.setText(4, finding.getMargin() == null ? "" : figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
+        item.setForeground(1, Palette.of(mark.tone(), tree));
+    }
+
+    private void reselect(@Nullable String binding) {
+        TreeItem found = find(chosen);
+        if (found == null && binding != null) {
+            found = find(binding);
+        }
+        if (found == null) {
+            working.show(null);
+            return;
+        }
+        tree.setSelection(found);
+        choose();
+    }
+
+    private @Nullable TreeItem find(String key) {
+        for (TreeItem group : tree.getItems()) {
+            for (TreeItem item : group.getItems()) {
+                if (item.getData() instanceof Finding finding && finding.getKey().equals(key)) {
+                    return item;
+                }
+            }
+        }
+        return null;
+    }
+
+    boolean setFocus() {
+        return tree.setFocus();
+    }
+}

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.part;
+
+import jakarta.annotation.PreDestroy;
+import jakarta.inject.Inject;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.e4.ui.di.Persist;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.ShellListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.Composite;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.page.SurveyPane;
+import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.Threads;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.io.InputException;
+import twinfeed.usecase.Opened;
+
+/** One job: what was surveyed, what follows from it, what it costs, side by side. */
+public final class JobPart {
+    private static final String LAYOUT = "job";
+
+    private final MPart part;
+    private final Jobs jobs;
+    private final Words words;
+    private final JobSession session;
+    private final NoticeBar notice;
+    private final SashForm panes;
+    private final SurveyPane survey;
+    private final FindingsPane findings;
+    private final OptionsPane options;
+
+    /** Made by the platform; the job itself comes with the part's data. */
+    @Inject
+    public JobPart(
+            Composite parent, MPart part, Jobs jobs, Desk desk, Threads threads, Settings settings, Words words) {
+        this.part = part;
+        this.jobs = jobs;
+        this.words = words;
+        Opened opened = (Opened) part.getTransientData().get(Opened.class.getName());
+        FileMark mark = (FileMark) part.getTransientData().get(FileMark.class.getName());
+        this.session = new JobSession(opened, mark, desk, threads);
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        parent.setLayout(layout);
+        this.notice = new NoticeBar(parent);
+        this.panes = new SashForm(parent, SWT.HORIZONTAL);
+        panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        this.survey = new SurveyPane(panes, session, words);
+        this.findings = new FindingsPane(panes, session, words);
+        this.options = new OptionsPane(panes, session, words);
+        panes.setWeights(settings.layout(LAYOUT, 300, 390, 310));
+        panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
+        listen(parent);
+        showState();
+        warn(opened);
+        session.recalculate();
+    }
+
+    private void listen(Composite parent) {
+        session.edits().changed().listen(this::showState);
+        ShellListener activated = ShellListener.shellActivatedAdapter(event -> lookOutside());
+        parent.getShell().addShellListener(activated);
+        parent.addListener(SWT.Dispose, event -> parent.getShell().removeShellListener(activated));
+    }
+
+    private void showState() {
+        part.setDirty(session.edits().dirty());
+        String name = String.valueOf(session.file().getFileName());
+        part.setLabel(name.replaceFirst("\\.job$", ""));
+        part.setTooltip(session.file().toString());
+    }
+
+    private void warn(Opened opened) {
+        if (!opened.warnings().isEmpty()) {
+            notice.show(
+                    Tone.DOUBT,
+                    words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()),
+                    Map.of(words.get("notice.close"), () -> {}));
+        }
+    }
+
+    /** The job. */
+    public JobSession session() {
+        return session;
+    }
+
+    /** The survey's pages. */
+    public SurveyPane survey() {
+        return survey;
+    }
+
+    /** Says that the file was changed by another program, if it was. */
+    private void lookOutside() {
+        if (!panes.isDisposed() && !notice.shown() && session.changedOutside()) {
+            changedOutside();
+        }
+    }
+
+    private void changedOutside() {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put(words.get("outside.read"), () -> jobs.readAgain(session));
+        answers.put(words.get("outside.keep"), session::acceptOutside);
+        notice.show(
+                Tone.DOUBT,
+                words.format("outside.changed", Map.of("file", session.file())),
+                answers);
+    }
+
+    /** Saves; the answer is whether that was done. A file that another program has changed meanwhile is left alone. */
+    @Persist
+    public boolean save() {
+        boolean read = survey.commit();
+        if (session.changedOutside()) {
+            changedOutside();
+            return false;
+        }
+        boolean saved = attempt(target -> session.save(), session.file());
+        if (saved && !read) {
+            unread("save.unread");
+        }
+        return saved;
+    }
+
+    /** Saves under another name; the answer is whether that was done. */
+    public boolean saveAs(Path target) {
+        survey.commit();
+        return attempt(session::saveAs, target);
+    }
+
+    private boolean attempt(Consumer<Path> action, Path target) {
+        try {
+            action.accept(target);
+            notice.hide();
+            jobs.remember(target);
+            showState();
+            return true;
+        } catch (InputException | IllegalArgumentException refused) {
+            say(Tone.BAD, words.format("save.refused", Map.of("reason", String.valueOf(refused.getMessage()))));
+            return false;
+        }
+    }
+
+    /** Takes back what was typed last, or else the last edit. */
+    public void undo() {
+        if (!survey.revert()) {
+            session.edits().undo();
+        }
+    }
+
+    /** Makes the edit that was taken back again. */
+    public void redo() {
+        survey.commit();
+        session.edits().redo();
+    }
+
+    /** Takes what was typed; where that cannot be done, says so, for a quote must not lack what is on the screen. */
+    public boolean readyForQuote() {
+        boolean read = survey.commit();
+        if (!read) {
+            unread("export.unread");
+        }
+        return read;
+    }
+
+    private void unread(String key) {
+        say(Tone.BAD, words.format(key, Map.of("typed", String.join("; ", survey.unread()))));
+    }
+
+    /** Says something with nothing to be done about it. */
+    public void say(Tone tone, String text) {
+        notice.show(tone, text, Map.of(words.get("notice.close"), () -> {}));
+    }
+
+    /** Says that a file was written, and offers to look at it. */
+    public void written(Path file) {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put(words.get("export.look"), () -> Program.launch(file.toString()));
+        answers.put(words.get("notice.close"), () -> {});
+        notice.show(Tone.GOOD, words.format("export.done", Map.of("file", file)), answers);
+    }
+
+    /** Goes on to the next of the three panes. */
+    public void nextPane() {
+        if (inside(panes.getChildren()[0])) {
+            findings.setFocus();
+        } else if (inside(panes.getChildren()[1])) {
+            options.setFocus();
+        } else {
+            survey.setFocus();
+        }
+    }
+
+    private boolean inside(org.eclipse.swt.widgets.Control pane) {
+        org.eclipse.swt.widgets.Control control = panes.getDisplay().getFocusControl();
+        while (control != null && control != pane) {
+            control = control.getParent();
+        }
+        return control != null;
+    }
+
+    @Focus
+    void focus() {
+        survey.setFocus();
+        lookOutside();
+    }
+
+    @PreDestroy
+    void end() {
+        session.close();
+    }
+}

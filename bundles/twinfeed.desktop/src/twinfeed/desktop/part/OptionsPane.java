@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.part;
+
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.OptionRow;
+import twinfeed.desktop.view.OptionRows;
+import twinfeed.model.assessment.OptionAssessment;
+
+/** The options side by side, and under them the quote as it stands. */
+final class OptionsPane {
+    private final JobSession session;
+    private final Words words;
+    private final Table table;
+    private List<OptionRow> rows = List.of();
+
+    OptionsPane(SashForm parent, JobSession session, Words words) {
+        this.session = session;
+        this.words = words;
+        SashForm halves = new SashForm(parent, SWT.VERTICAL);
+        Composite pane = Controls.pane(halves);
+        Controls.heading(pane, words.get("pane.options"));
+        this.table = table(pane);
+        new QuotePane(halves, session, words);
+        halves.setWeights(38, 62);
+        Runnable results = session.resulted().listen(this::show);
+        Runnable choices = session.chose().listen(this::select);
+        pane.addListener(SWT.Dispose, event -> {
+            results.run();
+            choices.run();
+        });
+        show();
+    }
+
+    private Table table(Composite pane) {
+        Table made = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        made.setHeaderVisible(true);
+        made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        made.setData("twinfeed.field", "options");
+        Controls.name(made, words.get("pane.options"));
+        column(made, "option.title", SWT.LEFT, 170);
+        column(made, "option.verdict", SWT.LEFT, 115);
+        column(made, "option.price", SWT.RIGHT, 85);
+        column(made, "option.binding", SWT.LEFT, 200);
+        column(made, "option.work", SWT.LEFT, 300);
+        made.addSelectionListener(SelectionListener.widgetSelectedAdapter(
+                event -> session.choose(rows.get(made.getSelectionIndex()).heaterId())));
+        return made;
+    }
+
+    private void column(Table made, String key, int style, int width) {
+        TableColumn column = new TableColumn(made, style);
+        column.setText(words.get(key));
+        column.setWidth(width);
+    }
+
+    private void show() {
+        rows = new OptionRows(words).of(session.result());
+        table.setItemCount(rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            row(table.getItem(i), rows.get(i));
+        }
+        select();
+    }
+
+    private void row(TableItem item, OptionRow row) {
+        item.setText(0, row.title());
+        item.setText(1, row.verdict().toString());
+        item.setText(2, row.price());
+        item.setText(3, row.binding());
+        item.setText(4, row.work());
+        item.setForeground(1, Palette.of(row.verdict().tone(), table));
+    }
+
+    private void select() {
+        String id = OptionRows.chosen(session.result(), session.chosen())
+                .map(OptionAssessment::getHeaterId)
+                .orElse("");
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).heaterId().equals(id)) {
+                table.setSelection(i);
+            }
+        }
+    }
+
+    boolean setFocus() {
+        return table.setFocus();
+    }
+}

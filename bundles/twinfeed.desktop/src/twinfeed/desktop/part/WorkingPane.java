@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Figures;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Step;
+
+/** The finding in a sentence, its governing condition and source, and its working line by line. */
+final class WorkingPane {
+    private final Words words;
+    private final Figures figures;
+    private final Composite pane;
+    private final Label heading;
+    private final Label sentence;
+    private final Label basis;
+    private final Table steps;
+
+    WorkingPane(Composite parent, Words words) {
+        this.words = words;
+        this.figures = new Figures(words.locale());
+        this.pane = Controls.pane(parent);
+        this.heading = Controls.heading(pane, words.get("pane.working"));
+        this.sentence = Controls.wrapped(pane);
+        this.basis = Controls.wrapped(pane);
+        basis.setForeground(Palette.of(Tone.QUIET, basis));
+        this.steps = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        steps.setHeaderVisible(true);
+        steps.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        steps.setData("twinfeed.field", "working");
+        Controls.name(steps, words.get("pane.working"));
+        column("step.symbol", SWT.LEFT, 80);
+        column("step.meaning", SWT.LEFT, 190);
+        column("step.expression", SWT.LEFT, 130);
+        column("step.value", SWT.RIGHT, 95);
+        column("step.source", SWT.LEFT, 200);
+        show(null);
+    }
+
+    private void column(String key, int style, int width) {
+        TableColumn column = new TableColumn(steps, style);
+        column.setText(words.get(key));
+        column.setWidth(width);
+    }
+
+    /** Shows a finding; null shows nothing. */
+    void show(@Nullable Finding finding) {
+        steps.removeAll();
+        heading.setText(
+                finding == null
+                        ? words.get("pane.working")
+                        : words.format("working.of", Map.of("title", finding.getTitle())));
+        Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
+        Controls.show(basis, finding == null ? "" : basis(finding));
+        if (finding != null) {
+            finding.getSteps().forEach(this::step);
+        }
+        pane.layout();
+    }
+
+    private String basis(Finding finding) {
+        List<String> parts = new ArrayList<>();
+        add(parts, "working.condition", finding.getCondition());
+        add(parts, "working.source", finding.getSource());
+        if (finding.getChance() != null) {
+            parts.add(words.format("working.chance", Map.of("percent", Math.round(finding.getChance() * 100))));
+        }
+        add(parts, "working.missing", finding.getMissing().isEmpty() ? null : String.join(", ", finding.getMissing()));
+        return String.join("\n", parts);
+    }
+
+    private void add(List<String> parts, String key, @Nullable String text) {
+        if (text != null && !text.isEmpty()) {
+            parts.add(words.format(key, Map.of("text", text)));
+        }
+    }
+
+    private void step(Step step) {
+        TableItem item = new TableItem(steps, SWT.NONE);
+        item.setText(0, text(step.getSymbol()));
+        item.setText(1, text(step.getMeaning()));
+        item.setText(2, text(step.getExpression()));
+        item.setText(3, figures.withUnit(step.getValue(), step.getUnit()));
+        item.setText(4, text(step.getSource()));
+    }
+
+    private static String text(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+}

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.job.Job;
+import twinfeed.model.survey.Photo;
+
+/**
+ * Files that a job names relative to itself, when it moves.
+ *
+ * @param from where the job was
+ * @param to where it goes
+ */
+record Companions(Path from, Path to) {
+
+    /** Changes the names so that they lead to the same files from the new place. */
+    void move(Job job) {
+        job.setCatalogue(moved(job.getCatalogue()));
+        for (Photo photo : job.getSurvey().getPhotos()) {
+            photo.setFile(moved(photo.getFile()));
+        }
+    }
+
+    private @Nullable String moved(@Nullable String name) {
+        Path oldFolder = folder(from);
+        Path newFolder = folder(to);
+        if (name == null || name.isBlank() || oldFolder.equals(newFolder)) {
+            return name;
+        }
+        return relative(newFolder, oldFolder.resolve(name).normalize());
+    }
+
+    /** With slashes on every system, as job files travel. */
+    static String relative(Path folder, Path file) {
+        return folder.relativize(file).toString().replace('\\', '/');
+    }
+
+    private static Path folder(Path file) {
+        Path parent = file.toAbsolutePath().normalize().getParent();
+        return parent == null ? file.toAbsolutePath() : parent;
+    }
+}

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.check.JobCheck;
+import twinfeed.model.check.Problem;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.Judged;
+import twinfeed.usecase.Office;
+import twinfeed.usecase.Opened;
+
+/** What all open jobs share: the use cases, the price book in force, the day, the language. */
+public final class Desk {
+    /**
+     * A price book and where it came from.
+     *
+     * @param file its file
+     * @param book its content
+     */
+    public record Prices(Path file, PriceBook book) {}
+
+    private final Office office;
+    private final Supplier<LocalDate> today;
+    private final Locale locale;
+    private final Signal changed = new Signal();
+    private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
+
+    /**
+     * A desk without a price book.
+     *
+     * @param office the use cases
+     * @param today the day that a draft bears
+     * @param locale language and way of writing numbers
+     */
+    public Desk(Office office, Supplier<LocalDate> today, Locale locale) {
+        this.office = office;
+        this.today = today;
+        this.locale = locale;
+    }
+
+    /** Fires when other prices are in force. */
+    public Signal changed() {
+        return changed;
+    }
+
+    /** The use cases. */
+    public Office office() {
+        return office;
+    }
+
+    /** Language and way of writing numbers. */
+    public Locale locale() {
+        return locale;
+    }
+
+    /** The day that a draft bears. */
+    public LocalDate today() {
+        return today.get();
+    }
+
+    /** The price book in force; null without one. */
+    public @Nullable Prices prices() {
+        return prices.get();
+    }
+
+    /**
+     * From now on quotes use this price book.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; the one before stays in force then
+     */
+    public void usePrices(Path file) {
+        prices.set(new Prices(file, office.book(file)));
+        changed.fire();
+    }
+
+    /**
+     * Judges and prices a job that nobody else changes meanwhile. Never throws: whatever goes wrong behind the user interface
+     * must be read there, or the window would go on showing an older answer as if it were this one.
+     */
+    JobResult result(long revision, Opened opened) {
+        @Nullable Prices inForce = prices.get();
+        String errors = errors(opened);
+        if (!errors.isEmpty()) {
+            return new JobResult(revision, null, null, errors);
+        }
+        try {
+            Judged judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
+            return priced(revision, judged, inForce);
+        } catch (RuntimeException refused) {
+            return new JobResult(revision, null, null, reason(refused));
+        }
+    }
+
+    /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
+    private static String errors(Opened opened) {
+        return JobCheck.of(opened.job(), opened.catalogue()).stream()
+                .filter(Problem::isError)
+                .map(problem -> problem.path() + " " + problem.reading() + ": " + problem.wrong() + "; " + problem.right())
+                .collect(Collectors.joining("\n"));
+    }
+
+    private JobResult priced(long revision, Judged judged, @Nullable Prices inForce) {
+        if (inForce == null) {
+            return new JobResult(revision, judged, null, "");
+        }
+        try {
+            Quote quote = office.quote(judged, inForce.book(), today.get());
+            return new JobResult(revision, judged, quote, "");
+        } catch (RuntimeException refused) {
+            return new JobResult(revision, judged, null, reason(refused));
+        }
+    }
+
+    private static String reason(RuntimeException refused) {
+        String message = refused.getMessage();
+        return message == null ? refused.toString() : message;
+    }
+}

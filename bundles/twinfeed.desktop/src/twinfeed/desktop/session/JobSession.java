@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.job.Job;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.usecase.Opened;
+
+/**
+ * One open job: its survey, the edits of it, and what follows. Belongs to the user interface's thread; results are computed on
+ * copies elsewhere.
+ */
+public final class JobSession {
+    private final Job job;
+    private final Catalogue catalogue;
+    private final Desk desk;
+    private final SurveyEdits edits = new SurveyEdits();
+    private final Recalculation<Job, JobResult> recalculation;
+    private final Signal resulted = new Signal();
+    private final Signal chose = new Signal();
+    private final Runnable otherPrices;
+    private Path file;
+    private FileMark mark;
+    private @Nullable JobResult result;
+    private @Nullable String chosen;
+
+    /**
+     * A job that was just opened.
+     *
+     * @param opened the job
+     * @param mark what its file held when it was read
+     * @param desk what turns surveys into results
+     * @param threads where to compute, and where to show
+     */
+    public JobSession(Opened opened, FileMark mark, Desk desk, Threads threads) {
+        this.job = opened.job();
+        this.catalogue = opened.catalogue();
+        this.file = opened.file();
+        this.mark = mark;
+        this.desk = desk;
+        this.recalculation = new Recalculation<>(threads.background(), threads.display());
+        if (job.getSurvey() == null) {
+            job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
+        }
+        edits.changed().listen(this::recalculate);
+        this.otherPrices = desk.changed().listen(this::recalculate);
+    }
+
+    /** Computes anew, for instance with another price book. */
+    public void recalculate() {
+        Path where = file;
+        recalculation.ask(
+                () -> EcoreUtil.copy(job),
+                copy -> desk.result(recalculation.revision(), new Opened(where, copy, catalogue, java.util.List.of())),
+                answer -> {
+                    result = answer;
+                    resulted.fire();
+                });
+    }
+
+    /** The survey itself; change it by {@link #edits()} only. */
+    public Survey survey() {
+        return job.getSurvey();
+    }
+
+    /** The heaters on offer. */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** Where the job is kept. */
+    public Path file() {
+        return file;
+    }
+
+    /** Its edits. */
+    public SurveyEdits edits() {
+        return edits;
+    }
+
+    /** Language and way of writing numbers. */
+    public Locale locale() {
+        return desk.locale();
+    }
+
+    /** Prices and dates in force. */
+    public Desk desk() {
+        return desk;
+    }
+
+    /** The newest result; null before the first. It may be of an older state: see {@link #current()}. */
+    public @Nullable JobResult result() {
+        return result;
+    }
+
+    /** Whether the result is that of the survey as it is now. */
+    public boolean current() {
+        return recalculation.current();
+    }
+
+    /** Fires when there is a new result. */
+    public Signal resulted() {
+        return resulted;
+    }
+
+    /** Fires when another option was chosen. */
+    public Signal chose() {
+        return chose;
+    }
+
+    /** Heater id of the option whose findings are shown; null for the first. */
+    public @Nullable String chosen() {
+        return chosen;
+    }
+
+    /** Shows another option's findings. */
+    public void choose(String heaterId) {
+        if (!heaterId.equals(chosen)) {
+            chosen = heaterId;
+            chose.fire();
+        }
+    }
+
+    /** Whether another program has changed the file, or taken it away, since it was read or saved here. */
+    public boolean changedOutside() {
+        return !FileMark.of(file).equals(mark);
+    }
+
+    /** From now on what the file holds counts as known: a later save replaces it. */
+    public void acceptOutside() {
+        mark = FileMark.of(file);
+    }
+
+    /**
+     * Writes the job to its file; what another program has written there meanwhile is replaced, so ask
+     * {@link #changedOutside()} before.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be written; the file is as it was then
+     */
+    public void save() {
+        JobFile.save(job, file);
+        acceptOutside();
+        edits.saved();
+    }
+
+    /**
+     * Writes the job to another file, which is its file from now on. Names of files beside the job (catalogue, photos) are
+     * changed so that they still lead to the same files.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be written; nothing has changed then
+     */
+    public void saveAs(Path target) {
+        Job moved = EcoreUtil.copy(job);
+        new Companions(file, target).move(moved);
+        JobFile.save(moved, target);
+        new Companions(file, target).move(job);
+        file = target;
+        acceptOutside();
+        edits.saved();
+    }
+
+    /** What has to be done to write the quote of the survey as it is now. */
+    public QuoteWork quoteWork() {
+        return new QuoteWork(desk, new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of()));
+    }
+
+    /** The job is not shown any more. */
+    public void close() {
+        otherPrices.run();
+    }
+}

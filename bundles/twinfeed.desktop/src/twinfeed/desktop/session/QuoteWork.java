@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.Judged;
+import twinfeed.usecase.Opened;
+
+/**
+ * The way from one state of a survey to its workbook. It has a copy of its own, so that what is written is what stood on the
+ * screen when it was asked for, whatever is typed meanwhile.
+ */
+public final class QuoteWork {
+    private final Desk desk;
+    private final Opened opened;
+    private @Nullable JobResult result;
+
+    QuoteWork(Desk desk, Opened opened) {
+        this.desk = desk;
+        this.opened = opened;
+    }
+
+    /**
+     * Judges and prices.
+     *
+     * @throws IllegalStateException if there is nothing to be quoted; its message says why
+     */
+    public void compute() {
+        JobResult computed = desk.result(0, opened);
+        if (computed.quote() == null) {
+            throw new IllegalStateException(computed.trouble());
+        }
+        result = computed;
+    }
+
+    /**
+     * Writes the workbook; it appears whole or not at all.
+     *
+     * @throws RuntimeException if it cannot be written; its message says why
+     */
+    public void write(Path out) {
+        JobResult computed = result;
+        @Nullable Judged judged = computed == null ? null : computed.judged();
+        @Nullable Quote quote = computed == null ? null : computed.quote();
+        Desk.@Nullable Prices prices = desk.prices();
+        if (judged == null || quote == null || prices == null) {
+            throw new IllegalStateException("nothing was computed");
+        }
+        desk.office().write(judged, quote, FirmFile.beside(prices.file()), desk.locale(), out);
+    }
+}

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.util.List;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.MoveCommand;
+import org.eclipse.emf.edit.command.RemoveCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.eclipse.emf.edit.provider.ReflectiveItemProviderAdapterFactory;
+import org.jspecify.annotations.Nullable;
+
+/** Edits of one survey: each is one command that can be undone. Belongs to the user interface's thread. */
+public final class SurveyEdits {
+    private final BasicCommandStack stack = new BasicCommandStack();
+    private final EditingDomain domain =
+            new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), stack);
+    private final Signal changed = new Signal();
+
+    /** Edits that nobody has made yet. */
+    public SurveyEdits() {
+        stack.addCommandStackListener(event -> changed.fire());
+    }
+
+    /** Fires after every edit, undo and redo. */
+    public Signal changed() {
+        return changed;
+    }
+
+    /**
+     * Sets a reading, or removes it; objects on the way that are not there yet are made by the same command, and those that
+     * would be left empty go with it.
+     *
+     * @param root where the path begins
+     * @param path features from there to the reading, the last of which is an attribute
+     * @param value the new value; null takes the reading away
+     */
+    public void set(EObject root, List<EStructuralFeature> path, @Nullable Object value) {
+        Place place = Place.of(root, path);
+        Object present = place.isSet() ? place.owner().eGet(place.feature()) : null;
+        if (place.complete() ? !java.util.Objects.equals(present, value) : value != null) {
+            execute(value == null ? place.removal(domain) : place.setting(domain, value));
+        }
+    }
+
+    /** Sets all the values of an attribute that has several. */
+    public void setAll(EObject owner, EStructuralFeature feature, List<?> values) {
+        if (!values.equals(owner.eGet(feature))) {
+            execute(new SetCommand(domain, owner, feature, values));
+        }
+    }
+
+    /** Adds an element at the end of a list; objects on the way that are not there yet are made by the same command. */
+    public void add(EObject root, List<EStructuralFeature> path, EObject element) {
+        Place place = Place.of(root, path);
+        execute(
+                place.complete()
+                        ? new AddCommand(domain, place.owner(), place.feature(), element)
+                        : place.setting(domain, element));
+    }
+
+    /** Takes an element out of its list. */
+    public void remove(EObject element) {
+        EObject owner = element.eContainer();
+        execute(new RemoveCommand(domain, owner, element.eContainmentFeature(), element));
+    }
+
+    /** Moves an element within its list. */
+    public void move(EObject element, int to) {
+        EReference list = element.eContainmentFeature();
+        List<?> all = (List<?>) element.eContainer().eGet(list);
+        if (to >= 0 && to < all.size()) {
+            execute(new MoveCommand(domain, element.eContainer(), list, element, to));
+        }
+    }
+
+    private void execute(Command command) {
+        stack.execute(command);
+    }
+
+    /** Whether there is something to undo. */
+    public boolean canUndo() {
+        return stack.canUndo();
+    }
+
+    /** Whether there is something to do again. */
+    public boolean canRedo() {
+        return stack.canRedo();
+    }
+
+    /** Takes back the last edit, if there is one. */
+    public void undo() {
+        if (canUndo()) {
+            stack.undo();
+        }
+    }
+
+    /** Makes the last edit that was taken back again, if there is one. */
+    public void redo() {
+        if (canRedo()) {
+            stack.redo();
+        }
+    }
+
+    /** Whether the survey differs from what was last saved. */
+    public boolean dirty() {
+        return stack.isSaveNeeded();
+    }
+
+    /** The survey was saved as it is. */
+    public void saved() {
+        stack.saveIsDone();
+    }
+}

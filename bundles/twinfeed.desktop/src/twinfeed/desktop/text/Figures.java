@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.text;
+
+import java.math.BigDecimal;
+import java.text.NumberFormat;
+import java.util.Currency;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers as screens show them: three significant digits, in the person's way of writing, without group separators. */
+public final class Figures {
+    private static final int MOST_DECIMALS = 4;
+
+    private final Locale locale;
+
+    /** For one way of writing numbers. */
+    public Figures(Locale locale) {
+        this.locale = locale;
+    }
+
+    /** A number; empty if there is none. */
+    public String number(@Nullable Double value) {
+        return value == null ? "" : number(value, decimals(value));
+    }
+
+    /** A number with its unit. */
+    public String withUnit(@Nullable Double value, @Nullable String unit) {
+        String text = number(value);
+        return text.isEmpty() || unit == null || unit.isEmpty() ? text : text + " " + unit;
+    }
+
+    /** A number with its unit, the decimals chosen for another figure beside it, so that both can be compared. */
+    public String likeWithUnit(@Nullable Double value, @Nullable Double other, @Nullable String unit) {
+        if (value == null) {
+            return "";
+        }
+        String text = number(value, decimals(other == null ? value : other));
+        return unit == null || unit.isEmpty() ? text : text + " " + unit;
+    }
+
+    /** A margin: always with its sign. */
+    public String margin(@Nullable Double margin, @Nullable Double limit, @Nullable String unit) {
+        String text = likeWithUnit(margin, limit, unit);
+        return margin == null || text.startsWith("-") ? text.replace('-', '\u2212') : "+" + text;
+    }
+
+    /** A share as a percentage. */
+    public String percent(@Nullable BigDecimal share) {
+        if (share == null) {
+            return "";
+        }
+        NumberFormat format = NumberFormat.getPercentInstance(locale);
+        format.setMaximumFractionDigits(1);
+        return format.format(share);
+    }
+
+    /** A quantity on a quote: no more decimals than it has. */
+    public String quantity(@Nullable BigDecimal quantity) {
+        if (quantity == null) {
+            return "";
+        }
+        return number(quantity.doubleValue(), Math.max(0, quantity.stripTrailingZeros().scale()));
+    }
+
+    /** An amount of money; empty if there is none. */
+    public String money(@Nullable BigDecimal amount, @Nullable String currency) {
+        if (amount == null) {
+            return "";
+        }
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        if (currency != null) {
+            Currency known = Currency.getInstance(currency);
+            format.setCurrency(known);
+            format.setMinimumFractionDigits(known.getDefaultFractionDigits());
+            format.setMaximumFractionDigits(known.getDefaultFractionDigits());
+        }
+        return format.format(amount);
+    }
+
+    private String number(double value, int decimals) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        String text = format.format(value);
+        return text.matches("-0([.,]0*)?") ? text.substring(1) : text;
+    }
+
+    private static int decimals(double value) {
+        double size = Math.abs(value);
+        if (size == 0 || !Double.isFinite(size)) {
+            return 0;
+        }
+        int digits = (int) Math.floor(Math.log10(size));
+        return Math.max(0, Math.min(MOST_DECIMALS, 2 - digits));
+    }
+}

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.Figures;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.QuoteRow.Level;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+import twinfeed.model.quote.TaxSum;
+
+/** The quote of one option as it stands. Nothing is added up here: every sum is the quote's own. */
+public final class QuoteRows {
+    private final Words words;
+    private final Figures figures;
+
+    /** In one language. */
+    public QuoteRows(Words words) {
+        this.words = words;
+        this.figures = new Figures(words.locale());
+    }
+
+    /** The part of a quote that offers a heater. */
+    public static Optional<QuoteOption> option(@Nullable Quote quote, @Nullable String heaterId) {
+        return quote == null
+                ? Optional.empty()
+                : quote.getOptions().stream()
+                        .filter(each -> each.getHeaterId().equals(heaterId))
+                        .findFirst();
+    }
+
+    /** Sections, lines and sums. */
+    public List<QuoteRow> of(Quote quote, QuoteOption option) {
+        List<QuoteRow> rows = new ArrayList<>();
+        for (QuoteSection section : option.getSections()) {
+            rows.add(new QuoteRow(Level.SECTION, text(section.getTitle()), "", "", "", ""));
+            section.getLines().forEach(line -> rows.add(line(line, quote.getCurrency())));
+        }
+        rows.add(sum(words.get("quote.net"), figures.money(option.getNet(), quote.getCurrency())));
+        option.getTaxes().forEach(tax -> rows.add(tax(tax, quote.getCurrency())));
+        rows.add(sum(words.get("quote.total"), figures.money(option.getTotal(), quote.getCurrency())));
+        option.getEnquiries().forEach(each -> rows.add(sum(words.format("quote.enquiry", Map.of("what", each)), "")));
+        return rows;
+    }
+
+    private QuoteRow line(QuoteLine line, @Nullable String currency) {
+        String quantity = (figures.quantity(line.getQuantity()) + " " + text(line.getUnit())).strip();
+        return new QuoteRow(
+                Level.LINE,
+                text(line.getDescription()),
+                quantity,
+                figures.money(line.getUnitPrice(), currency),
+                figures.money(line.getNet(), currency),
+                line.getNote() == null ? text(line.getSource()) : line.getNote());
+    }
+
+    private QuoteRow tax(TaxSum tax, @Nullable String currency) {
+        String label = text(tax.getLabel());
+        String text = label.isEmpty() ? words.get("quote.tax") : label;
+        String rate = figures.percent(tax.getRate());
+        return sum(text.contains("%") || rate.isEmpty() ? text : text + " " + rate, figures.money(tax.getTax(), currency));
+    }
+
+    private static QuoteRow sum(String text, String amount) {
+        return new QuoteRow(Level.SUM, text, "", "", amount, "");
+    }
+
+    private static String text(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+}

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.window;
+
+import java.util.concurrent.Executor;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.ISchedulingRule;
+import org.eclipse.core.runtime.jobs.Job;
+
+/** Work that is done one piece after the other, out of the user interface's thread. */
+final class BackgroundWork implements Executor {
+    /** Keeps two pieces apart. */
+    private static final class OneByOne implements ISchedulingRule {
+        @Override
+        public boolean contains(ISchedulingRule rule) {
+            return rule == this;
+        }
+
+        @Override
+        public boolean isConflicting(ISchedulingRule rule) {
+            return rule == this;
+        }
+    }
+
+    private final String name;
+    private final ISchedulingRule rule = new OneByOne();
+
+    /** With a name for those who look at running work. */
+    BackgroundWork(String name) {
+        this.name = name;
+    }
+
+    @Override
+    public void execute(Runnable work) {
+        ICoreRunnable piece = monitor -> work.run();
+        Job job = Job.createSystem(name, piece);
+        job.setRule(rule);
+        job.setPriority(Job.SHORT);
+        job.schedule();
+    }
+}

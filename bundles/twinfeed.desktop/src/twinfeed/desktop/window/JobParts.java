@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.window;
+
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.e4.ui.services.IServiceConstants;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.DemoFolder;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.NewJob;
+import twinfeed.desktop.text.Words;
+import twinfeed.usecase.Opened;
+
+/** The open jobs: each is a part of the window. */
+public final class JobParts implements Jobs {
+    /** Id of the part descriptor of a job. */
+    public static final String DESCRIPTOR = "twinfeed.desktop.job";
+
+    private final EPartService service;
+    private final Desk desk;
+    private final Settings settings;
+    private final DemoFolder demo;
+    private final Words words;
+    private final Shell shell;
+
+    /** Made once, by {@link Startup}. */
+    @Inject
+    public JobParts(
+            EPartService service,
+            Desk desk,
+            Settings settings,
+            DemoFolder demo,
+            Words words,
+            @Named(IServiceConstants.ACTIVE_SHELL) Shell shell) {
+        this.service = service;
+        this.desk = desk;
+        this.settings = settings;
+        this.demo = demo;
+        this.words = words;
+        this.shell = shell;
+    }
+
+    /** Puts the remembered price book, or the demonstration's, in force. */
+    void begin() {
+        Optional<Path> remembered = settings.prices();
+        if (remembered.isPresent() && usePrices(remembered.get(), "prices.rememberedRefused")) {
+            return;
+        }
+        demo.book().ifPresent(book -> usePrices(book, "prices.refused"));
+    }
+
+    private boolean usePrices(Path book, String refusal) {
+        try {
+            desk.usePrices(book);
+            return true;
+        } catch (RuntimeException refused) {
+            complain(refusal, book, refused);
+            return false;
+        }
+    }
+
+    /** From now on quotes use this price book, also after the next start. */
+    public void choosePrices(Path book) {
+        if (usePrices(book, "prices.refused")) {
+            settings.prices(book);
+        }
+    }
+
+    @Override
+    public void open(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        Optional<MPart> open = parts().stream()
+                .filter(part -> part.getObject() instanceof JobPart job
+                        && job.session().file().toAbsolutePath().normalize().equals(whole))
+                .findFirst();
+        if (open.isPresent()) {
+            service.activate(open.get(), true);
+        } else {
+            read(whole);
+        }
+    }
+
+    private void read(Path file) {
+        try {
+            FileMark mark = FileMark.of(file);
+            Opened opened = desk.office().open(file, null);
+            show(opened, mark);
+            remember(file);
+        } catch (RuntimeException refused) {
+            complain("open.refused", file, refused);
+            if (!Files.exists(file)) {
+                settings.forget(file);
+                    }
+        }
+    }
+
+    private void show(Opened opened, FileMark mark) {
+        MPart part = service.createPart(DESCRIPTOR);
+        part.getTransientData().put(Opened.class.getName(), opened);
+        part.getTransientData().put(FileMark.class.getName(), mark);
+        service.showPart(part, PartState.ACTIVATE);
+    }
+
+    @Override
+    public void remember(Path file) {
+        settings.remember(file);
+    }
+
+    @Override
+    public void readAgain(JobSession job) {
+        parts().stream()
+                .filter(part -> part.getObject() instanceof JobPart each && each.session() == job)
+                .findFirst()
+                .ifPresent(part -> {
+                    part.setDirty(false);
+                    service.hidePart(part, true);
+                    open(job.file());
+                });
+    }
+
+    /** Opens the demonstration job; a copy of the reader's own is made by saving under another name. */
+    public void openDemo() {
+        demo.job()
+                .ifPresentOrElse(
+                        this::open,
+                        () -> MessageDialog.openInformation(
+                                shell, words.get("application"), words.get("demo.none")));
+    }
+
+    /**
+     * Makes an empty job, and opens it.
+     *
+     * @param file where it is to be
+     * @param catalogue the heaters on offer
+     */
+    public void create(Path file, Path catalogue) {
+        try {
+            NewJob.write(file, catalogue);
+            settings.catalogue(catalogue);
+            open(file);
+        } catch (RuntimeException refused) {
+            complain("new.refused", file, refused);
+        }
+    }
+
+    /** The catalogue that was chosen last, else the demonstration's. */
+    public Optional<Path> lastCatalogue() {
+        return settings.catalogue().or(demo::catalogue);
+    }
+
+    /** All parts that show a job. */
+    public List<MPart> parts() {
+        Collection<MPart> all = service.getParts();
+        return all.stream().filter(part -> part.getObject() instanceof JobPart).toList();
+    }
+
+    private void complain(String key, Path file, RuntimeException refused) {
+        MessageDialog.openError(
+                shell,
+                words.get("application"),
+                words.format(key, java.util.Map.of("file", file, "reason", String.valueOf(refused.getMessage()))));
+    }
+}
