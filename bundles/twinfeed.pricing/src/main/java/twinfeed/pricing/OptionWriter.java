@@ -62,6 +62,7 @@ final class OptionWriter {
 
     QuoteOption write(OptionAssessment option, Asks asks) {
         QuoteOption written = QuoteFactory.eINSTANCE.createQuoteOption();
+        written.setName(OptionChoice.name(option));
         written.setHeaterId(option.getHeaterId());
         written.setTitle(title(option));
         if (option.isSetVerdict()) {

@@ -16,11 +16,19 @@ final class BookRules {
     private final String file;
     private final PriceBook book;
     private final List<Integer> rows;
+    private final Set<Integer> faulty;
 
-    BookRules(String file, PriceBook book, List<Integer> rows) {
+    /**
+     * Rules of a book.
+     *
+     * @param rows the row of each item
+     * @param faulty rows that are refused already: what follows from their faults is not told as well
+     */
+    BookRules(String file, PriceBook book, List<Integer> rows, Set<Integer> faulty) {
         this.file = file;
         this.book = book;
         this.rows = rows;
+        this.faulty = faulty;
     }
 
     List<RowRemark> refusals() {
@@ -34,6 +42,9 @@ final class BookRules {
         unrated(labour, 0, "labour-tax-class", rated, refused);
         for (int i = 0; i < rows.size(); i++) {
             PriceItem item = book.getItems().get(i);
+            if (faulty.contains(rows.get(i))) {
+                continue;
+            }
             unrated(item.getTaxClass(), rows.get(i), BookColumn.TAX_CLASS.key(), rated, refused);
             if (costWithoutRule(item) && book.getMarkup() == null) {
                 refused.add(new RowRemark(file, rows.get(i), BookColumn.PRICE.key(), "noRule", List.of()));

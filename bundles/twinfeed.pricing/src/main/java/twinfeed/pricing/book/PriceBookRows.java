@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
@@ -135,18 +137,16 @@ public final class PriceBookRows {
             cells.refuse(0, "", "noHeader", columnNames());
         }
         head.finish();
-        BookRules rules = new BookRules(name, book, itemRows);
+        Set<Integer> faulty = refused.stream().map(RowRemark::row).collect(Collectors.toSet());
+        BookRules rules = new BookRules(name, book, itemRows, faulty);
         if (columns != null && columns.contains(BookColumn.CODE)) {
             refused.addAll(rules.refusals());
         }
-        List<String> added = book.getItems().stream()
-                .filter(item -> !refusedRow(itemRows.get(book.getItems().indexOf(item))))
-                .map(PriceItem::getCode)
+        Set<Integer> refusedRows = refused.stream().map(RowRemark::row).collect(Collectors.toSet());
+        List<String> added = IntStream.range(0, itemRows.size())
+                .filter(i -> !refusedRows.contains(itemRows.get(i)))
+                .mapToObj(i -> book.getItems().get(i).getCode())
                 .toList();
         return new ImportReport(name, refused.isEmpty() ? book : null, added, refused, rules.notices());
-    }
-
-    private boolean refusedRow(int row) {
-        return refused.stream().anyMatch(one -> one.row() == row);
     }
 }

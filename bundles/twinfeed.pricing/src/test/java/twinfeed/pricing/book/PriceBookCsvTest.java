@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.pricebook.PriceItem;
+import twinfeed.pricing.DemoBook;
+
+class PriceBookCsvTest {
+    static final String HEAD =
+            """
+            # title: Small book
+            # currency: GBP
+            # date: 2026-09-01
+            # labour-rate: 50.00
+            # valid-days: 30
+            # tax-rate: standard,0.20,2011-01-04,,VAT 20 %
+            code,description,unit,cost,price,markup,margin,tax-class,supplier,date,minutes,whole-length,waste,lead-days
+            """;
+
+    static ImportReport read(String text) throws IOException {
+        return PriceBookCsv.read(new StringReader(text), "book.csv");
+    }
+
+    private static PriceItem only(String row) throws IOException {
+        return read(HEAD + row).bookOrThrow().getItems().get(0);
+    }
+
+    @Test
+    void readsTheDemonstrationBook() throws IOException {
+        ImportReport report = PriceBookCsv.read(DemoBook.file());
+        PriceBook book = report.bookOrThrow();
+        assertEquals("Demonstration prices (invented)", book.getTitle());
+        assertEquals("GBP", book.getCurrency());
+        assertEquals(LocalDate.of(2026, 9, 1), book.getDate());
+        assertEquals(new BigDecimal("54.00"), book.getLabourRate());
+        assertEquals(new BigDecimal("29.50"), book.getLabourCost());
+        assertEquals(60, book.getMinimumMinutes());
+        assertEquals(30, book.getValidDays());
+        assertEquals(0.05, book.getContingency().si(), 1e-12);
+        assertEquals(4, book.getTaxRates().size());
+        assertEquals(2, book.getPayments().size());
+        assertEquals(book.getItems().size(), report.added().size());
+        assertTrue(book.getNote().contains("Invented"));
+        assertEquals(
+                List.of("service-pipe", "operator-fuse"),
+                report.notices().stream()
+                        .filter(notice -> notice.key().equals("onEnquiry"))
+                        .map(notice -> notice.arguments().get(0))
+                        .toList());
+    }
+
+    /** Codes that remedies ask for: the calculators and the price book have to agree on them. */
+    @ParameterizedTest
+    @CsvSource({
+        "cable-6,m",
+        "cable-10,m",
+        "cable-16,m",
+        "breaker-32,each",
+        "breaker-40,each",
+        "breaker-45,each",
+        "breaker-50,each",
+        "rcbo-32,each",
+        "rcbo-40,each",
+        "rcbo-45,each",
+        "rcbo-50,each",
+        "rcbo-60,each",
+        "isolator-45,each",
+        "isolator-50,each",
+        "full-bore-valve,each",
+        "pipe-15,m",
+        "pipe-22,m",
+        "pipe-fittings,each",
+        "strainer-clean,each",
+        "own-branch,each",
+        "pressure-reducing-valve,each",
+        "service-pipe,each",
+        "break-tank-pump,each",
+        "check-valve,each",
+        "tails-25,each",
+        "bonding-10,each",
+        "earthing-16,each",
+        "extra-way,each",
+        "consumer-unit,each",
+        "priority-unit,each",
+        "operator-fuse,each",
+        "lift-out-of-insulation,m",
+        "clip-cable,m",
+        "making-good,each",
+        "electrode,each",
+        "task-replace-unit,each",
+        "task-run-cable,m",
+        "task-change-device,each",
+        "task-change-isolator,each",
+        "task-pipework,each",
+        "task-test-certify,visit",
+        "task-isolate,visit",
+        "travel,visit",
+        "disposal,each",
+        "notification,visit",
+        "certificate,visit"
+    })
+    void demonstrationBookHasWhatRemediesAskFor(String code, String unit) {
+        PriceItem item = DemoBook.read().getItems().stream()
+                .filter(one -> one.getCode().equals(code))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(unit, item.getUnit());
+    }
+
+    @Test
+    void readsQuotedCellsOverSeveralLines() throws IOException {
+        PriceItem item = only("a,\"Valve, \"\"full\"\"\nbore\",each,,1.50,,,standard,,,,,,\n");
+        assertEquals("Valve, \"full\"\nbore", item.getDescription());
+    }
+
+    @Test
+    void leavesAbsentValuesUnset() throws IOException {
+        PriceItem item = only("a,A,each,,0,,,standard,,,,,,\n");
+        assertEquals(BigDecimal.ZERO, item.getPrice());
+        assertNull(item.getCost());
+        assertNull(item.getMinutes());
+        assertNull(item.getDate());
+        assertNull(item.getSupplier());
+        assertNull(item.getLeadDays());
+        assertNull(item.getWaste());
+    }
+
+    @Test
+    void takesColumnsInAnyOrderAndShortRows() throws IOException {
+        String head = HEAD.substring(0, HEAD.indexOf("code,"));
+        ImportReport report = read(head + "Price,Tax class,unit,CODE,description\n2.50,standard,each,a,A\n");
+        assertEquals(
+                new BigDecimal("2.50"), report.bookOrThrow().getItems().get(0).getPrice());
+    }
+
+    @Test
+    void toleratesAByteOrderMarkAndWindowsLines(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("mark.csv");
+        String text = "\ufeff" + (HEAD + "a,Überlauf,each,,1.00,,,standard,,,,,,\n").replace("\n", "\r\n");
+        Files.writeString(file, text);
+        assertEquals(
+                "Überlauf",
+                PriceBookCsv.read(file).bookOrThrow().getItems().get(0).getDescription());
+    }
+
+    @Test
+    void takesHeadLinesThatASpreadsheetSpreadOverCells() throws IOException {
+        String spread = HEAD.replace("# title: Small book", "# title: Small book,,,,,,,")
+                .replace("# labour-rate: 50.00", "# labour-rate:,50.00,,,,,");
+        PriceBook book = read(spread + "a,A,each,,1.00,,,standard,,,,,,\n").bookOrThrow();
+        assertEquals("Small book", book.getTitle());
+        assertEquals(new BigDecimal("50.00"), book.getLabourRate());
+    }
+
+    @Test
+    void takesPaymentsTermsAndExclusions() throws IOException {
+        String more =
+                "# payment: on acceptance,0.3\n# payment: on completion,70 %\n# term: Keys at the office, please\n"
+                        + "\"# exclusion: Scaffolding, parking\"\n## currency: a remark\n# just a remark\n";
+        PriceBook book = read(more + HEAD + "a,A,each,,1.00,,,standard,,,,,,\n").bookOrThrow();
+        assertEquals("on acceptance", book.getPayments().get(0).getTitle());
+        assertEquals(List.of("Keys at the office, please"), book.getTerms());
+        assertEquals(List.of("Scaffolding, parking"), book.getExclusions());
+    }
+
+    @Test
+    void countsRowsAsTheFileShowsThem() throws IOException {
+        String rows = "a,\"two\nlines\",each,,1.00,,,standard,,,,,,\n\nb,B,each,,-1,,,standard,,,,,,\n";
+        RowRemark refused = read(HEAD + rows).refused().get(0);
+        // Seven rows of head, two of a, one blank.
+        assertEquals(11, refused.row());
+        assertEquals(
+                "book.csv, row 11, price: -1 is negative; write 0 or more; a discount is given in the quote",
+                refused.message());
+    }
+
+    @Test
+    void refusesTheWholeBookForOneRowAndListsEveryFault() throws IOException {
+        String rows = "a,A,each,,1.00,,,standard,,,,,,\nb,,each,,x,,,odd,,,,,,\nA,A,each,,1.00,,,standard,,,,,,\n";
+        ImportReport report = read(HEAD + rows);
+        assertTrue(report.book().isEmpty());
+        assertEquals(List.of("a"), report.added());
+        assertEquals(
+                List.of("8: blank", "8: notANumber", "8: notOneOf", "9: codeTwice"),
+                report.refused().stream()
+                        .map(one -> (one.row() - 1) + ": " + one.key())
+                        .sorted()
+                        .toList());
+        PriceBookException thrown = assertThrows(PriceBookException.class, report::bookOrThrow);
+        assertTrue(thrown.getMessage().contains("book.csv, row 10, code: the code A stands in row 8 already"));
+        assertEquals(4, thrown.report().refused().size());
+    }
+
+    @Test
+    void refusesWhatIsNotUtf8WithItsRow(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("latin.csv");
+        Files.write(
+                file, (HEAD + "a,\u00dcberlauf,each,,1.00,,,standard,,,,,,\n").getBytes(StandardCharsets.ISO_8859_1));
+        RowRemark refused = PriceBookCsv.read(file).refused().get(0);
+        assertEquals("notUtf8", refused.key());
+        assertEquals(8, refused.row());
+        assertEquals("latin.csv", refused.file());
+    }
+
+    @Test
+    void refusesAQuoteThatDoesNotClose() throws IOException {
+        RowRemark refused =
+                read(HEAD + "a,\"A,each,,1.00,,,standard,,,,,,\n").refused().get(0);
+        assertEquals("brokenQuotes", refused.key());
+        assertEquals(8, refused.row());
+        assertEquals(
+                "brokenQuotes",
+                read(HEAD + "a,\"A\"x,each,,1,,,standard\n").refused().get(0).key());
+    }
+
+    @Test
+    void leavesAFileThatIsNotThereToTheCaller(@TempDir Path folder) {
+        assertThrows(NoSuchFileException.class, () -> PriceBookCsv.read(folder.resolve("none.csv")));
+    }
+
+    @Test
+    void writesWhatItReads() throws IOException {
+        PriceBook book = DemoBook.read();
+        book.getTerms().add("A term, with \"quotes\"");
+        book.getItems().get(0).setDescription("Two\nlines, \"quoted\"");
+        PriceBook again = read(PriceBookText.of(book)).bookOrThrow();
+        assertTrue(BookComparison.compare(book, again).same(), () -> BookComparison.compare(book, again)
+                .toString());
+        assertFalse(BookComparison.compare(DemoBook.read(), again).same());
+    }
+
+    @Test
+    void comparesTwoBooks() {
+        PriceBook before = DemoBook.read();
+        PriceBook after = DemoBook.read();
+        after.getItems().get(0).setPrice(new BigDecimal("127.00"));
+        after.getItems().get(1).setCode("h86");
+        after.setLabourRate(new BigDecimal("55.00"));
+        after.getTaxRates().remove(1);
+        BookComparison comparison = BookComparison.compare(before, after);
+        assertEquals(List.of("h86"), comparison.added());
+        assertEquals(List.of("h85"), comparison.removed());
+        assertEquals(
+                List.of("labourRate 54.00 55.00", "price 126.00 127.00"),
+                comparison.changed().stream()
+                        .filter(change -> !change.field().equals("taxRates"))
+                        .map(change -> change.field() + " " + change.before() + " " + change.after())
+                        .toList());
+        assertEquals(3, comparison.changed().size());
+        assertEquals("h75", comparison.changed().get(2).code());
+    }
+
+    @Test
+    void saysItInAnotherLanguageOrElseInEnglish() throws IOException {
+        RowRemark refused =
+                read(HEAD + "a,A,each,,-1,,,standard,,,,,,\n").refused().get(0);
+        assertEquals(refused.message(), refused.message(Locale.JAPANESE));
+    }
+}
