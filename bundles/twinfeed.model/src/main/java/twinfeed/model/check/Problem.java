@@ -32,9 +32,9 @@ public record Problem(
         return new InputProblem(file, 0, path, reading, wrong, right);
     }
 
-    /** All of it in one line. */
+    /** All of it in one line: {@code error: survey.unit.age "-1": this cannot be; ...}. */
     @Override
     public String toString() {
-        return in(severity.name().toLowerCase(Locale.ROOT)).toString();
+        return severity.name().toLowerCase(Locale.ROOT) + ": " + in("");
     }
 }

@@ -48,8 +48,9 @@ public final class AtomicFile {
             fill(fresh, content);
             keepRights(target, fresh);
             move(fresh, target);
-        } finally {
-            Files.deleteIfExists(fresh);
+        } catch (IOException | RuntimeException failed) {
+            Files.deleteIfExists(fresh); // not after a move: by then the name may be another writer's
+            throw failed;
         }
         forceFolder(target);
     }

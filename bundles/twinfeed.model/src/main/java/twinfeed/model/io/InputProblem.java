@@ -4,7 +4,7 @@ package twinfeed.model.io;
 /**
  * One thing that is wrong with a file.
  *
- * @param file name of the file as it was given
+ * @param file name of the file as it was given; empty if it is clear which
  * @param line its line, from 1; 0 if no line is to blame
  * @param element where in it, for example {@code survey.water.test.runningPressure}; empty for the file as a whole
  * @param reading what is written there; empty if that tells nothing
@@ -22,17 +22,18 @@ public record InputProblem(String file, int line, String element, String reading
     /** All of it in one line: {@code alder-beck.job, line 12, survey.water.test.flow "12": "12" has no unit; ...}. */
     @Override
     public String toString() {
-        StringBuilder out = new StringBuilder(file);
-        if (line > 0) {
-            out.append(", line ").append(line);
-        }
-        if (!element.isEmpty()) {
-            out.append(", ").append(element);
-        }
+        StringBuilder out = new StringBuilder();
+        append(out, file);
+        append(out, line > 0 ? "line " + line : "");
+        append(out, element);
         if (!reading.isEmpty()) {
             out.append(" \"").append(shortened()).append('"');
         }
         return oneLine(out.append(": ").append(wrong).append("; ").append(right));
+    }
+
+    private static void append(StringBuilder out, String part) {
+        out.append(out.isEmpty() || part.isEmpty() ? "" : ", ").append(part);
     }
 
     private String shortened() {

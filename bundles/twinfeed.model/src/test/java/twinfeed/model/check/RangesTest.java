@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.model.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import twinfeed.model.catalogue.CataloguePackage;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.model.text.ModelDocs;
+import twinfeed.units.Quantity;
+
+/** The table knows every number of a survey and a catalogue, and agrees with what the model's documentation says of them. */
+class RangesTest {
+    private static final Pattern ABOVE_ZERO = Pattern.compile("more than 0\\b");
+    private static final Pattern FROM_ZERO = Pattern.compile("\\b0 or more\\b");
+    private static final Pattern SIGNED = Pattern.compile("may be negative");
+
+    static Stream<EAttribute> numbers() {
+        return Stream.of(SurveyPackage.eINSTANCE, CataloguePackage.eINSTANCE)
+                .flatMap(pack -> pack.getEClassifiers().stream())
+                .filter(EClass.class::isInstance)
+                .flatMap(type -> ((EClass) type).getEAttributes().stream())
+                .filter(attribute -> isNumber(attribute.getEAttributeType().getInstanceClass()));
+    }
+
+    private static boolean isNumber(Class<?> type) {
+        return Quantity.class.isAssignableFrom(type) || type == Integer.class;
+    }
+
+    @Test
+    void numbersAreSeen() {
+        assertTrue(numbers().count() > 60, "numbers seen: " + numbers().count());
+    }
+
+    @ParameterizedTest
+    @MethodSource("numbers")
+    void everyNumberHasItsRange(EAttribute number) {
+        Ranges.Entry entry = Ranges.table().of(number);
+        assertNotNull(entry, number.getEContainingClass().getName() + "." + number.getName());
+        assertTrue(entry.usual().least() >= entry.possible().least(), number.getName());
+        assertTrue(entry.usual().most() <= entry.possible().most(), number.getName());
+        assertTrue(entry.usual().least() < entry.usual().most(), number.getName());
+        assertFalse(entry.possible().words().isBlank());
+    }
+
+    @ParameterizedTest
+    @MethodSource("numbers")
+    void rangeAgreesWithTheDocumentation(EAttribute number) {
+        String documentation = ModelDocs.of(number);
+        Range possible = Ranges.table().of(number).possible();
+        if (ABOVE_ZERO.matcher(documentation).find()) {
+            assertEquals(List.of(0.0, true), List.of(possible.least(), possible.open()), documentation);
+        }
+        if (FROM_ZERO.matcher(documentation).find()) {
+            assertEquals(List.of(0.0, false), List.of(possible.least(), possible.open()), documentation);
+        }
+        if (SIGNED.matcher(documentation).find()) {
+            assertTrue(possible.least() < 0, documentation);
+        }
+    }
+
+    @Test
+    void ends() {
+        Range open = new Range(0, true, 10, "");
+        assertFalse(open.contains(0));
+        assertTrue(open.contains(Double.MIN_VALUE) && open.contains(10));
+        assertFalse(open.contains(10.000001) || open.contains(Double.NaN));
+        assertTrue(new Range(0, false, 10, "").contains(0));
+        assertFalse(new Range(0, false, 10, "").contains(-0.001));
+    }
+}
