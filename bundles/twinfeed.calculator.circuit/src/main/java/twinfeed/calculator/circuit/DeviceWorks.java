@@ -29,6 +29,9 @@ final class DeviceWorks {
 
     private static final String TYPE = "A";
 
+    /** Main switch of a new consumer unit, A (common practice). */
+    private static final double NEW_SWITCH_A = 100;
+
     private final CircuitSurvey survey;
     private final DeviceKind usual;
 
@@ -157,7 +160,12 @@ final class DeviceWorks {
                 items,
                 false,
                 0,
-                copy -> replace(copy, rules, kind, ratingA, combined));
+                copy -> {
+                    replace(copy, rules, kind, ratingA, combined);
+                    if (board) {
+                        SurveyEdit.feed(copy).setMainSwitch(Current.ofSi(NEW_SWITCH_A));
+                    }
+                });
     }
 
     private static void replace(Survey copy, RuleSet rules, DeviceKind kind, double ratingA, boolean combined) {

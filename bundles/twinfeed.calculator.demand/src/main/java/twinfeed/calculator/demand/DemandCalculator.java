@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.demand;
+
+import java.util.List;
+import org.osgi.service.component.annotations.Component;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+
+/**
+ * Judges what a house draws at once with a heater in place of the present one, with the diversity of the rule set.
+ *
+ * <p>A load whose current is not known makes the answer "cannot tell": a sum that leaves something out would be too good.
+ */
+@Component(service = Calculator.class)
+public final class DemandCalculator implements Calculator {
+    private static final Statement STATEMENT = new Statement(
+            "demand",
+            "0.1.0",
+            new Texts(DemandCalculator.class, "Demand"),
+            List.of(),
+            List.of(ExchangeKey.DESIGN_CURRENT),
+            DemandChecks.ALL,
+            List.of(),
+            List.of(MaximumDemand.FORMULA));
+
+    @Override
+    public Statement statement() {
+        return STATEMENT;
+    }
+
+    @Override
+    public Assessor prepare(Context context) {
+        return new DemandAssessor(context);
+    }
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.demand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.Load;
+import twinfeed.units.Area;
+import twinfeed.units.Current;
+
+/** Works against too high a demand. */
+final class DemandWorks {
+    /** Service fuses of houses, A (common practice). */
+    private static final List<Double> FUSES = List.of(60.0, 80.0, 100.0);
+
+    /** Main switch of a new consumer unit, A (common practice). */
+    private static final double NEW_SWITCH_A = 100;
+
+    /** Days until an operator has looked at an enquiry (common practice, our judgement). */
+    private static final int OPERATOR_DAYS = 28;
+
+    private static final double NEW_TAILS_MM2 = 25;
+
+    private DemandWorks() {}
+
+    /** A larger service fuse that carries a demand, A, and the tails that it asks for. */
+    static List<Remedy> largerFuse(RuleSet rules, ElectricalFeed feed, double demandA) {
+        List<Remedy> works = new ArrayList<>();
+        double presentA = feed.getServiceFuse().si();
+        FUSES.stream()
+                .filter(fuseA -> fuseA > presentA && fuseA >= demandA)
+                .findFirst()
+                .ifPresent(fuseA -> {
+                    works.add(fuse(fuseA));
+                    tails(rules, feed, fuseA, works);
+                });
+        return works;
+    }
+
+    private static Remedy fuse(double fuseA) {
+        return new Remedy(
+                "operator-fuse-" + (int) fuseA,
+                "operator-fuse",
+                Map.of("rating", fuseA),
+                List.of(Remedy.Item.of("operator-fuse", 1)),
+                true,
+                OPERATOR_DAYS,
+                copy -> {
+                    copy.getElectricity().setServiceFuse(Current.ofSi(fuseA));
+                    copy.getElectricity().setServiceFuseConfirmed(true);
+                });
+    }
+
+    private static void tails(RuleSet rules, ElectricalFeed feed, double fuseA, List<Remedy> works) {
+        OptionalDouble neededMm2 = rules.earthing().tailsMm2(fuseA);
+        Area present = feed.getTails();
+        if (present != null
+                && neededMm2.isPresent()
+                && present.si() * 1e6 < neededMm2.getAsDouble() - 1e-6
+                && neededMm2.getAsDouble() <= NEW_TAILS_MM2) {
+            works.add(new Remedy(
+                    "tails-25",
+                    "tails",
+                    Map.of("size", "25"),
+                    List.of(Remedy.Item.of("tails-25", 1)),
+                    false,
+                    0,
+                    copy -> copy.getElectricity().setTails(Area.valueOf("25 mm²"))));
+        }
+    }
+
+    /**
+     * A unit that lets only one of two showers run: the new one, or the strongest of the others. Behind it only the larger of
+     * the two counts, so the other adds what it draws more than the new one.
+     *
+     * @param place where the other stands among the loads of the survey
+     * @param otherA its current, A
+     * @param showerA current of the new one, A
+     */
+    static Remedy priority(int place, double otherA, double showerA) {
+        return new Remedy(
+                "priority-unit",
+                "priority-unit",
+                Map.of(),
+                List.of(Remedy.Item.of("priority-unit", 1)),
+                false,
+                0,
+                copy -> {
+                    Load other = copy.getElectricity().getLoads().get(place);
+                    other.setPower(null);
+                    other.setCurrent(Current.ofSi(Math.max(0, otherA - showerA)));
+                });
+    }
+
+    /** A consumer unit with a larger main switch. */
+    static List<Remedy> largerSwitch(double presentA, double demandA) {
+        if (presentA >= NEW_SWITCH_A || demandA > NEW_SWITCH_A) {
+            return List.of();
+        }
+        return List.of(new Remedy(
+                "consumer-unit",
+                "consumer-unit",
+                Map.of("rating", NEW_SWITCH_A),
+                List.of(Remedy.Item.of("consumer-unit", 1), Remedy.Item.of("notification", 1)),
+                false,
+                0,
+                copy -> copy.getElectricity().setMainSwitch(Current.ofSi(NEW_SWITCH_A))));
+    }
+}
