@@ -105,6 +105,24 @@ public final class Office {
         return judge(opened, heater == null ? candidates.all() : candidates.only(heater), costs(book, opened), locale);
     }
 
+    /**
+     * Assesses a job as the house is, neither counting tolerances nor looking for work: quick, for a first look while
+     * {@link #judge} is under way. Verdicts may still change.
+     *
+     * @param opened the job
+     * @param locale language of the texts
+     */
+    public Judged glance(Opened opened, Locale locale) {
+        List<Candidate> candidates = new Candidates(opened).all();
+        Assessed assessed = runner.assess(withPresentHeater(opened.job().getSurvey(), candidates), candidates);
+        List<WorkPlan> plans = assessed.options().stream()
+                .map(option -> new WorkPlan(
+                        List.of(), option, option, option.verdict(), List.of(), WorkCost.BY_COUNT.of(List.of()), false))
+                .toList();
+        return new Judged(
+                opened, assessed, plans, new AssessmentRecord(runner, locale).record(assessed, plans, VERSION));
+    }
+
     private static WorkCost.Source costs(@Nullable PriceBook book, Opened opened) {
         return book == null
                 ? WorkCost.BY_COUNT
