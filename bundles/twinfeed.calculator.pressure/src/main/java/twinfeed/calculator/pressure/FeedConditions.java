@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Grid;
+import twinfeed.engineering.Outlet;
 
 /** The feed under every intake of the grid; each is worked out when it is first asked for. Used by one thread at a time. */
 final class FeedConditions {
     private final Feed feed;
     private final Grid grid;
     private final @Nullable Hydraulics[] byIntake;
+    private final Map<Outlet, double[]> availableByUnit = new HashMap<>();
     private final int warmest;
     private final int coldest;
 
@@ -38,6 +43,25 @@ final class FeedConditions {
     /** An intake temperature, degC. */
     double intakeC(int intake) {
         return grid.intakes().get(intake).temperatureC();
+    }
+
+    /**
+     * Largest flow, m3/s, through a unit that is an outlet, with the first taps open. Many heaters share the same need, so what
+     * was found is kept.
+     */
+    double available(Outlet unit, int intake, int open) {
+        double[] known = availableByUnit.computeIfAbsent(unit, this::unknown);
+        int at = intake * grid.drawOffs().size() + open;
+        if (known[at] < 0) {
+            known[at] = at(intake).flowThrough(unit, open);
+        }
+        return known[at];
+    }
+
+    private double[] unknown(Outlet unit) {
+        double[] flows = new double[byIntake.length * grid.drawOffs().size()];
+        Arrays.fill(flows, -1);
+        return flows;
     }
 
     /** The feed at an intake. */
@@ -73,9 +97,12 @@ final class FeedConditions {
         return grid.voltageCount() - 1;
     }
 
-    /** A condition of the grid. */
+    /** A condition of the grid; the voltage does not matter where the feed limits the flow. */
     Condition condition(FlowPoint point) {
-        return grid.condition(point.intake(), point.voltage(), point.open());
+        return Condition.of(
+                grid.intakes().get(point.intake()),
+                point.limited() ? null : Double.valueOf(grid.voltage(point.voltage())),
+                grid.drawOffs().get(point.open()));
     }
 
     /** An intake with all taps shut, whatever the voltage. */

@@ -33,7 +33,7 @@ final class FeedWorking {
     static void addWater(Working.Builder lines, double intakeC) {
         lines.input("T", "intake", intakeC, "°C", "")
                 .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER)
-                .step("nu", "viscosity", Water.kinematicViscosityExpression("T"), "m²/s", WATER);
+                .step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
     }
 
     /** A fluid that is not water at a known temperature. */
@@ -67,6 +67,11 @@ final class FeedWorking {
                 .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "")
                 .input("K" + ending, "fittings", pipe.k(), "", "")
                 .input("z" + ending, "rise", pipe.riseM(), "m", "");
+    }
+
+    /** Velocity of a flow, L/min, in a pipe. */
+    static String velocity(String flow, String ending) {
+        return flow + " / 60000 / (" + PI + " * (D" + ending + " / 1000)^2 / 4)";
     }
 
     /** Height of a pipe as a pressure, bar. */
@@ -113,7 +118,7 @@ final class FeedWorking {
         double value = START;
         for (int step = 1; step < 20; step++) {
             String to = "x" + ending + "_" + step;
-            lines.step(to, "colebrookStep", newton(from, ending), "", COLEBROOK);
+            lines.step(to, "colebrookStep", newton(from, "a" + ending, "b" + ending), "", COLEBROOK);
             double change = Math.abs(lines.value(to) - value);
             value = lines.value(to);
             from = to;
@@ -121,18 +126,24 @@ final class FeedWorking {
                 break;
             }
         }
-        lines.step("x" + ending, "colebrookRoot", newton(from, ending), "", COLEBROOK)
-                .step("res" + ending, "colebrookResidual", residual("x" + ending, ending), "", COLEBROOK);
+        lines.step("x" + ending, "colebrookRoot", newton(from, "a" + ending, "b" + ending), "", COLEBROOK)
+                .step(
+                        "res" + ending,
+                        "colebrookResidual",
+                        residual("x" + ending, "a" + ending, "b" + ending),
+                        "",
+                        COLEBROOK);
     }
 
-    /** What is left of the equation at a value of x. */
-    static String residual(String x, String ending) {
-        return x + " + 2 * ln(a" + ending + " + b" + ending + " * " + x + ") / ln(10)";
+    /** What is left of the equation at a value of x, with the symbols of its two terms. */
+    private static String residual(String x, String a, String b) {
+        return x + " + 2 * ln(" + a + " + " + b + " * " + x + ") / ln(10)";
     }
 
-    private static String newton(String x, String ending) {
-        String sum = "(a" + ending + " + b" + ending + " * " + x + ")";
-        return x + " - (" + residual(x, ending) + ") / (1 + 2 / ln(10) * b" + ending + " / " + sum + ")";
+    /** Newton's step for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0. */
+    static String newton(String x, String a, String b) {
+        return x + " - (" + residual(x, a, b) + ") / (1 + 2 / ln(10) * " + b + " / (" + a + " + " + b + " * " + x
+                + "))";
     }
 
     /** Pressure at the inlet, bar, as {@code p_in}, for a flow {@code Q} that is among the lines, all taps shut. */

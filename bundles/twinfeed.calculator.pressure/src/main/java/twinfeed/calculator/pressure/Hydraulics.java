@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.engineering.Fluid;
 import twinfeed.engineering.LossShares;
 import twinfeed.engineering.Network;
-import twinfeed.engineering.NetworkState;
 import twinfeed.engineering.Outlet;
 import twinfeed.engineering.PipeRun;
 import twinfeed.engineering.Solution;
@@ -82,7 +82,7 @@ final class Hydraulics {
      */
     Solution drawOffAt(double flowM3PerS, double inletPa) {
         int tee = feed.shared(1);
-        return Network.of(feed.curve(), feed.upTo(tee), feed.from(tee), java.util.List.of(), fluid)
+        return Network.of(feed.curve(), feed.upTo(tee), feed.from(tee), List.of(), fluid)
                 .drawOffAt(flowM3PerS, inletPa);
     }
 
@@ -107,26 +107,19 @@ final class Hydraulics {
         public double flowThrough(Outlet unit) {
             return network.atOutlet(unit, 0).unitFlowM3PerS();
         }
+    }
 
-        @Override
-        public double totalAt(double flowM3PerS) {
-            NetworkState state = network.atUnitFlow(flowM3PerS, 0);
-            return state.totalFlowM3PerS();
-        }
-
-        @Override
-        public double totalThrough(Outlet unit) {
-            return network.atOutlet(unit, 0).totalFlowM3PerS();
-        }
+    /**
+     * Flows of open taps, m3/s, while the unit takes a flow, m3/s.
+     *
+     * @param open the open taps in the order of their tees
+     */
+    double[] tapFlows(double flowM3PerS, List<TapPoint> open) {
+        return open.isEmpty() ? new double[0] : new SeveralTees(feed, open.size(), fluid).tapFlows(flowM3PerS);
     }
 
     /** Flow from the gauge, m3/s, while the unit takes a flow, m3/s, with the first taps open. */
     double totalAt(double flowM3PerS, int open) {
-        return open == 0 ? flowM3PerS : network(open).totalAt(flowM3PerS);
-    }
-
-    /** Flow from the gauge, m3/s, with a unit that is an outlet and the first taps open. */
-    double totalThrough(Outlet unit, int open) {
-        return network(open).totalThrough(unit);
+        return open == 0 ? flowM3PerS : new SeveralTees(feed, open, fluid).totalAt(flowM3PerS);
     }
 }

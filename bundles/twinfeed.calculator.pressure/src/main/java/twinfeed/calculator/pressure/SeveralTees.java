@@ -8,17 +8,13 @@ import twinfeed.engineering.Fluid;
 import twinfeed.engineering.Outlet;
 import twinfeed.engineering.PipeRun;
 import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.Roots;
 
 /**
- * Open taps at different tees. One search over the flow from the gauge: the pressures fall along the run, each tap takes what
- * the pressure at its tee gives, and what is left has to be what the unit takes. More from the gauge means less pressure and so
- * less at the taps, so there is exactly one answer.
+ * Open taps at different tees. One bracketed search over the flow from the gauge: the pressures fall along the run, each tap
+ * takes what the pressure at its tee gives, and what is left has to be what the unit takes. More from the gauge means less
+ * pressure and so less at the taps, so there is exactly one answer.
  */
 final class SeveralTees implements TapNetwork {
-    /** Flows are of the order of 1e-4 m3/s. */
-    private static final double TOLERANCE_M3_PER_S = 1e-16;
-
     private static final double ANY_BORE_M = 0.01;
 
     private final Feed feed;
@@ -26,6 +22,7 @@ final class SeveralTees implements TapNetwork {
     private final List<Branching> branchings = new ArrayList<>();
     private final PipeRun toUnit;
     private final int lastTee;
+    private final double usualDrawM3PerS;
 
     /** Pipes up to a tee, and the tap that leaves there with its outlet as one more fitting. */
     private record Branching(PipeRun before, PipeRun tap) {}
@@ -34,6 +31,7 @@ final class SeveralTees implements TapNetwork {
         this.feed = feed;
         this.fluid = fluid;
         List<TapPoint> taps = new ArrayList<>(feed.taps().subList(0, open));
+        this.usualDrawM3PerS = taps.stream().mapToDouble(TapPoint::flowM3PerS).sum();
         taps.sort(Comparator.comparingInt(TapPoint::tee));
         int at = 0;
         for (TapPoint tap : taps) {
@@ -68,35 +66,46 @@ final class SeveralTees implements TapNetwork {
         return new Left(left, pressurePa);
     }
 
-    @Override
-    public double totalAt(double flowM3PerS) {
-        double most = 2 * flowM3PerS - march(flowM3PerS).flowM3PerS();
-        return Roots.bracketed(total -> march(total).flowM3PerS() - flowM3PerS, flowM3PerS, most, TOLERANCE_M3_PER_S)
-                .orElse(flowM3PerS);
+    /** Flow from the gauge, m3/s, while the unit takes a flow, m3/s. */
+    double totalAt(double flowM3PerS) {
+        return solveFixed(flowM3PerS).x();
+    }
+
+    private RisingRoot<Left> solveFixed(double flowM3PerS) {
+        return RisingRoot.of(
+                this::march, left -> left.flowM3PerS() - flowM3PerS, flowM3PerS, flowM3PerS + 0.7 * usualDrawM3PerS);
     }
 
     @Override
     public double inletPa(double flowM3PerS) {
-        return march(totalAt(flowM3PerS)).teePa() - toUnit.totalPa(flowM3PerS);
+        return solveFixed(flowM3PerS).state().teePa() - toUnit.totalPa(flowM3PerS);
     }
 
-    @Override
-    public double totalThrough(Outlet unit) {
-        PipeRun unitRun = withOutlet(feed.from(lastTee), unit);
-        return Roots.bracketed(total -> excess(total, unitRun), 0, -excess(0, unitRun), TOLERANCE_M3_PER_S)
-                .orElse(0);
+    /** Flows of the taps, m3/s, in the order of their tees, while the unit takes a flow, m3/s. */
+    double[] tapFlows(double flowM3PerS) {
+        double left = totalAt(flowM3PerS);
+        double pressurePa = feed.curve().pressureAt(left);
+        double[] flows = new double[branchings.size()];
+        for (int i = 0; i < flows.length; i++) {
+            Branching branching = branchings.get(i);
+            pressurePa -= branching.before.totalPa(Math.max(0, left));
+            flows[i] = branching.tap.flowAt(pressurePa - branching.tap.risePa()).value();
+            left -= flows[i];
+        }
+        return flows;
     }
 
-    private double excess(double total, PipeRun unitRun) {
-        Left left = march(total);
-        return left.flowM3PerS()
-                - unitRun.flowAt(left.teePa() - unitRun.risePa()).value();
+    private RisingRoot<Left> solveOutlet(PipeRun unitRun) {
+        return RisingRoot.of(this::march, left -> left.flowM3PerS() - through(unitRun, left), 0, 0.9 * usualDrawM3PerS);
+    }
+
+    private static double through(PipeRun unitRun, Left left) {
+        return unitRun.flowAt(left.teePa() - unitRun.risePa()).value();
     }
 
     @Override
     public double flowThrough(Outlet unit) {
         PipeRun unitRun = withOutlet(feed.from(lastTee), unit);
-        return unitRun.flowAt(march(totalThrough(unit)).teePa() - unitRun.risePa())
-                .value();
+        return through(unitRun, solveOutlet(unitRun).state());
     }
 }

@@ -113,11 +113,15 @@ final class SwitchAnswer implements PressureAnswer {
 
     private static void report(HeaterCase heater, UnitFlows flows, SwitchPoint worst) {
         FlowPoint point = worst.point();
+        double strainer = strainer(heater);
+        Double downstream = heater.unit().downstream();
+        Double handset = handset(heater);
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
                 .compare(worst.switchPa() / FeedWorking.BAR, worst.limitPa() / FeedWorking.BAR)
                 .variant(variant(worst))
                 .condition(flows.feed().condition(point))
                 .argument("flow", point.flowM3PerS() * FeedWorking.L_PER_MIN)
+                .working(() -> SwitchWorking.of(flows, worst, strainer, downstream, handset == null ? 0 : handset))
                 .source(SOURCE);
         finding.add();
     }
@@ -150,6 +154,7 @@ final class SwitchAnswer implements PressureAnswer {
                         data.getActivationFlow().si() * FeedWorking.L_PER_MIN)
                 .variant(smallest.limited() ? "limited" : "")
                 .condition(flows.feed().condition(smallest))
+                .working(() -> PointWorking.flow(flows.feed(), smallest, flows.fullBore()))
                 .source(SOURCE)
                 .add();
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
+import twinfeed.engineering.Outlet;
 import twinfeed.engineering.PressureSwitch;
 import twinfeed.engineering.SwitchMargin;
 import twinfeed.model.catalogue.SwitchPlace;
@@ -10,8 +11,8 @@ import twinfeed.model.catalogue.SwitchPlace;
  *
  * <p>Ahead of the throttle the pressure falls with the flow and with open taps, so the worst is the largest flow at the highest
  * voltage with most taps open. The wished flow grows faster with the intake temperature than the water's thinning lowers its
- * losses, so that is the warmest month, unless the feed limits the flow there: then the smallest available flow governs, and
- * every month is looked at. Behind the throttle the pressure is that of the flow, so the worst is the smallest flow.
+ * losses, so that is the warmest month, unless the feed limits the flow there: then the months in which it does are looked at,
+ * for in all others more than the unit's need is left. Behind the throttle the pressure is that of the flow, so the worst is the smallest flow.
  */
 final class SwitchSearch {
     private final FeedConditions feed;
@@ -30,11 +31,11 @@ final class SwitchSearch {
     SwitchPoint inlet() {
         int open = feed.mostOpen();
         int voltage = feed.highestVoltage();
-        FlowPoint largest = flows.running(flows.largestWished(), voltage, open);
-        SwitchPoint worst = inlet(largest);
-        for (int i = 0; largest.limited() && i < feed.grid().intakes().size(); i++) {
-            if (flows.wished(i, voltage) > 0) {
-                worst = SwitchPoint.worse(worst, inlet(flows.running(i, voltage, open)));
+        SwitchPoint worst = inlet(flows.running(flows.largestWished(), voltage, open));
+        for (int i = 0; worst.point().limited() && i < feed.grid().intakes().size(); i++) {
+            FlowPoint point = flows.running(i, voltage, open);
+            if (point.flowM3PerS() > 0 && point.limited()) {
+                worst = SwitchPoint.worse(worst, inlet(point));
             }
         }
         return worst;
@@ -43,13 +44,21 @@ final class SwitchSearch {
     /** The switch ahead of the throttle in one condition: what it needs to close is more than what keeps it closed. */
     SwitchPoint inlet(FlowPoint point) {
         double flow = point.flowM3PerS();
-        double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
+        double inletPa = inletPa(point);
         return new SwitchPoint(
                 SwitchPlace.INLET_CHAMBER,
                 true,
                 point,
                 SwitchMargin.inletChamberPa(inletPa, strainer, flow),
                 limits.makePa());
+    }
+
+    /** Where the feed limits the flow, its pressure is the unit's need. */
+    private double inletPa(FlowPoint point) {
+        Outlet fullBore = flows.fullBore();
+        return point.limited() && fullBore != null
+                ? fullBore.pressureAt(point.flowM3PerS())
+                : feed.at(point.intake()).inletPa(point.flowM3PerS(), point.open());
     }
 
     /** The worst condition of a switch behind the throttle. */

@@ -10,10 +10,4 @@ interface TapNetwork {
 
     /** Flow, m3/s, through a unit that is an outlet. */
     double flowThrough(Outlet unit);
-
-    /** Flow from the gauge, m3/s, while the unit takes a flow, m3/s. */
-    double totalAt(double flowM3PerS);
-
-    /** Flow from the gauge, m3/s, with a unit that is an outlet. */
-    double totalThrough(Outlet unit);
 }

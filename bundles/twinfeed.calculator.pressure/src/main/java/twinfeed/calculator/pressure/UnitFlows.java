@@ -53,16 +53,14 @@ final class UnitFlows {
 
     /** Largest flow that the feed can drive through the unit, m3/s; unlimited where nothing is known of the unit. */
     double available(int intake, int open) {
-        return fullBore == null ? Double.POSITIVE_INFINITY : feed.at(intake).flowThrough(fullBore, open);
+        return fullBore == null ? Double.POSITIVE_INFINITY : feed.available(fullBore, intake, open);
     }
 
     /** The flow that runs: the wished one, or the available one where that is less. */
     FlowPoint running(int intake, int voltage, int open) {
         double wished = wished(intake, voltage);
-        if (fullBore == null || feed.at(intake).inletPa(wished, open) >= fullBore.pressureAt(wished)) {
-            return new FlowPoint(intake, voltage, open, wished, false);
-        }
-        return new FlowPoint(intake, voltage, open, feed.at(intake).flowThrough(fullBore, open), true);
+        double available = available(intake, open);
+        return new FlowPoint(intake, voltage, open, Math.min(wished, available), available < wished);
     }
 
     /** Whether there is anything to heat at all. */

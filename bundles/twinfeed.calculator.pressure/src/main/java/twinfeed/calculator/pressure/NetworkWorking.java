@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Outlet;
+
+/**
+ * Writes down the flows of a feed with open taps, or through a unit that is an outlet, as on paper: the flows that the program
+ * found are the first trial; each round takes the friction factors at the last flows, marches from the gauge to the unit with
+ * them, and mends the flow from the gauge by Newton's step. What is left over stands beside each round.
+ *
+ * <p>Pressures in bar, flows in L/min; {@code S} is a loss over the square of the flow.
+ */
+final class NetworkWorking {
+    private static final int TRIAL_DIGITS = 6;
+    private static final int MOST_ROUNDS = 25;
+    private static final double LAST_CHANGE = 1e-12;
+    private static final double FIRST_ROOT = 6;
+    private static final String DARCY = "Darcy-Weisbach";
+    private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
+
+    private final Working.Builder lines;
+    private final Feed feed;
+    private final List<Reach> reaches = new ArrayList<>();
+    private final List<Pipe> toUnit = new ArrayList<>();
+    private final @Nullable Outlet unit;
+    private int round;
+
+    /** A pipe with the ending of its symbols. */
+    private record Pipe(Piece piece, String ending) {}
+
+    /** Pipes up to a tee, and the tap that leaves there. */
+    private record Reach(List<Pipe> before, TapPoint tap, List<Pipe> branch, String ending) {}
+
+    /**
+     * Starts with water, test, pipes and taps.
+     *
+     * @param unit the unit as an outlet, or null where its flow {@code Q} is among the lines already
+     */
+    NetworkWorking(Working.Builder lines, Feed feed, int open, double intakeC, @Nullable Outlet unit) {
+        this.lines = lines;
+        this.feed = feed;
+        this.unit = unit;
+        FeedWorking.addWater(lines, intakeC);
+        FeedWorking.addTest(lines, feed.curve());
+        addPipes(open);
+    }
+
+    private void addPipes(int open) {
+        List<TapPoint> taps = new ArrayList<>(feed.taps().subList(0, open));
+        taps.sort(Comparator.comparingInt(TapPoint::tee));
+        int at = 0;
+        for (TapPoint tap : taps) {
+            String ending = "_t" + (reaches.size() + 1);
+            reaches.add(new Reach(
+                    addPipes(feed.run().subList(at, tap.tee()), "_", at),
+                    tap,
+                    addPipes(tap.branch(), ending + "_", 0),
+                    ending));
+            lines.input("R" + ending, "tapResistance", bar(tap.tap().outlet()), "bar/(L/min)²", "");
+            at = tap.tee();
+        }
+        if (unit != null) {
+            toUnit.addAll(addPipes(feed.run().subList(at, feed.run().size()), "_", at));
+            lines.input("R_u", "unitResistance", bar(unit), "bar/(L/min)²", "");
+        }
+    }
+
+    private static double bar(Outlet outlet) {
+        return outlet.resistancePaPerFlow2() / FeedWorking.BAR / FeedWorking.L_PER_MIN / FeedWorking.L_PER_MIN;
+    }
+
+    private List<Pipe> addPipes(List<Piece> pieces, String prefix, int numbered) {
+        List<Pipe> pipes = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Pipe pipe = new Pipe(piece, prefix + (numbered + pipes.size() + 1));
+            addPipe(pipe);
+            pipes.add(pipe);
+        }
+        return pipes;
+    }
+
+    private void addPipe(Pipe pipe) {
+        String at = pipe.ending();
+        FeedWorking.addPipe(lines, pipe.piece().pipe(), at);
+        lines.step("w" + at, "velocityByFlow", FeedWorking.velocity("1", at), "m/s/(L/min)", "")
+                .step("h" + at, "height", FeedWorking.height(at), "bar", "");
+        if (pipe.piece().pipe().lengthM() > 0) {
+            lines.step("a" + at, "colebrookA", "k" + at + " / D" + at + " / 3.7", "", COLEBROOK)
+                    .step("c" + at, "reynoldsByFlow", "w" + at + " * D" + at + " / 1000 / nu", "1/(L/min)", "");
+        }
+    }
+
+    /** What a round starts from: the flow from the gauge and, for each tap and the unit, its flow in the last round. */
+    private record Flows(String total, List<String> taps, String unit) {}
+
+    /**
+     * Adds the rounds.
+     *
+     * @param hydraulics the feed at the intake, which knows the flows
+     * @param unitFlowM3PerS flow through the unit
+     */
+    void solve(Hydraulics hydraulics, double unitFlowM3PerS) {
+        Flows flows = trial(hydraulics, unitFlowM3PerS);
+        double total = lines.value(flows.total());
+        for (round = 1; round <= MOST_ROUNDS; round++) {
+            flows = addRound(flows);
+            double next = lines.value(flows.total());
+            boolean settled = Math.abs(next - total) <= LAST_CHANGE * next && round > 2;
+            total = next;
+            if (settled) {
+                break;
+            }
+        }
+    }
+
+    private Flows trial(Hydraulics hydraulics, double unitFlowM3PerS) {
+        List<String> taps = new ArrayList<>();
+        StringBuilder sum = new StringBuilder();
+        double[] flows = hydraulics.tapFlows(
+                unitFlowM3PerS, reaches.stream().map(Reach::tap).toList());
+        for (int i = 0; i < flows.length; i++) {
+            String symbol = "q" + reaches.get(i).ending() + "_0";
+            lines.input(symbol, "tapTrial", rounded(flows[i]), "L/min", "");
+            taps.add(symbol);
+            sum.append(symbol).append(" + ");
+        }
+        String own = "Q";
+        if (unit != null) {
+            own = "Q_u_0";
+            lines.input(own, "unitTrial", rounded(unitFlowM3PerS), "L/min", "");
+        }
+        lines.step("Qt_0", "totalTrial", sum + own, "L/min", "");
+        return new Flows("Qt_0", taps, own);
+    }
+
+    private static double rounded(double flowM3PerS) {
+        return new BigDecimal(flowM3PerS * FeedWorking.L_PER_MIN)
+                .round(new MathContext(TRIAL_DIGITS))
+                .doubleValue();
+    }
+
+    private Flows addRound(Flows last) {
+        String at = "_" + round;
+        String total = last.total();
+        FeedWorking.addSupply(lines, total, at);
+        lines.step(
+                "d" + at,
+                "supplySlope",
+                "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1)",
+                "bar/(L/min)",
+                "");
+        String pressure = "p_s" + at;
+        String slope = "d" + at;
+        String rest = total;
+        String gain = "1";
+        List<String> taps = new ArrayList<>();
+        for (int i = 0; i < reaches.size(); i++) {
+            Reach reach = reaches.get(i);
+            String here = reach.ending() + at;
+            String square = addSquares(reach.before(), rest, "c" + here);
+            lines.step(
+                    "p" + here,
+                    "teePressure",
+                    pressure + " - " + square + " * " + rest + "^2" + heights(reach.before()),
+                    "bar",
+                    DARCY);
+            lines.step(
+                    "d" + here,
+                    "teeSlope",
+                    slope + " + 2 * " + square + " * " + rest + " * " + gain,
+                    "bar/(L/min)",
+                    "");
+            pressure = "p" + here;
+            slope = "d" + here;
+            String tap = addDraw(
+                    "q" + here, "tapFlow", pressure, reach.branch(), last.taps().get(i), "R" + reach.ending());
+            taps.add(tap);
+            gain = addGain("g" + here, gain, slope, tap);
+            lines.step("Q" + here, "flowOn", rest + " - " + tap, "L/min", "");
+            rest = "Q" + here;
+        }
+        String own = last.unit();
+        if (unit != null) {
+            own = addDraw("Q_u" + at, "unitFlow", pressure, toUnit, last.unit(), "R_u");
+            gain = addGain("g" + at, gain, slope, own);
+        }
+        lines.step("E" + at, "leftOver", rest + " - " + own, "L/min", "");
+        lines.step("Qt" + at, "totalFlow", total + " - E" + at + " / " + gain, "L/min", "Newton's step");
+        return new Flows("Qt" + at, taps, own);
+    }
+
+    /** The flow into a branch that ends in an outlet; none where the pressure does not reach it. */
+    private String addDraw(
+            String symbol, String meaning, String pressure, List<Pipe> branch, String lastFlow, String outlet) {
+        String square = addSquares(branch, lastFlow, "u" + symbol);
+        lines.step("e" + symbol, "drivingPressure", "max(0, " + pressure + heights(branch) + ")", "bar", "");
+        lines.step(symbol, meaning, "sqrt(e" + symbol + " / (" + square + " + " + outlet + "))", "L/min", "");
+        return symbol;
+    }
+
+    /** How much more is drawn for one more litre a minute from the gauge. */
+    private String addGain(String symbol, String gain, String slope, String flow) {
+        lines.step(
+                symbol,
+                "gain",
+                gain + " + if(e" + flow + " > 0, " + slope + " * " + flow + " / (2 * e" + flow + "), 0)",
+                "",
+                "");
+        return symbol;
+    }
+
+    private static String heights(List<Pipe> pipes) {
+        StringBuilder sum = new StringBuilder();
+        pipes.forEach(pipe -> sum.append(" - h").append(pipe.ending()));
+        return sum.toString();
+    }
+
+    /** Adds the loss over the square of the flow of some pipes at a flow; 0 where there is no pipe. */
+    private String addSquares(List<Pipe> pipes, String flow, String sumSymbol) {
+        if (pipes.isEmpty()) {
+            return "0";
+        }
+        List<String> squares = new ArrayList<>();
+        for (Pipe pipe : pipes) {
+            squares.add(addSquare(pipe, flow));
+        }
+        if (squares.size() == 1) {
+            return squares.get(0);
+        }
+        lines.step("S" + sumSymbol, "squareSum", String.join(" + ", squares), "bar/(L/min)²", "");
+        return "S" + sumSymbol;
+    }
+
+    private String addSquare(Pipe pipe, String flow) {
+        String of = pipe.ending();
+        String symbol = "S" + of + "_" + round;
+        String friction = "";
+        if (pipe.piece().pipe().lengthM() > 0) {
+            addFriction(of, flow);
+            friction = "f" + of + "_" + round + " * L" + of + " / (D" + of + " / 1000) + ";
+        }
+        lines.step(
+                symbol,
+                "square",
+                "(" + friction + "K" + of + ") * rho * w" + of + "^2 / 2 / 100000",
+                "bar/(L/min)²",
+                DARCY);
+        return symbol;
+    }
+
+    /** One Newton step for 1/sqrt(f) at the last flow, and the friction factor. Still water has none. */
+    private void addFriction(String of, String flow) {
+        String at = of + "_" + round;
+        String before = round == 1 ? Double.toString(FIRST_ROOT) : "x" + of + "_" + (round - 1);
+        String reynolds = "max(1, c" + of + " * " + flow + ")";
+        lines.step("b" + at, "colebrookB", "2.51 / " + reynolds, "", COLEBROOK)
+                .step("x" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, "b" + at), "", COLEBROOK)
+                .step(
+                        "f" + at,
+                        "frictionFactor",
+                        "if(c" + of + " * " + flow + " < 2000, 64 / " + reynolds + ", max(64 / " + reynolds + ", 1 / x"
+                                + at + "^2))",
+                        "",
+                        COLEBROOK);
+    }
+
+    /** Adds the pressure at the inlet for the flow {@code Q} from the pressure at the last tee, as {@code p_in}. */
+    void addInlet() {
+        Reach last = reaches.get(reaches.size() - 1);
+        int tee = last.tap().tee();
+        FeedWorking.addRun(
+                lines,
+                feed.run().subList(tee, feed.run().size()),
+                "Q",
+                "p" + last.ending() + "_" + Math.min(round, MOST_ROUNDS),
+                tee + 1,
+                "p_in");
+    }
+
+    /** The symbol of the unit's flow in the last round. */
+    String unitFlow() {
+        return "Q_u_" + Math.min(round, MOST_ROUNDS);
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Outlet;
+
+/** Writes down the flow through a unit and the pressure at its inlet in one condition of the grid. */
+final class PointWorking {
+    private final Working.Builder lines = Working.start();
+    private final FeedConditions feed;
+    private final FlowPoint point;
+    private final @Nullable Outlet fullBore;
+    private String flow = "Q";
+
+    PointWorking(FeedConditions feed, FlowPoint point, @Nullable Outlet fullBore) {
+        this.feed = feed;
+        this.point = point;
+        this.fullBore = fullBore;
+    }
+
+    /** The lines. */
+    Working.Builder lines() {
+        return lines;
+    }
+
+    /** The symbol of the flow through the unit, L/min. */
+    String flow() {
+        return flow;
+    }
+
+    /** Adds the flow: the wished one is put in, one that the feed limits is found. */
+    PointWorking addFlow() {
+        if (point.limited() && fullBore != null) {
+            addAvailable(fullBore);
+        } else {
+            lines.input("Q", "unitFlow", point.flowM3PerS() * FeedWorking.L_PER_MIN, "L/min", "check of the flow");
+        }
+        return this;
+    }
+
+    private void addAvailable(Outlet unit) {
+        NetworkWorking network =
+                new NetworkWorking(lines, feed.feed(), point.open(), feed.intakeC(point.intake()), unit);
+        network.solve(feed.at(point.intake()), point.flowM3PerS());
+        flow = network.unitFlow();
+    }
+
+    /** Adds the flow and the pressure at the inlet, {@code p_in}. */
+    PointWorking addInlet() {
+        addFlow();
+        if (point.limited() && fullBore != null) {
+            lines.step("p_in", "inletPressure", "R_u * " + flow + "^2", "bar", "");
+        } else if (point.open() > 0) {
+            NetworkWorking network =
+                    new NetworkWorking(lines, feed.feed(), point.open(), feed.intakeC(point.intake()), null);
+            network.solve(feed.at(point.intake()), point.flowM3PerS());
+            network.addInlet();
+        } else {
+            FeedWorking.addWater(lines, feed.intakeC(point.intake()));
+            FeedWorking.addInlet(lines, feed.feed());
+        }
+        return this;
+    }
+
+    /** The flow, L/min, alone. */
+    static Working flow(FeedConditions feed, FlowPoint point, @Nullable Outlet fullBore) {
+        return new PointWorking(feed, point, fullBore).addFlow().lines.build();
+    }
+}
