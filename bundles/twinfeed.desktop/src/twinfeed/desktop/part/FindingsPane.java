@@ -3,6 +3,7 @@ package twinfeed.desktop.part;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.swt.SWT;
@@ -19,6 +20,7 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
@@ -52,7 +54,7 @@ final class FindingsPane {
         halves.setWeights(58, 42);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
-        Runnable edits = session.edits().changed().listen(this::showState);
+        Runnable edits = session.computing().listen(this::showState);
         pane.addListener(SWT.Dispose, event -> {
             results.run();
             choices.run();
@@ -93,14 +95,12 @@ final class FindingsPane {
     }
 
     private void showState() {
-        boolean troubled = session.result() != null && session.result().judged() == null;
+        JobResult result = session.result();
+        boolean troubled = result != null && result.judged() == null;
         state.setForeground(Palette.of(troubled ? Tone.BAD : Tone.QUIET, state));
-        String text = "";
-        if (troubled) {
-            text = words.get("findings.trouble") + "\n" + session.result().trouble();
-        } else if (!session.current()) {
-            text = words.get("findings.computing");
-        }
+        String text = troubled
+                ? words.get("findings.trouble") + "\n" + result.trouble()
+                : session.current() ? "" : words.get(session.glanced() ? "findings.searching" : "findings.computing");
         if (Controls.show(state, text)) {
             state.getParent().layout();
         }
@@ -109,7 +109,7 @@ final class FindingsPane {
     private void show() {
         showState();
         Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
-        heading.setText(option.map(this::headingOf).orElse(words.get("pane.findings")));
+        heading.setText(option.map(each -> headingOf(each, session.result())).orElse(words.get("pane.findings")));
         tree.setRedraw(false);
         tree.removeAll();
         List<FindingGroup> groups =
@@ -119,15 +119,10 @@ final class FindingsPane {
         tree.setRedraw(true);
     }
 
-    private String headingOf(OptionAssessment option) {
-        String title = new OptionRows(words).title(option);
-        return words.format(
-                "findings.of",
-                java.util.Map.of(
-                        "option",
-                        title,
-                        "verdict",
-                        Mark.of(option.getVerdict(), words.locale()).toString()));
+    private String headingOf(OptionAssessment option, @Nullable JobResult result) {
+        OptionRows rows = new OptionRows(words);
+        String verdict = result == null ? "" : rows.verdict(option, result).toString();
+        return words.format("findings.of", Map.of("option", rows.title(option), "verdict", verdict));
     }
 
     private void group(FindingGroup group, @Nullable String binding) {
@@ -144,7 +139,7 @@ final class FindingsPane {
     private void finding(TreeItem item, Finding finding, boolean binding) {
         Mark mark = Mark.of(finding.getOutcome(), words.locale());
         item.setData(finding);
-        item.setText(0, binding ? words.format("finding.binding", java.util.Map.of("title", finding.getTitle())) : finding.getTitle());
+        item.setText(0, binding ? words.format("finding.binding", Map.of("title", finding.getTitle())) : finding.getTitle());
         item.setText(1, mark.toString());
         item.setText(2, figures.withUnit(finding.getValue(), finding.getUnit()));
         item.setText(3, figures.withUnit(finding.getLimit(), finding.getUnit()));

@@ -80,21 +80,32 @@ public final class Desk {
         changed.fire();
     }
 
+    /** The findings as the house is, quickly; see {@link #result}. */
+    JobResult glance(long revision, Opened opened) {
+        return attempt(revision, opened, () -> new JobResult(revision, false, office.glance(opened, locale), null, ""));
+    }
+
     /**
      * Judges and prices a job that nobody else changes meanwhile. Never throws: whatever goes wrong behind the user interface
      * must be read there, or the window would go on showing an older answer as if it were this one.
      */
     JobResult result(long revision, Opened opened) {
         @Nullable Prices inForce = prices.get();
-        String errors = errors(opened);
-        if (!errors.isEmpty()) {
-            return new JobResult(revision, null, null, errors);
-        }
-        try {
+        return attempt(revision, opened, () -> {
             Judged judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
             return priced(revision, judged, inForce);
+        });
+    }
+
+    private static JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
+        String errors = errors(opened);
+        if (!errors.isEmpty()) {
+            return new JobResult(revision, true, null, null, errors);
+        }
+        try {
+            return work.get();
         } catch (RuntimeException refused) {
-            return new JobResult(revision, null, null, reason(refused));
+            return new JobResult(revision, true, null, null, reason(refused));
         }
     }
 
@@ -108,13 +119,13 @@ public final class Desk {
 
     private JobResult priced(long revision, Judged judged, @Nullable Prices inForce) {
         if (inForce == null) {
-            return new JobResult(revision, judged, null, "");
+            return new JobResult(revision, true, judged, null, "");
         }
         try {
             Quote quote = office.quote(judged, inForce.book(), today.get());
-            return new JobResult(revision, judged, quote, "");
+            return new JobResult(revision, true, judged, quote, "");
         } catch (RuntimeException refused) {
-            return new JobResult(revision, judged, null, reason(refused));
+            return new JobResult(revision, true, judged, null, reason(refused));
         }
     }
 

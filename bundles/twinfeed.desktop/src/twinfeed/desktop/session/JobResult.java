@@ -9,8 +9,10 @@ import twinfeed.usecase.Judged;
  * What followed from one state of a survey.
  *
  * @param revision that state
+ * @param complete whether tolerances were counted and work was looked for; until then verdicts are not known
  * @param judged findings and plans; null if the survey could not be judged
  * @param quote the draft of the quote; null without findings or without a price book
  * @param trouble why something is lacking, in words; empty if nothing is
  */
-public record JobResult(long revision, @Nullable Judged judged, @Nullable Quote quote, String trouble) {}
+public record JobResult(
+        long revision, boolean complete, @Nullable Judged judged, @Nullable Quote quote, String trouble) {}

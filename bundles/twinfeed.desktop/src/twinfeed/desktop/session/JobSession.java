@@ -21,7 +21,9 @@ public final class JobSession {
     private final Catalogue catalogue;
     private final Desk desk;
     private final SurveyEdits edits = new SurveyEdits();
-    private final Recalculation<Job, JobResult> recalculation;
+    private final Threads threads;
+    private final Recalculation<JobResult> recalculation;
+    private final Signal computing = new Signal();
     private final Signal resulted = new Signal();
     private final Signal chose = new Signal();
     private final Runnable otherPrices;
@@ -44,7 +46,8 @@ public final class JobSession {
         this.file = opened.file();
         this.mark = mark;
         this.desk = desk;
-        this.recalculation = new Recalculation<>(threads.background(), threads.display());
+        this.threads = threads;
+        this.recalculation = new Recalculation<>(threads.display());
         if (job.getSurvey() == null) {
             job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
         }
@@ -52,16 +55,26 @@ public final class JobSession {
         this.otherPrices = desk.changed().listen(this::recalculate);
     }
 
-    /** Computes anew, for instance with another price book. */
+    /** Computes anew, for instance with another price book: first what is quickly there, then all of it. */
     public void recalculate() {
-        Path where = file;
-        recalculation.ask(
-                () -> EcoreUtil.copy(job),
-                copy -> desk.result(recalculation.revision(), new Opened(where, copy, catalogue, java.util.List.of())),
-                answer -> {
-                    result = answer;
-                    resulted.fire();
-                });
+        long asked = recalculation.next();
+        Opened copy = copy();
+        recalculation.ask(asked, () -> desk.glance(asked, copy), threads.quick(), this::deliver);
+        recalculation.ask(asked, () -> desk.result(asked, copy), threads.thorough(), this::deliver);
+        computing.fire();
+    }
+
+    private void deliver(JobResult answer) {
+        JobResult known = result;
+        // The glance may come behind the whole answer, which it must not hide.
+        if (known == null || known.revision() < answer.revision() || answer.complete()) {
+            result = answer;
+            resulted.fire();
+        }
+    }
+
+    private Opened copy() {
+        return new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of());
     }
 
     /** The survey itself; change it by {@link #edits()} only. */
@@ -99,9 +112,21 @@ public final class JobSession {
         return result;
     }
 
-    /** Whether the result is that of the survey as it is now. */
+    /** Whether the result is that of the survey as it is now, and all of it. */
     public boolean current() {
-        return recalculation.current();
+        JobResult known = result;
+        return known != null && known.complete() && known.revision() == recalculation.revision();
+    }
+
+    /** Whether the result is at least the quick one for the survey as it is now. */
+    public boolean glanced() {
+        JobResult known = result;
+        return known != null && known.revision() == recalculation.revision();
+    }
+
+    /** Fires when a result has become old. */
+    public Signal computing() {
+        return computing;
     }
 
     /** Fires when there is a new result. */
@@ -167,7 +192,7 @@ public final class JobSession {
 
     /** What has to be done to write the quote of the survey as it is now. */
     public QuoteWork quoteWork() {
-        return new QuoteWork(desk, new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of()));
+        return new QuoteWork(desk, copy());
     }
 
     /** The job is not shown any more. */

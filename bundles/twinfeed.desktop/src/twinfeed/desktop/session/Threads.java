@@ -4,14 +4,15 @@ package twinfeed.desktop.session;
 import java.util.concurrent.Executor;
 
 /**
- * Where work is done.
+ * Where work is done, each a queue of its own in which one piece comes after the other.
  *
- * @param background for computing, one piece after the other
+ * @param quick for what is to be seen at once
+ * @param thorough for what may take seconds
  * @param display for showing: the user interface's thread
  */
-public record Threads(Executor background, Executor display) {
+public record Threads(Executor quick, Executor thorough, Executor display) {
     /** Everything at once and in the caller's thread. */
     public static Threads here() {
-        return new Threads(Runnable::run, Runnable::run);
+        return new Threads(Runnable::run, Runnable::run, Runnable::run);
     }
 }

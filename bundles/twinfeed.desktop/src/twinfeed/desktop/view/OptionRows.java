@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Mark;
+import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
@@ -33,7 +34,7 @@ public final class OptionRows {
             return List.of();
         }
         return result.judged().record().getOptions().stream()
-                .map(option -> row(option, result.quote()))
+                .map(option -> row(option, result))
                 .toList();
     }
 
@@ -49,14 +50,21 @@ public final class OptionRows {
                 .or(() -> all.stream().findFirst());
     }
 
-    private OptionRow row(OptionAssessment option, @Nullable Quote quote) {
+    /** The verdict, or that it is not known yet. */
+    public Mark verdict(OptionAssessment option, JobResult result) {
+        return result.complete()
+                ? Mark.of(option.getVerdict(), words.locale())
+                : new Mark("\u2026", words.get("option.open"), Tone.QUIET);
+    }
+
+    private OptionRow row(OptionAssessment option, JobResult result) {
         return new OptionRow(
                 option.getHeaterId(),
                 title(option),
-                Mark.of(option.getVerdict(), words.locale()),
+                verdict(option, result),
                 binding(option),
                 option.getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining("; ")),
-                price(option, quote));
+                price(option, result.quote()));
     }
 
     /** The option's title; the unit that is there is named so. */

@@ -61,7 +61,10 @@ public final class Startup {
         IEclipseContext inWindow = window.getContext();
         context.set(
                 Threads.class,
-                new Threads(new BackgroundWork(words.get("background")), new DisplayWork(display)));
+                new Threads(
+                        new BackgroundWork(words.get("background.quick")),
+                        new BackgroundWork(words.get("background.thorough")),
+                        new DisplayWork(display)));
         JobParts parts = ContextInjectionFactory.make(JobParts.class, inWindow);
         context.set(JobParts.class, parts);
         context.set(Jobs.class, parts);
