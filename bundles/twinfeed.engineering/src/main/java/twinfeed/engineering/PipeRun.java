@@ -180,8 +180,8 @@ public final class PipeRun {
             return;
         }
         double square = fittingPaPerFlow2 + outletPaPerFlow2;
-        // No law is below the laminar one, so this flow is an upper bound.
-        double high = 2
+        // No law is below the laminar one, so this flow, a little widened, is an upper bound.
+        double high = 2.001
                 * pressurePa
                 / (laminarPaPerFlow + Math.sqrt(laminarPaPerFlow * laminarPaPerFlow + 4 * square * pressurePa));
         double guess = Math.sqrt(pressurePa / (square + roughPaPerFlow2));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.engineering;
 
-import java.util.regex.Pattern;
-
 /**
  * Properties of liquid water at 0.2 MPa absolute, from 0 to 100 degC.
  *
@@ -39,8 +37,6 @@ public final class Water {
     private static final double LINE_OFFSET_J_PER_KG = 165;
 
     private static final double LINE_SLOPE_J_PER_KG_K = 4188.23;
-
-    private static final Pattern SYMBOL = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
 
     private Water() {}
 
@@ -119,22 +115,22 @@ public final class Water {
 
     /** Returns {@link #density} as an expression in the given symbol, degC. */
     public static String densityExpression(String symbol) {
-        return DENSITY.expression(symbol(symbol));
+        return DENSITY.expression(Symbol.checked(symbol));
     }
 
     /** Returns {@link #specificHeat} as an expression in the given symbol, degC. */
     public static String specificHeatExpression(String symbol) {
-        return SPECIFIC_HEAT.expression(symbol(symbol));
+        return SPECIFIC_HEAT.expression(Symbol.checked(symbol));
     }
 
     /** Returns {@link #enthalpy} as an expression in the given symbol, degC. */
     public static String enthalpyExpression(String symbol) {
-        return ENTHALPY.expression(symbol(symbol));
+        return ENTHALPY.expression(Symbol.checked(symbol));
     }
 
     /** Returns {@link #dynamicViscosity} as an expression in the given symbol, degC. */
     public static String dynamicViscosityExpression(String symbol) {
-        return "exp(" + LOG_VISCOSITY.expression(symbol(symbol)) + ")";
+        return "exp(" + LOG_VISCOSITY.expression(Symbol.checked(symbol)) + ")";
     }
 
     /** Returns {@link #kinematicViscosity} as an expression in the given symbol, degC. */
@@ -144,7 +140,7 @@ public final class Water {
 
     /** Returns the start of {@link #temperatureAtEnthalpy} as an expression in the symbol of an enthalpy, J/kg. */
     public static String temperatureStartExpression(String enthalpySymbol) {
-        return "(" + symbol(enthalpySymbol) + " - 165) / 4188.23";
+        return "(" + Symbol.checked(enthalpySymbol) + " - " + LINE_OFFSET_J_PER_KG + ") / " + LINE_SLOPE_J_PER_KG_K;
     }
 
     /**
@@ -152,14 +148,7 @@ public final class Water {
      * temperature before the step, degC. Two steps after the start give the temperature.
      */
     public static String temperatureStepExpression(String enthalpySymbol, String nearSymbol) {
-        return symbol(nearSymbol) + " - (" + enthalpyExpression(nearSymbol) + " - " + symbol(enthalpySymbol) + ") / ("
-                + specificHeatExpression(nearSymbol) + ")";
-    }
-
-    private static String symbol(String symbol) {
-        if (!SYMBOL.matcher(symbol).matches()) {
-            throw new IllegalArgumentException("not a symbol of an expression: " + symbol);
-        }
-        return symbol;
+        return Symbol.checked(nearSymbol) + " - (" + enthalpyExpression(nearSymbol) + " - "
+                + Symbol.checked(enthalpySymbol) + ") / (" + specificHeatExpression(nearSymbol) + ")";
     }
 }

@@ -4,7 +4,7 @@ package twinfeed.engineering;
 import java.util.Map;
 import java.util.Objects;
 
-/** A small evaluator of the expressions that {@link Water} prints, written apart from them: numbers, + - * /, exp, (). */
+/** A small evaluator of the expressions that {@link Water} and {@link Pipe} print, written apart from them: numbers, + - * /, exp, ln, (). */
 final class ExpressionReader {
     private final String text;
     private final Map<String, Double> symbols;
@@ -55,6 +55,9 @@ final class ExpressionReader {
         String word = text.substring(start, at);
         if (word.equals("exp")) {
             return Math.exp(atom());
+        }
+        if (word.equals("ln")) {
+            return Math.log(atom());
         }
         return Character.isDigit(word.charAt(0))
                 ? Double.parseDouble(word)

@@ -154,6 +154,25 @@ class NetworkTest {
     }
 
     @Test
+    void whatFlowsInIsDrawnEvenAtTheStepOfFriction() {
+        // A long narrow pipe whose flow would be turbulent just below and laminar just above Re = 2000: it stays there.
+        Fluid fluid = new Fluid(1000, 1.73e-6);
+        SupplyCurve supply = new SupplyCurve(20_000, 0, 5e-5);
+        PipeSegment narrow = new PipeSegment(1.67, 6e-3, 0, 0, 0);
+        double stepFlow = 2000 * Math.PI / 4 * 6e-3 * 1.73e-6;
+        PipeRun common = PipeRun.of(List.of(narrow), fluid);
+        double abovePa = supply.pressureAt(stepFlow) - common.lossPa(stepFlow * (1 - 1e-9));
+        double belowPa = supply.pressureAt(stepFlow) - common.lossPa(stepFlow * (1 + 1e-9));
+        double middlePa = (abovePa + belowPa) / 2;
+        Tap tap = new Tap(List.of(), Outlet.ofPoint(stepFlow, middlePa, 0));
+        NetworkState state = Network.of(supply, List.of(narrow), List.of(), List.of(tap), fluid)
+                .atUnitFlow(0, 0);
+        assertTrue(abovePa - belowPa > 500, "the step is there");
+        assertEquals(stepFlow, state.totalFlowM3PerS(), stepFlow * 1e-6);
+        assertEquals(middlePa, state.teePressurePa(), 1);
+    }
+
+    @Test
     void refusesWhatHasNoMeaning() {
         assertThrows(DomainException.class, () -> SHUT.atUnitFlow(-1e-9, 0));
         assertThrows(DomainException.class, () -> SHUT.atOutlet(NEED, -1e-9));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,6 +43,19 @@ class PipeProperties {
         double root = 1 / Math.sqrt(Pipe.frictionFactor(reynolds, relativeRoughness));
         double right = -2 * Math.log10(relativeRoughness / 3.7 + 2.51 * root / reynolds);
         assertEquals(root, right, 1e-14 * root);
+    }
+
+    @Property(seed = "7", tries = 2000)
+    void expressionGivesTheSameFactor(
+            @ForAll @DoubleRange(min = 3.302, max = 8) @Scale(12) double log10OfReynolds,
+            @ForAll @DoubleRange(min = 0, max = 0.05) @Scale(12) double relativeRoughness) {
+        double reynolds = Math.pow(10, log10OfReynolds);
+        String step = Pipe.frictionStepExpression("x", "Re", "k");
+        double x = 6;
+        for (int i = 0; i < 5; i++) {
+            x = ExpressionReader.value(step, Map.of("x", x, "Re", reynolds, "k", relativeRoughness));
+        }
+        assertEquals(1, Pipe.frictionFactor(reynolds, relativeRoughness) * x * x, 1e-12);
     }
 
     @Property(seed = "4")

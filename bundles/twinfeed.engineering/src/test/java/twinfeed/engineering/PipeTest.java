@@ -100,6 +100,7 @@ class PipeTest {
         assertRefused("flowM3PerS", () -> Pipe.totalLossPa(COPPER, COLD, -1e-9));
         assertRefused("flowM3PerS", () -> PipeRun.of(List.of(COPPER), COLD).totalPa(-1e-9));
         assertRefused("densityKgPerM3", () -> new Fluid(0, 1e-6));
+        assertThrows(IllegalArgumentException.class, () -> Pipe.frictionStepExpression("x", "Re 1", "k"));
         assertRefused("kinematicViscosityM2PerS", () -> new Fluid(1000, 0));
     }
 
