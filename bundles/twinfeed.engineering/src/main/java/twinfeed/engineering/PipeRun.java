@@ -11,6 +11,9 @@ import java.util.List;
  * <p>Gives the same as the sum of {@link Pipe} over the segments. Immutable.
  */
 public final class PipeRun {
+    /** A friction factor of the usual size in house pipes, only for the start of a search. */
+    private static final double USUAL_FACTOR = 0.03;
+
     private final List<Bore> bores;
     private final double fittingPaPerFlow2;
     private final double risePa;
@@ -26,9 +29,6 @@ public final class PipeRun {
         this.roughPaPerFlow2 =
                 bores.stream().mapToDouble(Bore::paPerFlow2AndFactor).sum() * USUAL_FACTOR;
     }
-
-    /** A friction factor of the usual size in house pipes, only for the start of a search. */
-    private static final double USUAL_FACTOR = 0.03;
 
     /**
      * All pipe of one bore and roughness.
