@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CalcVerbTest {
     @Test
     void theFlowOfAHeaterBelowItsRatedVoltage() throws IOException {
-        Run run = Run.of(
-                "calc", "flow", "power=9.5kW", "rated=240V", "supply=230V", "intake=5C", "outlet=40C", "--json");
+        Run run =
+                Run.of("calc", "flow", "power=9.5kW", "rated=240V", "supply=230V", "intake=5C", "outlet=40C", "--json");
         assertEquals(0, run.status(), run.err());
         JsonNode first = new ObjectMapper().readTree(run.out()).get("results").get(0);
         // Closed form with IAPWS-IF97 enthalpies: 9.5 kW (230/240)^2 / (167.712 - 21.218 kJ/kg) = 3.573 kg/min.
@@ -66,8 +66,19 @@ class CalcVerbTest {
         Run run = Run.of("calc", "--list");
         assertEquals(0, run.status(), run.err());
         for (String name : new String[] {
-            "flow", "outlet", "head-loss", "supply-curve", "network", "drop", "capacity", "loop", "device-limit", "element", "max-run",
-            "max-demand", "highest-power"
+            "flow",
+            "outlet",
+            "head-loss",
+            "supply-curve",
+            "network",
+            "drop",
+            "capacity",
+            "loop",
+            "device-limit",
+            "element",
+            "max-run",
+            "max-demand",
+            "highest-power"
         }) {
             assertTrue(run.out().lines().anyMatch(line -> line.startsWith(name + "  ")), name);
         }

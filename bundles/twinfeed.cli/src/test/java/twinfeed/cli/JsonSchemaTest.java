@@ -29,7 +29,8 @@ class JsonSchemaTest {
     private static JsonNode valid(Run run, String schema) throws IOException {
         assertEquals(0, run.status(), run.err());
         JsonNode document = MAPPER.readTree(run.out());
-        assertEquals("urn:twinfeed:json:" + schema + ":1", document.get("schema").asText());
+        assertEquals(
+                "urn:twinfeed:json:" + schema + ":1", document.get("schema").asText());
         assertEquals(Set.of(), problems(document, schema));
         return document;
     }
@@ -37,8 +38,8 @@ class JsonSchemaTest {
     private static Set<ValidationMessage> problems(JsonNode document, String schema) throws IOException {
         try (InputStream stream = JsonReport.class.getResourceAsStream("schema/" + schema + "-1.json")) {
             assertNotNull(stream, schema);
-            JsonSchema judge =
-                    JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(MAPPER.readTree(stream));
+            JsonSchema judge = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                    .getSchema(MAPPER.readTree(stream));
             return judge.validate(document);
         }
     }
@@ -97,6 +98,7 @@ class JsonSchemaTest {
 
     @Test
     void theValidatorRefusesWhatIsWrong() throws IOException {
-        assertFalse(problems(MAPPER.readTree("{\"schema\":\"urn:twinfeed:json:answer:1\"}"), "answer").isEmpty());
+        assertFalse(problems(MAPPER.readTree("{\"schema\":\"urn:twinfeed:json:answer:1\"}"), "answer")
+                .isEmpty());
     }
 }

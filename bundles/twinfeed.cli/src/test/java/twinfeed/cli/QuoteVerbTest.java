@@ -89,10 +89,14 @@ class QuoteVerbTest {
                 Arguments.of("job", (UnaryOperator<String>) text -> "", "alder-beck.job"),
                 Arguments.of("job", replacing("version=\"1\"", "version=\"99\""), "version"),
                 Arguments.of("job", replacing("length=\"3.6 m ± 0.2 m\"", "length=\"-3.6 m\""), "length"),
-                Arguments.of("job", replacing("runningPressure=\"1.8 bar", "runningPressure=\"3.8 bar"), "runningPressure"),
+                Arguments.of(
+                        "job", replacing("runningPressure=\"1.8 bar", "runningPressure=\"3.8 bar"), "runningPressure"),
                 Arguments.of("job", replacing("staticPressure=\"3.0 bar", "staticPressure=\"3.0 baar"), "baar"),
                 Arguments.of("job", replacing("<candidates>h105<", "<candidates>h999<"), "h999"),
-                Arguments.of("job", replacing("<job:Job", "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><job:Job"), "DOCTYPE"),
+                Arguments.of(
+                        "job",
+                        replacing("<job:Job", "<!DOCTYPE x [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><job:Job"),
+                        "document type"),
                 Arguments.of("job", replacing("heaters.catalogue", "nowhere.catalogue"), "nowhere.catalogue"));
     }
 
@@ -115,7 +119,8 @@ class QuoteVerbTest {
         String text = Files.readString(book);
         int line = text.indexOf("\ncable-10,");
         assertTrue(line > 0, "the demonstration's book has cable-10");
-        Files.writeString(book, text.substring(0, line) + "\nbroken-row,x,each,abc,abc,,standard" + text.substring(line));
+        Files.writeString(
+                book, text.substring(0, line) + "\nbroken-row,x,each,1.00,abc,,,standard,,2026-09-01,,,," + text.substring(line));
         Run run = quote();
         refused(run, "prices.csv");
     }
@@ -140,7 +145,9 @@ class QuoteVerbTest {
         assertTrue(run.err().lines().count() <= 3, run.err());
         assertFalse(Files.exists(out));
         try (Stream<Path> files = Files.list(folder)) {
-            assertTrue(files.allMatch(file -> file.toString().matches(".*\\.(job|csv|catalogue|xlsx)")), "something is left behind");
+            assertTrue(
+                    files.allMatch(file -> file.toString().matches(".*\\.(job|csv|catalogue|xlsx)")),
+                    "something is left behind");
         }
     }
 }
