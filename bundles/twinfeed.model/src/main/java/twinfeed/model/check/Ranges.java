@@ -10,18 +10,22 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
-import org.eclipse.emf.ecore.EDataType;
-import org.eclipse.emf.ecore.EPackage;
-import org.eclipse.emf.ecore.EStructuralFeature;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.emf.ecore.EAttribute;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.catalogue.CataloguePackage;
-import twinfeed.model.survey.SurveyPackage;
 
-/** The table of ranges, {@code ranges.csv}: what a value can be, and what it usually is. */
+/**
+ * The table of ranges, {@code ranges.csv}: what a value can be, and what it usually is. A line is read when its attribute is
+ * first asked for, so that a check of a small survey does not pay for the whole table.
+ */
 final class Ranges {
     private static final int COLUMNS = 6;
 
-    private final Map<EStructuralFeature, Entry> entries = new HashMap<>();
+    private final Map<String, String[]> lines = new HashMap<>();
+    private final Map<EAttribute, Optional<Entry>> entries = new ConcurrentHashMap<>();
 
     private Ranges() {
         try (InputStream stream = Objects.requireNonNull(Ranges.class.getResourceAsStream("ranges.csv"));
@@ -38,57 +42,32 @@ final class Ranges {
         return Holder.TABLE;
     }
 
+    /** The ranges of an attribute; null if the table has none. */
     @Nullable
-    Entry of(EStructuralFeature feature) {
-        return entries.get(feature);
+    Entry of(EAttribute attribute) {
+        return entries.computeIfAbsent(attribute, this::read).orElse(null);
+    }
+
+    /** The attributes in the table, {@code Class.attribute}, sorted. */
+    Set<String> names() {
+        return new TreeSet<>(lines.keySet());
     }
 
     private void add(String line) {
         String[] cells = line.split(",", -1);
-        if (cells.length != COLUMNS) {
-            throw new IllegalArgumentException("ranges.csv: " + COLUMNS + " cells wanted: " + line);
-        }
-        EStructuralFeature feature = feature(cells[0].strip(), cells[1].strip());
-        EDataType type = (EDataType) feature.getEType();
-        Range possible = range(type, cells[2].strip(), cells[3].strip());
-        boolean unusualIsPossible = cells[4].isBlank() && cells[5].isBlank();
-        Range usual = unusualIsPossible ? possible : range(type, cells[4].strip(), cells[5].strip());
-        if (entries.put(feature, new Entry(possible, usual)) != null) {
-            throw new IllegalArgumentException("ranges.csv: twice: " + line);
+        if (cells.length != COLUMNS || lines.put(cells[0] + "." + cells[1], cells) != null) {
+            throw new IllegalArgumentException("ranges.csv: not " + COLUMNS + " cells, or twice: " + line);
         }
     }
 
-    private static EStructuralFeature feature(String className, String name) {
-        for (EPackage pack : new EPackage[] {SurveyPackage.eINSTANCE, CataloguePackage.eINSTANCE}) {
-            if (pack.getEClassifier(className) instanceof org.eclipse.emf.ecore.EClass type
-                    && type.getEStructuralFeature(name) != null) {
-                return type.getEStructuralFeature(name);
-            }
+    private Optional<Entry> read(EAttribute attribute) {
+        String[] cells = lines.get(attribute.getEContainingClass().getName() + "." + attribute.getName());
+        if (cells == null) {
+            return Optional.empty();
         }
-        throw new IllegalArgumentException("ranges.csv: there is no " + className + "." + name);
-    }
-
-    private static Range range(EDataType type, String least, String most) {
-        boolean open = least.startsWith(">");
-        String from = open ? least.substring(1).strip() : least;
-        double low = from.isEmpty() ? Double.NEGATIVE_INFINITY : number(type, from);
-        double high = most.isEmpty() ? Double.POSITIVE_INFINITY : number(type, most);
-        return new Range(low, open, high, words(open, from, most));
-    }
-
-    private static double number(EDataType type, String text) {
-        Object value = type.getEPackage().getEFactoryInstance().createFromString(type, text);
-        return Range.number(value).orElseThrow();
-    }
-
-    private static String words(boolean open, String from, String most) {
-        if (from.isEmpty()) {
-            return Problems.text("span.most", most);
-        }
-        if (most.isEmpty()) {
-            return Problems.text(open ? "span.above" : "span.least", from);
-        }
-        return Problems.text(open ? "span.open" : "span.closed", from, most);
+        Range possible = Range.of(attribute.getEAttributeType(), cells[2], cells[3]);
+        Range usual = Range.of(attribute.getEAttributeType(), cells[4], cells[5]);
+        return Optional.of(new Entry(possible, usual));
     }
 
     /**

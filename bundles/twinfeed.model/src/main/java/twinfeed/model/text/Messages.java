@@ -35,10 +35,4 @@ public final class Messages {
         ResourceBundle bundle = ResourceBundle.getBundle(base, locale, anchor.getClassLoader(), NO_FALLBACK);
         return new MessageFormat(bundle.getString(key), Locale.ROOT).format(arguments);
     }
-
-    /** Whether there is such a message. */
-    public boolean has(String key) {
-        return ResourceBundle.getBundle(base, Locale.ROOT, anchor.getClassLoader(), NO_FALLBACK)
-                .containsKey(key);
-    }
 }

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -42,6 +43,29 @@ class RangesTest {
         assertTrue(numbers().count() > 60, "numbers seen: " + numbers().count());
     }
 
+    @Test
+    void tableHasNothingElse() {
+        List<String> known = numbers()
+                .map(number -> number.getEContainingClass().getName() + "." + number.getName())
+                .sorted()
+                .toList();
+        assertEquals(known, List.copyOf(Ranges.table().names()));
+    }
+
+    @Test
+    void words() {
+        assertEquals(
+                "above 0 mm and up to 9 mm", Range.of(bore(), ">0 mm", "9 mm").words());
+        assertEquals("from 1 mm to 9 mm", Range.of(bore(), "1 mm", "9 mm").words());
+        assertEquals("1 mm or more", Range.of(bore(), "1 mm", "").words());
+        assertEquals("above 1 mm", Range.of(bore(), ">1 mm", "").words());
+        assertEquals("9 mm or less", Range.of(bore(), "", "9 mm").words());
+    }
+
+    private static EDataType bore() {
+        return SurveyPackage.Literals.PIPE_SEGMENT__BORE.getEAttributeType();
+    }
+
     @ParameterizedTest
     @MethodSource("numbers")
     void everyNumberHasItsRange(EAttribute number) {
@@ -71,11 +95,11 @@ class RangesTest {
 
     @Test
     void ends() {
-        Range open = new Range(0, true, 10, "");
+        Range open = new Range(0, true, 10, "0", "10");
         assertFalse(open.contains(0));
         assertTrue(open.contains(Double.MIN_VALUE) && open.contains(10));
         assertFalse(open.contains(10.000001) || open.contains(Double.NaN));
-        assertTrue(new Range(0, false, 10, "").contains(0));
-        assertFalse(new Range(0, false, 10, "").contains(-0.001));
+        assertTrue(new Range(0, false, 10, "0", "10").contains(0));
+        assertFalse(new Range(0, false, 10, "0", "10").contains(-0.001));
     }
 }
