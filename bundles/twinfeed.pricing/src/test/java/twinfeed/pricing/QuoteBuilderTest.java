@@ -421,8 +421,8 @@ class QuoteBuilderTest {
         assertEquals("line", quote.getRounding());
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
-                "It goes cold when the kitchen tap opens. Of 4 heaters checked against the water and the electricity of"
-                        + " this house, 2 suit as they are or with the work named.",
+                "It goes cold when the kitchen tap opens. 2 of 4 heaters checked against the water and the electricity of"
+                        + " this house can be fitted, as they are or after the work named.",
                 quote.getSummary());
     }
 
@@ -490,5 +490,39 @@ class QuoteBuilderTest {
         assertEquals(Money.parse("GBP 121.11"), margin.amount());
         assertEquals(new BigDecimal("0.4227"), margin.share().orElseThrow());
         assertEquals(List.of("contingency"), margin.unknown());
+    }
+
+    /** 126 and 2.5 h at 54 and the rest in yen, which has no smaller unit: 15 min at 54 are 13.5, rounded 14. */
+    @Test
+    void roundsToTheCurrencysOwnUnit() {
+        book.setCurrency("JPY");
+        QuoteOption option = draft(request()).getOptions().get(0);
+        assertEquals(
+                new BigDecimal("14"), line(option, "labour", "task-isolate").getNet());
+        assertEquals(new BigDecimal("3"), line(option, "labour", "task-isolate").getTax());
+        assertEquals(0, option.getTotal().scale());
+    }
+
+    /** Handworked: 120.00 / (1 - 0.28) = 166.666...; 5.40 x 1.6 = 8.64. */
+    @Test
+    void worksOutPricesByMarginAndMarkup() {
+        Quote quote = draft(request().choosing(List.of("h108")).adding("h108", List.of(Need.of("full-bore-valve", 1))));
+        QuoteOption option = quote.getOptions().get(0);
+        assertEquals(new BigDecimal("166.67"), line(option, "unit", "h108").getUnitPrice());
+        assertEquals(
+                new BigDecimal("8.64"),
+                line(option, "remedial", "full-bore-valve").getUnitPrice());
+        assertEquals("estimator", line(option, "remedial", "full-bore-valve").getReason());
+    }
+
+    @Test
+    void usesTheBooksMarkupWhereAnItemHasNoRule() {
+        book.getItems().get(0).setPrice(null);
+        assertEquals("noRule", trouble(request()).key());
+        book.setMarkup(twinfeed.units.Ratio.valueOf("17.5 %"));
+        // 88.00 x 1.175 = 103.40
+        assertEquals(
+                new BigDecimal("103.40"),
+                line(draft(request()).getOptions().get(0), "unit", "h75").getUnitPrice());
     }
 }

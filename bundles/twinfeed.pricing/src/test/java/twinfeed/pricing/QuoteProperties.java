@@ -16,6 +16,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceBook;
@@ -169,8 +170,14 @@ class QuoteProperties {
     }
 
     @Property(tries = 100, seed = SEED)
-    void addingARemedyNeverLowersThePrice(@ForAll("remedies") List<List<Need>> remedies, @ForAll("works") Work work) {
-        RemedyPrices prices = RemedyPrices.withReplacement(work.book, DemoBook.DAY);
+    void addingARemedyNeverLowersThePrice(
+            @ForAll("remedies") List<List<Need>> remedies,
+            @ForAll("works") Work work,
+            @ForAll @IntRange(min = 0, max = 2000) int minimumMinutes) {
+        work.book.setMinimumMinutes(minimumMinutes);
+        RemedyPrices prices = minimumMinutes % 2 == 0
+                ? RemedyPrices.withReplacement(work.book, DemoBook.DAY)
+                : RemedyPrices.withoutReplacement(work.book, DemoBook.DAY);
         RemedyPrice last = prices.priceAll(List.of());
         assertTrue(last.net().isZero());
         for (int i = 1; i <= remedies.size(); i++) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pricing.life;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -70,23 +69,21 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
      * @throws LifeException if it is no frozen quote, or one of a form that this program does not know
      */
     public static FrozenQuote read(byte[] bytes, String name) {
-        Object tree;
         try {
-            tree = JsonText.read(bytes);
-        } catch (IOException broken) {
-            throw new LifeException("notAQuote", name, broken);
+            return of(JsonText.read(bytes), name);
+        } catch (IllegalArgumentException | ArithmeticException | DateTimeException foreign) {
+            throw new LifeException("notAQuote", name, foreign.getMessage());
         }
+    }
+
+    private static FrozenQuote of(@Nullable Object tree, String name) {
         if (!(tree instanceof Map<?, ?> map) || !(map.get("form") instanceof String form)) {
-            throw new LifeException("notAQuote", name, "form");
+            throw new IllegalArgumentException("no key \"form\"");
         }
         if (!form.equals(FORM)) {
             throw new LifeException("unknownForm", name, form, FORM);
         }
-        try {
-            return of(map);
-        } catch (IllegalArgumentException | ArithmeticException | DateTimeException foreign) {
-            throw new LifeException("notAQuote", name, foreign);
-        }
+        return of(map);
     }
 
     private static FrozenQuote of(Map<?, ?> map) {

@@ -20,14 +20,16 @@ final class JsonText {
 
     private JsonText() {}
 
-    /** @throws IOException if the bytes are no JSON, name a key twice, or go on behind the value */
-    static @Nullable Object read(byte[] bytes) throws IOException {
+    /** @throws IllegalArgumentException if the bytes are no JSON, name a key twice, or go on behind the value */
+    static @Nullable Object read(byte[] bytes) {
         try (JsonParser parser = FACTORY.createParser(bytes)) {
             Object value = value(parser, parser.nextToken());
             if (parser.nextToken() != null) {
                 throw new IOException("something follows the JSON value");
             }
             return value;
+        } catch (IOException broken) {
+            throw new IllegalArgumentException(broken.getMessage(), broken);
         }
     }
 

@@ -14,7 +14,7 @@ public final class LifeException extends RuntimeException {
     private final String key;
     private final List<String> arguments;
 
-    LifeException(String key, Object... arguments) {
+    LifeException(String key, @org.jspecify.annotations.Nullable Object... arguments) {
         this.key = key;
         this.arguments = Arrays.stream(arguments).map(String::valueOf).toList();
     }

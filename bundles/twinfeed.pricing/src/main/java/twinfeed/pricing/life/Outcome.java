@@ -50,9 +50,7 @@ final class Outcome {
         }
         try {
             return apply(issued, JsonText.read(Files.readAllBytes(outcome)));
-        } catch (com.fasterxml.jackson.core.JsonProcessingException
-                | IllegalArgumentException
-                | DateTimeException broken) {
+        } catch (IllegalArgumentException | DateTimeException broken) {
             throw new LifeException("brokenOutcome", outcome.getFileName());
         }
     }

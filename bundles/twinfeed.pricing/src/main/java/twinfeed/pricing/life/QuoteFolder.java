@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.io.AtomicFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
@@ -51,6 +52,10 @@ public final class QuoteFolder {
         FrozenQuote.of(QuoteLife.issue(draft, new QuoteNumber(year, 1)), survey, assessment, book, program)
                 .bytes();
         Quote issued = QuoteLife.issue(draft, numbers.take(year));
+        while (Files.exists(file(issued))) {
+            // Quotes were copied here without their numbers: those numbers are taken all the same.
+            issued = QuoteLife.issue(draft, numbers.take(year));
+        }
         return write(FrozenQuote.of(issued, survey, assessment, book, program));
     }
 
@@ -166,21 +171,35 @@ public final class QuoteFolder {
         return file.resolveSibling(file.getFileName() + ".sha256");
     }
 
-    /** The digest first: a digest without a quote does no harm, a quote without a digest cannot be verified. */
+    /**
+     * The digest first: a digest without a quote does no harm, a quote without a digest cannot be verified. A digest that is
+     * there already was left behind by a program that stopped, or belongs to somebody who writes the same revision now: whoever
+     * creates the quote then sets it.
+     */
     private OpenedQuote write(FrozenQuote frozen) throws IOException {
         Path file = file(frozen.quote());
         byte[] bytes = frozen.bytes();
-        String line = FrozenQuote.digest(bytes) + "  " + file.getFileName() + "\n";
+        byte[] line = (FrozenQuote.digest(bytes) + "  " + file.getFileName() + "\n").getBytes(StandardCharsets.UTF_8);
         if (Files.exists(file)) {
             throw new FileAlreadyExistsException(file.toString());
         }
-        // Left behind by a program that stopped between the two files.
-        Files.deleteIfExists(digestFile(file));
-        NewFile.write(digestFile(file), line.getBytes(StandardCharsets.UTF_8));
+        boolean first = create(digestFile(file), line);
         NewFile.write(file, bytes);
+        if (!first) {
+            AtomicFile.write(digestFile(file), line);
+        }
         protect(file);
         protect(digestFile(file));
         return open(file);
+    }
+
+    private static boolean create(Path file, byte[] content) throws IOException {
+        try {
+            NewFile.write(file, content);
+            return true;
+        } catch (FileAlreadyExistsException there) {
+            return false;
+        }
     }
 
     private static void protect(Path file) throws IOException {
