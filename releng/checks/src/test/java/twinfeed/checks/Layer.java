@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a bundle may use: the layer table of DEVELOPERS.md.
+ *
+ * @param bundle its name
+ * @param atLeast classes that the test has to have seen in it; guards against a test that looks into an empty folder
+ * @param ours bundles of this project that it may use
+ * @param libraries beginnings of the packages of others that it may use, the JDK's aside
+ */
+record Layer(String bundle, int atLeast, Set<String> ours, List<String> libraries) {
+    private static final List<String> EMF = List.of("org.eclipse.emf.common", "org.eclipse.emf.ecore");
+    private static final Set<String> BASE = Set.of("twinfeed.calculator", "twinfeed.model", "twinfeed.units");
+
+    static final List<Layer> TABLE = List.of(
+            new Layer("twinfeed.units", 20, Set.of(), List.of("tech.units.indriya", "javax.measure")),
+            new Layer("twinfeed.model", 60, Set.of("twinfeed.units"), EMF),
+            new Layer("twinfeed.engineering", 30, Set.of(), List.of("org.hipparchus")),
+            new Layer(
+                    "twinfeed.calculator",
+                    50,
+                    Set.of("twinfeed.model", "twinfeed.units"),
+                    with(EMF, "org.hipparchus", "org.apache.commons.csv")),
+            plugIn("flow"),
+            plugIn("pressure"),
+            plugIn("circuit"),
+            plugIn("demand"),
+            plugIn("faults"),
+            new Layer(
+                    "twinfeed.pricing",
+                    30,
+                    Set.of("twinfeed.model"),
+                    with(EMF, "org.joda.money", "org.apache.commons.csv")),
+            new Layer(
+                    "twinfeed.workbook",
+                    30,
+                    BASE,
+                    with(EMF, "org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats")),
+            new Layer(
+                    "twinfeed.usecase",
+                    10,
+                    Set.of(
+                            "twinfeed.calculator",
+                            "twinfeed.engineering",
+                            "twinfeed.model",
+                            "twinfeed.pricing",
+                            "twinfeed.units",
+                            "twinfeed.workbook"),
+                    with(EMF, "org.joda.money", "org.osgi.framework")),
+            new Layer(
+                    "twinfeed.cli",
+                    10,
+                    Set.of("twinfeed.usecase", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    with(
+                            EMF,
+                            "picocli",
+                            "com.fasterxml.jackson.core",
+                            "org.eclipse.equinox.app",
+                            "org.osgi.framework")),
+            new Layer(
+                    "twinfeed.desktop",
+                    30,
+                    Set.of("twinfeed.usecase", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    with(
+                            EMF,
+                            "org.eclipse.emf.edit",
+                            "org.eclipse.swt",
+                            "org.eclipse.jface",
+                            "org.eclipse.e4",
+                            "org.eclipse.core",
+                            "org.osgi.framework",
+                            "org.osgi.service.event",
+                            "jakarta.")));
+
+    private static Layer plugIn(String name) {
+        return new Layer(
+                "twinfeed.calculator." + name,
+                3,
+                Set.of("twinfeed.calculator", "twinfeed.model", "twinfeed.units", "twinfeed.engineering"),
+                EMF);
+    }
+
+    private static List<String> with(List<String> some, String... more) {
+        List<String> all = new ArrayList<>(some);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    static Layer of(String bundle) {
+        return TABLE.stream()
+                .filter(layer -> layer.bundle.equals(bundle))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(bundle + " has no line in the layer table"));
+    }
+
+    boolean allowsLibrary(String packageName) {
+        return libraries.stream().anyMatch(packageName::startsWith);
+    }
+}

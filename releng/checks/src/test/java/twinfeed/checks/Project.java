@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.checks;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.SAXException;
+
+/** The files of this project. */
+final class Project {
+    static final Path ROOT = Path.of(System.getProperty("twinfeed.root", "")).toAbsolutePath();
+
+    private Project() {}
+
+    /** The folders of all bundles but those that only test, in the order of their names. */
+    static List<String> bundles() {
+        try (Stream<Path> found = Files.list(ROOT.resolve("bundles"))) {
+            return found.filter(folder -> Files.exists(folder.resolve("pom.xml")))
+                    .map(folder -> folder.getFileName().toString())
+                    .filter(name -> !name.endsWith("tests"))
+                    .sorted()
+                    .toList();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    static Path bundle(String name) {
+        return ROOT.resolve("bundles").resolve(name);
+    }
+
+    static Element xml(Path file) {
+        try {
+            return DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(file.toFile())
+                    .getDocumentElement();
+        } catch (IOException | SAXException | ParserConfigurationException broken) {
+            throw new IllegalStateException(file.toString(), broken);
+        }
+    }
+
+    /** All elements of a name below another. */
+    static List<Element> all(Element above, String name) {
+        NodeList found = above.getElementsByTagName(name);
+        List<Element> elements = new ArrayList<>();
+        for (int i = 0; i < found.getLength(); i++) {
+            elements.add((Element) found.item(i));
+        }
+        return elements;
+    }
+
+    /** The text of the first element of a name right below another; empty if there is none. */
+    static String text(Element above, String name) {
+        return all(above, name).stream()
+                .filter(element -> element.getParentNode() == above)
+                .findFirst()
+                .map(element -> element.getTextContent().strip())
+                .orElse("");
+    }
+}
