@@ -2,6 +2,7 @@
 package twinfeed.desktop.form;
 
 import java.util.List;
+import org.eclipse.emf.ecore.EObject;
 
 /**
  * One page of the survey.
@@ -12,6 +13,11 @@ import java.util.List;
 public record Page(String key, List<Section> sections) {
     public Page {
         sections = List.copyOf(sections);
+    }
+
+    /** Whether a reading is asked here. */
+    public boolean asks(EObject root, Place place) {
+        return sections.stream().anyMatch(section -> section.asks(root, place));
     }
 
     /**
@@ -25,12 +31,22 @@ public record Page(String key, List<Section> sections) {
         public Section {
             items = List.copyOf(items);
         }
+
+        /** Whether a reading is asked here. */
+        public boolean asks(EObject root, Place place) {
+            return items.stream().anyMatch(item -> item.asks(root, place));
+        }
     }
 
     /** A question. */
     public sealed interface Item permits Field, Several, Offered {
         /** The way to its answer. */
         FieldPath path();
+
+        /** Whether this question, asked of an object, is the one for a reading. */
+        default boolean asks(EObject root, Place place) {
+            return root == place.root() && path().text().equals(place.path());
+        }
     }
 
     /**
@@ -52,6 +68,12 @@ public record Page(String key, List<Section> sections) {
         public Several {
             columns = List.copyOf(columns);
             items = List.copyOf(items);
+        }
+
+        @Override
+        public boolean asks(EObject root, Place place) {
+            return path.elements(root).stream()
+                    .anyMatch(element -> items.stream().anyMatch(each -> each.asks(element, place)));
         }
     }
 

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.form.Choice;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 
 /** A reading that is picked. "Not recorded" is an answer of its own: it is neither no nor nothing. */
@@ -84,7 +85,7 @@ final class ChoiceField implements ItemView {
     }
 
     @Override
-    public boolean focus(EObject asked, FieldPath reading) {
-        return row.focus(asked, reading);
+    public boolean focus(Place place) {
+        return row.focus(place);
     }
 }

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
@@ -101,8 +102,8 @@ final class FieldRow {
     }
 
     /** Puts the cursor into the control if it is the one for a reading. */
-    boolean focus(EObject asked, FieldPath reading) {
-        return asked == root && reading.text().equals(path.text()) && control.setFocus();
+    boolean focus(Place place) {
+        return place.root() == root && place.path().equals(path.text()) && control.setFocus();
     }
 
     private boolean showMessage() {

@@ -3,6 +3,7 @@ package twinfeed.desktop.page;
 
 import org.eclipse.emf.ecore.EObject;
 import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 
 /** One question on a page. */
@@ -20,5 +21,5 @@ interface ItemView {
     boolean revert();
 
     /** Puts the cursor where a reading is typed; the answer is whether this question asks for it. */
-    boolean focus(EObject root, FieldPath path);
+    boolean focus(Place place);
 }

@@ -11,6 +11,7 @@ import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
 import twinfeed.desktop.form.Page.Several;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 
 /** Several questions one under the other. */
@@ -74,7 +75,7 @@ final class ItemViews implements ItemView {
     }
 
     @Override
-    public boolean focus(EObject root, FieldPath path) {
-        return views.stream().anyMatch(view -> view.focus(root, path));
+    public boolean focus(Place place) {
+        return views.stream().anyMatch(view -> view.focus(place));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
@@ -20,6 +21,7 @@ import twinfeed.desktop.form.Choice;
 import twinfeed.desktop.form.FieldForm;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Several;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.model.check.ModelPath;
@@ -112,7 +114,7 @@ final class ListView implements ItemView {
         context.session().edits().add(root, several.path().steps(), element);
         choose(element);
         if (fields != null) {
-            fields.focus(element, several.columns().get(0));
+            fields.focus(new Place(element, several.columns().get(0).text()));
         }
     }
 
@@ -218,10 +220,11 @@ final class ListView implements ItemView {
     }
 
     @Override
-    public boolean focus(EObject asked, FieldPath path) {
-        if (elements.contains(asked)) {
-            choose(asked);
-        }
-        return fields != null && fields.focus(asked, path);
+    public boolean focus(Place place) {
+        elements.stream()
+                .filter(element -> EcoreUtil.isAncestor(element, place.root()))
+                .findFirst()
+                .ifPresent(this::choose);
+        return fields != null && fields.focus(place);
     }
 }

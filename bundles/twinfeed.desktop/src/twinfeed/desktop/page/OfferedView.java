@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Offered;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
@@ -118,7 +119,7 @@ final class OfferedView implements ItemView {
     }
 
     @Override
-    public boolean focus(EObject root, FieldPath path) {
-        return path.text().equals(offered.path().text()) && table.setFocus();
+    public boolean focus(Place place) {
+        return place.path().equals(offered.path().text()) && table.setFocus();
     }
 }

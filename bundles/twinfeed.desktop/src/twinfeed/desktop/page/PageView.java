@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page;
 import twinfeed.desktop.form.Page.Section;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
@@ -30,7 +31,7 @@ final class PageView {
     private final Composite content;
     private final List<ItemViews> views = new ArrayList<>();
     private final Map<Section, Label> sectionRemarks = new LinkedHashMap<>();
-    private final Map<ItemViews, Runnable> unfold = new LinkedHashMap<>();
+    private final Map<Section, Runnable> unfold = new LinkedHashMap<>();
 
     PageView(Composite parent, FormContext context, Page page) {
         this.context = context;
@@ -70,7 +71,7 @@ final class PageView {
         ItemViews view = new ItemViews(body, context, context.session().survey(), section.items());
         views.add(view);
         if (toggle != null) {
-            fold(toggle, title, body, view);
+            unfold.put(section, fold(toggle, title, body));
         }
     }
 
@@ -83,7 +84,8 @@ final class PageView {
         return toggle;
     }
 
-    private void fold(Button toggle, String title, Composite body, ItemViews view) {
+    /** Folds a section away; the answer unfolds it. */
+    private static Runnable fold(Button toggle, String title, Composite body) {
         Runnable show = () -> {
             toggle.setText((toggle.getSelection() ? "\u25BE " : "\u25B8 ") + title);
             body.setVisible(toggle.getSelection());
@@ -92,10 +94,10 @@ final class PageView {
         };
         toggle.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show.run()));
         show.run();
-        unfold.put(view, () -> {
+        return () -> {
             toggle.setSelection(true);
             show.run();
-        });
+        };
     }
 
     void refresh() {
@@ -133,13 +135,13 @@ final class PageView {
         return any;
     }
 
-    boolean focus(EObject root, FieldPath path) {
-        for (ItemViews view : views) {
-            if (view.focus(root, path)) {
-                return true;
+    void focus(Place place) {
+        unfold.forEach((section, show) -> {
+            if (section.asks(context.session().survey(), place)) {
+                show.run();
             }
-        }
-        return false;
+        });
+        views.stream().anyMatch(view -> view.focus(place));
     }
 
     private void fit() {

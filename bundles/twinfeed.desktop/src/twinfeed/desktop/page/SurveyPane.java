@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.form.Page;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.form.SurveyPages;
@@ -96,6 +97,20 @@ public final class SurveyPane {
         int to = shown() + by;
         if (to >= 0 && to < pages.size()) {
             show(to);
+        }
+    }
+
+    /** Shows the page on which a reading is asked, and puts the cursor into its field. */
+    public void open(Place place) {
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).asks(context.session().survey(), place)) {
+                show(i);
+                PageView view = views.get(pages.get(i));
+                if (view != null) {
+                    view.focus(place);
+                }
+                return;
+            }
         }
     }
 

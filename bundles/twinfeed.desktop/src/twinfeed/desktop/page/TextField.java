@@ -14,6 +14,7 @@ import twinfeed.desktop.form.FieldFault;
 import twinfeed.desktop.form.FieldForm;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.form.Writing;
 
@@ -138,7 +139,7 @@ final class TextField implements ItemView {
     }
 
     @Override
-    public boolean focus(EObject asked, FieldPath reading) {
-        return row.focus(asked, reading);
+    public boolean focus(Place place) {
+        return row.focus(place);
     }
 }

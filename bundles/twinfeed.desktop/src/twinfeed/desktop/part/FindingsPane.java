@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
@@ -16,6 +17,8 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.OptionResult;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
@@ -24,10 +27,14 @@ import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.FeedPicture;
 import twinfeed.desktop.view.FindingGroup;
 import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.Piece;
+import twinfeed.desktop.view.PieceFindings;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.survey.Survey;
 
 /** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
 final class FindingsPane {
@@ -36,12 +43,14 @@ final class FindingsPane {
     private final Figures figures;
     private final Label heading;
     private final Label state;
+    private final FeedCanvas feeds;
     private final Tree tree;
+    private final Columns columns;
     private final WorkingPane working;
     private final Set<String> folded = new HashSet<>();
     private String chosen = "";
 
-    FindingsPane(SashForm parent, JobSession session, Words words) {
+    FindingsPane(SashForm parent, JobSession session, Words words, Consumer<Piece> open) {
         this.session = session;
         this.words = words;
         this.figures = new Figures(words.locale());
@@ -49,9 +58,11 @@ final class FindingsPane {
         Composite pane = Controls.pane(halves);
         this.heading = Controls.heading(pane, words.get("pane.findings"));
         this.state = Controls.wrapped(pane);
+        this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
         this.tree = tree(pane);
+        this.columns = Columns.of(tree, 0, 210);
         this.working = new WorkingPane(halves, words);
-        halves.setWeights(58, 42);
+        halves.setWeights(66, 34);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
         Runnable edits = session.computing().listen(this::showState);
@@ -69,21 +80,19 @@ final class FindingsPane {
         made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         made.setData("twinfeed.field", "findings");
         Controls.name(made, words.get("pane.findings"));
-        column(made, "finding.check", SWT.LEFT, 215);
-        column(made, "finding.answer", SWT.LEFT, 120);
-        column(made, "finding.value", SWT.RIGHT, 85);
-        column(made, "finding.limit", SWT.RIGHT, 85);
-        column(made, "finding.margin", SWT.RIGHT, 85);
+        column(made, "finding.check", SWT.LEFT);
+        column(made, "finding.answer", SWT.LEFT);
+        column(made, "finding.value", SWT.RIGHT);
+        column(made, "finding.limit", SWT.RIGHT);
+        column(made, "finding.margin", SWT.RIGHT);
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
         made.addListener(SWT.Collapse, event -> folded.add(((TreeItem) event.item).getText()));
         made.addListener(SWT.Expand, event -> folded.remove(((TreeItem) event.item).getText()));
         return made;
     }
 
-    private void column(Tree made, String key, int style, int width) {
-        TreeColumn column = new TreeColumn(made, style);
-        column.setText(words.get(key));
-        column.setWidth(width);
+    private void column(Tree made, String key, int style) {
+        new TreeColumn(made, style).setText(words.get(key));
     }
 
     private void choose() {
@@ -116,7 +125,22 @@ final class FindingsPane {
                 FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words);
         groups.forEach(group -> group(group, option.map(OptionAssessment::getBinding).orElse(null)));
         reselect(option.map(OptionAssessment::getBinding).orElse(null));
+        columns.fit();
         tree.setRedraw(true);
+        feeds.show(picture(option));
+    }
+
+    private FeedPicture picture(Optional<OptionAssessment> option) {
+        Survey survey = session.survey();
+        JobResult result = session.result();
+        if (result == null || result.judged() == null || option.isEmpty()) {
+            return FeedPicture.of(survey, PieceFindings.none(words.locale()), null, words);
+        }
+        int index = result.judged().record().getOptions().indexOf(option.get());
+        OptionResult answers = result.judged().assessed().options().get(index);
+        PieceFindings findings =
+                PieceFindings.of(answers, option.get(), FeedPicture.names(survey), words.locale());
+        return FeedPicture.of(survey, findings, answers.candidate().heater(), words);
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {
@@ -156,6 +180,7 @@ final class FindingsPane {
             working.show(null);
             return;
         }
+        tree.setTopItem(tree.getItem(0));
         tree.setSelection(found);
         choose();
     }

@@ -62,9 +62,9 @@ public final class JobPart {
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
         panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         this.survey = new SurveyPane(panes, session, words);
-        this.findings = new FindingsPane(panes, session, words);
+        this.findings = new FindingsPane(panes, session, words, piece -> survey.open(piece.place()));
         this.options = new OptionsPane(panes, session, words);
-        panes.setWeights(settings.layout(LAYOUT, 300, 390, 310));
+        panes.setWeights(settings.layout(LAYOUT, 275, 425, 300));
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();

@@ -10,19 +10,20 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRow;
 import twinfeed.desktop.view.OptionRows;
-import twinfeed.model.assessment.OptionAssessment;
 
 /** The options side by side, and under them the quote as it stands. */
 final class OptionsPane {
     private final JobSession session;
     private final Words words;
     private final Table table;
+    private final Columns columns;
     private List<OptionRow> rows = List.of();
 
     OptionsPane(SashForm parent, JobSession session, Words words) {
@@ -32,6 +33,7 @@ final class OptionsPane {
         Composite pane = Controls.pane(halves);
         Controls.heading(pane, words.get("pane.options"));
         this.table = table(pane);
+        this.columns = Columns.of(table, 0, 150);
         new QuotePane(halves, session, words);
         halves.setWeights(38, 62);
         Runnable results = session.resulted().listen(this::show);
@@ -49,20 +51,18 @@ final class OptionsPane {
         made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         made.setData("twinfeed.field", "options");
         Controls.name(made, words.get("pane.options"));
-        column(made, "option.title", SWT.LEFT, 170);
-        column(made, "option.verdict", SWT.LEFT, 115);
-        column(made, "option.price", SWT.RIGHT, 85);
-        column(made, "option.binding", SWT.LEFT, 200);
-        column(made, "option.work", SWT.LEFT, 300);
+        column(made, "option.title", SWT.LEFT);
+        column(made, "option.verdict", SWT.LEFT);
+        column(made, "option.price", SWT.RIGHT);
+        column(made, "option.binding", SWT.LEFT);
+        column(made, "option.work", SWT.LEFT);
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(
-                event -> session.choose(rows.get(made.getSelectionIndex()).heaterId())));
+                event -> session.choose(rows.get(made.getSelectionIndex()).key())));
         return made;
     }
 
-    private void column(Table made, String key, int style, int width) {
-        TableColumn column = new TableColumn(made, style);
-        column.setText(words.get(key));
-        column.setWidth(width);
+    private void column(Table made, String key, int style) {
+        new TableColumn(made, style).setText(words.get(key));
     }
 
     private void show() {
@@ -71,7 +71,19 @@ final class OptionsPane {
         for (int i = 0; i < rows.size(); i++) {
             row(table.getItem(i), rows.get(i));
         }
+        columns.fit();
+        proposeOffer();
         select();
+    }
+
+    /** Until somebody chooses, the first heater that the quote offers is looked at. */
+    private void proposeOffer() {
+        if (session.chosen() == null) {
+            rows.stream()
+                    .filter(row -> !row.price().isEmpty())
+                    .findFirst()
+                    .ifPresent(row -> session.choose(row.key()));
+        }
     }
 
     private void row(TableItem item, OptionRow row) {
@@ -84,11 +96,11 @@ final class OptionsPane {
     }
 
     private void select() {
-        String id = OptionRows.chosen(session.result(), session.chosen())
-                .map(OptionAssessment::getHeaterId)
+        String key = OptionRows.chosen(session.result(), session.chosen())
+                .map(OptionRows::key)
                 .orElse("");
         for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).heaterId().equals(id)) {
+            if (rows.get(i).key().equals(key)) {
                 table.setSelection(i);
             }
         }

@@ -14,10 +14,10 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
-import twinfeed.desktop.session.Desk.Prices;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
@@ -38,6 +38,7 @@ final class QuotePane {
     private final Label basis;
     private final Label trouble;
     private final Table table;
+    private final Columns columns;
 
     QuotePane(Composite parent, JobSession session, Words words) {
         this.session = session;
@@ -47,8 +48,9 @@ final class QuotePane {
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
         this.trouble = Controls.wrapped(pane);
-        trouble.setForeground(Palette.of(Tone.BAD, trouble));
+        trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
         this.table = table();
+        this.columns = Columns.of(table, 0, 190);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
         pane.addListener(SWT.Dispose, event -> {
@@ -64,35 +66,32 @@ final class QuotePane {
         made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         made.setData("twinfeed.field", "quote");
         Controls.name(made, words.get("pane.quote"));
-        column(made, "quote.what", SWT.LEFT, 215);
-        column(made, "quote.quantity", SWT.RIGHT, 70);
-        column(made, "quote.unitPrice", SWT.RIGHT, 75);
-        column(made, "quote.amount", SWT.RIGHT, 85);
-        column(made, "quote.note", SWT.LEFT, 240);
+        column(made, "quote.what", SWT.LEFT);
+        column(made, "quote.quantity", SWT.RIGHT);
+        column(made, "quote.unitPrice", SWT.RIGHT);
+        column(made, "quote.amount", SWT.RIGHT);
+        column(made, "quote.note", SWT.LEFT);
         return made;
     }
 
-    private void column(Table made, String key, int style, int width) {
-        TableColumn column = new TableColumn(made, style);
-        column.setText(words.get(key));
-        column.setWidth(width);
+    private void column(Table made, String key, int style) {
+        new TableColumn(made, style).setText(words.get(key));
     }
 
     private void show() {
         JobResult result = session.result();
         @Nullable Quote quote = result == null ? null : result.quote();
-        String id = OptionRows.chosen(result, session.chosen())
-                .map(OptionAssessment::getHeaterId)
-                .orElse("");
-        Optional<QuoteOption> option = QuoteRows.option(quote, id);
+        @Nullable OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
+        Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
         heading.setText(option.map(each -> words.format("quote.of", Map.of("option", each.getTitle())))
                 .orElse(words.get("pane.quote")));
         Controls.show(basis, quote == null ? "" : basis(quote));
-        Controls.show(trouble, trouble(result, quote, option.isPresent()));
+        Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
         table.removeAll();
         if (quote != null) {
             option.ifPresent(offered -> new QuoteRows(words).of(quote, offered).forEach(this::row));
         }
+        columns.fit();
         pane.layout();
     }
 
@@ -108,15 +107,14 @@ final class QuotePane {
         return quote.getBookNote() == null ? text : text + "\n" + quote.getBookNote();
     }
 
-    private String trouble(@Nullable JobResult result, @Nullable Quote quote, boolean offered) {
-        @Nullable Prices prices = session.desk().prices();
-        if (result == null || result.judged() == null) {
+    private String trouble(@Nullable JobResult result, @Nullable Quote quote, @Nullable OptionAssessment option) {
+        if (result == null || result.judged() == null || !result.complete()) {
             return "";
         }
         if (quote == null) {
-            return prices == null ? words.get("quote.noBook") : result.trouble();
+            return session.desk().prices() == null ? words.get("quote.noBook") : result.trouble();
         }
-        return offered ? "" : words.get("quote.notOffered");
+        return option == null ? "" : new OptionRows(words).whyNotOffered(option);
     }
 
     private void row(QuoteRow row) {

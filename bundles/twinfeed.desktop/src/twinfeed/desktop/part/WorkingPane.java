@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
@@ -29,6 +30,7 @@ final class WorkingPane {
     private final Label sentence;
     private final Label basis;
     private final Table steps;
+    private final Columns columns;
 
     WorkingPane(Composite parent, Words words) {
         this.words = words;
@@ -43,18 +45,17 @@ final class WorkingPane {
         steps.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         steps.setData("twinfeed.field", "working");
         Controls.name(steps, words.get("pane.working"));
-        column("step.symbol", SWT.LEFT, 80);
-        column("step.meaning", SWT.LEFT, 190);
-        column("step.expression", SWT.LEFT, 130);
-        column("step.value", SWT.RIGHT, 95);
-        column("step.source", SWT.LEFT, 200);
+        column("step.symbol", SWT.LEFT);
+        column("step.meaning", SWT.LEFT);
+        column("step.value", SWT.RIGHT);
+        column("step.expression", SWT.LEFT);
+        column("step.source", SWT.LEFT);
+        this.columns = Columns.of(steps, 1, 150);
         show(null);
     }
 
-    private void column(String key, int style, int width) {
-        TableColumn column = new TableColumn(steps, style);
-        column.setText(words.get(key));
-        column.setWidth(width);
+    private void column(String key, int style) {
+        new TableColumn(steps, style).setText(words.get(key));
     }
 
     /** Shows a finding; null shows nothing. */
@@ -69,6 +70,7 @@ final class WorkingPane {
         if (finding != null) {
             finding.getSteps().forEach(this::step);
         }
+        columns.fit();
         pane.layout();
     }
 
@@ -93,8 +95,8 @@ final class WorkingPane {
         TableItem item = new TableItem(steps, SWT.NONE);
         item.setText(0, text(step.getSymbol()));
         item.setText(1, text(step.getMeaning()));
-        item.setText(2, text(step.getExpression()));
-        item.setText(3, figures.withUnit(step.getValue(), step.getUnit()));
+        item.setText(2, figures.withUnit(step.getValue(), step.getUnit()));
+        item.setText(3, text(step.getExpression()));
         item.setText(4, text(step.getSource()));
     }
 

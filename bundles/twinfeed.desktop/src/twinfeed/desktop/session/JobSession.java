@@ -139,15 +139,15 @@ public final class JobSession {
         return chose;
     }
 
-    /** Heater id of the option whose findings are shown; null for the first. */
+    /** Key of the option whose findings are shown; null for the first. */
     public @Nullable String chosen() {
         return chosen;
     }
 
     /** Shows another option's findings. */
-    public void choose(String heaterId) {
-        if (!heaterId.equals(chosen)) {
-            chosen = heaterId;
+    public void choose(String key) {
+        if (!key.equals(chosen)) {
+            chosen = key;
             chose.fire();
         }
     }

@@ -6,11 +6,11 @@ import twinfeed.desktop.look.Mark;
 /**
  * One option side by side with the others.
  *
- * @param heaterId the heater's id
+ * @param key what tells it from the others
  * @param title what a customer reads
  * @param verdict whether it suits
  * @param binding the check that decides, with its margin
  * @param work the work that makes it suit; empty if none is needed
  * @param price total with tax, as text; empty if it is not offered
  */
-public record OptionRow(String heaterId, String title, Mark verdict, String binding, String work, String price) {}
+public record OptionRow(String key, String title, Mark verdict, String binding, String work, String price) {}

@@ -30,24 +30,29 @@ public final class OptionRows {
 
     /** A row for each option of a result. */
     public List<OptionRow> of(@Nullable JobResult result) {
-        if (result == null || result.judged() == null) {
-            return List.of();
-        }
-        return result.judged().record().getOptions().stream()
-                .map(option -> row(option, result))
-                .toList();
+        return result == null
+                ? List.of()
+                : all(result).stream().map(option -> row(option, result)).toList();
+    }
+
+    /** What tells an option from the others: the same heater can be there and be offered anew. */
+    public static String key(OptionAssessment option) {
+        return (Boolean.TRUE.equals(option.getPresent()) ? "present:" : "offered:") + option.getHeaterId();
     }
 
     /** The option that is chosen, or the first where none is. */
-    public static Optional<OptionAssessment> chosen(@Nullable JobResult result, @Nullable String heaterId) {
-        if (result == null || result.judged() == null) {
-            return Optional.empty();
-        }
-        List<OptionAssessment> all = result.judged().record().getOptions();
+    public static Optional<OptionAssessment> chosen(@Nullable JobResult result, @Nullable String key) {
+        List<OptionAssessment> all = all(result);
         return all.stream()
-                .filter(option -> option.getHeaterId().equals(heaterId))
+                .filter(option -> key(option).equals(key))
                 .findFirst()
                 .or(() -> all.stream().findFirst());
+    }
+
+    private static List<OptionAssessment> all(@Nullable JobResult result) {
+        return result == null || result.judged() == null
+                ? List.of()
+                : result.judged().record().getOptions();
     }
 
     /** The verdict, or that it is not known yet. */
@@ -59,7 +64,7 @@ public final class OptionRows {
 
     private OptionRow row(OptionAssessment option, JobResult result) {
         return new OptionRow(
-                option.getHeaterId(),
+                key(option),
                 title(option),
                 verdict(option, result),
                 binding(option),
@@ -87,14 +92,31 @@ public final class OptionRows {
         return margin.isEmpty() || margin.equals("+") ? finding.getTitle() : finding.getTitle() + " (" + margin + ")";
     }
 
+    /** Why the quote does not offer an option. */
+    public String whyNotOffered(OptionAssessment option) {
+        if (Boolean.TRUE.equals(option.getPresent())) {
+            return words.get("quote.present");
+        }
+        String checks = option.getUnmended().stream()
+                .map(key -> title(option, key))
+                .collect(Collectors.joining(", "));
+        return checks.isEmpty()
+                ? words.get("quote.notOffered")
+                : words.format("quote.unmended", Map.of("checks", checks));
+    }
+
+    private static String title(OptionAssessment option, String check) {
+        return option.getFindings().stream()
+                .filter(finding -> finding.getKey().equals(check))
+                .map(Finding::getTitle)
+                .findFirst()
+                .orElse(check);
+    }
+
     private String price(OptionAssessment option, @Nullable Quote quote) {
         return quote == null
                 ? ""
-                : quote.getOptions().stream()
-                        .filter(each -> option.getHeaterId().equals(each.getHeaterId()))
-                        .findFirst()
-                        .map(each -> total(each, quote))
-                        .orElse("");
+                : QuoteRows.option(quote, option).map(each -> total(each, quote)).orElse("");
     }
 
     private String total(QuoteOption option, Quote quote) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow.Level;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
@@ -26,12 +27,12 @@ public final class QuoteRows {
         this.figures = new Figures(words.locale());
     }
 
-    /** The part of a quote that offers a heater. */
-    public static Optional<QuoteOption> option(@Nullable Quote quote, @Nullable String heaterId) {
-        return quote == null
+    /** The part of a quote that offers an option; the unit that is there is never offered. */
+    public static Optional<QuoteOption> option(@Nullable Quote quote, @Nullable OptionAssessment option) {
+        return quote == null || option == null || Boolean.TRUE.equals(option.getPresent())
                 ? Optional.empty()
                 : quote.getOptions().stream()
-                        .filter(each -> each.getHeaterId().equals(heaterId))
+                        .filter(each -> each.getHeaterId().equals(option.getHeaterId()))
                         .findFirst();
     }
 

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.CableSegment;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.Isolator;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.model.survey.ProtectiveDevice;
+import twinfeed.model.survey.ResidualDevice;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
+
+/**
+ * The two feeds of a house as they run to the unit, piece by piece. A piece of which nothing is recorded is shown all the same:
+ * that it is not known is worth seeing.
+ *
+ * @param water from the main on
+ * @param power from the service fuse on
+ * @param unit where both end
+ */
+public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
+    public FeedPicture {
+        water = List.copyOf(water);
+        power = List.copyOf(power);
+    }
+
+    /** The picture of a survey, with what was found for one heater. */
+    public static FeedPicture of(Survey survey, PieceFindings findings, @Nullable Heater heater, Words words) {
+        Painter painter = new Painter(survey, findings, words, new Writing(words));
+        return new FeedPicture(painter.water(), painter.power(), painter.unit(heater));
+    }
+
+    /** The names of pipes and cables, by which findings name the piece that governs. */
+    public static Set<String> names(Survey survey) {
+        Set<String> names = new LinkedHashSet<>();
+        if (survey.getWater() != null) {
+            survey.getWater().getSegments().forEach(pipe -> names.add(pipe.getName()));
+        }
+        if (survey.getElectricity() != null && survey.getElectricity().getCircuit() != null) {
+            survey.getElectricity().getCircuit().getSegments().forEach(cable -> names.add(cable.getName()));
+        }
+        return names;
+    }
+
+    private record Painter(Survey survey, PieceFindings findings, Words words, Writing writing) {
+        List<Piece> water() {
+            List<Piece> pieces = new ArrayList<>();
+            @Nullable WaterFeed feed = survey.getWater();
+            pieces.add(piece("main", test(feed), "water.test.staticPressure", "survey.water.test"));
+            if (feed != null) {
+                List<PipeSegment> pipes = feed.getSegments();
+                for (int i = 0; i < pipes.size(); i++) {
+                    PipeSegment pipe = pipes.get(i);
+                    String whole = i == pipes.size() - 1 ? "survey.water" : "";
+                    pieces.add(findings.piece(
+                            name(pipe.getName(), "pipe"),
+                            joined(pipe.getSize(), writing.show(pipe.getLength())),
+                            new Place(pipe, "size"),
+                            pipe.getName(),
+                            whole));
+                }
+            }
+            return pieces;
+        }
+
+        private String test(@Nullable WaterFeed feed) {
+            return feed == null || feed.getTest() == null
+                    ? words.get("feed.unknown")
+                    : plain(feed.getTest().getStaticPressure());
+        }
+
+        List<Piece> power() {
+            List<Piece> pieces = new ArrayList<>();
+            @Nullable ElectricalFeed feed = survey.getElectricity();
+            @Nullable Circuit circuit = feed == null ? null : feed.getCircuit();
+            String fuse = feed == null ? "" : plain(feed.getServiceFuse());
+            pieces.add(piece("fuse", fuse, "electricity.serviceFuse", "survey.electricity"));
+            pieces.add(device(circuit == null ? null : circuit.getDevice()));
+            pieces.add(residual(circuit == null ? null : circuit.getRcd()));
+            if (circuit != null) {
+                List<CableSegment> cable = circuit.getSegments();
+                for (int i = 0; i < cable.size(); i++) {
+                    pieces.add(cable(cable.get(i), i == cable.size() - 1));
+                }
+            }
+            pieces.add(isolator(circuit == null ? null : circuit.getIsolator()));
+            return pieces;
+        }
+
+        private Piece device(@Nullable ProtectiveDevice device) {
+            String detail = device == null ? words.get("feed.unknown") : plain(device.getRating());
+            return piece(
+                    "device", detail, "electricity.circuit.device.rating", "survey.electricity.circuit.device");
+        }
+
+        private Piece residual(@Nullable ResidualDevice rcd) {
+            String detail = rcd == null || !rcd.isSetKind()
+                    ? words.get("feed.unknown")
+                    : joined(words.get("choice.RcdKind." + rcd.getKind().getLiteral()), plain(rcd.getResidual()));
+            return piece("rcd", detail, "electricity.circuit.rcd.kind", "survey.electricity.circuit.rcd");
+        }
+
+        private Piece cable(CableSegment cable, boolean last) {
+            return findings.piece(
+                    name(cable.getName(), "cable"),
+                    joined(plain(cable.getSize()), plain(cable.getLength()), cable.getMethod()),
+                    new Place(cable, "size"),
+                    cable.getName(),
+                    last ? "survey.electricity.circuit.segments" : "");
+        }
+
+        private Piece isolator(@Nullable Isolator isolator) {
+            String detail = isolator == null ? words.get("feed.unknown") : plain(isolator.getRating());
+            return piece(
+                    "isolator", detail, "electricity.circuit.isolator.rating", "survey.electricity.circuit.isolator");
+        }
+
+        Piece unit(@Nullable Heater heater) {
+            String title = heater == null ? words.get("feed.unit") : title(heater);
+            return findings.piece(title, "", new Place(survey, "unit.heaterId"), null, PieceFindings.UNIT);
+        }
+
+        private static String title(Heater heater) {
+            return heater.getTitle() == null ? heater.getId() : heater.getTitle();
+        }
+
+        private Piece piece(String key, String detail, String path, String prefix) {
+            return findings.piece(words.get("feed." + key), detail, new Place(survey, path), null, prefix);
+        }
+
+        private String name(@Nullable String name, String key) {
+            return name == null || name.isBlank() ? words.get("feed." + key) : name;
+        }
+
+        /** Without its tolerance: a drawing has room for what counts only. */
+        private String plain(@Nullable Object value) {
+            return writing.show(value).replaceAll(" (±|\\+/-|\\+-|u) .*", "");
+        }
+
+        private static String joined(@Nullable String... parts) {
+            List<String> there = new ArrayList<>();
+            for (String part : parts) {
+                if (part != null && !part.isBlank()) {
+                    there.add(part);
+                }
+            }
+            return String.join(", ", there);
+        }
+    }
+}

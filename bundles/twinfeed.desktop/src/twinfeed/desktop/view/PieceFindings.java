@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.Outcome;
+import twinfeed.desktop.form.Place;
+import twinfeed.desktop.look.Mark;
+import twinfeed.desktop.text.Figures;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+
+/**
+ * Which findings are about which piece of the feeds. A finding that names a governing piece is about that one. Any other is
+ * about the last reading of the electrical feed that its check asks for; a check of the water or of nothing but the heater is
+ * about the unit where it asks for the heater's data, else about the last reading of the water. So a third party's checks find
+ * their place without being known here.
+ */
+public final class PieceFindings {
+    /** Prefix under which findings about the unit stand. */
+    static final String UNIT = "heater";
+
+    private static final String POWER = "survey.electricity";
+    private static final String WATER = "survey.water";
+
+    private record Placed(String subject, String place, Finding finding, int rank, double closeness) {}
+
+    private final List<Placed> all = new ArrayList<>();
+    private final Figures figures;
+    private final Locale locale;
+    private final String binding;
+
+    private PieceFindings(Locale locale, String binding) {
+        this.figures = new Figures(locale);
+        this.locale = locale;
+        this.binding = binding;
+    }
+
+    /** No findings at all. */
+    public static PieceFindings none(Locale locale) {
+        return new PieceFindings(locale, "");
+    }
+
+    /**
+     * The findings of one option.
+     *
+     * @param result what the calculators answered
+     * @param option the same with its texts
+     * @param names names of the survey's pieces; a finding that names something else is placed by its readings
+     */
+    public static PieceFindings of(
+            OptionResult result, OptionAssessment option, Set<String> names, Locale locale) {
+        String binding = option.getBinding() == null ? "" : option.getBinding();
+        PieceFindings findings = new PieceFindings(locale, binding);
+        for (twinfeed.calculator.Finding answer : result.findings()) {
+            if (answer.outcome() != Outcome.NOT_APPLICABLE) {
+                option.getFindings().stream()
+                        .filter(each -> each.getKey().equals(answer.check().key()))
+                        .findFirst()
+                        .ifPresent(each -> findings.all.add(placed(answer, each, names)));
+            }
+        }
+        return findings;
+    }
+
+    private static Placed placed(twinfeed.calculator.Finding answer, Finding text, Set<String> names) {
+        String subject = answer.condition().subject();
+        return new Placed(
+                subject != null && names.contains(subject) ? subject : "", place(answer.check().needs()), text, rank(answer), closeness(answer));
+    }
+
+    static String place(List<String> needs) {
+        return last(needs, POWER)
+                .or(() -> last(needs, UNIT).map(any -> UNIT))
+                .or(() -> last(needs, WATER))
+                .orElse("");
+    }
+
+    private static Optional<String> last(List<String> needs, String prefix) {
+        return needs.stream()
+                .filter(need -> need.startsWith(prefix))
+                .reduce((first, second) -> second);
+    }
+
+    private static int rank(twinfeed.calculator.Finding answer) {
+        boolean deciding = answer.check().kind().deciding();
+        return switch (answer.outcome()) {
+            case FAILS -> deciding ? 0 : 2;
+            case CANNOT_TELL, TOO_CLOSE -> deciding ? 1 : 3;
+            default -> 4;
+        };
+    }
+
+    private static double closeness(twinfeed.calculator.Finding answer) {
+        twinfeed.calculator.Finding.Figures known = answer.figures();
+        return known == null || answer.check().sense() == twinfeed.calculator.Sense.REPORT
+                ? Double.MAX_VALUE
+                : known.margin() / Math.max(Math.abs(known.limit()), 1e-9);
+    }
+
+    /**
+     * A piece with the finding that bears hardest on it.
+     *
+     * @param subject its name in the survey, by which findings may name it; null if it has none
+     * @param prefix paths of its readings begin so; empty for a piece that is named only
+     */
+    Piece piece(String name, String detail, Place place, @Nullable String subject, String prefix) {
+        return all.stream()
+                .filter(each -> about(each, subject, prefix))
+                .min(Comparator.comparing((Placed each) -> !each.finding.getKey().equals(binding))
+                        .thenComparingInt(Placed::rank)
+                        .thenComparingDouble(Placed::closeness))
+                .map(each -> piece(name, detail, place, each.finding))
+                .orElseGet(() -> new Piece(name, detail, place, null, "", "", false));
+    }
+
+    private static boolean about(Placed placed, @Nullable String subject, String prefix) {
+        return placed.subject.isEmpty()
+                ? !prefix.isEmpty() && covers(prefix, placed.place)
+                : placed.subject.equals(subject);
+    }
+
+    /** The origin stands for all of the electrical feed that is not the circuit's. */
+    private static boolean covers(String prefix, String place) {
+        if (prefix.equals(POWER)) {
+            return place.startsWith(POWER) && !place.startsWith(POWER + ".circuit.");
+        }
+        return place.startsWith(prefix);
+    }
+
+    private Piece piece(String name, String detail, Place place, Finding finding) {
+        String margin = finding.getMargin() == null
+                ? ""
+                : figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
+        return new Piece(
+                name,
+                detail,
+                place,
+                Mark.of(finding.getOutcome(), locale),
+                finding.getTitle(),
+                margin,
+                finding.getKey().equals(binding));
+    }
+}
