@@ -2,11 +2,14 @@
 package twinfeed.calculator.pressure;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Grid;
+import twinfeed.calculator.Series;
 import twinfeed.engineering.Outlet;
 
 /** The feed under every intake of the grid; each is worked out when it is first asked for. Used by one thread at a time. */
@@ -15,21 +18,18 @@ final class FeedConditions {
     private final Grid grid;
     private final @Nullable Hydraulics[] byIntake;
     private final Map<Outlet, double[]> availableByUnit = new HashMap<>();
-    private final int warmest;
-    private final int coldest;
+    private @Nullable Series curve;
+    private final int[] ranked;
 
     FeedConditions(Feed feed, Grid grid) {
         this.feed = feed;
         this.grid = grid;
         this.byIntake = new Hydraulics[grid.intakes().size()];
-        int warm = 0;
-        int cold = 0;
-        for (int i = 1; i < byIntake.length; i++) {
-            warm = intakeC(i) > intakeC(warm) ? i : warm;
-            cold = intakeC(i) < intakeC(cold) ? i : cold;
-        }
-        this.warmest = warm;
-        this.coldest = cold;
+        this.ranked = IntStream.range(0, byIntake.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(this::intakeC))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     Feed feed() {
@@ -64,6 +64,16 @@ final class FeedConditions {
         return flows;
     }
 
+    /** What the feed leaves at the inlet over the flow, in the coldest water with all taps shut. */
+    Series curve() {
+        Series known = curve;
+        if (known == null) {
+            known = FeedCurves.feed(feed, at(coldest()));
+            curve = known;
+        }
+        return known;
+    }
+
     /** The feed at an intake. */
     Hydraulics at(int intake) {
         Hydraulics known = byIntake[intake];
@@ -74,14 +84,24 @@ final class FeedConditions {
         return known;
     }
 
-    /** Index of the warmest intake. */
-    int warmest() {
-        return warmest;
-    }
-
     /** Index of the coldest intake, the design one where months are as cold. */
     int coldest() {
-        return coldest;
+        return ranked[0];
+    }
+
+    /** The intake of a rank by temperature, 0 the coldest. */
+    int byRank(int rank) {
+        return ranked[rank];
+    }
+
+    /** The rank of an intake. */
+    int rank(int intake) {
+        for (int rank = 0; rank < ranked.length; rank++) {
+            if (ranked[rank] == intake) {
+                return rank;
+            }
+        }
+        throw new IllegalArgumentException("no intake " + intake);
     }
 
     /** The most taps that are opened together. */

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.Fluid;
 import twinfeed.engineering.PipeSegment;
@@ -29,28 +31,33 @@ final class FeedWorking {
 
     private FeedWorking() {}
 
-    /** The water: density {@code rho} and viscosity {@code nu}. */
-    static void addWater(Working.Builder lines, double intakeC) {
+    /** The water's density alone, {@code rho}. */
+    static void addDensity(Lines lines, double intakeC) {
         lines.input("T", "intake", intakeC, "°C", "")
-                .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER)
-                .step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
+                .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER);
+    }
+
+    /** The water: density {@code rho} and viscosity {@code nu}. */
+    static void addWater(Lines lines, double intakeC) {
+        addDensity(lines, intakeC);
+        lines.step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
     }
 
     /** A fluid that is not water at a known temperature. */
-    static void addFluid(Working.Builder lines, Fluid fluid) {
+    static void addFluid(Lines lines, Fluid fluid) {
         lines.input("rho", "density", fluid.densityKgPerM3(), "kg/m³", "")
                 .input("nu", "viscosity", fluid.kinematicViscosityM2PerS(), "m²/s", "");
     }
 
     /** The two-point test: {@code p_0}, {@code p_1} and {@code Q_1}. */
-    static void addTest(Working.Builder lines, SupplyCurve curve) {
+    static void addTest(Lines lines, SupplyCurve curve) {
         lines.input("p_0", "staticPressure", curve.staticPa() / BAR, "bar", "")
                 .input("p_1", "runningPressure", curve.runningPa() / BAR, "bar", "")
                 .input("Q_1", "testFlow", curve.testFlowM3PerS() * L_PER_MIN, "L/min", "");
     }
 
     /** The supply's pressure at a flow: exponent and pressure get the given ending. */
-    static void addSupply(Working.Builder lines, String flow, String ending) {
+    static void addSupply(Lines lines, String flow, String ending) {
         lines.step("n" + ending, "exponent", "if(" + flow + " <= Q_1, 1.85, 2)", "", CURVE)
                 .step(
                         "p_s" + ending,
@@ -61,7 +68,7 @@ final class FeedWorking {
     }
 
     /** What a pipe is: bore, length, roughness, sum of K and rise, with the given ending. */
-    static void addPipe(Working.Builder lines, PipeSegment pipe, String ending) {
+    static void addPipe(Lines lines, PipeSegment pipe, String ending) {
         lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "")
                 .input("L" + ending, "length", pipe.lengthM(), "m", "")
                 .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "")
@@ -82,24 +89,25 @@ final class FeedWorking {
     /**
      * The loss of a pipe at a flow symbol, L/min: adds velocity, Reynolds number, friction factor and the loss {@code dp} with
      * the ending, friction, fittings and rise together.
+     *
+     * @param like ending of a pipe of the same bore and roughness at the same flow, whose factor serves again, or the pipe's own
      */
-    static void addLoss(Working.Builder lines, PipeSegment pipe, String flow, String ending) {
-        lines.step(
-                "v" + ending, "velocity", flow + " / 60000 / (" + PI + " * (D" + ending + " / 1000)^2 / 4)", "m/s", "");
-        String friction = "0";
-        if (pipe.lengthM() > 0) {
+    static void addLoss(Lines lines, PipeSegment pipe, String flow, String ending, String like) {
+        boolean own = like.equals(ending);
+        if (own) {
+            lines.step("v" + ending, "velocity", velocity(flow, ending), "m/s", "");
             addFactor(lines, ending);
-            friction = "f" + ending + " * L" + ending + " / (D" + ending + " / 1000)";
         }
+        String friction = pipe.lengthM() > 0 ? "f" + like + " * L" + ending + " / (D" + ending + " / 1000) + " : "";
         lines.step(
                 "dp" + ending,
                 "pipeLoss",
-                "(" + friction + " + K" + ending + ") * rho * v" + ending + "^2 / 2 / 100000 + " + height(ending),
+                "(" + friction + "K" + ending + ") * rho * v" + like + "^2 / 2 / 100000 + " + height(ending),
                 "bar",
                 DARCY);
     }
 
-    private static void addFactor(Working.Builder lines, String ending) {
+    private static void addFactor(Lines lines, String ending) {
         lines.step("Re" + ending, "reynolds", "v" + ending + " * D" + ending + " / 1000 / nu", "", "");
         addColebrook(lines, ending);
         lines.step(
@@ -111,7 +119,7 @@ final class FeedWorking {
     }
 
     /** Newton steps for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0, and what is left of it. */
-    private static void addColebrook(Working.Builder lines, String ending) {
+    private static void addColebrook(Lines lines, String ending) {
         lines.step("a" + ending, "colebrookA", "k" + ending + " / D" + ending + " / 3.7", "", COLEBROOK)
                 .step("b" + ending, "colebrookB", "2.51 / Re" + ending, "", COLEBROOK);
         String from = Double.toString(START);
@@ -147,29 +155,43 @@ final class FeedWorking {
     }
 
     /** Pressure at the inlet, bar, as {@code p_in}, for a flow {@code Q} that is among the lines, all taps shut. */
-    static void addInlet(Working.Builder lines, Feed feed) {
+    static void addInlet(Lines lines, Feed feed) {
         addTest(lines, feed.curve());
         addSupply(lines, "Q", "");
         addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
     }
 
     /** Pipes one after another at a flow symbol, and the pressure that is left at their end. */
-    static void addRun(
-            Working.Builder lines, List<Piece> run, String flow, String from, int firstNumber, String result) {
-        StringBuilder left = new StringBuilder(from);
+    static void addRun(Lines lines, List<Piece> run, String flow, String from, int firstNumber, String result) {
+        String losses = addLosses(lines, run, flow, "_", firstNumber, " - ");
+        lines.step(result, "inletPressure", from + losses, "bar", "");
+    }
+
+    /** The same backwards: the pressure that has to be there at the start, at a tee, to leave a pressure at the end. */
+    static void addRunBack(Lines lines, List<Piece> run, String flow, String from, String result) {
+        String losses = addLosses(lines, run, flow, "_b", 1, " + ");
+        lines.step(result, "teePressure", from + losses, "bar", "");
+    }
+
+    private static String addLosses(
+            Lines lines, List<Piece> run, String flow, String prefix, int firstNumber, String sign) {
+        StringBuilder losses = new StringBuilder();
+        Map<String, String> factors = new HashMap<>();
         int number = firstNumber;
         for (Piece piece : run) {
-            String ending = "_" + number++;
-            addPipe(lines, piece.pipe(), ending);
-            addLoss(lines, piece.pipe(), flow, ending);
-            left.append(" - dp").append(ending);
+            String ending = prefix + number++;
+            PipeSegment pipe = piece.pipe();
+            addPipe(lines, pipe, ending);
+            String like = factors.computeIfAbsent(pipe.boreM() + " " + pipe.roughnessM(), key -> ending);
+            addLoss(lines, pipe, flow, ending, like);
+            losses.append(sign).append("dp").append(ending);
         }
-        lines.step(result, "inletPressure", left.toString(), "bar", "");
+        return losses.toString();
     }
 
     /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
     static Working inlet(Feed feed, double intakeC, double flowM3PerS) {
-        Working.Builder lines = Working.start().input("Q", "unitFlow", flowM3PerS * L_PER_MIN, "L/min", "");
+        Lines lines = new Lines().input("Q", "unitFlow", flowM3PerS * L_PER_MIN, "L/min", "");
         addWater(lines, intakeC);
         addInlet(lines, feed);
         return lines.build();

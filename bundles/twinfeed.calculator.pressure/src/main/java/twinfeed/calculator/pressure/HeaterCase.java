@@ -12,6 +12,8 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.engineering.Outlet;
 import twinfeed.model.survey.PresentUnit;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterTest;
 
 /** One heater in one house: what is known of both, and where the findings go. */
 final class HeaterCase {
@@ -66,6 +68,15 @@ final class HeaterCase {
         return findings.blocked(check);
     }
 
+    /** The two-point test, for checks that need one of its readings. */
+    WaterTest test() {
+        WaterFeed water = house.water();
+        if (water == null) {
+            throw new IllegalStateException("the check does not ask for the test");
+        }
+        return water.getTest();
+    }
+
     /** The feed, or null where the check cannot be answered, which is then said. */
     @Nullable
     FeedConditions feed(Check check) {
@@ -102,12 +113,17 @@ final class HeaterCase {
      */
     @Nullable
     Outlet fullBore(FeedConditions feed) {
-        Outlet measured = candidate.present() ? measured(feed) : null;
-        return measured == null ? unit.need().orElse(null) : measured;
+        Outlet known = measuredOutlet(feed);
+        return known == null ? unit.need().orElse(null) : known;
     }
 
-    private @Nullable Outlet measured(FeedConditions feed) {
-        PresentUnit present = house.survey().getUnit();
+    /** Whether the unit fully open is known from a measurement. */
+    boolean measured(FeedConditions feed) {
+        return measuredOutlet(feed) != null;
+    }
+
+    private @Nullable Outlet measuredOutlet(FeedConditions feed) {
+        PresentUnit present = candidate.present() ? house.survey().getUnit() : null;
         if (present == null
                 || present.getMeasuredFlow() == null
                 || present.getMeasuredFlow().si() <= 0) {

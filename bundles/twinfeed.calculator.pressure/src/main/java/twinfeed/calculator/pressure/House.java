@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterSource;
 
 /**
  * The house as mapped from its survey, once for all heaters.
@@ -15,6 +16,8 @@ import twinfeed.model.survey.WaterFeed;
  * @param faults paths of the readings that cannot be used
  */
 record House(Context context, @Nullable FeedConditions feed, List<String> faults) {
+    private static final double USUAL_OUTLET_C = 40;
+
     /** Reads a survey. */
     static House of(Context context) {
         FeedReader reader = FeedReader.of(context);
@@ -22,6 +25,45 @@ record House(Context context, @Nullable FeedConditions feed, List<String> faults
                 .map(known -> new FeedConditions(known, context.grid()))
                 .orElse(null);
         return new House(context, feed, reader.faults());
+    }
+
+    /** Where the water comes from; the main, where nobody says. */
+    WaterSource source() {
+        WaterFeed water = water();
+        return water == null ? WaterSource.MAINS : water.getSource();
+    }
+
+    /** Pressure to which a reducing valve is set, Pa. */
+    double reducedPa() {
+        return context.parameters().si("reduced");
+    }
+
+    /** By what share the supply is taken to be weaker at its busiest. */
+    double peakShare() {
+        return context.parameters().si("peak");
+    }
+
+    /** Outlet temperature that must not be passed while a tap opens, degC. */
+    double hottestC() {
+        return context.parameters().si(vulnerable() ? "hottest-frail" : "hottest");
+    }
+
+    /** Outlet temperature from which a warning is strong, degC. */
+    double strongC() {
+        return context.parameters().si("strong");
+    }
+
+    /** The wished outlet temperature, degC; the flow calculator records the default. */
+    double wishedC() {
+        return survey().getWishedOutlet() == null
+                ? USUAL_OUTLET_C
+                : survey().getWishedOutlet().si();
+    }
+
+    /** Whether children, elderly or frail people use the shower. */
+    boolean vulnerable() {
+        return survey().getCustomer() != null
+                && Boolean.TRUE.equals(survey().getCustomer().getVulnerable());
     }
 
     Survey survey() {

@@ -19,6 +19,7 @@ final class Hydraulics {
     private final Fluid fluid;
     private final @Nullable TapNetwork[] byOpen;
     private @Nullable PipeRun whole;
+    private @Nullable Network unitAlone;
 
     Hydraulics(Feed feed, double intakeC) {
         this.feed = feed;
@@ -81,9 +82,13 @@ final class Hydraulics {
      * @return as {@link Network#drawOffAt}
      */
     Solution drawOffAt(double flowM3PerS, double inletPa) {
-        int tee = feed.shared(1);
-        return Network.of(feed.curve(), feed.upTo(tee), feed.from(tee), List.of(), fluid)
-                .drawOffAt(flowM3PerS, inletPa);
+        Network known = unitAlone;
+        if (known == null) {
+            int tee = feed.shared(1);
+            known = Network.of(feed.curve(), feed.upTo(tee), feed.from(tee), List.of(), fluid);
+            unitAlone = known;
+        }
+        return known.drawOffAt(flowM3PerS, inletPa);
     }
 
     /** Where the pressure goes while the unit takes a flow, m3/s, with all taps shut. */

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Working;
 import twinfeed.engineering.Outlet;
 
 /**
@@ -18,18 +17,20 @@ import twinfeed.engineering.Outlet;
  * <p>Pressures in bar, flows in L/min; {@code S} is a loss over the square of the flow.
  */
 final class NetworkWorking {
-    private static final int TRIAL_DIGITS = 6;
+    private static final int TRIAL_DIGITS = 8;
     private static final int MOST_ROUNDS = 25;
-    private static final double LAST_CHANGE = 1e-12;
+    private static final double LAST_CHANGE = 3e-11;
     private static final double FIRST_ROOT = 6;
     private static final String DARCY = "Darcy-Weisbach";
     private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
 
-    private final Working.Builder lines;
+    private final Lines lines;
     private final Feed feed;
     private final List<Reach> reaches = new ArrayList<>();
     private final List<Pipe> toUnit = new ArrayList<>();
     private final @Nullable Outlet unit;
+    private final String resistance;
+    private final String mark;
     private int round;
 
     /** A pipe with the ending of its symbols. */
@@ -43,10 +44,24 @@ final class NetworkWorking {
      *
      * @param unit the unit as an outlet, or null where its flow {@code Q} is among the lines already
      */
-    NetworkWorking(Working.Builder lines, Feed feed, int open, double intakeC, @Nullable Outlet unit) {
+    NetworkWorking(Lines lines, Feed feed, int open, double intakeC, @Nullable Outlet unit) {
+        this(lines, feed, open, intakeC, unit, "R_u", "");
+    }
+
+    /**
+     * The same among other lines.
+     *
+     * @param resistance symbol of the unit's resistance
+     * @param mark begins every ending, so that symbols do not meet
+     */
+    NetworkWorking(
+            Lines lines, Feed feed, int open, double intakeC, @Nullable Outlet unit, String resistance, String mark) {
+        this.resistance = resistance;
+        this.mark = "_" + mark;
         this.lines = lines;
         this.feed = feed;
         this.unit = unit;
+        // Lines that are there already stay as they are.
         FeedWorking.addWater(lines, intakeC);
         FeedWorking.addTest(lines, feed.curve());
         addPipes(open);
@@ -57,9 +72,9 @@ final class NetworkWorking {
         taps.sort(Comparator.comparingInt(TapPoint::tee));
         int at = 0;
         for (TapPoint tap : taps) {
-            String ending = "_t" + (reaches.size() + 1);
+            String ending = mark + "t" + (reaches.size() + 1);
             reaches.add(new Reach(
-                    addPipes(feed.run().subList(at, tap.tee()), "_", at),
+                    addPipes(feed.run().subList(at, tap.tee()), mark, at),
                     tap,
                     addPipes(tap.branch(), ending + "_", 0),
                     ending));
@@ -67,8 +82,8 @@ final class NetworkWorking {
             at = tap.tee();
         }
         if (unit != null) {
-            toUnit.addAll(addPipes(feed.run().subList(at, feed.run().size()), "_", at));
-            lines.input("R_u", "unitResistance", bar(unit), "bar/(L/min)²", "");
+            toUnit.addAll(addPipes(feed.run().subList(at, feed.run().size()), mark, at));
+            lines.input(resistance, "unitResistance", bar(unit), "bar/(L/min)²", "");
         }
     }
 
@@ -80,21 +95,10 @@ final class NetworkWorking {
         List<Pipe> pipes = new ArrayList<>();
         for (Piece piece : pieces) {
             Pipe pipe = new Pipe(piece, prefix + (numbered + pipes.size() + 1));
-            addPipe(pipe);
+            FrictionLines.addPipe(lines, pipe.piece().pipe(), pipe.ending());
             pipes.add(pipe);
         }
         return pipes;
-    }
-
-    private void addPipe(Pipe pipe) {
-        String at = pipe.ending();
-        FeedWorking.addPipe(lines, pipe.piece().pipe(), at);
-        lines.step("w" + at, "velocityByFlow", FeedWorking.velocity("1", at), "m/s/(L/min)", "")
-                .step("h" + at, "height", FeedWorking.height(at), "bar", "");
-        if (pipe.piece().pipe().lengthM() > 0) {
-            lines.step("a" + at, "colebrookA", "k" + at + " / D" + at + " / 3.7", "", COLEBROOK)
-                    .step("c" + at, "reynoldsByFlow", "w" + at + " * D" + at + " / 1000 / nu", "1/(L/min)", "");
-        }
     }
 
     /** What a round starts from: the flow from the gauge and, for each tap and the unit, its flow in the last round. */
@@ -133,11 +137,11 @@ final class NetworkWorking {
         }
         String own = "Q";
         if (unit != null) {
-            own = "Q_u_0";
+            own = "Q_u" + mark + "0";
             lines.input(own, "unitTrial", rounded(unitFlowM3PerS), "L/min", "");
         }
-        lines.step("Qt_0", "totalTrial", sum + own, "L/min", "");
-        return new Flows("Qt_0", taps, own);
+        lines.step("Qt" + mark + "0", "totalTrial", sum + own, "L/min", "");
+        return new Flows("Qt" + mark + "0", taps, own);
     }
 
     private static double rounded(double flowM3PerS) {
@@ -147,7 +151,7 @@ final class NetworkWorking {
     }
 
     private Flows addRound(Flows last) {
-        String at = "_" + round;
+        String at = mark + round;
         String total = last.total();
         FeedWorking.addSupply(lines, total, at);
         lines.step(
@@ -164,19 +168,7 @@ final class NetworkWorking {
         for (int i = 0; i < reaches.size(); i++) {
             Reach reach = reaches.get(i);
             String here = reach.ending() + at;
-            String square = addSquares(reach.before(), rest, "c" + here);
-            lines.step(
-                    "p" + here,
-                    "teePressure",
-                    pressure + " - " + square + " * " + rest + "^2" + heights(reach.before()),
-                    "bar",
-                    DARCY);
-            lines.step(
-                    "d" + here,
-                    "teeSlope",
-                    slope + " + 2 * " + square + " * " + rest + " * " + gain,
-                    "bar/(L/min)",
-                    "");
+            addTee(reach, here, pressure, slope, rest, gain);
             pressure = "p" + here;
             slope = "d" + here;
             String tap = addDraw(
@@ -188,7 +180,7 @@ final class NetworkWorking {
         }
         String own = last.unit();
         if (unit != null) {
-            own = addDraw("Q_u" + at, "unitFlow", pressure, toUnit, last.unit(), "R_u");
+            own = addDraw("Q_u" + at, "unitFlow", pressure, toUnit, last.unit(), resistance);
             gain = addGain("g" + at, gain, slope, own);
         }
         lines.step("E" + at, "leftOver", rest + " - " + own, "L/min", "");
@@ -196,12 +188,26 @@ final class NetworkWorking {
         return new Flows("Qt" + at, taps, own);
     }
 
+    /** The pressure at a tee, and how it falls with the flow from the gauge; without pipes before it both stay as they are. */
+    private void addTee(Reach reach, String here, String pressure, String slope, String rest, String gain) {
+        String square = addSquares(reach.before(), rest, "c" + here);
+        String loss = square.isEmpty() ? "" : " - " + square + " * " + rest + "^2" + heights(reach.before());
+        String steeper = square.isEmpty() ? "" : " + 2 * " + square + " * " + rest + " * " + gain;
+        lines.step("p" + here, "teePressure", pressure + loss, "bar", DARCY)
+                .step("d" + here, "teeSlope", slope + steeper, "bar/(L/min)", "");
+    }
+
     /** The flow into a branch that ends in an outlet; none where the pressure does not reach it. */
     private String addDraw(
             String symbol, String meaning, String pressure, List<Pipe> branch, String lastFlow, String outlet) {
         String square = addSquares(branch, lastFlow, "u" + symbol);
         lines.step("e" + symbol, "drivingPressure", "max(0, " + pressure + heights(branch) + ")", "bar", "");
-        lines.step(symbol, meaning, "sqrt(e" + symbol + " / (" + square + " + " + outlet + "))", "L/min", "");
+        lines.step(
+                symbol,
+                meaning,
+                "sqrt(e" + symbol + " / (" + (square.isEmpty() ? "" : square + " + ") + outlet + "))",
+                "L/min",
+                "");
         return symbol;
     }
 
@@ -222,53 +228,20 @@ final class NetworkWorking {
         return sum.toString();
     }
 
-    /** Adds the loss over the square of the flow of some pipes at a flow; 0 where there is no pipe. */
+    /** Adds the loss over the square of the flow of some pipes at a flow; nothing where there is no pipe. */
     private String addSquares(List<Pipe> pipes, String flow, String sumSymbol) {
         if (pipes.isEmpty()) {
-            return "0";
+            return "";
         }
         List<String> squares = new ArrayList<>();
         for (Pipe pipe : pipes) {
-            squares.add(addSquare(pipe, flow));
+            squares.add(FrictionLines.addSquare(lines, pipe.piece().pipe(), pipe.ending(), flow, round));
         }
         if (squares.size() == 1) {
             return squares.get(0);
         }
         lines.step("S" + sumSymbol, "squareSum", String.join(" + ", squares), "bar/(L/min)²", "");
         return "S" + sumSymbol;
-    }
-
-    private String addSquare(Pipe pipe, String flow) {
-        String of = pipe.ending();
-        String symbol = "S" + of + "_" + round;
-        String friction = "";
-        if (pipe.piece().pipe().lengthM() > 0) {
-            addFriction(of, flow);
-            friction = "f" + of + "_" + round + " * L" + of + " / (D" + of + " / 1000) + ";
-        }
-        lines.step(
-                symbol,
-                "square",
-                "(" + friction + "K" + of + ") * rho * w" + of + "^2 / 2 / 100000",
-                "bar/(L/min)²",
-                DARCY);
-        return symbol;
-    }
-
-    /** One Newton step for 1/sqrt(f) at the last flow, and the friction factor. Still water has none. */
-    private void addFriction(String of, String flow) {
-        String at = of + "_" + round;
-        String before = round == 1 ? Double.toString(FIRST_ROOT) : "x" + of + "_" + (round - 1);
-        String reynolds = "max(1, c" + of + " * " + flow + ")";
-        lines.step("b" + at, "colebrookB", "2.51 / " + reynolds, "", COLEBROOK)
-                .step("x" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, "b" + at), "", COLEBROOK)
-                .step(
-                        "f" + at,
-                        "frictionFactor",
-                        "if(c" + of + " * " + flow + " < 2000, 64 / " + reynolds + ", max(64 / " + reynolds + ", 1 / x"
-                                + at + "^2))",
-                        "",
-                        COLEBROOK);
     }
 
     /** Adds the pressure at the inlet for the flow {@code Q} from the pressure at the last tee, as {@code p_in}. */
@@ -279,13 +252,13 @@ final class NetworkWorking {
                 lines,
                 feed.run().subList(tee, feed.run().size()),
                 "Q",
-                "p" + last.ending() + "_" + Math.min(round, MOST_ROUNDS),
+                "p" + last.ending() + mark + Math.min(round, MOST_ROUNDS),
                 tee + 1,
                 "p_in");
     }
 
     /** The symbol of the unit's flow in the last round. */
     String unitFlow() {
-        return "Q_u_" + Math.min(round, MOST_ROUNDS);
+        return "Q_u" + mark + Math.min(round, MOST_ROUNDS);
     }
 }

@@ -7,7 +7,7 @@ import twinfeed.engineering.Outlet;
 
 /** Writes down the flow through a unit and the pressure at its inlet in one condition of the grid. */
 final class PointWorking {
-    private final Working.Builder lines = Working.start();
+    private final Lines lines = new Lines();
     private final FeedConditions feed;
     private final FlowPoint point;
     private final @Nullable Outlet fullBore;
@@ -20,7 +20,7 @@ final class PointWorking {
     }
 
     /** The lines. */
-    Working.Builder lines() {
+    Lines lines() {
         return lines;
     }
 

@@ -15,7 +15,16 @@ final class PressureAssessor implements Assessor {
 
     PressureAssessor(Context context) {
         this.house = House.of(context);
-        this.answers = List.of(new RunningPressure(), new SwitchAnswer());
+        this.answers = List.of(
+                new SupplyAnswer(),
+                new RunningPressure(),
+                new SwitchAnswer(),
+                new ThrottleAnswer(),
+                new DropOut(),
+                new TapOpens(),
+                new SummerAnswer(),
+                new PipeAnswer(),
+                new WaterAnswer());
     }
 
     @Override

@@ -7,8 +7,10 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Statement;
 import twinfeed.calculator.Texts;
+import twinfeed.units.Kind;
 
 /**
  * What the water feed leaves at a heater: enough pressure while it runs, enough at its switch in the worst condition, not too
@@ -18,6 +20,13 @@ import twinfeed.calculator.Texts;
 public final class PressureCalculator implements Calculator {
     static final String ID = "pressure";
 
+    private static final List<Parameter> PARAMETERS = List.of(
+            Parameter.optional("peak", Kind.RATIO, 0.2, 0, 0.9),
+            Parameter.optional("reduced", Kind.PRESSURE, 3e5, 0.5e5, 10e5),
+            Parameter.optional("hottest", Kind.TEMPERATURE, 48, 41, 70),
+            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 44, 41, 70),
+            Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
+
     private static final Statement STATEMENT = new Statement(
             ID,
             "0.1.0",
@@ -25,7 +34,7 @@ public final class PressureCalculator implements Calculator {
             List.of(),
             List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER),
             PressureChecks.ALL,
-            List.of(),
+            PARAMETERS,
             List.of());
 
     @Override

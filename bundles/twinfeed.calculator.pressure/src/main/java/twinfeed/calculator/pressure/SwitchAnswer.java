@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Remedy;
 import twinfeed.engineering.PressureSwitch;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
@@ -123,7 +124,14 @@ final class SwitchAnswer implements PressureAnswer {
                 .argument("flow", point.flowM3PerS() * FeedWorking.L_PER_MIN)
                 .working(() -> SwitchWorking.of(flows, worst, strainer, downstream, handset == null ? 0 : handset))
                 .source(SOURCE);
+        if (worst.marginPa() < 0 && (point.limited() || worst.place() == SwitchPlace.INLET_CHAMBER)) {
+            works(heater, point).forEach(finding::remedy);
+        }
         finding.add();
+    }
+
+    private static List<Remedy> works(HeaterCase heater, FlowPoint point) {
+        return point.open() > 0 ? WaterWorks.lessDisturbance(heater.house()) : WaterWorks.morePressure(heater.house());
     }
 
     private static String variant(SwitchPoint worst) {
@@ -148,14 +156,19 @@ final class SwitchAnswer implements PressureAnswer {
             return;
         }
         FlowPoint smallest = flows.smallest();
-        heater.on(PressureChecks.ACTIVATION)
+        FindingBuilder finding = heater.on(PressureChecks.ACTIVATION)
                 .compare(
                         smallest.flowM3PerS() * FeedWorking.L_PER_MIN,
                         data.getActivationFlow().si() * FeedWorking.L_PER_MIN)
                 .variant(smallest.limited() ? "limited" : "")
                 .condition(flows.feed().condition(smallest))
                 .working(() -> PointWorking.flow(flows.feed(), smallest, flows.fullBore()))
-                .source(SOURCE)
-                .add();
+                .source(SOURCE);
+        // Where the heater's power sets the flow, no work on the feed gives more.
+        if (smallest.limited()
+                && smallest.flowM3PerS() < data.getActivationFlow().si()) {
+            works(heater, smallest).forEach(finding::remedy);
+        }
+        finding.add();
     }
 }

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.engineering.Fluid;
+import twinfeed.engineering.PressureSwitch;
+import twinfeed.engineering.Solution;
+import twinfeed.engineering.SwitchMargin;
+import twinfeed.engineering.Trouble;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Flow;
+
+/** At what flow the heat of a unit goes off, by what its data say: a flow, or pressures at one place or another. */
+final class Breaks {
+    private final UnitData unit;
+    private final @Nullable PressureSwitch limits;
+    private final @Nullable Double activationM3PerS;
+    private final double strainer;
+    private final double lowestHandsetM;
+
+    Breaks(HeaterCase heater) {
+        this.unit = heater.unit();
+        this.limits = unit.pressureSwitch();
+        Flow activation = unit.heater().getActivationFlow();
+        this.activationM3PerS = activation == null || limits != null ? null : Double.valueOf(activation.si());
+        this.strainer = limits == null ? 0 : SwitchAnswer.strainer(heater);
+        WaterFeed water = heater.house().water();
+        this.lowestHandsetM = water == null || water.getLowestHandset() == null
+                ? 0
+                : water.getLowestHandset().si();
+    }
+
+    /** The flow, m3/s, where the data name a flow and no pressure. */
+    @Nullable
+    Double activationM3PerS() {
+        return activationM3PerS;
+    }
+
+    /** Whether a pressure ahead of the throttle can switch the heat off. */
+    boolean byInlet() {
+        return limits != null && unit.inletPossible();
+    }
+
+    /** Whether a pressure behind the throttle can, and is known. */
+    boolean byHeating() {
+        return limits != null && unit.heatingPossible() && unit.downstream() != null;
+    }
+
+    double strainer() {
+        return strainer;
+    }
+
+    double breakPa() {
+        return limits == null ? 0 : limits.breakPa();
+    }
+
+    double lowestHandsetM() {
+        return lowestHandsetM;
+    }
+
+    Solution inlet(HeldUnit held) {
+        return held.inletBreak(breakPa(), strainer);
+    }
+
+    Solution heating(Fluid fluid) {
+        Double downstream = unit.downstream();
+        return downstream == null || downstream <= 0
+                ? Solution.none(Trouble.ALL_PRESSURE_LOST)
+                : SwitchMargin.breakFlowInHeatingChamber(breakPa(), downstream, lowestHandsetM, fluid);
+    }
+
+    /**
+     * The smallest flow, m3/s, at which the heat may still be on; without a value where nothing known switches it off. Where the
+     * place is not known this is the lower of both, for it is asked by how hot the water can get.
+     */
+    Solution lowest(HeldUnit held, Fluid fluid) {
+        if (activationM3PerS != null) {
+            return Solution.of(activationM3PerS);
+        }
+        Solution lowest = Solution.none(Trouble.HELD_BY_HEIGHT);
+        if (byInlet()) {
+            lowest = inlet(held);
+        }
+        if (byHeating()) {
+            Solution heating = heating(fluid);
+            boolean both = byInlet() && lowest.isPresent() && heating.isPresent();
+            lowest = both ? Solution.of(Math.min(lowest.value(), heating.value())) : heating;
+        }
+        return unit.heatingPossible() && !byHeating() ? Solution.none(Trouble.HELD_BY_HEIGHT) : lowest;
+    }
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Outlet;
+
+/** Writes down the draw-off at which the heat goes off, with the throttle held. */
+final class DropOutWorking {
+    private static final double TO_BAR = FeedWorking.BAR * FeedWorking.L_PER_MIN * FeedWorking.L_PER_MIN;
+    private static final int MOST_ROUNDS = 30;
+    private static final double LAST_CHANGE = 3e-11;
+
+    private final FeedConditions feed;
+    private final Lines lines;
+
+    private DropOutWorking(FeedConditions feed, Lines lines) {
+        this.feed = feed;
+        this.lines = lines;
+    }
+
+    /** From the flow before to the draw-off. */
+    static Working of(
+            FeedConditions feed, UnitData unit, Breaks breaks, DropOut.Limit limit, @Nullable Outlet fullBore) {
+        FlowPoint before = limit.held().before();
+        PointWorking start = new PointWorking(feed, before, fullBore).addInlet();
+        Lines lines = start.lines();
+        TapWorking.addHeld(lines, start.flow(), limit.held());
+        FeedWorking.addWater(lines, feed.intakeC(before.intake()));
+        FeedWorking.addTest(lines, feed.feed().curve());
+        DropOutWorking working = new DropOutWorking(feed, lines);
+        working.addBreak(unit, breaks, limit);
+        working.addTee();
+        double draw = limit.drawOff().value();
+        working.addDraw(limit.breakFlow().value() + draw);
+        return lines.build();
+    }
+
+    private void addBreak(UnitData unit, Breaks breaks, DropOut.Limit limit) {
+        if (limit.way() == DropOut.Way.FLOW) {
+            lines.input(
+                    "Q_b",
+                    "breakFlow",
+                    limit.breakFlow().value() * FeedWorking.L_PER_MIN,
+                    "L/min",
+                    "maker's instructions");
+            return;
+        }
+        lines.input("p_b", "breakPressure", breaks.breakPa() / FeedWorking.BAR, "bar", "maker's instructions");
+        if (limit.way() == DropOut.Way.INLET) {
+            lines.input("R_s", "strainerResistance", breaks.strainer() / TO_BAR, "bar/(L/min)²", "")
+                    .step("Q_b", "breakFlow", "sqrt(p_b / (R_h - R_s))", "L/min", "");
+            return;
+        }
+        Double downstream = unit.downstream();
+        lines.input("R_d", "downstreamResistance", (downstream == null ? 0 : downstream) / TO_BAR, "bar/(L/min)²", "")
+                .input("z_h", "handset", breaks.lowestHandsetM(), "m", "")
+                .step("Q_b", "breakFlow", "sqrt((p_b - rho * 9.80665 * z_h / 100000) / R_d)", "L/min", "");
+    }
+
+    /** From the unit back to the tee. */
+    private void addTee() {
+        int tee = feed.feed().shared(1);
+        lines.step("p_x", "inletPressure", "R_h * Q_b^2", "bar", "");
+        FeedWorking.addRunBack(
+                lines, feed.feed().run().subList(tee, feed.feed().run().size()), "Q_b", "p_x", "p_T");
+    }
+
+    /** The flow from the gauge that leaves that pressure at the tee: rounds of Newton's step, the friction at the last flow. */
+    private void addDraw(double totalM3PerS) {
+        FeedRounds rounds =
+                new FeedRounds(lines, feed.feed().run().subList(0, feed.feed().shared(1)));
+        String total = rounds.start(totalM3PerS);
+        double value = lines.value(total);
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            total = rounds.add(total, round);
+            double next = lines.value(total);
+            boolean settled = Math.abs(next - value) <= LAST_CHANGE * next && round > 2;
+            value = next;
+            if (settled) {
+                break;
+            }
+        }
+        lines.step("Q_d", "drawOff", total + " - Q_b", "L/min", "");
+    }
+}

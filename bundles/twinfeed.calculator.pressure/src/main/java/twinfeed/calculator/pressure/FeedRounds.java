@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rounds that find the flow from the gauge which leaves a pressure {@code p_T} at a tee. */
+final class FeedRounds {
+    private static final int TRIAL_DIGITS = 8;
+
+    private final Lines lines;
+    private final List<Piece> common;
+
+    FeedRounds(Lines lines, List<Piece> common) {
+        this.lines = lines;
+        this.common = common;
+    }
+
+    /** The first trial: what the program found, rounded. */
+    String start(double totalM3PerS) {
+        for (int i = 0; i < common.size(); i++) {
+            FrictionLines.addPipe(lines, common.get(i).pipe(), "_c" + (i + 1));
+        }
+        double rounded = new BigDecimal(totalM3PerS * FeedWorking.L_PER_MIN)
+                .round(new MathContext(TRIAL_DIGITS))
+                .doubleValue();
+        lines.input("Qt_d0", "totalTrial", rounded, "L/min", "");
+        return "Qt_d0";
+    }
+
+    /** One round more; returns the mended flow. */
+    String add(String total, int round) {
+        String at = "_d" + round;
+        FeedWorking.addSupply(lines, total, at);
+        List<String> squares = new ArrayList<>();
+        StringBuilder heights = new StringBuilder();
+        for (int i = 0; i < common.size(); i++) {
+            String of = "_c" + (i + 1);
+            squares.add(FrictionLines.addSquare(lines, common.get(i).pipe(), of, total, round));
+            heights.append(" - h").append(of);
+        }
+        String square = squares.isEmpty() ? "0" : "(" + String.join(" + ", squares) + ")";
+        lines.step(
+                        "E" + at,
+                        "teeLeftOver",
+                        "p_s" + at + " - " + square + " * " + total + "^2" + heights + " - p_T",
+                        "bar",
+                        "")
+                .step(
+                        "d" + at,
+                        "teeSlope",
+                        "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1) + 2 * " + square
+                                + " * " + total,
+                        "bar/(L/min)",
+                        "")
+                .step("Qt" + at, "totalFlow", total + " + E" + at + " / d" + at, "L/min", "Newton's step");
+        return "Qt" + at;
+    }
+}

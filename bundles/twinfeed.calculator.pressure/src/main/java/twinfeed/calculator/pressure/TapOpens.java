@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.engineering.Solution;
+import twinfeed.engineering.TapOpening;
+import twinfeed.engineering.Throttle;
+import twinfeed.model.catalogue.Heater;
+
+/**
+ * How hot the water gets when a tap opens while somebody showers. The throttle stays where it is, so less water runs through the
+ * same heat, until the switch opens.
+ */
+final class TapOpens implements PressureAnswer {
+    private static final String SOURCE = "adult skin stands 48 °C for some 20 minutes (table after Moritz and Henriques"
+            + " 1947, read second hand); the limit is judgement";
+
+    /** The model of liquid water ends here; the cut-out must have opened long before. */
+    private static final double BOILING_C = 100;
+
+    /** The moment in one condition. */
+    record Moment(HeldUnit held, double powerW, TapOpening opening, Solution breakFlow) {
+        double hottestC() {
+            return opening.hottestOutlet().orElse(BOILING_C);
+        }
+    }
+
+    @Override
+    public void answer(HeaterCase heater) {
+        UnitFlows flows = heater.flows(PressureChecks.TAP_OPENS);
+        if (flows == null) {
+            return;
+        }
+        Moment worst = flows.feed().mostOpen() == 0 || !flows.heats() ? null : worst(heater, flows);
+        if (worst == null) {
+            heater.notApplicable(PressureChecks.TAP_OPENS, flows.feed().mostOpen() == 0 ? "noTap" : "");
+            return;
+        }
+        double limitC = heater.house().hottestC();
+        if (worst.hottestC() > limitC && unknown(heater)) {
+            heater.cannotTell(
+                    PressureChecks.TAP_OPENS,
+                    heater.unit().heater().getStabilised() == null ? "heater.stabilised" : "heater.stabilisedMinimum");
+        } else {
+            report(heater, flows, worst, limitC);
+        }
+    }
+
+    /** Whether the unit might hold its flow by itself, but what it needs for that is not known. */
+    private static boolean unknown(HeaterCase heater) {
+        Heater data = heater.unit().heater();
+        return data.getStabilised() == null || (data.getStabilised() && data.getStabilisedMinimum() == null);
+    }
+
+    /**
+     * The hottest moment of the year. By the rise that is heated the coldest water is the worst, by the flow that is set for it
+     * the warmest; in between the outlet bends down, so the search walks inward from both ends as long as it gets hotter.
+     */
+    private static @Nullable Moment worst(HeaterCase heater, UnitFlows flows) {
+        FeedConditions feed = flows.feed();
+        Breaks breaks = new Breaks(heater);
+        int last = feed.rank(flows.largestWished());
+        Moment worst = null;
+        for (int rank = 0; rank <= last; rank++) {
+            Moment moment = moment(heater, flows, breaks, feed.byRank(rank));
+            if (!hotter(moment, worst)) {
+                break;
+            }
+            worst = moment;
+        }
+        for (int rank = last; rank > 0; rank--) {
+            Moment moment = moment(heater, flows, breaks, feed.byRank(rank));
+            if (!hotter(moment, worst)) {
+                break;
+            }
+            worst = moment;
+        }
+        return worst;
+    }
+
+    private static boolean hotter(@Nullable Moment moment, @Nullable Moment than) {
+        return moment != null && (than == null || moment.hottestC() > than.hottestC());
+    }
+
+    private static @Nullable Moment moment(HeaterCase heater, UnitFlows flows, Breaks breaks, int intake) {
+        FeedConditions feed = flows.feed();
+        int voltage = feed.highestVoltage();
+        FlowPoint before = flows.running(intake, voltage, 0);
+        HeldUnit held = HeldUnit.of(feed, before, neededPa(heater, before.flowM3PerS()));
+        if (held == null) {
+            return null;
+        }
+        Solution breakFlow = breaks.lowest(held, feed.at(intake).fluid());
+        double after = held.flowWith(feed, feed.mostOpen());
+        TapOpening opening = Throttle.whileTapOpens(
+                flows.powerW(voltage), feed.intakeC(intake), before.flowM3PerS(), after, breakFlow);
+        return new Moment(held, flows.powerW(voltage), opening, breakFlow);
+    }
+
+    /** What a unit that holds its flow needs at its inlet for that; null for one that does not, or of which it is not known. */
+    static @Nullable Double neededPa(HeaterCase heater, double flow) {
+        Heater data = heater.unit().heater();
+        if (!Boolean.TRUE.equals(data.getStabilised()) || data.getStabilisedMinimum() == null) {
+            return null;
+        }
+        Double downstream = heater.unit().downstream();
+        double behindPa = downstream == null ? 0 : downstream * flow * flow;
+        return behindPa + data.getStabilisedMinimum().si();
+    }
+
+    private static void report(HeaterCase heater, UnitFlows flows, Moment worst, double limitC) {
+        FeedConditions feed = flows.feed();
+        FlowPoint before = worst.held().before();
+        FlowPoint open = new FlowPoint(
+                before.intake(), before.voltage(), feed.mostOpen(), before.flowM3PerS(), before.limited());
+        FindingBuilder finding = heater.on(PressureChecks.TAP_OPENS)
+                .compare(worst.hottestC(), limitC)
+                .condition(feed.condition(open))
+                .variant(variant(heater, worst))
+                .argument("before", worst.opening().flowBeforeM3PerS() * FeedWorking.L_PER_MIN)
+                .argument("after", worst.opening().hottestFlowM3PerS() * FeedWorking.L_PER_MIN)
+                .source(SOURCE);
+        if (worst.opening().hottestOutlet().isPresent()) {
+            finding.working(() -> TapWorking.opening(feed, worst, flows.fullBore()));
+        }
+        if (worst.hottestC() > limitC) {
+            WaterWorks.lessDisturbance(heater.house()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static String variant(HeaterCase heater, Moment worst) {
+        Heater data = heater.unit().heater();
+        if (data.getCutOutTemperature() != null
+                && worst.hottestC() > data.getCutOutTemperature().si()) {
+            return "cutOut";
+        }
+        if (worst.opening().switchOpens()) {
+            return "opens";
+        }
+        return worst.hottestC() >= heater.house().strongC() ? "strong" : "";
+    }
+}

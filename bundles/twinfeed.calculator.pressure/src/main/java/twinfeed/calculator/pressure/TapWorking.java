@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Outlet;
+
+/** Writes down what a tap that opens does to a unit whose throttle stays where it is. */
+final class TapWorking {
+    private TapWorking() {}
+
+    /** Hottest outlet on the way. */
+    static Working opening(FeedConditions feed, TapOpens.Moment moment, @Nullable Outlet fullBore) {
+        HeldUnit held = moment.held();
+        FlowPoint before = held.before();
+        PointWorking start = new PointWorking(feed, before, fullBore).addInlet();
+        Lines lines = start.lines();
+        addHeld(lines, start.flow(), held);
+        String hottest = start.flow();
+        double flow = moment.opening().hottestFlowM3PerS();
+        if (flow < before.flowM3PerS()) {
+            hottest = moment.opening().switchOpens()
+                    ? addBreak(lines, moment.breakFlow().value())
+                    : addAfter(lines, feed, held, moment.opening().flowAfterM3PerS());
+        }
+        FeedWorking.addDensity(lines, feed.intakeC(before.intake()));
+        lines.input("P", "power", moment.powerW(), "W", "check of the circuit");
+        HeatLines.addOutlet(lines, hottest);
+        return lines.build();
+    }
+
+    /** The unit from now on, {@code R_h}. */
+    static void addHeld(Lines lines, String flow, HeldUnit held) {
+        if (held.stabilised()) {
+            lines.input(
+                    "p_n",
+                    "stabiliserNeed",
+                    held.outlet().pressureAt(held.before().flowM3PerS()) / FeedWorking.BAR,
+                    "bar",
+                    "maker's instructions");
+            lines.step("R_h", "heldResistance", "p_n / " + flow + "^2", "bar/(L/min)²", "");
+        } else {
+            lines.step("R_h", "heldResistance", "p_in / " + flow + "^2", "bar/(L/min)²", "");
+        }
+    }
+
+    private static String addBreak(Lines lines, double breakM3PerS) {
+        lines.input("Q_b", "breakFlow", breakM3PerS * FeedWorking.L_PER_MIN, "L/min", "where the switch opens");
+        return "Q_b";
+    }
+
+    private static String addAfter(Lines lines, FeedConditions feed, HeldUnit held, double afterM3PerS) {
+        FlowPoint before = held.before();
+        NetworkWorking network = new NetworkWorking(
+                lines, feed.feed(), feed.mostOpen(), feed.intakeC(before.intake()), held.outlet(), "R_h", "o");
+        network.solve(feed.at(before.intake()), afterM3PerS);
+        return network.unitFlow();
+    }
+}

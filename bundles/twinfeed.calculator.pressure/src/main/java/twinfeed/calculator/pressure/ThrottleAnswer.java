@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.Outlet;
+import twinfeed.engineering.Throttle;
+import twinfeed.model.catalogue.Heater;
+
+/** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */
+final class ThrottleAnswer implements PressureAnswer {
+    @Override
+    public void answer(HeaterCase heater) {
+        UnitFlows flows = heater.flows(PressureChecks.THROTTLE);
+        if (flows == null) {
+            return;
+        }
+        Double downstream = heater.unit().downstream();
+        if (downstream == null || downstream <= 0) {
+            heater.cannotTell(PressureChecks.THROTTLE, "heater.downstreamPressure");
+        } else if (!flows.heats()) {
+            heater.notApplicable(PressureChecks.THROTTLE, "");
+        } else {
+            report(heater, flows, new Outlet(downstream, 0));
+        }
+    }
+
+    /** The largest flow that is wished needs most, and most taps open leave least. */
+    private static void report(HeaterCase heater, UnitFlows flows, Outlet downstream) {
+        FeedConditions feed = flows.feed();
+        Heater data = heater.unit().heater();
+        double flow = flows.wished(flows.largestWished(), feed.highestVoltage());
+        FlowPoint point = new FlowPoint(flows.largestWished(), feed.highestVoltage(), feed.mostOpen(), flow, false);
+        double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
+        double neededPa = Throttle.neededInletPressurePa(
+                downstream, Math.max(0, data.getThrottleMinimum().si()), flow);
+        FindingBuilder finding = heater.on(PressureChecks.THROTTLE)
+                .compare(inletPa / FeedWorking.BAR, neededPa / FeedWorking.BAR)
+                .condition(feed.condition(point))
+                .argument("flow", flow * FeedWorking.L_PER_MIN)
+                .source("maker's instructions")
+                .working(() -> working(feed, point));
+        if (inletPa < neededPa) {
+            WaterWorks.lessDisturbance(heater.house()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static Working working(FeedConditions feed, FlowPoint point) {
+        return new PointWorking(feed, point, null).addInlet().lines().build();
+    }
+}
