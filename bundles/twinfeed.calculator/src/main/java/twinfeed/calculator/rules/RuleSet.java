@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.rules;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,12 +49,14 @@ public final class RuleSet {
     RuleSet(String id, Table numbers, Map<String, Table> tables) {
         this.id = id;
         this.tables = new LinkedHashMap<>(tables);
+        List<Double> voltages = List.of();
         for (TableRow row : numbers.typed()) {
             readNumber(row);
+            if (row.word("key").equals("voltage.grid")) {
+                voltages = row.numbers("value");
+            }
         }
-        this.gridVoltages = Arrays.stream(text("voltage.grid").split(" +"))
-                .map(Double::valueOf)
-                .toList();
+        this.gridVoltages = voltages;
         this.cables = new Cables(table("cables"), table("capacity"), table("conductors"));
         for (TableRow row : table("methods").typed()) {
             methods.put(row.word("key"), method(row));
