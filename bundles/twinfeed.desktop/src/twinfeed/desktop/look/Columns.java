@@ -14,7 +14,7 @@ import org.eclipse.swt.widgets.TreeColumn;
  * Later texts can only widen a column, so that nothing jumps to and fro while somebody types.
  */
 public final class Columns {
-    private static final int MOST = 380;
+    private static final int MOST = 260;
 
     private final Scrollable table;
     private final int flexible;

@@ -17,6 +17,8 @@ public final class Controls {
     /** Width that a wrapped text asks for; it takes what it is given. */
     private static final int WRAPPED = 80;
 
+    private static final String NAME = "twinfeed.name";
+
     private Controls() {}
 
     /** A composite in columns without margins. */
@@ -82,6 +84,7 @@ public final class Controls {
     /** What a screen reader calls a control, and what it says about it. */
     public static void describe(Control control, String name, Supplier<String> description) {
         String plain = name.replace("&", "");
+        control.setData(NAME, plain);
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
@@ -154,6 +155,7 @@ final class FindingsPane {
         item.setText(0, group.title());
         item.setText(1, group.tally(words));
         item.setForeground(1, Palette.of(group.worst(words).tone(), tree));
+        item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         for (Finding finding : group.findings()) {
             finding(new TreeItem(item, SWT.NONE), finding, finding.getKey().equals(binding));
         }
@@ -167,7 +169,7 @@ final class FindingsPane {
         item.setText(1, mark.toString());
         item.setText(2, figures.withUnit(finding.getValue(), finding.getUnit()));
         item.setText(3, figures.withUnit(finding.getLimit(), finding.getUnit()));
-        item.setText(4, finding.getMargin() == null ? "" : figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
+        item.setText(4, figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
         item.setForeground(1, Palette.of(mark.tone(), tree));
     }
 

@@ -2,11 +2,13 @@
 package twinfeed.desktop.part;
 
 import java.util.List;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -24,6 +26,7 @@ final class OptionsPane {
     private final Words words;
     private final Table table;
     private final Columns columns;
+    private final Label detail;
     private List<OptionRow> rows = List.of();
 
     OptionsPane(SashForm parent, JobSession session, Words words) {
@@ -33,9 +36,10 @@ final class OptionsPane {
         Composite pane = Controls.pane(halves);
         Controls.heading(pane, words.get("pane.options"));
         this.table = table(pane);
-        this.columns = Columns.of(table, 0, 150);
+        this.columns = Columns.of(table, 0, 170);
+        this.detail = Controls.wrapped(pane);
         new QuotePane(halves, session, words);
-        halves.setWeights(38, 62);
+        halves.setWeights(36, 64);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::select);
         pane.addListener(SWT.Dispose, event -> {
@@ -102,7 +106,16 @@ final class OptionsPane {
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).key().equals(key)) {
                 table.setSelection(i);
+                detail(rows.get(i));
             }
+        }
+    }
+
+    private void detail(OptionRow row) {
+        String work = row.work().isEmpty() ? "" : "\n" + words.format("option.workIs", Map.of("work", row.work()));
+        String text = words.format("option.decidedBy", Map.of("check", row.binding())) + work;
+        if (Controls.show(detail, row.binding().isEmpty() ? "" : text)) {
+            detail.getParent().layout();
         }
     }
 

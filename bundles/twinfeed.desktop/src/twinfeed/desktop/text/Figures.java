@@ -29,19 +29,16 @@ public final class Figures {
         return text.isEmpty() || unit == null || unit.isEmpty() ? text : text + " " + unit;
     }
 
-    /** A number with its unit, the decimals chosen for another figure beside it, so that both can be compared. */
-    public String likeWithUnit(@Nullable Double value, @Nullable Double other, @Nullable String unit) {
-        if (value == null) {
+    /** A margin: always with its sign, as exact as the limit, and exact enough that it does not read as none. */
+    public String margin(@Nullable Double margin, @Nullable Double limit, @Nullable String unit) {
+        if (margin == null) {
             return "";
         }
-        String text = number(value, decimals(other == null ? value : other));
-        return unit == null || unit.isEmpty() ? text : text + " " + unit;
-    }
-
-    /** A margin: always with its sign. */
-    public String margin(@Nullable Double margin, @Nullable Double limit, @Nullable String unit) {
-        String text = likeWithUnit(margin, limit, unit);
-        return margin == null || text.startsWith("-") ? text.replace('-', '\u2212') : "+" + text;
+        int least = decimals(limit == null ? margin : limit);
+        int needed = margin == 0 ? 0 : (int) Math.ceil(-Math.log10(Math.abs(margin)));
+        String text = number(margin, Math.max(least, Math.min(MOST_DECIMALS, needed)));
+        String signed = text.startsWith("-") ? text.replace('-', '\u2212') : "+" + text;
+        return unit == null || unit.isEmpty() ? signed : signed + " " + unit;
     }
 
     /** A share as a percentage. */

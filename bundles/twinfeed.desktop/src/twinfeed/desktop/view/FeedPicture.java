@@ -52,25 +52,29 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
         return names;
     }
 
+    private static final String CIRCUIT = PieceFindings.POWER + ".circuit";
+
     private record Painter(Survey survey, PieceFindings findings, Words words, Writing writing) {
         List<Piece> water() {
             List<Piece> pieces = new ArrayList<>();
             @Nullable WaterFeed feed = survey.getWater();
-            pieces.add(piece("main", test(feed), "water.test.staticPressure", "survey.water.test"));
+            pieces.add(piece("main", test(feed), "water.test.staticPressure", PieceFindings.WATER));
             if (feed != null) {
                 List<PipeSegment> pipes = feed.getSegments();
                 for (int i = 0; i < pipes.size(); i++) {
-                    PipeSegment pipe = pipes.get(i);
-                    String whole = i == pipes.size() - 1 ? "survey.water" : "";
-                    pieces.add(findings.piece(
-                            name(pipe.getName(), "pipe"),
-                            joined(pipe.getSize(), writing.show(pipe.getLength())),
-                            new Place(pipe, "size"),
-                            pipe.getName(),
-                            whole));
+                    pieces.add(pipe(pipes.get(i), i == pipes.size() - 1));
                 }
             }
             return pieces;
+        }
+
+        private Piece pipe(PipeSegment pipe, boolean last) {
+            return findings.piece(
+                    name(pipe.getName(), "pipe"),
+                    joined(pipe.getSize(), plain(pipe.getLength())),
+                    new Place(pipe, "size"),
+                    pipe.getName(),
+                    last ? List.of(PieceFindings.PIPES, PieceFindings.TAPS) : List.of());
         }
 
         private String test(@Nullable WaterFeed feed) {
@@ -84,7 +88,7 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
             @Nullable ElectricalFeed feed = survey.getElectricity();
             @Nullable Circuit circuit = feed == null ? null : feed.getCircuit();
             String fuse = feed == null ? "" : plain(feed.getServiceFuse());
-            pieces.add(piece("fuse", fuse, "electricity.serviceFuse", "survey.electricity"));
+            pieces.add(piece("fuse", fuse, "electricity.serviceFuse", PieceFindings.POWER));
             pieces.add(device(circuit == null ? null : circuit.getDevice()));
             pieces.add(residual(circuit == null ? null : circuit.getRcd()));
             if (circuit != null) {
@@ -99,15 +103,19 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
 
         private Piece device(@Nullable ProtectiveDevice device) {
             String detail = device == null ? words.get("feed.unknown") : plain(device.getRating());
-            return piece(
-                    "device", detail, "electricity.circuit.device.rating", "survey.electricity.circuit.device");
+            return findings.piece(
+                    words.get("feed.device"),
+                    detail,
+                    new Place(survey, "electricity.circuit.device.rating"),
+                    null,
+                    List.of(CIRCUIT, CIRCUIT + ".device"));
         }
 
         private Piece residual(@Nullable ResidualDevice rcd) {
             String detail = rcd == null || !rcd.isSetKind()
                     ? words.get("feed.unknown")
                     : joined(words.get("choice.RcdKind." + rcd.getKind().getLiteral()), plain(rcd.getResidual()));
-            return piece("rcd", detail, "electricity.circuit.rcd.kind", "survey.electricity.circuit.rcd");
+            return piece("rcd", detail, "electricity.circuit.rcd.kind", CIRCUIT + ".rcd");
         }
 
         private Piece cable(CableSegment cable, boolean last) {
@@ -116,26 +124,26 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
                     joined(plain(cable.getSize()), plain(cable.getLength()), cable.getMethod()),
                     new Place(cable, "size"),
                     cable.getName(),
-                    last ? "survey.electricity.circuit.segments" : "");
+                    last ? List.of(CIRCUIT + ".segments") : List.of());
         }
 
         private Piece isolator(@Nullable Isolator isolator) {
             String detail = isolator == null ? words.get("feed.unknown") : plain(isolator.getRating());
             return piece(
-                    "isolator", detail, "electricity.circuit.isolator.rating", "survey.electricity.circuit.isolator");
+                    "isolator", detail, "electricity.circuit.isolator.rating", CIRCUIT + ".isolator");
         }
 
         Piece unit(@Nullable Heater heater) {
             String title = heater == null ? words.get("feed.unit") : title(heater);
-            return findings.piece(title, "", new Place(survey, "unit.heaterId"), null, PieceFindings.UNIT);
+            return findings.piece(title, "", new Place(survey, "unit.heaterId"), null, List.of(PieceFindings.UNIT));
         }
 
         private static String title(Heater heater) {
             return heater.getTitle() == null ? heater.getId() : heater.getTitle();
         }
 
-        private Piece piece(String key, String detail, String path, String prefix) {
-            return findings.piece(words.get("feed." + key), detail, new Place(survey, path), null, prefix);
+        private Piece piece(String key, String detail, String path, String anchor) {
+            return findings.piece(words.get("feed." + key), detail, new Place(survey, path), null, List.of(anchor));
         }
 
         private String name(@Nullable String name, String key) {

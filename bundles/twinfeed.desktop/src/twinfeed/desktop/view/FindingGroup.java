@@ -60,7 +60,7 @@ public record FindingGroup(String title, List<Finding> findings) {
                 .orElseThrow();
     }
 
-    /** How many findings there are of each outcome, in words: {@code 2 fails, 5 passes}. */
+    /** How many findings there are of each outcome, the worst first, by their signs. */
     public String tally(Words words) {
         List<String> parts = new ArrayList<>();
         for (Outcome outcome : WORST_FIRST) {
@@ -68,9 +68,9 @@ public record FindingGroup(String title, List<Finding> findings) {
                     .filter(finding -> finding.getOutcome() == outcome)
                     .count();
             if (count > 0) {
-                parts.add(count + " " + Mark.of(outcome, words.locale()).word());
+                parts.add(Mark.of(outcome, words.locale()).sign() + count);
             }
         }
-        return String.join(", ", parts);
+        return String.join("  ", parts);
     }
 }

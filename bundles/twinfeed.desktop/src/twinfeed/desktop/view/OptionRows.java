@@ -89,7 +89,7 @@ public final class OptionRows {
 
     private String withMargin(Finding finding) {
         String margin = figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
-        return margin.isEmpty() || margin.equals("+") ? finding.getTitle() : finding.getTitle() + " (" + margin + ")";
+        return margin.isEmpty() ? finding.getTitle() : finding.getTitle() + " (" + margin + ")";
     }
 
     /** Why the quote does not offer an option. */

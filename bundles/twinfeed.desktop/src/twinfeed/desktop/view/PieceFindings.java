@@ -26,8 +26,30 @@ public final class PieceFindings {
     /** Prefix under which findings about the unit stand. */
     static final String UNIT = "heater";
 
-    private static final String POWER = "survey.electricity";
-    private static final String WATER = "survey.water";
+    /** Prefix of the electrical feed. */
+    static final String POWER = "survey.electricity";
+
+    /** Prefix of the water feed. */
+    static final String WATER = "survey.water";
+
+    /** Prefix of its pipes. */
+    static final String PIPES = "survey.water.segments";
+
+    /** Prefix of the taps on them. */
+    static final String TAPS = "survey.water.drawOffs";
+
+    /** Where findings can stand, besides at a piece with a name: the longest one that begins a reading's path. */
+    private static final List<String> ANCHORS = List.of(
+            UNIT,
+            WATER,
+            PIPES,
+            TAPS,
+            POWER,
+            POWER + ".circuit",
+            POWER + ".circuit.device",
+            POWER + ".circuit.rcd",
+            POWER + ".circuit.segments",
+            POWER + ".circuit.isolator");
 
     private record Placed(String subject, String place, Finding finding, int rank, double closeness) {}
 
@@ -76,9 +98,13 @@ public final class PieceFindings {
     }
 
     static String place(List<String> needs) {
-        return last(needs, POWER)
-                .or(() -> last(needs, UNIT).map(any -> UNIT))
+        String path = last(needs, POWER)
+                .or(() -> last(needs, UNIT))
                 .or(() -> last(needs, WATER))
+                .orElse("");
+        return ANCHORS.stream()
+                .filter(path::startsWith)
+                .max(Comparator.comparingInt(String::length))
                 .orElse("");
     }
 
@@ -108,11 +134,11 @@ public final class PieceFindings {
      * A piece with the finding that bears hardest on it.
      *
      * @param subject its name in the survey, by which findings may name it; null if it has none
-     * @param prefix paths of its readings begin so; empty for a piece that is named only
+     * @param anchors what else stands there
      */
-    Piece piece(String name, String detail, Place place, @Nullable String subject, String prefix) {
+    Piece piece(String name, String detail, Place place, @Nullable String subject, List<String> anchors) {
         return all.stream()
-                .filter(each -> about(each, subject, prefix))
+                .filter(each -> about(each, subject, anchors))
                 .min(Comparator.comparing((Placed each) -> !each.finding.getKey().equals(binding))
                         .thenComparingInt(Placed::rank)
                         .thenComparingDouble(Placed::closeness))
@@ -120,24 +146,12 @@ public final class PieceFindings {
                 .orElseGet(() -> new Piece(name, detail, place, null, "", "", false));
     }
 
-    private static boolean about(Placed placed, @Nullable String subject, String prefix) {
-        return placed.subject.isEmpty()
-                ? !prefix.isEmpty() && covers(prefix, placed.place)
-                : placed.subject.equals(subject);
-    }
-
-    /** The origin stands for all of the electrical feed that is not the circuit's. */
-    private static boolean covers(String prefix, String place) {
-        if (prefix.equals(POWER)) {
-            return place.startsWith(POWER) && !place.startsWith(POWER + ".circuit.");
-        }
-        return place.startsWith(prefix);
+    private static boolean about(Placed placed, @Nullable String subject, List<String> anchors) {
+        return placed.subject.isEmpty() ? anchors.contains(placed.place) : placed.subject.equals(subject);
     }
 
     private Piece piece(String name, String detail, Place place, Finding finding) {
-        String margin = finding.getMargin() == null
-                ? ""
-                : figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
+        String margin = figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
         return new Piece(
                 name,
                 detail,

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Widget;
+
+/** Looks at a window and uses it as a person does, from another thread than its own. */
+final class Ui {
+    private static final long PATIENCE_MS = 180_000;
+
+    private final Display display;
+
+    Ui(Display display) {
+        this.display = display;
+    }
+
+    /** Does something in the window's thread and gives its answer. */
+    <T> T ask(Callable<T> question) {
+        AtomicReference<T> answer = new AtomicReference<>();
+        AtomicReference<Throwable> thrown = new AtomicReference<>();
+        display.syncExec(() -> {
+            try {
+                answer.set(question.call());
+            } catch (Throwable any) {
+                thrown.set(any);
+            }
+        });
+        if (thrown.get() instanceof Error error) {
+            throw error;
+        }
+        if (thrown.get() != null) {
+            throw new IllegalStateException(thrown.get());
+        }
+        return answer.get();
+    }
+
+    /** Does something in the window's thread. */
+    void run(Runnable action) {
+        ask(() -> {
+            action.run();
+            return null;
+        });
+    }
+
+    /** Waits until something is so. */
+    void await(String what, Callable<Boolean> condition) throws InterruptedException {
+        long end = System.currentTimeMillis() + PATIENCE_MS;
+        while (!ask(condition)) {
+            if (System.currentTimeMillis() > end) {
+                shoot("waiting-in-vain");
+                throw new AssertionError("waited in vain until " + what);
+            }
+            Thread.sleep(25);
+        }
+    }
+
+    /** All widgets of a kind that can be seen, in the order of the window. */
+    <T extends Control> List<T> all(Class<T> kind, Predicate<T> which) {
+        List<T> found = new ArrayList<>();
+        for (Shell shell : display.getShells()) {
+            walk(shell, control -> {
+                if (kind.isInstance(control) && which.test(kind.cast(control))) {
+                    found.add(kind.cast(control));
+                }
+            });
+        }
+        return found;
+    }
+
+    private static void walk(Control control, Consumer<Control> visitor) {
+        visitor.accept(control);
+        if (control instanceof Composite composite) {
+            for (Control child : composite.getChildren()) {
+                walk(child, visitor);
+            }
+        }
+    }
+
+    /** The widget of a kind that bears an id of ours. */
+    <T extends Control> T field(Class<T> kind, String id) {
+        List<T> found = all(kind, control -> id.equals(control.getData("twinfeed.field")) && control.isVisible());
+        if (found.size() != 1) {
+            throw new AssertionError(found.size() + " visible widgets are called " + id);
+        }
+        return found.get(0);
+    }
+
+    /** Presses a key together with the one for commands. */
+    void command(char key) throws InterruptedException {
+        post(SWT.KeyDown, SWT.MOD1, (char) 0);
+        post(SWT.KeyDown, 0, key);
+        post(SWT.KeyUp, 0, key);
+        post(SWT.KeyUp, SWT.MOD1, (char) 0);
+    }
+
+    private void post(int type, int keyCode, char character) throws InterruptedException {
+        ask(() -> {
+            Event event = new Event();
+            event.type = type;
+            event.keyCode = keyCode;
+            event.character = character;
+            return display.post(event);
+        });
+        Thread.sleep(40);
+    }
+
+    /** Sends an event to a widget, as if a person had caused it. */
+    static void send(Widget widget, int type) {
+        widget.notifyListeners(type, new Event());
+    }
+
+    /** Writes a picture of the screen for people to look at. */
+    void shoot(String name) {
+        run(() -> {
+            while (display.readAndDispatch()) {
+                // until everything is drawn
+            }
+            Rectangle area = display.getBounds();
+            Image image = new Image(display, area.width, area.height);
+            GC gc = new GC(display);
+            gc.copyArea(image, 0, 0);
+            gc.dispose();
+            ImageData data = image.getImageData();
+            image.dispose();
+            save(data, name);
+        });
+    }
+
+    private static void save(ImageData data, String name) {
+        try {
+            Path folder = Files.createDirectories(Path.of(System.getProperty("twinfeed.shots", "target/screenshots")));
+            ImageLoader loader = new ImageLoader();
+            loader.data = new ImageData[] {data};
+            loader.save(folder.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.e4.ui.internal.workbench.E4Workbench;
+import org.eclipse.e4.ui.internal.workbench.swt.E4Application;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.widgets.Display;
+import org.osgi.framework.Bundle;
+
+/**
+ * The whole application with its window, started as the product starts it, in a thread of its own. The platform's test harness
+ * is not used: it would bring the older workbench, with which the application's keys stop working.
+ */
+final class Window implements AutoCloseable {
+    private final CountDownLatch started = new CountDownLatch(1);
+    private final Thread thread;
+    private volatile Display display;
+    private volatile E4Workbench workbench;
+    private volatile Throwable failure;
+
+    /** Starts with arguments as on the command line. */
+    Window(String... arguments) throws InterruptedException {
+        thread = new Thread(() -> live(arguments), "window");
+        thread.setDaemon(true);
+        thread.start();
+        if (!started.await(120, TimeUnit.SECONDS) || failure != null) {
+            throw new IllegalStateException("the window did not start", failure);
+        }
+    }
+
+    private void live(String... arguments) {
+        try {
+            display = new Display();
+            E4Application application = new E4Application();
+            workbench = application.createE4Workbench(new Start(arguments), display);
+            display.asyncExec(started::countDown);
+            workbench.createAndRunUI(workbench.getApplication());
+        } catch (Throwable any) {
+            failure = any;
+            started.countDown();
+        }
+    }
+
+    Ui ui() {
+        return new Ui(display);
+    }
+
+    /** The context of the application. */
+    IEclipseContext context() {
+        return workbench.getContext();
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        if (!display.isDisposed()) {
+            display.syncExec(() -> workbench.close());
+        }
+        thread.join(30_000);
+        if (!display.isDisposed()) {
+            display.syncExec(display::dispose);
+        }
+    }
+
+    /** How the framework describes a start of the product. */
+    private record Start(String... arguments) implements IApplicationContext {
+        private static final Map<String, String> PRODUCT = Map.of(
+                "appName", "Twinfeed",
+                "applicationXMI", "twinfeed.desktop/Application.e4xmi",
+                "clearPersistedState", "true",
+                "persistState", "false");
+
+        @Override
+        public Map<?, ?> getArguments() {
+            return Map.of(APPLICATION_ARGS, arguments);
+        }
+
+        @Override
+        public void applicationRunning() {
+            // nobody waits for it
+        }
+
+        @Override
+        public String getBrandingApplication() {
+            return "org.eclipse.e4.ui.workbench.swt.E4Application";
+        }
+
+        @Override
+        public String getBrandingName() {
+            return "Twinfeed";
+        }
+
+        @Override
+        public String getBrandingDescription() {
+            return "";
+        }
+
+        @Override
+        public String getBrandingId() {
+            return "twinfeed.desktop.product";
+        }
+
+        @Override
+        public String getBrandingProperty(String key) {
+            return PRODUCT.get(key);
+        }
+
+        @Override
+        public Bundle getBrandingBundle() {
+            return org.osgi.framework.FrameworkUtil.getBundle(twinfeed.desktop.Settings.class);
+        }
+
+        @Override
+        public void setResult(Object result, org.eclipse.equinox.app.IApplication application) {
+            throw new IllegalStateException("the result is given by returning");
+        }
+    }
+}

@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipFile;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.part.QuoteExport;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.window.JobParts;
+import twinfeed.model.io.JobFile;
+
+/** One sitting at the window, from the first start to the second opening of what was saved. The steps build on one another. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+final class WindowTest {
+    private static final String STATIC = "survey.water.test.staticPressure";
+
+    @TempDir
+    static Path folder;
+
+    private static Window window;
+    private static Ui ui;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Path demo = Path.of(System.getProperty("twinfeed.root")).resolve("demo");
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+        System.setProperty("twinfeed.demo", folder.toString());
+        window = new Window();
+        ui = window.ui();
+    }
+
+    @AfterAll
+    static void end() throws Exception {
+        ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
+        window.close();
+    }
+
+    private static JobParts parts() {
+        return window.context().get(JobParts.class);
+    }
+
+    private static JobPart job() {
+        return (JobPart) part().getObject();
+    }
+
+    private static MPart part() {
+        return parts().parts().get(0);
+    }
+
+    private static void settled() throws InterruptedException {
+        ui.await("everything is worked out", () -> job().session().current());
+    }
+
+    private static TreeItem finding(String title) {
+        for (TreeItem group : ui.field(Tree.class, "findings").getItems()) {
+            for (TreeItem item : group.getItems()) {
+                if (item.getText().startsWith(title)) {
+                    return item;
+                }
+            }
+        }
+        throw new AssertionError("no finding " + title);
+    }
+
+    private static void type(String field, String typed) {
+        ui.run(() -> {
+            Text text = ui.field(Text.class, field);
+            text.setFocus();
+            text.setText(typed);
+            Ui.send(text, SWT.DefaultSelection);
+        });
+    }
+
+    @Test
+    @Order(1)
+    void firstStartOffersTheDemonstration() throws Exception {
+        ui.await("the start page is there", () -> !ui.all(Button.class, button -> "start.demo".equals(button.getData("twinfeed.field"))).isEmpty());
+        ui.shoot("00-start");
+        String caution = ui.ask(() -> ui.field(Label.class, "cautions").getText());
+        assertTrue(caution.contains("Isolate"), caution);
+        ui.run(() -> Ui.send(ui.field(Button.class, "start.demo"), SWT.Selection));
+        ui.await("the demonstration is open", () -> !parts().parts().isEmpty());
+        assertEquals("alder-beck", ui.ask(() -> part().getLabel()));
+    }
+
+    @Test
+    @Order(2)
+    void demonstrationShowsFindingsOptionsAndQuote() throws Exception {
+        settled();
+        ui.shoot("01-job");
+        assertTrue(ui.ask(() -> ui.field(Tree.class, "findings").getItemCount()) >= 3);
+        Table options = ui.ask(() -> ui.field(Table.class, "options"));
+        assertEquals(5, ui.ask(options::getItemCount), "the present unit and four candidates");
+        List<String> verdicts = ui.ask(
+                () -> Stream.of(options.getItems()).map(item -> item.getText(1)).toList());
+        assertTrue(verdicts.stream().allMatch(each -> each.matches("[✓+✗?] .+")), "sign and word: " + verdicts);
+        assertTrue(ui.ask(() -> ui.field(Table.class, "quote").getItemCount()) > 5);
+        assertFalse(ui.ask(() -> part().isDirty()));
+    }
+
+    @Test
+    @Order(3)
+    void everyPageCanBeLookedAtAndLacksNoText() throws Exception {
+        int pages = ui.ask(() -> job().survey().size());
+        assertEquals(8, pages);
+        for (int i = 0; i < pages; i++) {
+            int page = i;
+            ui.run(() -> job().survey().show(page));
+            ui.shoot("1" + (i + 1) + "-page");
+            assertEquals(List.of(), ui.ask(WindowTest::lacking));
+        }
+    }
+
+    /** Texts that stand in brackets because there is no message for them. */
+    private static List<String> lacking() {
+        Stream<String> labels = ui.all(Label.class, any -> true).stream().map(Label::getText);
+        Stream<String> buttons = ui.all(Button.class, any -> true).stream().map(Button::getText);
+        Stream<String> choices = ui.all(Combo.class, any -> true).stream().flatMap(combo -> Stream.of(combo.getItems()));
+        return Stream.of(labels, buttons, choices)
+                .flatMap(texts -> texts)
+                .filter(text -> text.matches(".*\\[[A-Za-z]+(\\.[A-Za-z]+)+].*"))
+                .toList();
+    }
+
+    @Test
+    @Order(4)
+    void everythingThatTakesTheCursorHasANameForThoseWhoHear() {
+        List<String> nameless = ui.ask(() -> ui
+                .all(
+                        Composite.class,
+                        control -> control.isVisible()
+                                && (control instanceof Combo || control instanceof Table || control instanceof Tree)
+                                && control.getData("twinfeed.name") == null)
+                .stream()
+                .map(Object::toString)
+                .toList());
+        assertEquals(List.of(), nameless);
+        List<Text> texts = ui.ask(() -> ui.all(Text.class, Text::isVisible));
+        assertTrue(texts.stream().allMatch(text -> ui.ask(() -> text.getData("twinfeed.name")) != null));
+    }
+
+    @Test
+    @Order(5)
+    void typedValueChangesAFindingAndUndoTakesItBack() throws Exception {
+        ui.run(() -> job().survey().show(2));
+        String before = ui.ask(() -> finding("Static pressure").getText(2));
+        type(STATIC, "4.1 bar ± 0.05 bar");
+        assertTrue(ui.ask(() -> part().isDirty()));
+        settled();
+        String after = ui.ask(() -> finding("Static pressure").getText(2));
+        assertNotEquals(before, after);
+        ui.shoot("20-typed");
+        ui.run(() -> ui.field(Table.class, "pages").setFocus());
+        ui.command('z');
+        ui.await("the value is back", () -> ui.field(Text.class, STATIC).getText().equals("3.0 bar ± 0.05 bar"));
+        settled();
+        assertEquals(before, ui.ask(() -> finding("Static pressure").getText(2)));
+        assertFalse(ui.ask(() -> part().isDirty()));
+        ui.command('y');
+        ui.await("the value is there again", () -> ui.field(Text.class, STATIC).getText().startsWith("4.1 bar"));
+        ui.command('z');
+        ui.await("the value is back", () -> ui.field(Text.class, STATIC).getText().startsWith("3.0 bar"));
+    }
+
+    @Test
+    @Order(6)
+    void whatCannotBeReadStaysInTheFieldWithTheReason() {
+        type(STATIC, "3 baar");
+        assertTrue(messages().contains("no unit of pressure"), messages());
+        ui.shoot("21-unreadable");
+        ui.run(() -> job().survey().show(0));
+        ui.run(() -> job().survey().show(2));
+        assertEquals("3 baar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
+        assertFalse(ui.ask(() -> job().readyForQuote()), "a quote must not lack what is on the screen");
+        assertTrue(ui.ask(() -> ui.field(Composite.class, "notice").isVisible()));
+        ui.run(() -> job().undo());
+        assertEquals("3.0 bar ± 0.05 bar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
+        assertFalse(messages().contains("no unit of pressure"));
+        assertFalse(ui.ask(() -> part().isDirty()));
+    }
+
+    @Test
+    @Order(7)
+    void whatCannotBeSoIsSaidBesideTheFieldAndNothingIsWorkedOutFromIt() throws Exception {
+        type("survey.water.test.runningPressure", "3.2 bar");
+        settled();
+        assertTrue(messages().contains("✗"), messages());
+        assertEquals(0, ui.ask(() -> ui.field(Tree.class, "findings").getItemCount()));
+        ui.shoot("22-impossible");
+        ui.run(() -> job().undo());
+        settled();
+        assertTrue(ui.ask(() -> ui.field(Tree.class, "findings").getItemCount()) >= 3);
+    }
+
+    private static String messages() {
+        return String.join("\n", ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
+                .map(Label::getText)
+                .toList()));
+    }
+
+    @Test
+    @Order(8)
+    void quoteIsWrittenToAWorkbook() throws Exception {
+        settled();
+        Path out = folder.resolve("quote.xlsx");
+        ui.run(() -> new QuoteExport(job(), new Words(java.util.Locale.ENGLISH))
+                .write(out, ui.all(org.eclipse.swt.widgets.Shell.class, any -> true).get(0)));
+        assertTrue(Files.size(out) > 3000);
+        assertTrue(text(out, "xl/sharedStrings.xml").contains("Netherquill Lettings (invented)"));
+        ui.shoot("23-exported");
+    }
+
+    private static String text(Path zip, String entry) throws IOException {
+        try (ZipFile file = new ZipFile(zip.toFile())) {
+            return new String(file.getInputStream(file.getEntry(entry)).readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+    }
+
+    @Test
+    @Order(9)
+    void whatIsSavedIsThereAgain() throws Exception {
+        ui.run(() -> job().survey().show(2));
+        type("survey.water.test.takenAt", "08:15");
+        Path file = folder.resolve("alder-beck.job");
+        ui.command('s');
+        ui.await("it is saved", () -> !part().isDirty());
+        assertEquals("08:15", JobFile.load(file).getSurvey().getWater().getTest().getTakenAt());
+        ui.command('w');
+        ui.await("it is closed", () -> parts().parts().isEmpty());
+        ui.run(() -> parts().open(file));
+        ui.await("it is open", () -> parts().parts().size() == 1);
+        ui.run(() -> job().survey().show(2));
+        assertEquals("08:15", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt").getText()));
+        settled();
+    }
+
+    @Test
+    @Order(10)
+    void fileThatAnotherProgramChangedIsNotWrittenOver() throws Exception {
+        Path file = folder.resolve("alder-beck.job");
+        String theirs = Files.readString(file).replace("08:15", "09:45");
+        Files.writeString(file, theirs);
+        type("survey.water.test.takenAt", "10:00");
+        assertFalse(ui.ask(() -> job().save()));
+        assertEquals(theirs, Files.readString(file));
+        assertTrue(ui.ask(() -> ui.field(Composite.class, "notice").isVisible()));
+        ui.shoot("24-changed-outside");
+        ui.run(() -> Ui.send(
+                ui.all(Button.class, button -> button.isVisible() && button.getText().startsWith("Read")).get(0),
+                SWT.Selection));
+        ui.await("it is read again", () -> parts().parts().size() == 1 && !part().isDirty());
+        ui.run(() -> job().survey().show(2));
+        assertEquals("09:45", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt").getText()));
+    }
+}
