@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.benchmarks;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.Judged;
+import twinfeed.usecase.Office;
+import twinfeed.usecase.Opened;
+
+/**
+ * A whole demonstration job, as the window re-assesses it after each change (it has 50 ms for that) and as a batch does for each
+ * dwelling. The property {@code twinfeed.root} names the folder of the project.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(2)
+public class AssessmentBenchmark {
+    private static final Path DEMO = Path.of(System.getProperty("twinfeed.root", ""), "demo");
+
+    private final Office office = Office.onClassPath();
+    private final Opened job = office.open(DEMO.resolve("rowan-brook.job"), null);
+    private final PriceBook book = office.book(DEMO.resolve("prices.csv"));
+
+    /** All findings of all candidates, without the search for works. */
+    @Benchmark
+    public Judged glance() {
+        return office.glance(job, Locale.UK);
+    }
+
+    /** Findings, and for each candidate that does not suit the least costly work that makes it suit. */
+    @Benchmark
+    public Judged judge() {
+        return office.judge(job, book, null, Locale.UK);
+    }
+
+    /** From the file to the priced quote. */
+    @Benchmark
+    public Quote fileToQuote() {
+        Opened opened = office.open(DEMO.resolve("rowan-brook.job"), null);
+        return office.quote(office.judge(opened, book, null, Locale.UK), book, LocalDate.of(2026, Month.NOVEMBER, 25));
+    }
+}
