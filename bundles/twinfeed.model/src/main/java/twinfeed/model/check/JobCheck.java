@@ -16,8 +16,7 @@ public final class JobCheck {
     private JobCheck() {}
 
     /**
-     * What is wrong with a job, and with those heaters of the catalogue that take part in it; their paths begin with {@code
-     * heaters[...]}.
+     * What is wrong with a job. What is wrong with the catalogue itself is another question: {@link CatalogueCheck}.
      *
      * @param job the job; not changed
      * @param catalogue the catalogue that it names; null if it cannot be had, and then ids of heaters are not judged
@@ -49,8 +48,5 @@ public final class JobCheck {
     private static void check(Survey survey, @Nullable Catalogue catalogue, Problems problems) {
         SurveyRules.survey(survey, catalogue, problems);
         ObjectRules.checkAll(survey, problems);
-        if (catalogue != null) {
-            SurveyRules.heaters(survey, catalogue).forEach(heater -> ObjectRules.checkAll(heater, problems));
-        }
     }
 }

@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CataloguePackage;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.PresentUnit;
@@ -84,17 +83,6 @@ final class SurveyRules {
         if (value.getCalculator() == null || value.getKey() == null || value.getValue() == null) {
             problems.error(value, Literals.PARAMETER_VALUE__VALUE, "parameter.incomplete");
         }
-    }
-
-    /** The heaters that a survey is about: the unit that is there, and the candidates, which are all where none is named. */
-    static List<Heater> heaters(Survey survey, Catalogue catalogue) {
-        List<String> wished = survey.getCandidates();
-        String present = survey.getUnit() == null ? null : survey.getUnit().getHeaterId();
-        return catalogue.getHeaters().stream()
-                .filter(heater -> wished.isEmpty()
-                        || wished.contains(heater.getId())
-                        || (present != null && present.equals(heater.getId())))
-                .toList();
     }
 
     private static List<String> ids(Catalogue catalogue) {
