@@ -93,8 +93,7 @@ final class TerminalJudge implements Judge {
                 .input("Pr", "ratedPower", load.ratedW(), "W", "")
                 .input("Ur", "ratedVoltage", load.ratedV(), "V", "")
                 .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "")
-                .input("U0", "originVoltage", originV, "V", "")
-                .input("I", "flowingCurrent", currentA, "A", "");
+                .input("U0", "originVoltage", originV, "V", "");
         RunWorking.resistance(working, survey, currentA);
         return working.step("U", "terminalVoltage", "U0 * R / (R + r)", "V", "");
     }
