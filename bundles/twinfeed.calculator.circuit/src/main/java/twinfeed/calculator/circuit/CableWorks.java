@@ -29,13 +29,6 @@ final class CableWorks {
         return cables(shower, false);
     }
 
-    /** New cables, where the present one does not match a device of a rating, A. */
-    List<Remedy> thicker(ShowerCase shower, double ratingA) {
-        return survey.run().segments().stream().anyMatch(segment -> limits(segment, ratingA))
-                ? thicker(shower)
-                : List.of();
-    }
-
     /** New cables of the present size and thicker. */
     List<Remedy> renewed(ShowerCase shower) {
         return cables(shower, true);

@@ -127,7 +127,7 @@ final class CircuitChecks {
     static final Check TERMINALS =
             Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, Sense.AT_MOST, "mm²", Paths.SIZE);
     static final Check LARGE_CONDUCTOR =
-            Check.of("circuit.largeConductor", FindingClass.ADVICE, Sense.AT_MOST, "mm²", Paths.SIZE);
+            Check.of("circuit.largeConductor", FindingClass.ADVICE, Sense.REPORT, "mm²", Paths.SIZE);
     static final Check TAILS =
             Check.of("circuit.tails", FindingClass.COMPLIANCE, Sense.AT_MOST, "mm²", Paths.SERVICE_FUSE, Paths.TAILS);
     static final Check EARTHING_CONDUCTOR = Check.of(

@@ -17,19 +17,9 @@ final class CircuitWorks {
         this.origin = new OriginWorks(survey);
     }
 
-    /**
-     * Devices that carry the heater, and what a larger device asks for in its turn: the solver can only choose from works that
-     * somebody offered before the device was changed.
-     */
+    /** Devices that carry the heater. */
     List<Remedy> forLoad(ShowerCase shower) {
-        List<Remedy> works = new ArrayList<>(devices.forLoad(shower));
-        Double ratingA = devices.smallestRatingA(shower);
-        if (ratingA != null) {
-            works.addAll(cables.moved(ratingA));
-            works.addAll(cables.thicker(shower, ratingA));
-            works.addAll(origin.isolators(shower, ratingA));
-        }
-        return works;
+        return devices.forLoad(shower);
     }
 
     /** Devices of at most a rating, A. */

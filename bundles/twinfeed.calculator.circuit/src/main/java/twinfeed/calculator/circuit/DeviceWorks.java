@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
@@ -84,13 +83,6 @@ final class DeviceWorks {
             }
         }
         return works;
-    }
-
-    /** The smallest rating that carries the heater, A; absent if there is none. */
-    @Nullable
-    Double smallestRatingA(ShowerCase shower) {
-        List<Double> ratings = ratings(shower);
-        return ratings.isEmpty() ? null : ratings.get(0);
     }
 
     /** Devices with residual-current protection of their own, of the present rating first. */

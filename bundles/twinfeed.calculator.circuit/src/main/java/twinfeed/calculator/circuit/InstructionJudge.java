@@ -61,13 +61,14 @@ final class InstructionJudge implements Judge {
         if (findings.blocked(CircuitChecks.LARGE_CONDUCTOR) || sizeMm2 == null) {
             return;
         }
+        // Only a note: that nobody knows a terminal is no reason to refuse the cable that everything else asks for.
         boolean known = heaterMm2 != null && isolatorMm2 != null;
         if (known || sizeMm2 < LARGE_MM2) {
             findings.on(CircuitChecks.LARGE_CONDUCTOR).add();
             return;
         }
         findings.on(CircuitChecks.LARGE_CONDUCTOR)
-                .compare(sizeMm2, 10)
+                .report(sizeMm2)
                 .working(() -> size(sizeMm2))
                 .add();
     }

@@ -32,26 +32,12 @@ final class OriginWorks {
 
     /** Isolators for the heater that are better than the present one. */
     List<Remedy> isolators(ShowerCase shower) {
+        ShowerLoad load = shower.load();
         Double presentA = survey.isolator().ratingA();
         boolean scorched = survey.isolator().condition() == IsolatorCondition.SCORCHED;
-        return isolators(shower, presentA == null || scorched ? 0 : Math.nextUp(presentA), 0);
-    }
-
-    /** Isolators that a device of a rating, A, calls for; none where the present one will do. */
-    List<Remedy> isolators(ShowerCase shower, double deviceA) {
-        Double presentA = survey.isolator().ratingA();
-        Double namedA = survey.isolator().namedA();
-        if (presentA == null || presentA >= deviceA || (namedA != null && namedA >= deviceA)) {
-            return List.of();
-        }
-        return isolators(shower, Math.nextUp(presentA), deviceA);
-    }
-
-    private static List<Remedy> isolators(ShowerCase shower, double leastA, double deviceA) {
-        ShowerLoad load = shower.load();
         return ISOLATORS.stream()
                 .filter(ratingA -> load != null && ratingA >= load.designA())
-                .filter(ratingA -> ratingA >= leastA && ratingA >= deviceA)
+                .filter(ratingA -> scorched || presentA == null || ratingA > presentA)
                 .map(OriginWorks::isolator)
                 .toList();
     }

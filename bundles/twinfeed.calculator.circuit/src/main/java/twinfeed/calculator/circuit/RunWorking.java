@@ -81,7 +81,8 @@ final class RunWorking {
     private static String temperatureFactor(CableSegment segment, int n, String current) {
         return full(segment)
                 ? "Ct" + n
-                : "(230 + 70 - (Ca" + n + "^2 * Cg" + n + "^2 - " + current + "^2 / It" + n + "^2) * (70 - 30)) / (230 + 70)";
+                : "(230 + 70 - (Ca" + n + "^2 * Cg" + n + "^2 - " + current + "^2 / It" + n
+                        + "^2) * (70 - 30)) / (230 + 70)";
     }
 
     private static boolean full(CableSegment segment) {

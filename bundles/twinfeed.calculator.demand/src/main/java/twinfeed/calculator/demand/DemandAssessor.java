@@ -120,12 +120,13 @@ final class DemandAssessor implements Assessor {
         if (findings.blocked(check) || fuseA == null || switchA == null) {
             return;
         }
-        findings.on(check)
-                .compare(fuseA, switchA)
-                .working(() -> Working.start()
-                        .input("If", "serviceFuse", fuseA, "A", "")
-                        .build())
-                .add();
+        FindingBuilder finding = findings.on(check).compare(fuseA, switchA).working(() -> Working.start()
+                .input("If", "serviceFuse", fuseA, "A", "")
+                .build());
+        if (fuseA > switchA) {
+            DemandWorks.largerSwitch(switchA, fuseA).forEach(finding::remedy);
+        }
+        finding.add();
     }
 
     /** Two showers at once, and what a priority unit would do. */
