@@ -64,9 +64,9 @@ record Configuration(Map<String, String> settings) {
         return java.util.Arrays.stream(settings.getOrDefault(BUNDLES, "").split(","));
     }
 
-    /** Of {@code reference:file:NAME_VERSION.jar@LEVEL:start}; a version begins after the last low line before a digit. */
+    /** Of {@code reference:file:NAME_VERSION.jar@LEVEL:start}; the version is the first that looks like one. */
     private static String symbolicName(String entry) {
-        return entry.replaceFirst("^reference:file:", "").replaceFirst("_\\d[^_]*$", "");
+        return entry.replaceFirst("^reference:file:", "").replaceFirst("_\\d+\\.\\d+\\.\\d+.*$", "");
     }
 
     /** As a properties file without the date that {@link Properties#store} would write. */

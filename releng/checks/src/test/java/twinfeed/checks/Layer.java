@@ -44,8 +44,11 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.usecase",
                     10,
+                    // The fault-finding is more than findings: steps, isolation and prices need what its calculator
+                    // infers.
                     Set.of(
                             "twinfeed.calculator",
+                            "twinfeed.calculator.faults",
                             "twinfeed.engineering",
                             "twinfeed.model",
                             "twinfeed.pricing",

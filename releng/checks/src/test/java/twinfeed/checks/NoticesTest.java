@@ -53,7 +53,8 @@ class NoticesTest {
     }
 
     private static boolean onlyTests(String name) {
-        return name.startsWith("org.junit.")
+        return name.equals("org.eclipse.platform:org.eclipse.equinox.launcher") // starts Tycho's test runtime
+                || name.startsWith("org.junit.")
                 || name.startsWith("org.opentest4j:")
                 || name.startsWith("org.apiguardian:");
     }
