@@ -421,8 +421,8 @@ class QuoteBuilderTest {
         assertEquals("line", quote.getRounding());
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
-                "It goes cold when the kitchen tap opens. 2 of 4 heaters checked against the water and the electricity of"
-                        + " this house can be fitted, as they are or after the work named.",
+                "It goes cold when the kitchen tap opens. Heaters that can be fitted in this house, as they are or after the"
+                        + " work named: 2 of 4 checked against its water and electricity.",
                 quote.getSummary());
     }
 
