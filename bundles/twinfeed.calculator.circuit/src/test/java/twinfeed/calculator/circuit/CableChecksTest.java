@@ -1,0 +1,328 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.circuit.Surveys.finding;
+import static twinfeed.calculator.circuit.Surveys.limit;
+import static twinfeed.calculator.circuit.Surveys.sentence;
+import static twinfeed.calculator.circuit.Surveys.value;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Runner;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+import twinfeed.calculator.Verdict;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.CableSegment;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Area;
+import twinfeed.units.Current;
+import twinfeed.units.Length;
+import twinfeed.units.Resistance;
+import twinfeed.units.Temperature;
+import twinfeed.units.Voltage;
+
+/** Currents, capacity, drop and what arrives; expected values by hand from the tables, sources beside them. */
+class CableChecksTest {
+    private final Survey survey = Surveys.suitable();
+    private final Circuit circuit = survey.getElectricity().getCircuit();
+    private final Heater heater = Surveys.heater("9.5 kW", "240 V");
+
+    private CableSegment first() {
+        return circuit.getSegments().get(0);
+    }
+
+    private void device(String kind, String rating) {
+        circuit.getDevice().setKind(kind);
+        circuit.getDevice().setRating(Current.valueOf(rating));
+    }
+
+    @Test
+    void theHouseSuits() {
+        assertEquals(
+                Verdict.SUITS, Surveys.assess(survey, heater).options().get(0).verdict());
+    }
+
+    @Test
+    void thePresentUnitIsJudgedByTheSameChecks() {
+        List<Finding> present = Surveys.RUNNER
+                .assess(survey, List.of(new Candidate(heater, true)))
+                .options()
+                .get(0)
+                .findings();
+        assertEquals(
+                Surveys.findings(survey, heater).stream()
+                        .map(each -> each.check().key() + each.outcome() + each.figures())
+                        .toList(),
+                present.stream()
+                        .map(each -> each.check().key() + each.outcome() + each.figures())
+                        .toList());
+    }
+
+    /** 9500 W / 240 V; dividing by 230 V (41.3 A) would mix two voltages. */
+    @Test
+    void designCurrentIsAtTheRatedVoltage() {
+        Finding current = finding(survey, heater, "circuit.designCurrent");
+        assertEquals(39.583, value(current), 0.001);
+        assertEquals(40, limit(current));
+        assertTrue(sentence(current).contains("37.9 A at 230 V"), sentence(current));
+    }
+
+    /** Closed form: 10.5 kW at 240 V draws 46.1 A at 253 V; a caution only. */
+    @Test
+    void theCurrentAtTheHighestVoltageIsAdvice() {
+        device("breaker-b", "45 A");
+        Finding current = finding(survey, Surveys.heater("10.5 kW", "240 V"), "circuit.highVoltageCurrent");
+        assertEquals(46.12, value(current), 0.01);
+        assertEquals(Outcome.FAILS, current.outcome());
+        assertFalse(current.rulesOut());
+    }
+
+    /** BS 7671 table 4D5 (memory): 10 mm² with method 101 carries 36 A, however short the piece is. */
+    @Test
+    void theWorstPieceGovernsAndIsNamed() {
+        circuit.getSegments().add(1, Surveys.segment("under the loft insulation", "10 mm2", "2 m", "101"));
+        Finding capacity = finding(survey, heater, "circuit.capacity");
+        assertEquals(36, value(capacity), 1e-9);
+        assertEquals(Outcome.FAILS, capacity.outcome());
+        assertEquals("under the loft insulation", capacity.condition().subject());
+        assertTrue(sentence(capacity).contains("under the loft insulation"));
+    }
+
+    /** The factors of tables 4B1, 4C1 and 52.2 (memory): 64 A times each. */
+    @ParameterizedTest
+    @CsvSource({"40 °C, 1, 0 m, 55.68", "30 °C, 2, 0 m, 51.2", "30 °C, 1, 400 mm, 32.64", "40 °C, 2, 400 mm, 22.717"})
+    void factorsOnTheCapacity(String ambient, int grouped, String insulated, double expectedA) {
+        first().setAmbient(Temperature.valueOf(ambient));
+        first().setGrouped(grouped);
+        first().setInsulated(Length.valueOf(insulated));
+        assertEquals(expectedA, value(finding(survey, heater, "circuit.capacity")), 0.001);
+    }
+
+    /** A method that contains the insulation takes no factor for it again (notes of table 4D5; memory). */
+    @Test
+    void insulationIsNotCountedTwice() {
+        first().setMethod("100");
+        first().setInsulated(Length.valueOf("3 m"));
+        assertEquals(45, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+    }
+
+    @Test
+    void aLoftIsWarmUnlessItWasMeasured() {
+        first().setLoft(true);
+        assertEquals(64 * 0.87, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+        assertTrue(Surveys.assess(survey, heater).assumptions().stream()
+                .anyMatch(assumption -> assumption.key().equals("loftAmbient")));
+        first().setAmbient(Temperature.valueOf("25 °C"));
+        assertEquals(64, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+    }
+
+    /** Regulation 433.1.202 (read): 0.725 on the cable, 47 A x 0.725 = 34.1 A. */
+    @Test
+    void aRewirableFuseTakesItsFactor() {
+        device("fuse-3036", "30 A");
+        circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf("6 mm2")));
+        Finding capacity = finding(survey, Surveys.heater("7.2 kW", "240 V"), "circuit.capacity");
+        assertEquals(34.075, value(capacity), 1e-3);
+        assertEquals("rewirable", capacity.variant());
+    }
+
+    /** Ib <= Iz < In stays a failure; the designer's decision is a text, never a pass. */
+    @Test
+    void theDesignersDecisionIsOnlyMentioned() {
+        device("breaker-b", "50 A");
+        circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf("6 mm2")));
+        Finding capacity = finding(survey, heater, "circuit.capacity");
+        assertEquals(Outcome.FAILS, capacity.outcome());
+        assertEquals("recordedDecision", capacity.variant());
+        assertTrue(sentence(capacity).contains("recorded decision"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7 mm2, C, 7 mm²", "10 mm2, X9, X9"})
+    void whatIsInNoTableIsNamed(String size, String method, String named) {
+        first().setSize(Area.valueOf(size));
+        first().setMethod(method);
+        Finding capacity = finding(survey, heater, "circuit.capacity");
+        assertEquals(Outcome.CANNOT_TELL, capacity.outcome());
+        assertTrue(sentence(capacity).contains(named), sentence(capacity));
+    }
+
+    @Test
+    void ambientBeyondTheTableIsNotGuessed() {
+        first().setAmbient(Temperature.valueOf("75 °C"));
+        assertEquals(
+                Outcome.CANNOT_TELL, finding(survey, heater, "circuit.capacity").outcome());
+    }
+
+    /** A hidden piece of method C may lie in an insulated wall: 47 A by table 4D5 instead of 64 A. */
+    @Test
+    void hiddenPiecesAreJudgedInTheWorstPlausibleWay() {
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.hiddenMethod").outcome());
+        first().setConfidence(Confidence.CONCEALED);
+        Finding hidden = finding(survey, heater, "circuit.hiddenMethod");
+        assertEquals(47, value(hidden), 1e-9);
+        assertEquals(Outcome.PASSES, hidden.outcome());
+    }
+
+    /** 4.4 mV/A/m x 10.5 m x 39.583 A = 1.829 V; limit 5 % of 230 V. */
+    @Test
+    void voltageDrop() {
+        Finding drop = finding(survey, heater, "circuit.voltageDrop");
+        assertEquals(1.8288, value(drop), 1e-4);
+        assertEquals(11.5, limit(drop), 1e-9);
+    }
+
+    /** Contractor's published example (read): 40 m of 6 mm² at 45 A drop 13.14 V, over 5 % of 230 V. */
+    @Test
+    void publishedDropThatFails() {
+        circuit.getSegments().clear();
+        circuit.getSegments().add(Surveys.segment("run", "6 mm2", "40 m", "C"));
+        Finding drop = finding(survey, Surveys.heater("10.8 kW", "240 V"), "circuit.voltageDrop");
+        assertEquals(13.14, value(drop), 0.01);
+        assertEquals(Outcome.FAILS, drop.outcome());
+    }
+
+    /** Fully insulated, so Ct = 1 and the answer is plain: U = 238 x 6.0632 / (6.0632 + 0.0462), P = U^2 / R. */
+    @Test
+    void deliveredPowerWithFullConductorTemperature() {
+        circuit.getSegments().forEach(segment -> segment.setInsulated(Length.valueOf("1 m")));
+        assertEquals(236.200, value(finding(survey, heater, "circuit.terminalVoltage")), 0.001);
+        assertEquals(9.2016, value(finding(survey, heater, "circuit.deliveredPower")), 0.0001);
+    }
+
+    /** A cooler conductor drops less: more arrives than with full temperature, less than without a cable. */
+    @Test
+    void deliveredPowerFollowsTheConductorsTemperature() {
+        double power = value(finding(survey, heater, "circuit.deliveredPower"));
+        assertTrue(power > 9.2016, "cooler than full temperature: " + power);
+        assertTrue(power < 9.5 * 238 * 238 / 240 / 240, "less than without a cable: " + power);
+    }
+
+    @Test
+    void thePowerIsGivenForEveryVoltage() {
+        Taker taker = new Taker();
+        new Runner(List.of(new CircuitCalculator(), taker), (mean, spread, day, southern) -> mean)
+                .assess(survey, List.of(new Candidate(heater, false)));
+        assertEquals(5, taker.power.size(), "four of the rule set and the one measured");
+        for (int at = 1; at < taker.power.size(); at++) {
+            assertTrue(taker.power.get(at) > taker.power.get(at - 1));
+        }
+    }
+
+    @Test
+    void withoutAKnownCableNothingIsGivenAndTheReasonIsHandedOn() {
+        circuit.getSegments().clear();
+        Taker taker = new Taker();
+        new Runner(List.of(new CircuitCalculator(), taker), (mean, spread, day, southern) -> mean)
+                .assess(survey, List.of(new Candidate(heater, false)));
+        assertTrue(taker.power.isEmpty());
+        assertEquals(List.of("survey.electricity.circuit.segments"), taker.lacking);
+        assertEquals(
+                Outcome.CANNOT_TELL,
+                finding(survey, heater, "circuit.deliveredPower").outcome());
+    }
+
+    @Test
+    void whatIsLackingIsNamedPieceByPiece() {
+        first().setLength(null);
+        circuit.getSegments().get(1).setMethod(null);
+        assertEquals(
+                List.of(
+                        "survey.electricity.circuit.segments[board to loft].length",
+                        "survey.electricity.circuit.segments[drop to the shower].method"),
+                finding(survey, heater, "circuit.deliveredPower").missing());
+    }
+
+    /** L1n: 11.5 V / (4.4 mV/A/m x 45 A) = 58.1 m, closed form. */
+    @Test
+    void longestRun() {
+        assertEquals(58.1, value(finding(survey, Surveys.heater("10.8 kW", "240 V"), "circuit.longestRun")), 0.05);
+    }
+
+    @Test
+    void highestPowerIsTheDevices() {
+        assertEquals(9.6, value(finding(survey, heater, "circuit.highestPower")), 1e-9);
+        first().setLength(Length.valueOf("90 m"));
+        Finding byDrop = finding(survey, heater, "circuit.highestPower");
+        assertEquals("byDrop", byDrop.variant());
+        assertEquals(240 * 11.5 / (4.4e-3 * 96.5) / 1000, value(byDrop), 1e-9);
+    }
+
+    @Test
+    void otherRuleSetsJudgeByTheirOwnTables() {
+        survey.setRules("iec60364-5-52");
+        assertEquals(63, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+        first().setMethod("A2");
+        assertEquals(43, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+    }
+
+    @Test
+    void zeroIsNotAbsent() {
+        first().setLength(Length.valueOf("0 m"));
+        circuit.getSegments().get(1).setLength(Length.valueOf("0 m"));
+        assertEquals(0, value(finding(survey, heater, "circuit.voltageDrop")));
+        assertEquals(238, value(finding(survey, heater, "circuit.terminalVoltage")), 1e-9);
+    }
+
+    @Test
+    void aRatingOfZeroIsNoRating() {
+        heater.setVoltage(Voltage.valueOf("0 V"));
+        circuit.getDevice().setRating(Current.valueOf("0 A"));
+        circuit.setMeasuredLoop(Resistance.valueOf("0 ohm"));
+        for (Finding each : Surveys.findings(survey, heater)) {
+            assertFalse(each.check().equals(Runner.BROKEN), () -> String.valueOf(each.arguments()));
+        }
+        assertEquals(
+                Outcome.CANNOT_TELL,
+                finding(survey, heater, "circuit.designCurrent").outcome());
+    }
+
+    /** Takes what the circuit gives. */
+    private static final class Taker implements Calculator {
+        private final List<Double> power = new ArrayList<>();
+        private List<String> lacking = List.of();
+
+        @Override
+        public Statement statement() {
+            return new Statement(
+                    "taker",
+                    "1",
+                    new Texts(Taker.class, "none"),
+                    List.of(),
+                    List.of(ExchangeKey.DELIVERED_POWER),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+
+        @Override
+        public Assessor prepare(Context context) {
+            return (candidate, exchange, findings) -> {
+                lacking = exchange.lacking(ExchangeKey.DELIVERED_POWER);
+                if (exchange.has(ExchangeKey.DELIVERED_POWER)) {
+                    for (double watt : exchange.take(ExchangeKey.DELIVERED_POWER)) {
+                        power.add(watt);
+                    }
+                }
+            };
+        }
+    }
+}

@@ -1,0 +1,357 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.circuit.Surveys.finding;
+import static twinfeed.calculator.circuit.Surveys.limit;
+import static twinfeed.calculator.circuit.Surveys.sentence;
+import static twinfeed.calculator.circuit.Surveys.value;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Outcome;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Earthing;
+import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.IsolatorCondition;
+import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.RcdScope;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Area;
+import twinfeed.units.Current;
+import twinfeed.units.Duration;
+import twinfeed.units.LetThrough;
+import twinfeed.units.Power;
+import twinfeed.units.Resistance;
+import twinfeed.units.Voltage;
+
+/** Fault protection and what a change leans on; limits by hand from the rules, sources beside them. */
+class ProtectionChecksTest {
+    private final Survey survey = Surveys.suitable();
+    private final ElectricalFeed feed = survey.getElectricity();
+    private final Circuit circuit = feed.getCircuit();
+    private final Heater heater = Surveys.heater("9.5 kW", "240 V");
+
+    private Outcome outcome(String key) {
+        return finding(survey, heater, key).outcome();
+    }
+
+    private void withoutResidual() {
+        circuit.getRcd().setKind(RcdKind.NONE);
+    }
+
+    /** 0.24 + 1.20 x 6.44 mohm/m x 10.5 m, against the whole 0.95 x 230 / (5 x 40) of table 41.3. */
+    @Test
+    void calculatedLoopIsWarmAgainstTheWholeTable() {
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(0.24 + 1.2 * 6.44e-3 * 10.5, value(loop), 1e-9);
+        assertEquals(1.0925, limit(loop), 1e-9);
+        assertEquals("calculated", loop.variant());
+    }
+
+    /** A reading is compared with 80 % (guidance, read), and Ze is never added to it. */
+    @Test
+    void measuredLoopIsColdAgainstItsShare() {
+        circuit.setMeasuredLoop(Resistance.valueOf("0.35 ohm"));
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(0.35, value(loop), 1e-9);
+        assertEquals(0.874, limit(loop), 1e-9);
+        assertEquals("measured", loop.variant());
+    }
+
+    @Test
+    void measuredConductorsAreWarmed() {
+        circuit.setMeasuredLine(Resistance.valueOf("0.1 ohm"));
+        assertEquals(0.36, value(finding(survey, heater, "circuit.loopImpedance")), 1e-9);
+    }
+
+    /** A high loop behind a 30 mA device passes by that device, under its own name (411.4.5; memory). */
+    @Test
+    void aHighLoopMayPassByTheResidualDevice() {
+        circuit.setMeasuredLoop(Resistance.valueOf("1.0 ohm"));
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(Outcome.PASSES, loop.outcome());
+        assertEquals("byResidual", loop.variant());
+        assertEquals(50 / 0.03, limit(loop), 1e-6);
+        withoutResidual();
+        assertEquals(Outcome.FAILS, outcome("circuit.loopImpedance"));
+    }
+
+    @Test
+    void aTypeCDeviceHasHalfTheLimit() {
+        circuit.getDevice().setKind("breaker-c");
+        assertEquals(0.54625, limit(finding(survey, heater, "circuit.loopImpedance")), 1e-9);
+    }
+
+    /** Table 41.4 for a 45 A rewirable fuse, 5 s: 1.51 ohm (memory); never a breaker's limit. */
+    @Test
+    void aFuseHasItsOwnTable() {
+        circuit.getDevice().setKind("fuse-3036");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        assertEquals(1.51, limit(finding(survey, heater, "circuit.loopImpedance")), 1e-9);
+    }
+
+    @Test
+    void aLimitThatIsNotKnownIsNotGuessed() {
+        circuit.getDevice().setKind("fuse-88-3");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        assertEquals(Outcome.PASSES, outcome("circuit.loopImpedance"), "the residual device answers");
+        withoutResidual();
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(Outcome.CANNOT_TELL, loop.outcome());
+        assertEquals("noLimit", loop.variant());
+        assertTrue(sentence(loop).contains("fuse-88-3"));
+    }
+
+    /** 411.5.3 (read): RA x IdN <= 50 V, so 1667 ohm for 30 mA. */
+    @ParameterizedTest
+    @CsvSource({"100 ohm, 3, PASSES, PASSES", "300 ohm, 9, PASSES, FAILS", "2000 ohm, 60, FAILS, FAILS"})
+    void anOwnElectrode(String electrode, double touchV, Outcome touch, Outcome steady) {
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf(electrode));
+        Finding found = finding(survey, heater, "circuit.electrode");
+        assertEquals(touchV, value(found), 1e-9);
+        assertEquals(touch, found.outcome());
+        assertEquals(steady, outcome("circuit.electrodeStability"));
+        assertFalse(finding(survey, heater, "circuit.electrodeStability").rulesOut());
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.loopImpedance"), "never by the breaker's table");
+    }
+
+    @Test
+    void anOwnElectrodeNeedsAResidualDevice() {
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("20 ohm"));
+        withoutResidual();
+        assertEquals(Outcome.FAILS, outcome("circuit.electrode"));
+    }
+
+    @Test
+    void residualProtection() {
+        assertEquals(Outcome.PASSES, outcome("circuit.rcd"));
+        circuit.getRcd().setResidual(Current.valueOf("100 mA"));
+        assertEquals(Outcome.FAILS, outcome("circuit.rcd"));
+        withoutResidual();
+        assertEquals(Outcome.FAILS, outcome("circuit.rcd"));
+        circuit.setRcd(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.rcd"), "not looked for is not absent");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A, true, PASSES", "AC, true, FAILS", "AC, false, PASSES", "F, true, PASSES", "B, true, PASSES"})
+    void typeOfTheResidualDevice(String type, boolean electronics, Outcome expected) {
+        circuit.getRcd().setType(type);
+        heater.setElectronics(electronics);
+        assertEquals(expected, outcome("circuit.rcdType"));
+    }
+
+    @Test
+    void typeWithUnknownElectronics() {
+        circuit.getRcd().setType("AC");
+        heater.setElectronics(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.rcdType"));
+    }
+
+    @Test
+    void tripTime() {
+        circuit.getRcd().setTripTime(Duration.valueOf("310 ms"));
+        assertEquals(Outcome.FAILS, outcome("circuit.rcdTripTime"));
+        circuit.getRcd().setTripTime(null);
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.rcdTripTime"));
+    }
+
+    /** The case of the facts: 10.5 kW and 22 A of others behind 63 A. */
+    @Test
+    void anOverloadedResidualDevice() {
+        circuit.getRcd().setRating(Current.valueOf("63 A"));
+        Finding rating = finding(survey, Surveys.heater("10.5 kW", "240 V"), "circuit.rcdRating");
+        assertEquals(65.75, value(rating), 1e-9);
+        assertEquals(Outcome.FAILS, rating.outcome());
+        circuit.getRcd().setLoad(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.rcdRating"));
+        circuit.getRcd().setScope(RcdScope.CIRCUIT);
+        assertEquals(Outcome.PASSES, outcome("circuit.rcdRating"), "no other circuits behind it");
+    }
+
+    @Test
+    void oneDeviceForTheWholeHouseIsAdvice() {
+        circuit.getRcd().setScope(RcdScope.HOUSE);
+        Finding scope = finding(survey, heater, "circuit.rcdScope");
+        assertEquals(Outcome.FAILS, scope.outcome());
+        assertFalse(scope.rulesOut());
+    }
+
+    /** 0.75 mA per kW, at most 5 mA; sum at most 0.3 IdN (memory). */
+    @Test
+    void standingLeakage() {
+        assertEquals(5, value(finding(survey, heater, "circuit.standingLeakage")), 1e-9);
+        Heater small = Surveys.heater("4 kW", "240 V");
+        assertEquals(3, value(finding(survey, small, "circuit.standingLeakage")), 1e-9);
+        circuit.getRcd().setResidual(Current.valueOf("10 mA"));
+        assertEquals(Outcome.FAILS, outcome("circuit.standingLeakage"));
+    }
+
+    /** sqrt(54000) / 115 = 2.02 mm² (let-through of a B40, class 3, from memory). */
+    @Test
+    void protectiveConductorByEnergy() {
+        Finding conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals(2.0207, value(conductor), 1e-4);
+        assertEquals(4, limit(conductor));
+        circuit.getSegments().get(1).setCpc(Area.valueOf("1.5 mm2"));
+        conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals(Outcome.FAILS, conductor.outcome());
+        assertEquals("drop to the shower", conductor.condition().subject());
+    }
+
+    /** IET forum example (read): Zs 0.35 ohm, 0.1 s, k 115 ask for 1.81 mm². */
+    @Test
+    void protectiveConductorByTime() {
+        circuit.getDevice().setLetThrough(null);
+        circuit.setMeasuredLoop(Resistance.valueOf("0.35 ohm"));
+        assertEquals(1.807, value(finding(survey, heater, "circuit.protectiveConductor")), 0.001);
+    }
+
+    /** With t = 0.1 s a 2.5 mm² conductor would seem too thin below about 0.25 ohm; that proves nothing. */
+    @Test
+    void aMissByTheLongestTimeProvesNothing() {
+        circuit.getDevice().setLetThrough(null);
+        circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf("6 mm2")));
+        circuit.setMeasuredLoop(Resistance.valueOf("0.26 ohm"));
+        assertEquals(Outcome.PASSES, outcome("circuit.protectiveConductor"));
+        circuit.setMeasuredLoop(Resistance.valueOf("0.24 ohm"));
+        Finding conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals(Outcome.CANNOT_TELL, conductor.outcome());
+        assertEquals("energyNeeded", conductor.variant());
+        circuit.getDevice().setLetThrough(LetThrough.valueOf("45000 A²s"));
+        assertEquals(Outcome.PASSES, outcome("circuit.protectiveConductor"));
+    }
+
+    @Test
+    void faultLevelAgainstTheWeakerOfDeviceAndAssembly() {
+        feed.setProspectiveFault(Current.valueOf("5 kA"));
+        assertEquals(Outcome.PASSES, outcome("circuit.faultLevel"));
+        feed.setAssemblyFaultRating(Current.valueOf("4.5 kA"));
+        assertEquals(4.5, limit(finding(survey, heater, "circuit.faultLevel")), 1e-9);
+        assertEquals(Outcome.FAILS, outcome("circuit.faultLevel"));
+        feed.setAssemblyFaultRating(null);
+        assertEquals(Outcome.PASSES, outcome("circuit.faultLevel"));
+        assertTrue(Surveys.assess(survey, heater).assumptions().stream()
+                .anyMatch(each -> each.key().equals("assemblyRating")));
+    }
+
+    /** The isolator has to carry the heater and match the device, unless its instructions name the device. */
+    @Test
+    void isolator() {
+        circuit.getDevice().setRating(Current.valueOf("50 A"));
+        assertEquals(50, value(finding(survey, heater, "circuit.isolatorRating")), 1e-9);
+        assertEquals(Outcome.FAILS, outcome("circuit.isolatorRating"));
+        circuit.getIsolator().setNamedDevice(Current.valueOf("50 A"));
+        assertEquals(Outcome.PASSES, outcome("circuit.isolatorRating"));
+        heater.setPower(Power.valueOf("11 kW"));
+        assertEquals(Outcome.FAILS, outcome("circuit.isolatorRating"), "45.8 A on 45 A");
+    }
+
+    @Test
+    void aScorchedIsolatorMustGo() {
+        circuit.getIsolator().setCondition(IsolatorCondition.WORN);
+        assertEquals(Outcome.PASSES, outcome("circuit.isolatorCondition"));
+        circuit.getIsolator().setCondition(IsolatorCondition.SCORCHED);
+        assertTrue(finding(survey, heater, "circuit.isolatorCondition").rulesOut());
+        circuit.setIsolator(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.isolatorCondition"));
+    }
+
+    @Test
+    void instructions() {
+        heater.setMaximumDevice(Current.valueOf("32 A"));
+        assertTrue(finding(survey, heater, "circuit.instructedDevice").rulesOut());
+        heater.setMaximumDevice(null);
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.instructedDevice"));
+        heater.setMaximumConductor(Area.valueOf("6 mm2"));
+        assertTrue(finding(survey, heater, "circuit.terminals").rulesOut());
+    }
+
+    @Test
+    void aThickConductorIsOnlyNoted() {
+        circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf("16 mm2")));
+        circuit.getIsolator().setMaximumConductor(null);
+        Finding thick = finding(survey, heater, "circuit.largeConductor");
+        assertEquals(Outcome.PASSES, thick.outcome());
+        assertTrue(sentence(thick).contains("16 mm²"));
+    }
+
+    /** Tables 54.7 and 54.8 and 544.1.1 (memory). */
+    @Test
+    void earthingAndBonding() {
+        feed.setEarthingConductor(Area.valueOf("10 mm2"));
+        assertEquals(16, value(finding(survey, heater, "circuit.earthingConductor")));
+        assertEquals(Outcome.FAILS, outcome("circuit.earthingConductor"));
+        feed.setMainBonding(Area.valueOf("6 mm2"));
+        assertEquals(10, value(finding(survey, heater, "circuit.mainBonding")));
+        feed.setEarthing(Earthing.TN_S);
+        assertEquals(6, value(finding(survey, heater, "circuit.mainBonding")), "half of 10 mm², at least 6 mm²");
+        feed.setMainBonding(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.mainBonding"));
+    }
+
+    @Test
+    void tails() {
+        feed.setServiceFuse(Current.valueOf("100 A"));
+        feed.setTails(Area.valueOf("16 mm2"));
+        assertEquals(Outcome.FAILS, outcome("circuit.tails"));
+        feed.setServiceFuse(Current.valueOf("200 A"));
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.tails"));
+    }
+
+    @Test
+    void insulationResistance() {
+        circuit.setInsulationResistance(Resistance.valueOf("0.5 Mohm"));
+        Finding low = finding(survey, heater, "circuit.insulationResistance");
+        assertTrue(low.rulesOut());
+        assertTrue(sentence(low).contains("Do not energise"));
+        circuit.setInsulationResistance(null);
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.insulationResistance"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"253 V, PASSES, PASSES", "254 V, FAILS, PASSES", "216 V, PASSES, FAILS"})
+    void supply(String voltage, Outcome high, Outcome low) {
+        feed.setSupplyVoltage(Voltage.valueOf(voltage));
+        assertEquals(high, outcome("circuit.supplyNotHigh"));
+        assertEquals(low, outcome("circuit.supplyNotLow"));
+        assertFalse(finding(survey, heater, "circuit.supplyNotHigh").rulesOut());
+    }
+
+    @Test
+    void consumerUnit() {
+        feed.setDeviceApproved(false);
+        assertTrue(finding(survey, heater, "circuit.deviceApproved").rulesOut());
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.spareWay"));
+        circuit.setDevice(null);
+        feed.setSpareWay(false);
+        assertEquals(Outcome.FAILS, outcome("circuit.spareWay"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"IPX4, PASSES", "IP25, PASSES", "IPX2, FAILS", "IP X5, PASSES", "splashproof, NOT_APPLICABLE"})
+    void waterProtection(String code, Outcome expected) {
+        heater.setIngress(code);
+        assertEquals(expected, outcome("circuit.waterProtection"));
+    }
+
+    @Test
+    void zonesAndSupplementaryBonding() {
+        survey.getSite().setOutsideZones(false);
+        assertTrue(finding(survey, heater, "circuit.zones").rulesOut());
+        survey.getSite().setSupplementaryBonding(false);
+        assertEquals(Outcome.PASSES, outcome("circuit.supplementaryBonding"), "made up for by the 30 mA device");
+        withoutResidual();
+        assertEquals(Outcome.FAILS, outcome("circuit.supplementaryBonding"));
+        survey.getSite().setSupplementaryBonding(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.supplementaryBonding"));
+    }
+}
