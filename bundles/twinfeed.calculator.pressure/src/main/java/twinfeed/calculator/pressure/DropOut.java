@@ -8,6 +8,7 @@ import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Outcome;
 import twinfeed.engineering.Solution;
 import twinfeed.engineering.Trouble;
+import twinfeed.model.survey.WaterFeed;
 
 /** How much others may draw before the heat goes off: "a kitchen tap opened past 7 L/min turns the shower cold". */
 final class DropOut implements PressureAnswer {
@@ -33,6 +34,11 @@ final class DropOut implements PressureAnswer {
 
     @Override
     public void answer(HeaterCase heater) {
+        WaterFeed water = heater.house().water();
+        if (water != null && water.getDrawOffs().isEmpty()) {
+            heater.notApplicable(PressureChecks.DROP_OUT, "noTap");
+            return;
+        }
         UnitFlows flows = heater.flows(PressureChecks.DROP_OUT);
         if (flows == null) {
             return;

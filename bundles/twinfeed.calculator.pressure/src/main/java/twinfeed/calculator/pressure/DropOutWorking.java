@@ -9,7 +9,7 @@ import twinfeed.engineering.Outlet;
 final class DropOutWorking {
     private static final double TO_BAR = FeedWorking.BAR * FeedWorking.L_PER_MIN * FeedWorking.L_PER_MIN;
     private static final int MOST_ROUNDS = 30;
-    private static final double LAST_CHANGE = 3e-11;
+    private static final double LAST_CHANGE = 2e-13;
 
     private final FeedConditions feed;
     private final Lines lines;

@@ -8,7 +8,7 @@ import java.util.List;
 
 /** Rounds that find the flow from the gauge which leaves a pressure {@code p_T} at a tee. */
 final class FeedRounds {
-    private static final int TRIAL_DIGITS = 8;
+    private static final int TRIAL_DIGITS = 10;
 
     private final Lines lines;
     private final List<Piece> common;

@@ -42,13 +42,16 @@ final class FrictionLines {
         return symbol;
     }
 
-    /** Still water has no friction factor; a Reynolds number of 1 stands for it, for the flow's square is 0 then. */
+    /**
+     * Still water has no friction factor; a Reynolds number of 1 stands for it, for the flow's square is 0 then. The turbulent law
+     * is not asked below 2000, where it has no root to speak of.
+     */
     private static void addFriction(Lines lines, String of, String flow, int round) {
         String at = of + "_" + round;
         String before = round == 1 ? Double.toString(FIRST_ROOT) : "y" + of + "_" + (round - 1);
         String reynolds = "max(1, c" + of + " * " + flow + ")";
         String turbulent = "max(64 / " + reynolds + ", 1 / y" + at + "^2)";
-        lines.step("b" + at, "colebrookB", "2.51 / " + reynolds, "", COLEBROOK)
+        lines.step("b" + at, "colebrookB", "2.51 / max(2000, c" + of + " * " + flow + ")", "", COLEBROOK)
                 .step("y" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, "b" + at), "", COLEBROOK)
                 .step(
                         "f" + at,

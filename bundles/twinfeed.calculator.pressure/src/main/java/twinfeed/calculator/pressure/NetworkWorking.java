@@ -17,9 +17,9 @@ import twinfeed.engineering.Outlet;
  * <p>Pressures in bar, flows in L/min; {@code S} is a loss over the square of the flow.
  */
 final class NetworkWorking {
-    private static final int TRIAL_DIGITS = 8;
+    private static final int TRIAL_DIGITS = 10;
     private static final int MOST_ROUNDS = 25;
-    private static final double LAST_CHANGE = 3e-11;
+    private static final double LAST_CHANGE = 2e-13;
     private static final double FIRST_ROOT = 6;
     private static final String DARCY = "Darcy-Weisbach";
     private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";

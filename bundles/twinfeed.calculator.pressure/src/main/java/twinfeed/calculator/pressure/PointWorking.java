@@ -11,7 +11,6 @@ final class PointWorking {
     private final FeedConditions feed;
     private final FlowPoint point;
     private final @Nullable Outlet fullBore;
-    private String flow = "Q";
 
     PointWorking(FeedConditions feed, FlowPoint point, @Nullable Outlet fullBore) {
         this.feed = feed;
@@ -26,7 +25,7 @@ final class PointWorking {
 
     /** The symbol of the flow through the unit, L/min. */
     String flow() {
-        return flow;
+        return "Q";
     }
 
     /** Adds the flow: the wished one is put in, one that the feed limits is found. */
@@ -43,14 +42,14 @@ final class PointWorking {
         NetworkWorking network =
                 new NetworkWorking(lines, feed.feed(), point.open(), feed.intakeC(point.intake()), unit);
         network.solve(feed.at(point.intake()), point.flowM3PerS());
-        flow = network.unitFlow();
+        lines.step("Q", "unitFlow", network.unitFlow(), "L/min", "");
     }
 
     /** Adds the flow and the pressure at the inlet, {@code p_in}. */
     PointWorking addInlet() {
         addFlow();
         if (point.limited() && fullBore != null) {
-            lines.step("p_in", "inletPressure", "R_u * " + flow + "^2", "bar", "");
+            lines.step("p_in", "inletPressure", "R_u * Q^2", "bar", "");
         } else if (point.open() > 0) {
             NetworkWorking network =
                     new NetworkWorking(lines, feed.feed(), point.open(), feed.intakeC(point.intake()), null);

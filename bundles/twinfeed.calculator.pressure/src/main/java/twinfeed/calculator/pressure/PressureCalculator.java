@@ -23,8 +23,8 @@ public final class PressureCalculator implements Calculator {
     private static final List<Parameter> PARAMETERS = List.of(
             Parameter.optional("peak", Kind.RATIO, 0.2, 0, 0.9),
             Parameter.optional("reduced", Kind.PRESSURE, 3e5, 0.5e5, 10e5),
-            Parameter.optional("hottest", Kind.TEMPERATURE, 48, 41, 70),
-            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 44, 41, 70),
+            Parameter.optional("hottest", Kind.TEMPERATURE, 55, 41, 70),
+            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 48, 41, 70),
             Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
 
     private static final Statement STATEMENT = new Statement(
@@ -35,7 +35,7 @@ public final class PressureCalculator implements Calculator {
             List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER),
             PressureChecks.ALL,
             PARAMETERS,
-            List.of());
+            PressureFormulas.ALL);
 
     @Override
     public Statement statement() {

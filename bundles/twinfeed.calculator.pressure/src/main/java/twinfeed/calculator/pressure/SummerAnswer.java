@@ -115,10 +115,7 @@ final class SummerAnswer implements PressureAnswer {
     }
 
     private static String variant(HeaterCase heater, Summer summer) {
-        Heater data = heater.unit().heater();
-        boolean opens = data.getCutOutTemperature() != null
-                && summer.outletC() > data.getCutOutTemperature().si();
-        if (opens) {
+        if (summer.outletC() > heater.unit().cutOutC()) {
             return "cutOut";
         }
         return summer.point().limited() ? "limited" : "";

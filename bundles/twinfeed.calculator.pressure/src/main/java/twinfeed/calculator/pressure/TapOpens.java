@@ -10,11 +10,13 @@ import twinfeed.model.catalogue.Heater;
 
 /**
  * How hot the water gets when a tap opens while somebody showers. The throttle stays where it is, so less water runs through the
- * same heat, until the switch opens.
+ * same heat, until the switch opens, or the thermal cut-out where its temperature is known: then the figure is the cut-out's, and
+ * the text gives the unprotected one.
  */
 final class TapOpens implements PressureAnswer {
-    private static final String SOURCE = "adult skin stands 48 °C for some 20 minutes (table after Moritz and Henriques"
-            + " 1947, read second hand); the limit is judgement";
+    private static final String SOURCE =
+            "full-thickness burn of adult skin in 30 s at 55 °C and 5 s at 60 °C (table after"
+                    + " Moritz and Henriques 1947, read second hand); the limit is judgement: time to step away";
 
     /** The model of liquid water ends here; the cut-out must have opened long before. */
     private static final double BOILING_C = 100;
@@ -38,13 +40,17 @@ final class TapOpens implements PressureAnswer {
             return;
         }
         double limitC = heater.house().hottestC();
-        if (worst.hottestC() > limitC && unknown(heater)) {
+        if (protectedC(heater, worst) > limitC && unknown(heater)) {
             heater.cannotTell(
                     PressureChecks.TAP_OPENS,
                     heater.unit().heater().getStabilised() == null ? "heater.stabilised" : "heater.stabilisedMinimum");
         } else {
             report(heater, flows, worst, limitC);
         }
+    }
+
+    private static double protectedC(HeaterCase heater, Moment moment) {
+        return Math.min(moment.hottestC(), heater.unit().cutOutC());
     }
 
     /** Whether the unit might hold its flow by itself, but what it needs for that is not known. */
@@ -115,25 +121,25 @@ final class TapOpens implements PressureAnswer {
         FlowPoint open = new FlowPoint(
                 before.intake(), before.voltage(), feed.mostOpen(), before.flowM3PerS(), before.limited());
         FindingBuilder finding = heater.on(PressureChecks.TAP_OPENS)
-                .compare(worst.hottestC(), limitC)
+                .compare(protectedC(heater, worst), limitC)
+                .argument("unprotected", worst.hottestC())
                 .condition(feed.condition(open))
                 .variant(variant(heater, worst))
                 .argument("before", worst.opening().flowBeforeM3PerS() * FeedWorking.L_PER_MIN)
                 .argument("after", worst.opening().hottestFlowM3PerS() * FeedWorking.L_PER_MIN)
                 .source(SOURCE);
         if (worst.opening().hottestOutlet().isPresent()) {
-            finding.working(() -> TapWorking.opening(feed, worst, flows.fullBore()));
+            finding.working(() -> TapWorking.opening(
+                    feed, worst, flows.fullBore(), heater.unit().cutOutC()));
         }
-        if (worst.hottestC() > limitC) {
+        if (protectedC(heater, worst) > limitC) {
             WaterWorks.lessDisturbance(heater.house()).forEach(finding::remedy);
         }
         finding.add();
     }
 
     private static String variant(HeaterCase heater, Moment worst) {
-        Heater data = heater.unit().heater();
-        if (data.getCutOutTemperature() != null
-                && worst.hottestC() > data.getCutOutTemperature().si()) {
+        if (worst.hottestC() > heater.unit().cutOutC()) {
             return "cutOut";
         }
         if (worst.opening().switchOpens()) {

@@ -10,7 +10,7 @@ final class TapWorking {
     private TapWorking() {}
 
     /** Hottest outlet on the way. */
-    static Working opening(FeedConditions feed, TapOpens.Moment moment, @Nullable Outlet fullBore) {
+    static Working opening(FeedConditions feed, TapOpens.Moment moment, @Nullable Outlet fullBore, double cutOutC) {
         HeldUnit held = moment.held();
         FlowPoint before = held.before();
         PointWorking start = new PointWorking(feed, before, fullBore).addInlet();
@@ -26,6 +26,10 @@ final class TapWorking {
         FeedWorking.addDensity(lines, feed.intakeC(before.intake()));
         lines.input("P", "power", moment.powerW(), "W", "check of the circuit");
         HeatLines.addOutlet(lines, hottest);
+        if (Double.isFinite(cutOutC)) {
+            lines.input("T_c", "cutOut", cutOutC, "°C", "maker's instructions")
+                    .step("T_p", "protectedOutlet", "min(T_x, T_c)", "°C", "");
+        }
         return lines.build();
     }
 

@@ -82,6 +82,13 @@ final class UnitData {
         return !heater.isSetSwitchPlace() || heater.getSwitchPlace() == SwitchPlace.HEATING_CHAMBER;
     }
 
+    /** Outlet temperature at which the thermal cut-out is expected to open, degC; unlimited where nobody says. */
+    double cutOutC() {
+        return heater.getCutOutTemperature() == null
+                ? Double.POSITIVE_INFINITY
+                : heater.getCutOutTemperature().si();
+    }
+
     /** Loss of strainer and solenoid valve over the square of the flow, Pa/(m3/s)2, or null. */
     @Nullable
     Double strainer() {

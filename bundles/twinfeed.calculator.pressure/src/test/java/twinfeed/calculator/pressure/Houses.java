@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.List;
+import java.util.function.Consumer;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Runner;
+import twinfeed.calculator.StandInCalculator;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Survey;
+
+/** Assesses variants of the sample house. */
+final class Houses {
+    private Houses() {}
+
+    static Runner runner() {
+        return new Runner(
+                List.of(
+                        new PressureCalculator(),
+                        new StandInCalculator(List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER))),
+                (mean, spread, day, southern) -> mean);
+    }
+
+    static List<Finding> findings(Survey survey, Heater heater, boolean present) {
+        return runner().assess(survey, List.of(new Candidate(heater, present)))
+                .options()
+                .get(0)
+                .findings();
+    }
+
+    static Finding finding(Survey survey, Heater heater, String check) {
+        return findings(survey, heater, false).stream()
+                .filter(finding -> finding.check().key().equals(check))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static Finding finding(String check, Consumer<Survey> survey, Consumer<Heater> heater) {
+        Survey house = Samples.survey();
+        Heater unit = Samples.heater();
+        survey.accept(house);
+        heater.accept(unit);
+        return finding(house, unit, check);
+    }
+
+    static double value(Finding finding) {
+        Finding.Figures figures = finding.figures();
+        if (figures == null) {
+            throw new AssertionError(finding.check().key() + " has no value: " + finding.outcome());
+        }
+        return figures.value();
+    }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.calculator.Answer;
+import twinfeed.calculator.Arguments;
+import twinfeed.calculator.Formula;
+import twinfeed.calculator.Step;
+import twinfeed.units.Quantities;
+
+class PressureFormulasTest {
+    private static Answer calculate(String name, String arguments) {
+        Formula formula = new PressureCalculator()
+                .statement().formulas().stream()
+                        .filter(each -> each.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (String argument : arguments.split(",")) {
+            typed.put(argument.substring(0, argument.indexOf('=')), argument.substring(argument.indexOf('=') + 1));
+        }
+        return formula.apply(Arguments.parse(formula.parameters(), typed));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "hydraulics-cases.csv", delimiter = ';', useHeadersInDisplayName = true)
+    void agreesWithPublishedCases(
+            String id,
+            String formula,
+            String arguments,
+            String result,
+            double expected,
+            String unit,
+            String tolerance,
+            String source) {
+        Answer answer = calculate(formula, arguments);
+        Answer.Result found = answer.results().stream()
+                .filter(each -> each.key().equals(result))
+                .findFirst()
+                .orElseThrow();
+        double width = Double.parseDouble(tolerance.substring(0, tolerance.indexOf(' ')));
+        double allowed = tolerance.endsWith("%") ? expected * width / 100 : width;
+        assertEquals(expected, Quantities.toUnit(found.kind(), found.si(), unit), allowed, id + ", " + source);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "hydraulics-cases.csv", delimiter = ';', useHeadersInDisplayName = true)
+    void workingsEndInTheFirstResult(String id, String formula, String arguments) {
+        Answer answer = calculate(formula, arguments);
+        List<Step> steps = answer.working().steps();
+        Step last = steps.get(steps.size() - 1);
+        Answer.Result first = answer.results().get(0);
+        double value = Quantities.toUnit(first.kind(), first.si(), last.unit());
+        assertEquals(value, last.value(), 1e-7 * Math.abs(value), id);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "supply-curve, 'static=3bar,running=3bar,flow=15L/min,at=9L/min', runningNotBelowStatic",
+        "supply-curve, 'static=3bar,running=3.2bar,flow=15L/min,at=9L/min', runningNotBelowStatic",
+        "supply-curve, 'static=3bar,running=2bar,flow=0L/min,at=9L/min', flowNotPositive",
+        "supply-curve, 'static=3bar,running=2bar,flow=15L/min,pressure=4bar', supplyTooWeak",
+        "supply-curve, 'static=3bar,running=2bar,flow=15L/min,at=60L/min', supplyTooWeak",
+        "supply-curve, 'static=3bar,at=9L/min', noRunningTest",
+        "supply-curve, 'static=3bar,running=2bar,at=9L/min', runningAndFlow",
+        "supply-curve, 'static=3bar,running=2bar,flow=9L/min', atOrPressure",
+        "head-loss, 'bore=15mm,length=1m', flowOrVelocity",
+        "head-loss, 'bore=15mm,length=1m,flow=0L/min', flowNotPositive",
+        "head-loss, 'bore=15mm,roughness=1mm,length=1m,flow=9L/min', tooRough",
+        "network, 'static=3bar,running=3bar,flow=9L/min,shower-outlet=2L/min', runningNotBelowStatic",
+        "network, 'static=0.2bar,shower-outlet=2L/min,shower-rise=4m', supplyTooWeak",
+        "switch-margin, 'make=0.2bar,break=0.3bar,flow=4L/min', breakAboveMake",
+        "tap-opens, 'power=9.5kW,intake=40C,ratio=50%', noHeatingNeeded",
+        "tap-opens, 'power=9.5kW,intake=5C,ratio=1%', above100Degc",
+    })
+    void whatHasNoAnswerHasAName(String formula, String arguments, String trouble) {
+        Answer answer = calculate(formula, arguments);
+        assertEquals(trouble, answer.trouble());
+        assertTrue(answer.results().isEmpty());
+        assertTrue(new PressureCalculator().statement().texts().has("trouble." + trouble));
+    }
+
+    /** The 10 % are the practice of NFPA 291 for a test with enough drop. */
+    @ParameterizedTest
+    @CsvSource({
+        "'static=3bar,running=2.8bar,flow=15L/min,at=9L/min', smallDrop",
+        "'static=3bar,running=2.7bar,flow=15L/min,at=9L/min', ''",
+        "'static=3bar,running=1.6bar,flow=15L/min,at=18L/min', beyondTest",
+        "'static=7m head,at=0L/min,rise=3.5m', belowGuaranteed",
+    })
+    void whatIsDoubtfulIsWarnedOf(String arguments, String warning) {
+        assertEquals(
+                warning.isEmpty() ? List.of() : List.of(warning),
+                calculate("supply-curve", arguments).warnings());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1 L/min, laminar", "3 L/min, critical", "9 L/min, turbulent"})
+    void theRegimeIsNamed(String flow, String regime) {
+        Answer answer = calculate("head-loss", "bore=13.6mm,length=1m,flow=" + flow);
+        assertEquals(List.of(regime), answer.warnings());
+    }
+
+    /** 0.25 bar at 8 L/min is 0.0625 bar at 4 L/min by the square law; 0.3 m of water at 10 degC are 0.0294 bar. */
+    @Test
+    void theSwitchBehindTheThrottleFeelsTheFlow() {
+        Answer answer = calculate(
+                "switch-margin",
+                "make=0.05bar,break=0.03bar,place=heating,flow=4L/min,build=0.25bar,build-flow=8L/min,handset=-0.3m");
+        assertEquals(0.0125e5, answer.results().get(1).si(), 1);
+        assertEquals(0.0031e5, answer.results().get(2).si(), 10);
+        assertEquals(answer.results().get(2).si(), answer.results().get(0).si(), 1e-9);
+    }
+
+    /** 0.15 bar at 8 L/min is 0.0375 bar at 4 L/min by the square law. */
+    @Test
+    void theSwitchAheadOfTheThrottleFeelsTheSupply() {
+        Answer answer = calculate(
+                "switch-margin", "make=0.3bar,break=0.2bar,flow=4L/min,pressure=0.5bar,loss=0.15bar,loss-flow=8L/min");
+        assertEquals(0.1625e5, answer.results().get(0).si(), 1e-6);
+        assertEquals(0.2625e5, answer.results().get(2).si(), 1e-6);
+    }
+
+    @Test
+    void aSwitchThatOpensEndsTheHeating() {
+        Answer answer = calculate("tap-opens", "power=9.5kW,intake=5C,outlet=40C,ratio=20%,break-flow=3L/min");
+        assertEquals(List.of("switchOpens", "scaldStrong"), answer.warnings());
+        // IAPWS-IF97 enthalpies, closed form: 9.5 kW heats 3.0 kg/min from 5 to 50.4 degC
+        assertEquals(50.4, answer.results().get(0).si(), 0.3);
+    }
+}

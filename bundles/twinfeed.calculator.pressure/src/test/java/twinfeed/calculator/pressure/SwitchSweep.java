@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.DrawOffState;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Intake;
+import twinfeed.engineering.Outlet;
+import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.PressureSwitch;
+import twinfeed.engineering.SupplyCurve;
+import twinfeed.engineering.Tap;
+
+/** A house of the test with every condition of its grid tried one by one. */
+final class SwitchSweep {
+    private static final double L_PER_MIN = 60_000;
+
+    /** SAP 10.2 Table J1, from the main, after the winter design. */
+    private static final double[] INTAKES = {5, 8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5};
+
+    private final FeedConditions feed;
+    private final UnitFlows flows;
+    private final SwitchSearch search;
+
+    SwitchSweep(double staticBar, double runningBar, double testLPerMin, double powerKw) {
+        Grid grid = grid();
+        PipeSegment pipe = new PipeSegment(5, 0.0136, 1.5e-6, 8, 1);
+        PipeSegment branch = new PipeSegment(2, 0.0136, 1.5e-6, 1, 0.2);
+        TapPoint kitchen = new TapPoint(
+                "kitchen",
+                12 / L_PER_MIN,
+                1,
+                List.of(new Piece("branch", branch)),
+                new Tap(List.of(branch), Outlet.ofPoint(12 / L_PER_MIN, 1e5, 0)));
+        SupplyCurve curve = new SupplyCurve(staticBar * 1e5, runningBar * 1e5, testLPerMin / L_PER_MIN);
+        this.feed = new FeedConditions(
+                new Feed(curve, List.of(new Piece("a", pipe), new Piece("b", pipe)), List.of(kitchen)), grid);
+        this.flows = new UnitFlows(feed, exchange(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
+        this.search = new SwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
+    }
+
+    private static double square(double flow) {
+        return flow * flow;
+    }
+
+    private static Grid grid() {
+        List<Intake> intakes = new ArrayList<>();
+        for (int month = 0; month < INTAKES.length; month++) {
+            intakes.add(new Intake(month, INTAKES[month]));
+        }
+        return new Grid(
+                intakes,
+                new double[] {216.2, 230, 240, 253},
+                2,
+                List.of(new DrawOffState(0, List.of()), new DrawOffState(1, List.of("kitchen"))));
+    }
+
+    private static Exchange exchange(Grid grid, double powerKw) {
+        Exchange exchange = new Exchange(grid);
+        double[] powers = new double[grid.voltageCount()];
+        double[] wished = new double[grid.intakes().size() * powers.length];
+        for (int v = 0; v < powers.length; v++) {
+            powers[v] = powerKw * 1000 * square(grid.voltage(v) / 240);
+            for (int i = 0; i < INTAKES.length; i++) {
+                wished[grid.index(i, v)] = powers[v] / (4190 * (40 - INTAKES[i]));
+            }
+        }
+        exchange.give(ExchangeKey.DELIVERED_POWER, powers);
+        exchange.give(ExchangeKey.WISHED_FLOW, wished);
+        return exchange;
+    }
+
+    SwitchSearch search() {
+        return search;
+    }
+
+    double downstream() {
+        return 0.25e5 / square(8 / L_PER_MIN);
+    }
+
+    /** The least margin over all conditions. */
+    double least(boolean inlet) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < feed.grid().intakes().size(); i++) {
+            for (int v = 0; v < feed.grid().voltageCount(); v++) {
+                for (int open = 0; open < feed.grid().drawOffs().size(); open++) {
+                    FlowPoint point = flows.running(i, v, open);
+                    SwitchPoint at = inlet ? search.inlet(point) : search.heating(point, downstream(), -0.3);
+                    least = Math.min(least, at.marginPa());
+                }
+            }
+        }
+        return least;
+    }
+}
