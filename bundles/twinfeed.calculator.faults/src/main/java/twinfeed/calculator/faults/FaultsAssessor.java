@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.faults;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Exchange;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.engineering.Heat;
+import twinfeed.engineering.Solution;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Survey;
+
+/** Judges the unit that is there; for candidates the question does not arise. */
+final class FaultsAssessor implements Assessor {
+    private static final String JUDGEMENT = "judgement, editable in the data file; leading parts by common practice";
+    private static final String BAND =
+            "Ur^2/Pr; +5/-10 % tolerance of an appliance's power (from memory) where its data state none";
+    private static final String INSTRUCTIONS = "maker's data of the coil";
+    private static final String ISOLATION = "common practice";
+
+    private final Survey survey;
+    private final FaultData data;
+    private final double intakeC;
+    private final double outletC;
+
+    FaultsAssessor(Context context, FaultData data) {
+        this.survey = context.survey();
+        this.data = data;
+        this.intakeC = context.grid().intakes().get(0).temperatureC();
+        this.outletC =
+                survey.getWishedOutlet() == null ? 40 : survey.getWishedOutlet().si();
+    }
+
+    @Override
+    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+        if (!candidate.present()) {
+            FaultsChecks.ALL.forEach(check -> notApplicable(check, findings, "candidate"));
+            return;
+        }
+        Evidence evidence = Evidence.of(survey, candidate.heater(), Feeds.UNKNOWN, data);
+        likely(evidence, findings);
+        elements(evidence.elements(), candidate.heater(), findings);
+        coil(evidence.coil(), findings);
+        isolation(evidence, findings);
+    }
+
+    private static void notApplicable(Check check, Findings findings, String variant) {
+        findings.on(check).outcome(Outcome.NOT_APPLICABLE).variant(variant).add();
+    }
+
+    private void likely(Evidence evidence, Findings findings) {
+        if (!evidence.begun()) {
+            notApplicable(FaultsChecks.LIKELY, findings, "");
+            return;
+        }
+        if (!evidence.any()) {
+            findings.on(FaultsChecks.LIKELY)
+                    .cannotTell(List.of("survey.symptoms"))
+                    .add();
+            return;
+        }
+        Diagnosis diagnosis = Diagnosis.of(evidence, data);
+        Posterior posterior = diagnosis.posterior();
+        List<RankedPart> ranked = posterior.ranked();
+        findings.on(FaultsChecks.LIKELY)
+                .report(ranked.get(0).chance() * 100)
+                .outcome(Outcome.FAILS)
+                .variant(variant(diagnosis.conclusion()))
+                .argument("part", name(ranked.get(0).part()))
+                .argument("second", name(ranked.get(1).part()))
+                .argument("secondChance", ranked.get(1).chance() * 100)
+                .argument("one", name(posterior.pair().first()))
+                .argument("other", name(posterior.pair().second()))
+                .argument("several", posterior.several() * 100)
+                .argument("next", next(diagnosis))
+                .source(JUDGEMENT)
+                .working(() -> FaultsWorking.posterior(data, posterior))
+                .add();
+    }
+
+    private static String variant(Diagnosis.Conclusion conclusion) {
+        return switch (conclusion) {
+            case SUPPLY -> "supply";
+            case SEVERAL -> "several";
+            case NONE_OF_THESE -> "none";
+            default -> "";
+        };
+    }
+
+    private static String name(String part) {
+        return FaultsCalculator.TEXTS.get(Locale.ROOT, "part." + part);
+    }
+
+    private static String next(Diagnosis diagnosis) {
+        return diagnosis
+                .next()
+                .map(step -> FaultsCalculator.TEXTS.format(
+                        Locale.ROOT,
+                        step.opensCover() ? "next.cover" : "next.safe",
+                        Map.of(
+                                "question",
+                                FaultsCalculator.TEXTS.get(
+                                        Locale.ROOT,
+                                        "question." + step.observation().key()))))
+                .orElseGet(() -> FaultsCalculator.TEXTS.get(Locale.ROOT, "next.none"));
+    }
+
+    private void elements(ElementJudgement elements, Heater heater, Findings findings) {
+        if (!elements.measured()) {
+            notApplicable(FaultsChecks.ELEMENTS, findings, "");
+            return;
+        }
+        if (findings.blocked(FaultsChecks.ELEMENTS)) {
+            return;
+        }
+        if (!elements.faulty() && !elements.sound()) {
+            findings.on(FaultsChecks.ELEMENTS)
+                    .cannotTell(List.of("survey.faultFinding.elements"))
+                    .add();
+            return;
+        }
+        double powerKw = elements.powerW() / 1000;
+        double leastKw = FaultsWorking.leastKw(elements, heater, data);
+        findings.on(FaultsChecks.ELEMENTS)
+                .compare(powerKw, leastKw)
+                .outcome(elements.faulty() ? Outcome.FAILS : Outcome.PASSES)
+                .variant(elements.openCount() > 0 ? "open" : "")
+                .argument("rated", elements.ratedW() / 1000)
+                .argument("open", elements.openCount())
+                .argument("share", 100 * elements.powerW() / elements.ratedW())
+                .argument("flow", flow(elements.powerW()))
+                .argument("fullFlow", flow(elements.ratedW()))
+                .argument("outlet", outletC)
+                .argument("intake", intakeC)
+                .source(BAND)
+                .working(() -> FaultsWorking.elements(elements))
+                .add();
+    }
+
+    /** Flow at the wished outlet in winter, L/min at the outlet; 0 where nothing is heated. */
+    private double flow(double powerW) {
+        Solution mass = powerW <= 0 ? null : Heat.massFlowForOutlet(powerW, intakeC, outletC);
+        return mass == null || !mass.isPresent() ? 0 : Heat.volumeFlowAtOutlet(mass.value(), outletC) * 60_000;
+    }
+
+    private static void coil(CoilJudgement coil, Findings findings) {
+        if (!coil.measured()) {
+            notApplicable(FaultsChecks.COIL, findings, "");
+        } else if (coil.open()) {
+            findings.on(FaultsChecks.COIL)
+                    .outcome(Outcome.FAILS)
+                    .variant("open")
+                    .source(INSTRUCTIONS)
+                    .add();
+        } else if (!findings.blocked(FaultsChecks.COIL)) {
+            band(coil, findings);
+        }
+    }
+
+    private static void band(CoilJudgement coil, Findings findings) {
+        Band band = coil.band();
+        Double reading = coil.readingOhm();
+        if (band == null || reading == null) {
+            findings.on(FaultsChecks.COIL)
+                    .cannotTell(List.of("heater.coilResistance"))
+                    .add();
+            return;
+        }
+        double differsPercent = Math.abs(reading / band.ratedOhm() - 1) * 100;
+        findings.on(FaultsChecks.COIL)
+                .compare(differsPercent, coil.toleranceShare() * 100)
+                .argument("reading", reading)
+                .argument("rated", band.ratedOhm())
+                .source(INSTRUCTIONS)
+                .working(() -> FaultsWorking.coil(reading, band.ratedOhm()))
+                .add();
+    }
+
+    private void isolation(Evidence evidence, Findings findings) {
+        if (evidence.unsafeReading(data)) {
+            findings.on(FaultsChecks.ISOLATION)
+                    .cannotTell(List.of("survey.faultFinding.isolation"))
+                    .argument(
+                            "steps",
+                            String.join("; ", steps(evidence.isolation().open())))
+                    .source(ISOLATION)
+                    .add();
+        } else if (evidence.isolation().complete()) {
+            findings.on(FaultsChecks.ISOLATION)
+                    .outcome(Outcome.PASSES)
+                    .source(ISOLATION)
+                    .add();
+        } else {
+            notApplicable(FaultsChecks.ISOLATION, findings, "");
+        }
+    }
+
+    private static List<String> steps(List<String> keys) {
+        return keys.stream()
+                .map(key -> FaultsCalculator.TEXTS.get(Locale.ROOT, "isolation." + key))
+                .toList();
+    }
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.faults;
+
+import java.util.List;
+import org.osgi.service.component.annotations.Component;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+
+/**
+ * What has failed in the unit that is there: the likeliest cause by what was reported and measured, the elements and the coil by
+ * their resistances, and whether what was measured under the cover was measured safely.
+ *
+ * <p>It sees the survey alone. What the feeds' calculators found is joined by the use case, which has all findings.
+ */
+@Component(service = Calculator.class)
+public final class FaultsCalculator implements Calculator {
+    /** Id of this calculator. */
+    public static final String ID = "faults";
+
+    /** Messages: questions, parts, steps of the isolation and findings. */
+    public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults");
+
+    private static final Statement STATEMENT =
+            new Statement(ID, "0.1.0", TEXTS, List.of(), List.of(), FaultsChecks.ALL, List.of(), List.of());
+
+    @Override
+    public Statement statement() {
+        return STATEMENT;
+    }
+
+    @Override
+    public Assessor prepare(Context context) {
+        return new FaultsAssessor(context, FaultData.current());
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.faults;
+
+import java.util.stream.IntStream;
+import twinfeed.calculator.Working;
+import twinfeed.model.catalogue.Heater;
+
+/** Workings of the faults calculator. */
+final class FaultsWorking {
+    private static final String SURVEY = "survey";
+    private static final String JUDGEMENT = "judgement";
+
+    private FaultsWorking() {}
+
+    /** Bayes' rule for the likeliest part; the evidence is the sum of prior times likelihoods over all parts. */
+    static Working posterior(FaultData data, Posterior posterior) {
+        String part = posterior.first().part();
+        Working.Builder working = Working.start().input("prior", "prior", data.prior(part), "", JUDGEMENT);
+        StringBuilder product = new StringBuilder("prior");
+        int number = 0;
+        double evidence = 0;
+        for (String each : data.partKeys()) {
+            evidence += data.prior(each) * likelihood(data, posterior, each);
+        }
+        for (Answered answer : posterior.answers()) {
+            String symbol = "L" + ++number;
+            double chance = data.observation(answer.key())
+                    .map(each -> each.chance(part, answer.yes()))
+                    .orElse(1.0);
+            working.input(symbol, "likelihood", chance, "", JUDGEMENT + ", " + answer.key());
+            product.append(" * ").append(symbol);
+        }
+        working.step("joint", "joint", product.toString(), "", "");
+        working.input("evidence", "evidence", evidence, "", "");
+        return working.step("chance", "chance", "joint / evidence * 100", "%", "Bayes' rule")
+                .build();
+    }
+
+    private static double likelihood(FaultData data, Posterior posterior, String part) {
+        double product = 1;
+        for (Answered answer : posterior.answers()) {
+            product *= data.observation(answer.key())
+                    .map(each -> each.chance(part, answer.yes()))
+                    .orElse(1.0);
+        }
+        return product;
+    }
+
+    /** Least power that sound elements give at the rated voltage, the meter's error counted, kW. */
+    static double leastKw(ElementJudgement elements, Heater heater, FaultData data) {
+        double ratedOhm = elements.ratedV() * elements.ratedV() / elements.ratedW();
+        double mostOhm = ElementJudgement.band(ratedOhm, null, heater, data).mostOhm();
+        return elements.ratedV() * elements.ratedV() / mostOhm / 1000;
+    }
+
+    /** All conducting elements in parallel at the rated voltage. */
+    static Working elements(ElementJudgement elements) {
+        double[] conducting = elements.conductingOhm();
+        if (conducting.length == 0) {
+            return Working.start().input("P", "elementsPower", 0, "kW", SURVEY).build();
+        }
+        Working.Builder working = Working.start();
+        for (int i = 0; i < conducting.length; i++) {
+            working.input("R" + (i + 1), "element", conducting[i], "ohm", SURVEY);
+        }
+        String sum = String.join(
+                " + ",
+                IntStream.rangeClosed(1, conducting.length)
+                        .mapToObj(i -> "1 / R" + i)
+                        .toList());
+        working.step("R", "parallel", "1 / (" + sum + ")", "ohm", "Ohm's law");
+        working.input("Ur", "ratedVoltage", elements.ratedV(), "V", "maker's data");
+        return working.step("P", "elementsPower", "Ur^2 / R / 1000", "kW", "Ohm's law")
+                .build();
+    }
+
+    /** Difference of the coil from its rating. */
+    static Working coil(double readingOhm, double ratedOhm) {
+        return Working.start()
+                .input("Rc", "coil", readingOhm, "ohm", SURVEY)
+                .input("Rr", "coilRated", ratedOhm, "ohm", "maker's data")
+                .step("differs", "differs", "max(Rc / Rr - 1, 1 - Rc / Rr) * 100", "%", "")
+                .build();
+    }
+}

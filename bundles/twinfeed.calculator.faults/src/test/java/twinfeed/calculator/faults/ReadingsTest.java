@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.faults;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Outcome;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Duration;
+import twinfeed.units.Flow;
+import twinfeed.units.Power;
+import twinfeed.units.Pressure;
+import twinfeed.units.Resistance;
+
+class ReadingsTest {
+    private static ElementJudgement judged(double... ohms) {
+        Survey survey = Showers.survey();
+        Showers.elements(survey, ohms);
+        return Showers.evidence(survey).elements();
+    }
+
+    /** Two healthy elements measured at 13.1 and 13.6 ohm: 6.673 ohm together, 8.632 kW at 240 V (a tradesman's published measurement). */
+    @Test
+    void aPublishedPairOfSoundElements() {
+        Survey survey = Showers.survey();
+        Heater heater = survey.getUnit().getHeater();
+        heater.getElements().get(0).setPower(Power.valueOf("4.5 kW"));
+        heater.getElements().get(1).setPower(Power.valueOf("4.25 kW"));
+        Showers.elements(survey, 13.1, 13.6);
+        ElementJudgement elements = Showers.evidence(survey).elements();
+        assertEquals(8632, elements.powerW(), 0.5);
+        assertTrue(elements.sound());
+    }
+
+    /** 4.5 kW at 240 V is 12.8 ohm (Ohm's law). */
+    @Test
+    void anOpenElementLeavesHalf() {
+        ElementJudgement elements = judged(12.8, -1);
+        assertTrue(elements.faulty());
+        assertEquals(1, elements.openCount());
+        assertEquals(4500, elements.powerW(), 1e-9);
+    }
+
+    /** The band is 0.952..1.111 of Ur^2/Pr (+5/-10 % of the power, from memory), widened by 2 % and 0.2 ohm of the meter. */
+    @Test
+    void theBandOfAnElement() {
+        Band band = judged(12.8, 14.4).states().get(0).band();
+        assertEquals(12.8, band.ratedOhm(), 1e-12);
+        assertEquals(12.8 / 1.05 - 0.456, band.leastOhm(), 1e-12);
+        assertEquals(12.8 / 0.9 + 0.456, band.mostOhm(), 1e-12);
+    }
+
+    @Test
+    void aStatedToleranceOfTheMeterCounts() {
+        Survey survey = Showers.survey();
+        Showers.elements(survey, 12.8);
+        Showers.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 1 ohm"));
+        assertTrue(Showers.evidence(survey).elements().states().get(0).sound());
+        Showers.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 0.1 ohm"));
+        assertTrue(Showers.evidence(survey).elements().faulty());
+    }
+
+    @Test
+    void oneSoundReadingOfTwoSaysNothingOfTheOther() {
+        ElementJudgement elements = judged(12.8);
+        assertFalse(elements.sound());
+        assertFalse(elements.faulty());
+    }
+
+    @Test
+    void theFindingTellsWhatIsLeft() {
+        Survey survey = Showers.survey("halfHeatSlowestSetting");
+        Showers.isolate(survey);
+        Showers.elements(survey, 12.8, -1);
+        Finding finding = Showers.finding(survey, "faults.elements");
+        assertEquals(Outcome.FAILS, finding.outcome());
+        assertEquals(4.5, finding.figures().value(), 1e-12);
+        assertEquals(4.5, finding.working().steps().get(3).value(), 1e-12);
+        double flow = ((Number) finding.arguments().get("flow")).doubleValue();
+        double full = ((Number) finding.arguments().get("fullFlow")).doubleValue();
+        assertEquals(4.5 / 8.5, flow / full, 1e-9);
+        // 8.5 kW from 5 to 40 degC: 8.5 / (167.7118 - 21.2176) kg/s by IAPWS-IF97, 992.27 kg/m3 at 40 degC.
+        assertEquals(8.5 / (167.7118 - 21.2176) / 992.2674 * 60_000, full, 0.01);
+    }
+
+    @Test
+    void allElementsOpenGiveNoPower() {
+        Survey survey = Showers.survey();
+        Showers.elements(survey, -1, -1);
+        assertEquals(0, Showers.finding(survey, "faults.elements").figures().value());
+    }
+
+    @Test
+    void coils() {
+        Survey survey = Showers.survey();
+        Showers.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
+        assertEquals(Outcome.PASSES, Showers.finding(survey, "faults.coil").outcome());
+        Showers.record(survey).setCoil(Resistance.valueOf("1900 ohm"));
+        assertEquals(Outcome.FAILS, Showers.finding(survey, "faults.coil").outcome());
+        Showers.record(survey).setCoilOpen(true);
+        Finding open = Showers.finding(survey, "faults.coil");
+        assertEquals(Outcome.FAILS, open.outcome());
+        assertEquals("open", open.variant());
+    }
+
+    @Test
+    void aCoilWithoutARatingCannotBeJudged() {
+        Survey survey = Showers.survey();
+        survey.getUnit().getHeater().setCoilResistance(null);
+        Showers.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
+        assertEquals(Outcome.CANNOT_TELL, Showers.finding(survey, "faults.coil").outcome());
+    }
+
+    @Test
+    void readingsBecomeAnswers() {
+        Survey survey = Showers.survey();
+        Showers.record(survey).setFlowHottest(Flow.valueOf("4 L/min"));
+        Showers.record(survey).setFlowColdest(Flow.valueOf("4.8 L/min"));
+        Showers.record(survey).setRunningPressure(Pressure.valueOf("0.5 bar"));
+        Showers.record(survey).setShutOffTime(Duration.valueOf("130 s"));
+        Showers.record(survey).setCutOutCloses(false);
+        Showers.record(survey).setSwitchCloses(true);
+        assertEquals(
+                List.of(
+                        "shutsOffAndReturns true",
+                        "littleFlowDifference true",
+                        "runningPressureLow true",
+                        "cutOutOpen true",
+                        "switchOpen false"),
+                Showers.evidence(survey).answers().stream()
+                        .map(each -> each.key() + " " + each.yes())
+                        .toList());
+    }
+
+    @Test
+    void aReadingUnderTheCoverWithoutIsolationIsReported() {
+        Survey survey = Showers.survey("halfHeatSlowestSetting");
+        Showers.elements(survey, 12.8, 14.4);
+        Finding finding = Showers.finding(survey, "faults.isolation");
+        assertEquals(Outcome.CANNOT_TELL, finding.outcome());
+        assertTrue(String.valueOf(finding.arguments().get("steps")).contains("Prove the tester again"));
+        Showers.isolate(survey);
+        assertEquals(Outcome.PASSES, Showers.finding(survey, "faults.isolation").outcome());
+    }
+
+    @Test
+    void aLookUnderTheCoverCountsToo() {
+        Survey survey = Showers.survey("terminalsBurnt");
+        assertEquals(
+                Outcome.CANNOT_TELL, Showers.finding(survey, "faults.isolation").outcome());
+    }
+
+    @Test
+    void theOrderOfTheIsolationCounts() {
+        Survey survey = Showers.survey();
+        Showers.isolate(
+                survey,
+                "isolatorOpen",
+                "breakerLocked",
+                "provedDead",
+                "testerProved",
+                "testerProvedAgain",
+                "waterShut");
+        assertFalse(Isolation.of(survey.getFaultFinding()).complete());
+        assertEquals(Isolation.PROCEDURE, Isolation.of(survey.getFaultFinding()).open());
+    }
+
+    @Test
+    void theWaterMayBeShutFirst() {
+        Survey survey = Showers.survey();
+        Showers.isolate(
+                survey,
+                "waterShut",
+                "isolatorOpen",
+                "breakerLocked",
+                "testerProved",
+                "provedDead",
+                "testerProvedAgain");
+        assertTrue(Isolation.of(survey.getFaultFinding()).complete());
+    }
+
+    @Test
+    void aTickWithoutAPersonOrATimeIsNone() {
+        Survey survey = Showers.survey();
+        Showers.isolate(survey);
+        survey.getFaultFinding().getIsolation().get(3).setAt(" ");
+        assertEquals(
+                List.of("provedDead"), Isolation.of(survey.getFaultFinding()).open());
+    }
+
+    @Test
+    void withoutSymptomsNothingApplies() {
+        Survey survey = Showers.survey();
+        for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
+            assertEquals(Outcome.NOT_APPLICABLE, Showers.finding(survey, key).outcome());
+        }
+    }
+
+    @Test
+    void aFullSurveyOfThePresentUnitIsInWords() {
+        Survey survey = Showers.full();
+        twinfeed.calculator.Runner runner = new twinfeed.calculator.Runner(
+                List.of(new FaultsCalculator()), (mean, spread, month, southern) -> mean);
+        twinfeed.calculator.FindingText words = new twinfeed.calculator.FindingText(runner, java.util.Locale.ENGLISH);
+        for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
+            Finding finding = Showers.finding(survey, key);
+            assertFalse(words.sentence(finding).matches(".*[\\[{].*"), words.sentence(finding));
+            double last = finding.working().steps().isEmpty()
+                    ? Double.NaN
+                    : finding.working()
+                            .steps()
+                            .get(finding.working().steps().size() - 1)
+                            .value();
+            if (finding.figures() != null) {
+                assertEquals(finding.figures().value(), last, 1e-9 * Math.max(1, last), key);
+            }
+        }
+    }
+}
