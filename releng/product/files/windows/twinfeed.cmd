@@ -6,6 +6,7 @@ rem twinfeed [desktop]     opens the window
 rem
 rem Exit status: the program's own (0 to 3); 3 also for whatever keeps it from starting.
 rem JAVA_HOME, or else java on the PATH, is a Java of version 17 or newer; a "jre" folder beside this file goes before both.
+rem TWINFEED_JAVA_OPTIONS holds further options for the Java machine, for example -Dtwinfeed.debug=true or -Xmx4g.
 setlocal EnableExtensions DisableDelayedExpansion
 set "HERE=%~dp0"
 set "BIN="
@@ -30,7 +31,7 @@ if "%~1"=="desktop" goto desktop
 
 set "CLASSES="
 if exist "%STATE%\headless.jsa" set CLASSES="-XX:SharedArchiveFile=%STATE%\headless.jsa"
-"%BIN%java.exe" %QUICK% %CLASSES% -Dtwinfeed.exit.base=64 "-Dtwinfeed.state=%STATE%" -jar "%HERE%twinfeed.jar" %*
+"%BIN%java.exe" %QUICK% %CLASSES% -Dtwinfeed.exit.base=64 "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 set "STATUS=%ERRORLEVEL%"
 rem A status of the program's own comes with 64 added, which tells it from those by which a Java machine gives up.
 if "%STATUS%"=="64" exit /b 0
@@ -39,5 +40,5 @@ if "%STATUS%"=="66" exit /b 2
 exit /b 3
 
 :desktop
-start "" "%BIN%javaw.exe" %QUIET% "-Dtwinfeed.state=%STATE%" -jar "%HERE%twinfeed.jar" %*
+start "" "%BIN%javaw.exe" %QUIET% "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 exit /b 0

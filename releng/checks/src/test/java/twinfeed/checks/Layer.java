@@ -34,13 +34,18 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.pricing",
                     30,
-                    Set.of("twinfeed.model"),
-                    with(EMF, "org.joda.money", "org.apache.commons.csv")),
+                    Set.of("twinfeed.model", "twinfeed.units"),
+                    with(EMF, "org.joda.money", "org.apache.commons.csv", "com.fasterxml.jackson.core")),
             new Layer(
                     "twinfeed.workbook",
                     30,
                     BASE,
-                    with(EMF, "org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats")),
+                    with(
+                            EMF,
+                            "org.apache.poi",
+                            "org.apache.xmlbeans",
+                            "org.openxmlformats",
+                            "org.apache.commons.compress")),
             new Layer(
                     "twinfeed.usecase",
                     10,
@@ -78,6 +83,9 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "org.eclipse.core",
                             "org.osgi.framework",
                             "org.osgi.service.event",
+                            "org.osgi.service.prefs",
+                            "org.eclipse.equinox.app",
+                            "org.eclipse.osgi.service.datalocation",
                             "jakarta.")));
 
     private static Layer plugIn(String name) {

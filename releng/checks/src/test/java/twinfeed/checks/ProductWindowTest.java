@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.checks;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The window of the assembled product opens, on the screen of the environment ({@code releng/test} brings a virtual one). */
+class ProductWindowTest {
+    private static final long PATIENCE_NS = TimeUnit.SECONDS.toNanos(60);
+
+    @TempDir
+    private Path scratch = Path.of("");
+
+    @Test
+    void opensWithoutAVerb() throws Exception {
+        assumeTrue(System.getenv("DISPLAY") != null, "there is no screen here");
+        Path home = Files.createDirectory(scratch.resolve("home"));
+        Product product = Product.copyTo(scratch.resolve("a product"))
+                .with("HOME", home.toString())
+                .with("XDG_DATA_HOME", home.resolve("data").toString());
+        Path said = scratch.resolve("said.txt");
+        ProcessBuilder builder = new ProcessBuilder("/bin/sh", product.script().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(said.toFile());
+        product.apply(builder.environment());
+        Process process = builder.start();
+        try {
+            assertTrue(appears("Twinfeed", process), () -> "no window; the program said: " + text(said));
+            assertTrue(
+                    Files.isDirectory(home.resolve("data/twinfeed/.metadata")), "its data are not in the home folder");
+        } finally {
+            // The script hands the signal on; the program ends as when a session is closed.
+            process.destroy();
+            assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it does not end");
+        }
+    }
+
+    /** Asks the screen for its windows until one has the title. */
+    private static boolean appears(String title, Process process) throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        while (process.isAlive() && System.nanoTime() - start < PATIENCE_NS) {
+            Process windows = new ProcessBuilder("xwininfo", "-root", "-tree").start();
+            String tree = new String(windows.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (tree.lines()
+                    .anyMatch(line -> line.contains("\"" + title) && line.matches(".* [2-9]\\d\\dx.*|.* \\d{4}x.*"))) {
+                return true;
+            }
+            Thread.sleep(200);
+        }
+        return false;
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException broken) {
+            return broken.toString();
+        }
+    }
+}
