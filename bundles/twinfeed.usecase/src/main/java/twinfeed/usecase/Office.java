@@ -27,6 +27,8 @@ import twinfeed.model.assessment.Assessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.life.OpenedQuote;
+import twinfeed.pricing.life.QuoteComparison;
 
 /** The use cases, the only service that the faces inject. Stateless but for its calculators; thread-safe. */
 @Component(service = Office.class)
@@ -151,6 +153,20 @@ public final class Office {
     }
 
     /**
+     * Finds the fault of the unit that is there: ranked causes, the next step, and repair or replacement by price.
+     *
+     * @param opened the job
+     * @param book price book for repair and replacement; null leaves prices out
+     * @param date day of the prices
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if the survey has no unit
+     */
+    public twinfeed.usecase.faults.FaultSheet faults(
+            Opened opened, @Nullable PriceBook book, LocalDate date, Locale locale) {
+        return new FaultVisit(this, opened, locale).sheet(book, date);
+    }
+
+    /**
      * Prices what was assessed.
      *
      * @param judged the assessed job
@@ -169,6 +185,32 @@ public final class Office {
      * @throws twinfeed.model.io.InputException if the file cannot be written
      */
     public void write(Judged judged, Quote quote, FirmFile firm, Locale locale, Path out) {
-        new QuoteMaking(judged).write(quote, firm, locale, out);
+        new QuoteMaking(judged).write(quote, null, firm, locale, out);
+    }
+
+    /**
+     * Issues a draft: takes a number and freezes survey, findings and prices with it in an office's folder.
+     *
+     * @param office the folder of the office's quotes; created where it is first written to
+     * @return the issued quote with its number, file and digest
+     * @throws twinfeed.model.io.InputException if the folder cannot be written
+     */
+    public OpenedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
+        return new IssuedQuotes().issue(judged, draft, book, office);
+    }
+
+    /** Opens an issued quote and says whether it is what was issued. */
+    public OpenedQuote issued(Path file) {
+        return new IssuedQuotes().open(file);
+    }
+
+    /** Two issued quotes line by line. */
+    public QuoteComparison compare(Path before, Path after) {
+        return new IssuedQuotes().compare(before, after);
+    }
+
+    /** Writes an issued quote as a workbook, its digest on it. */
+    public void write(Judged judged, OpenedQuote issued, FirmFile firm, Locale locale, Path out) {
+        new QuoteMaking(judged).write(issued.current(), issued.digest(), firm, locale, out);
     }
 }

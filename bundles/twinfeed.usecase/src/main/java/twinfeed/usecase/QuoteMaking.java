@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
@@ -36,12 +37,12 @@ final class QuoteMaking {
         }
     }
 
-    void write(Quote quote, FirmFile firm, Locale locale, Path out) {
+    void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, Path out) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
         try {
             QuoteDocument document =
                     QuoteDocument.of(survey(), judged.record(), quote, firm.firm(), Office.VERSION, locale);
-            QuoteWorkbook.write(document, bytes);
+            QuoteWorkbook.write(digest == null ? document : document.withFingerprint(digest), bytes);
         } catch (IOException refused) {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
         }

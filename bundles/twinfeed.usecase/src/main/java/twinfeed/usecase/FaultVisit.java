@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.OptionResult;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.usecase.faults.FaultDesk;
+import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.usecase.faults.Offer;
+
+/** The fault-finding at the unit that is there, beside what a new one would cost. */
+final class FaultVisit {
+    private final Office office;
+    private final Opened opened;
+    private final Locale locale;
+
+    FaultVisit(Office office, Opened opened, Locale locale) {
+        this.office = office;
+        this.opened = opened;
+        this.locale = locale;
+    }
+
+    FaultSheet sheet(@Nullable PriceBook book, LocalDate date) {
+        if (book == null) {
+            return desk(office.glance(opened, locale)).sheet();
+        }
+        Judged judged = office.judge(opened, book, null, locale);
+        return desk(judged).sheet(book, date, offers(judged, book, date));
+    }
+
+    private FaultDesk desk(Judged judged) {
+        Candidate present = judged.assessed().options().stream()
+                .map(OptionResult::candidate)
+                .filter(Candidate::present)
+                .findFirst()
+                .orElseThrow(() -> new InputException(new InputProblem(
+                        opened.file().toString(),
+                        0,
+                        "survey.unit",
+                        "",
+                        "no unit is there whose fault could be found",
+                        "give its heaterId or the data of its heater")));
+        OptionAssessment found = judged.record().getOptions().stream()
+                .filter(option -> Boolean.TRUE.equals(option.getPresent()))
+                .findFirst()
+                .orElseThrow();
+        return new FaultDesk(opened.job().getSurvey(), present.heater(), found, locale);
+    }
+
+    /** New units as they would be quoted; none where nothing suits, which is no reason not to find a fault. */
+    private List<Offer> offers(Judged judged, PriceBook book, LocalDate date) {
+        Quote quote;
+        try {
+            quote = office.quote(judged, book, date);
+        } catch (UnusableException nothingSuits) {
+            return List.of();
+        }
+        return quote.getOptions().stream()
+                .filter(option -> option.getNet() != null && option.getHeaterId() != null)
+                .map(option -> offer(option, quote))
+                .toList();
+    }
+
+    private static Offer offer(QuoteOption option, Quote quote) {
+        return new Offer(
+                option.getHeaterId(),
+                option.getTitle(),
+                Money.of(CurrencyUnit.of(quote.getCurrency()), option.getNet()),
+                !option.getEnquiries().isEmpty());
+    }
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.faults;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twinfeed.calculator.faults.Answered;
+import twinfeed.calculator.faults.Diagnosis;
+import twinfeed.model.assessment.Finding;
+
+/** What the feeds of the unit have to do with its fault: a part renewed without its cause fails again. */
+final class FaultLinks {
+    private static final List<String> SUMMER = List.of("pressure.summerLow", "pressure.summer");
+    private static final List<String> BLOCKED = List.of("hoseBlocked", "hoseOffBetter", "reliefDrips", "reliefBurst");
+    private static final String RATING = "circuit.isolatorRating";
+
+    private final Diagnosis diagnosis;
+    private final FeedFindings feeds;
+    private final Words words;
+    private final List<String> links = new ArrayList<>();
+
+    private FaultLinks(Diagnosis diagnosis, FeedFindings feeds, Words words) {
+        this.diagnosis = diagnosis;
+        this.feeds = feeds;
+        this.words = words;
+    }
+
+    static List<String> of(Diagnosis diagnosis, FeedFindings feeds, Words words) {
+        FaultLinks links = new FaultLinks(diagnosis, feeds, words);
+        links.tap();
+        links.cutOut();
+        links.isolator();
+        links.voltage();
+        return links.links;
+    }
+
+    private boolean yes(String key) {
+        return diagnosis.evidence().answers().stream()
+                .anyMatch(answer -> answer.key().equals(key) && answer.yes());
+    }
+
+    private void tap() {
+        if (!yes("goesColdWhenTapOpens")) {
+            return;
+        }
+        Optional<String> text = feeds.marginText();
+        if (text.isPresent()) {
+            links.add(words.format("link.tap", Map.of("finding", text.get())));
+        } else {
+            links.add(words.get(
+                    diagnosis.evidence().answers().stream().anyMatch(this::marginIsGood)
+                            ? "link.tap.good"
+                            : "link.tap.unknown"));
+        }
+    }
+
+    private boolean marginIsGood(Answered answer) {
+        return answer.key().equals("feedMarginFails") && !answer.yes();
+    }
+
+    private void cutOut() {
+        boolean suspected = yes("cutOutTripsRepeatedly")
+                || diagnosis.posterior().first().part().equals("cut-out")
+                        && diagnosis.evidence().any();
+        if (!suspected) {
+            return;
+        }
+        int before = links.size();
+        feeds.failing(SUMMER).ifPresent(text -> links.add(words.format("link.cutOut.summer", Map.of("finding", text))));
+        if (BLOCKED.stream().anyMatch(this::yes)) {
+            links.add(words.get("link.cutOut.outlet"));
+        }
+        if (links.size() == before) {
+            links.add(words.get("link.cutOut.find"));
+        }
+    }
+
+    private void isolator() {
+        if (!yes("isolatorHot") && !yes("isolatorOpenCircuit")) {
+            return;
+        }
+        String text = feeds.find(RATING).map(Finding::getText).orElse("");
+        if (feeds.fails(RATING)) {
+            links.add(words.format("link.isolator.rating", Map.of("finding", text)));
+        } else if (feeds.passes(RATING)) {
+            links.add(words.format("link.isolator.terminals", Map.of("finding", text)));
+        } else {
+            links.add(words.get("link.isolator.unknown"));
+        }
+    }
+
+    private void voltage() {
+        if ((yes("someHeatButWeak") || yes("halfHeatSlowestSetting")) && yes("feedVoltageLow")) {
+            String text =
+                    feeds.find("circuit.voltageDrop").map(Finding::getText).orElse("");
+            links.add(words.format("link.voltage", Map.of("finding", text)));
+        }
+    }
+}
