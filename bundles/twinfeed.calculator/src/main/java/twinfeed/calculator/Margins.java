@@ -8,6 +8,9 @@ import java.util.List;
 final class Margins {
     private static final double LOW = 0.05;
 
+    /** A share as far from 0 and 1 as this is too close to call beyond the noise of the first draws. */
+    private static final double CLEAR_DOUBT = 0.12;
+
     private final OptionResult nominal;
     private final List<SampledInput> inputs;
     private final double[][] coordinates;
@@ -43,10 +46,17 @@ final class Margins {
         }
     }
 
-    /** Whether no check is passed by some draws and not by others. */
-    boolean allAlike() {
-        for (int passed : passes) {
-            if (passed != 0 && passed != drawn) {
+    /**
+     * Whether more draws would decide nothing: each deciding check is passed by all draws, by none, or by a share that is far from where
+     * "too close to call" begins.
+     */
+    boolean settled() {
+        for (int check = 0; check < passes.length; check++) {
+            double share = (double) passes[check] / drawn;
+            double doubt = Math.min(share, 1 - share);
+            if (doubt > 0
+                    && doubt < CLEAR_DOUBT
+                    && nominal.findings().get(check).check().kind().deciding()) {
                 return false;
             }
         }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.survey.Survey;
 
@@ -144,19 +143,31 @@ public final class RemedySearch {
             });
         }
 
-        /** Puts every set that has one work more in the queue, for the works that failing checks offer. */
+        /**
+         * Puts sets with one work more in the queue, for the works that one failing check offers: the one with the fewest. A set that
+         * passes has to mend that check too, so none is lost; and where a failing check has nothing left to offer, no larger set passes.
+         */
         private void grow(List<Remedy> works, OptionResult result) {
-            Map<String, Remedy> offered = new LinkedHashMap<>();
-            for (Finding finding : result.findings()) {
-                if (finding.outcome() == Outcome.FAILS
-                        && (finding.rulesOut()
-                                || !failedBefore.contains(finding.check().key()))) {
-                    finding.remedies().forEach(remedy -> offered.putIfAbsent(remedy.id(), remedy));
-                }
-            }
-            Predicate<Remedy> fresh =
-                    remedy -> works.stream().noneMatch(work -> work.kind().equals(remedy.kind()));
-            offered.values().stream().filter(fresh).forEach(remedy -> offer(works, remedy));
+            result.findings().stream()
+                    .filter(this::hasToBeMended)
+                    .map(finding -> fresh(finding, works))
+                    .min(Comparator.comparingInt(Map::size))
+                    .ifPresent(offered -> offered.values().forEach(remedy -> offer(works, remedy)));
+        }
+
+        private boolean hasToBeMended(Finding finding) {
+            return finding.stands()
+                    || (finding.outcome() == Outcome.FAILS
+                            && !failedBefore.contains(finding.check().key()));
+        }
+
+        private static Map<String, Remedy> fresh(Finding finding, List<Remedy> works) {
+            Map<String, Remedy> fresh = new LinkedHashMap<>();
+            finding.remedies().stream()
+                    .filter(remedy ->
+                            works.stream().noneMatch(work -> work.kind().equals(remedy.kind())))
+                    .forEach(remedy -> fresh.putIfAbsent(remedy.id(), remedy));
+            return fresh;
         }
 
         private void offer(List<Remedy> works, Remedy remedy) {

@@ -25,7 +25,7 @@ public final class Uncertainty implements RemedySearch.Judge {
 
     /**
      * After so many draws a check whose answers are all alike is decided: were its chance of the other answer 5 %, all would be
-     * alike in one case of 700.
+     * alike in one case of 700. One that a good share of them passes and a good share fails is too close to call without more of them.
      */
     public static final int FIRST_POINTS = 128;
 
@@ -39,7 +39,7 @@ public final class Uncertainty implements RemedySearch.Judge {
         this(runner, POINTS, SEED);
     }
 
-    /** With the usual number of draws only where the first ones leave a check in doubt. */
+    /** With the usual number of draws only where the first ones leave open whether a deciding check is too close to call. */
     public static Uncertainty whereInDoubt(Runner runner) {
         return new Uncertainty(runner, FIRST_POINTS, POINTS, SEED);
     }
@@ -91,7 +91,7 @@ public final class Uncertainty implements RemedySearch.Judge {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
             margins.record(point, runner.judge(copy, candidate, focus));
-            if (draw + 1 == firstPoints && margins.allAlike()) {
+            if (draw + 1 == firstPoints && margins.settled()) {
                 break;
             }
         }
