@@ -212,7 +212,7 @@ class QuoteBuilderTest {
         book.setMinimumMinutes(120);
         Quote quote = draft(request()
                 .choosing(List.of(QuoteRequest.PRESENT))
-                .adding(QuoteRequest.PRESENT, List.of(Need.of("hose-handset", 1))));
+                .adding(QuoteRequest.PRESENT, List.of(Need.of("part-hose", 1))));
         QuoteOption option = quote.getOptions().get(0);
         QuoteLine rest = line(option, "labour", "minimum-visit");
         assertEquals(new BigDecimal("45.00"), rest.getNet());
@@ -220,7 +220,7 @@ class QuoteBuilderTest {
         assertEquals(0, rest.getCost().signum());
         assertEquals(
                 "Labour: Hose and handset, set",
-                line(option, "labour", "hose-handset").getDescription());
+                line(option, "labour", "part-hose").getDescription());
         assertTrue(codes(option, "unit").isEmpty());
         assertEquals("present", option.getName());
         assertEquals("h85", option.getHeaterId());
