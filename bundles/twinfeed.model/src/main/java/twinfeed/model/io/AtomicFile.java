@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -106,8 +107,6 @@ public final class AtomicFile {
     }
 
     private static String reason(IOException e) {
-        return e instanceof java.nio.file.NoSuchFileException
-                ? Refusal.text("save.noFolder")
-                : String.valueOf(e.getMessage());
+        return e instanceof NoSuchFileException ? Refusal.text("save.noFolder") : String.valueOf(e.getMessage());
     }
 }

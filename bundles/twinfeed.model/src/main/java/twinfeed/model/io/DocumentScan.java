@@ -192,7 +192,7 @@ final class DocumentScan {
         if (feature != null) {
             problem(parent.child(name), "", "", "element.isAttribute", name);
         } else {
-            unknown(parent.child(name), "element", name, type, KnownNames.elements(type));
+            unknown(parent.child(name), "", "element", name, KnownNames.elements(type));
         }
     }
 
@@ -205,7 +205,7 @@ final class DocumentScan {
             } else if (feature != null) {
                 problem(frame.child(name), name, reader.getAttributeValue(i), "attribute.isElement", name);
             } else {
-                unknown(frame.path, name, name, type, KnownNames.attributes(type));
+                unknown(frame, name, type);
             }
         }
     }
@@ -228,12 +228,19 @@ final class DocumentScan {
         return frame.type == null ? "" : frame.type.getName();
     }
 
-    private void unknown(String path, String attribute, String name, EClass type, List<String> known) {
+    private void unknown(Frame frame, String attribute, EClass type) {
+        unknown(
+                frame.path.isEmpty() ? type.getName() : frame.path,
+                attribute,
+                "attribute",
+                attribute,
+                KnownNames.attributes(type));
+    }
+
+    private void unknown(String path, String attribute, String what, String name, List<String> known) {
         String nearest = NearestName.of(name, known);
-        boolean isAttribute = !attribute.equals("element");
-        String key = (isAttribute ? "attribute" : "element") + (nearest.isEmpty() ? ".unknown" : ".unknown.near");
-        String place = path.isEmpty() ? type.getName() : path;
-        problem(place, isAttribute ? attribute : "", "", key, name, nearest, String.join(", ", known));
+        String key = what + (nearest.isEmpty() ? ".unknown" : ".unknown.near");
+        problem(path, attribute, "", key, name, nearest, String.join(", ", known));
     }
 
     private void text() {

@@ -34,8 +34,8 @@ record ValueFault(String wrong, String right) {
 
     /** An exponent such as 1e999999999 is a legal number and would be written out digit by digit later. */
     private static @Nullable ValueFault ofDecimal(BigDecimal number) {
-        boolean long1 = number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS;
-        return long1 ? fault("value.decimal") : null;
+        boolean tooLong = number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS;
+        return tooLong ? fault("value.decimal") : null;
     }
 
     private static ValueFault ofRefusal(EDataType type, String text, Throwable refused) {

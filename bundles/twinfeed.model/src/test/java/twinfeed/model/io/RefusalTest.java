@@ -147,6 +147,13 @@ class RefusalTest {
     }
 
     @Test
+    void unknownAttributeOfTheRoot() throws IOException {
+        assertRefused(
+                "<job:Job xmlns:job=\"urn:twinfeed:1:job\" version=\"1\"\n element=\"a\"/>",
+                ", line 2, Job: there is no attribute element here; remove it; known here: version, catalogue");
+    }
+
+    @Test
     void unknownAttributeThatIsLikeNone() throws IOException {
         assertRefused(
                 HEAD + "  <survey>\n<unit zzzzzz=\"h85\"/></survey>\n</job:Job>",
