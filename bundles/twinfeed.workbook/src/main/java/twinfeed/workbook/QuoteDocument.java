@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.quote.Quote;
@@ -44,7 +45,7 @@ public record QuoteDocument(
             throws WorkbookException {
         LocalDate date = quote.getDate();
         if (date == null) {
-            throw new WorkbookException("quote: date is not set; a quote needs the day on which it is made");
+            throw new WorkbookException("noDate", Map.of());
         }
         Instant time = date.atStartOfDay().toInstant(ZoneOffset.UTC);
         return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, PhotoSource.NONE, null);

@@ -10,9 +10,11 @@ import twinfeed.workbook.book.Book;
 import twinfeed.workbook.book.Page;
 import twinfeed.workbook.book.Palette;
 import twinfeed.workbook.pages.ChecksPage;
+import twinfeed.workbook.pages.CompletionPage;
 import twinfeed.workbook.pages.ItemsPage;
 import twinfeed.workbook.pages.QuotePage;
 import twinfeed.workbook.pages.ResultCells;
+import twinfeed.workbook.pages.SeasonPage;
 import twinfeed.workbook.pages.Sheets;
 import twinfeed.workbook.pages.SourcesPage;
 import twinfeed.workbook.pages.SurveyPage;
@@ -31,7 +33,7 @@ public final class QuoteWorkbook {
      * @throws IOException if the stream cannot be written
      */
     public static void write(QuoteDocument document, OutputStream out) throws IOException {
-        try (Book book = new Book(new Palette(document.firm().accent()), true)) {
+        try (Book book = new Book(new Palette(document.firm().accent()), document.locale(), true)) {
             Sheets sheets = Sheets.of(document, book);
             Page quote = sheets.sheet("quote");
             Page items = sheets.sheet("items");
@@ -41,7 +43,9 @@ public final class QuoteWorkbook {
             Map<Finding, ResultCells> results = new WorkingsPage(sheets, workings).write();
             new ChecksPage(sheets, checks, results).write();
             new QuotePage(sheets, quote, totals).write();
+            new SeasonPage(sheets, sheets.sheet("season")).write();
             new SurveyPage(sheets, sheets.sheet("survey")).write();
+            new CompletionPage(sheets, sheets.sheet("completion")).write();
             new SourcesPage(sheets, sheets.sheet("sources")).write();
             describe(document, sheets);
             book.write(out);

@@ -3,19 +3,42 @@ package twinfeed.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TimeZone;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.imageio.ImageIO;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.SurveyFactory;
 
 class QuoteWorkbookTest {
     /** Texts that a spreadsheet would run as formulas, as in OWASP's page on CSV injection. */
@@ -75,7 +98,222 @@ class QuoteWorkbookTest {
         document.quote().getOptions().get(1).setTotal(new BigDecimal("623.58"));
         WorkbookException refused = assertThrows(WorkbookException.class, () -> written(document));
         assertTrue(
-                refused.getMessage().contains("total is 623.58, but the printed figures give 623.57"),
+                refused.getMessage().contains("total is 623.58, but the printed sums give 623.57"),
                 refused.getMessage());
+    }
+
+    /** The machine's language and place must not show in the file. */
+    @Test
+    void bytesDoNotDependOnTheMachine() throws Exception {
+        byte[] here = written(SampleQuote.document());
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("de-CH"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+            assertArrayEquals(here, written(SampleQuote.document()));
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void propertiesComeFromTheDocument() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            var core = book.getProperties().getCoreProperties();
+            assertEquals("Quote 2026-0042", core.getTitle());
+            assertEquals("Rowan Cottage", core.getSubject());
+            assertEquals("Brook & Alder Showers", core.getCreator());
+            assertEquals(
+                    Instant.parse("2026-11-25T00:00:00Z"), core.getCreated().toInstant());
+            assertEquals(
+                    Instant.parse("2026-11-25T00:00:00Z"), core.getModified().toInstant());
+        }
+    }
+
+    @Test
+    void eightSheetsWithoutMacrosAndLinks() throws Exception {
+        byte[] bytes = written(SampleQuote.document());
+        try (XSSFWorkbook book = read(bytes)) {
+            List<String> names = new ArrayList<>();
+            book.forEach(sheet -> names.add(sheet.getSheetName()));
+            assertEquals(
+                    List.of("Quote", "Items", "Checks", "Workings", "Season", "Survey", "On completion", "Sources"),
+                    names);
+            assertEquals(List.of(), book.getExternalLinksTable());
+            for (Sheet sheet : book) {
+                assertEquals(PrintSetup.A4_PAPERSIZE, sheet.getPrintSetup().getPaperSize(), sheet.getSheetName());
+                assertEquals(1, sheet.getPrintSetup().getFitWidth(), sheet.getSheetName());
+                assertTrue(sheet.getFitToPage(), sheet.getSheetName());
+            }
+            for (String repeated : List.of("Items", "Workings", "Survey")) {
+                assertNotNull(book.getSheet(repeated).getRepeatingRows(), repeated);
+            }
+            assertEquals(1, book.getSheet("Quote").getPrintSetup().getFitHeight());
+        }
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            List<String> entries = new ArrayList<>();
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                assertFalse(
+                        entry.getName().contains("vba") || entry.getName().contains("externalLink"), entry.getName());
+                assertEquals(java.time.LocalDateTime.of(1980, 2, 1, 0, 0), entry.getTimeLocal());
+                entries.add(entry.getName());
+            }
+            assertEquals(entries.stream().sorted().toList(), entries);
+        }
+    }
+
+    @Test
+    void datesAndMoneyAreTyped() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            assertEquals(1, typed(book.getSheet("Quote"), LocalDate.of(2026, 12, 25)));
+            assertEquals(1, typed(book.getSheet("Survey"), LocalDate.of(2022, 5, 3)));
+            assertEquals(1, typed(book.getSheet("Sources"), LocalDate.of(2026, 9, 1)));
+            Cell total = find(book.getSheet("Quote"), 623.57);
+            assertEquals("\"£\"#,##0.00", total.getCellStyle().getDataFormatString());
+            assertEquals(CellType.FORMULA, total.getCellType());
+        }
+    }
+
+    private static int typed(Sheet sheet, LocalDate date) {
+        int count = 0;
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() == CellType.NUMERIC
+                        && DateUtil.isCellDateFormatted(cell)
+                        && cell.getLocalDateTimeCellValue().toLocalDate().equals(date)) {
+                    count++;
+                }
+            }
+        }
+        return count;
+    }
+
+    private static Cell find(Sheet sheet, double value) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                boolean number = cell.getCellType() == CellType.NUMERIC || cell.getCellType() == CellType.FORMULA;
+                if (number && cell.getNumericCellValue() == value) {
+                    return cell;
+                }
+            }
+        }
+        throw new AssertionError("no cell with " + value);
+    }
+
+    /** Names that differ only by capitals are one name to a spreadsheet: L and l of one working must not be. */
+    @Test
+    void namesDifferByMoreThanCapitals() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            Set<String> names = new HashSet<>();
+            for (Name name : book.getAllNames()) {
+                if (name.getNameName().startsWith("v_")) {
+                    assertTrue(names.add(name.getNameName().toLowerCase(Locale.ROOT)), name.getNameName());
+                }
+            }
+            assertTrue(names.contains("v_1_circuit_voltagedrop_l"));
+            assertTrue(names.contains("v_1_circuit_voltagedrop_l_2"));
+        }
+    }
+
+    @Test
+    void chartsDrawTheCurvesOfTheOptions() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            List<XSSFChart> charts =
+                    book.getSheet("Season").createDrawingPatriarch().getCharts();
+            assertEquals(2, charts.size());
+            assertEquals(3, charts.get(0).getChartSeries().get(0).getSeriesCount());
+            assertTrue(charts.get(1).getChartSeries().get(0).getSeriesCount() >= 5);
+        }
+    }
+
+    @Test
+    void picturesAreEmbeddedSmall() throws Exception {
+        QuoteDocument document = SampleQuote.document();
+        for (String file : List.of("unit.jpg", "gone.jpg")) {
+            Photo photo = SurveyFactory.eINSTANCE.createPhoto();
+            photo.setFile(file);
+            photo.setCaption("The unit");
+            document.survey().getPhotos().add(photo);
+        }
+        byte[] large = SamplePictures.jpeg(3000, 2000);
+        QuoteDocument pictured =
+                document.withPhotos(file -> file.equals("unit.jpg") ? new ByteArrayInputStream(large) : null);
+        try (XSSFWorkbook book = read(written(pictured))) {
+            assertEquals(1, book.getAllPictures().size());
+            BufferedImage picture = ImageIO.read(
+                    new ByteArrayInputStream(book.getAllPictures().get(0).getData()));
+            assertEquals(900, picture.getWidth());
+            assertEquals(600, picture.getHeight());
+            assertEquals(1, count(book.getSheet("Survey"), "The picture is not there."));
+        }
+        assertArrayEquals(written(pictured), written(pictured));
+    }
+
+    @Test
+    void aPictureThatCannotBeReadIsNamed() throws Exception {
+        QuoteDocument document = SampleQuote.document();
+        Photo photo = SurveyFactory.eINSTANCE.createPhoto();
+        photo.setFile("broken.jpg");
+        document.survey().getPhotos().add(photo);
+        WorkbookException refused = assertThrows(
+                WorkbookException.class,
+                () -> written(document.withPhotos(file -> new ByteArrayInputStream(new byte[] {1, 2, 3}))));
+        assertEquals("photo broken.jpg: it is no picture that can be read; JPEG and PNG can", refused.getMessage());
+    }
+
+    @Test
+    void costIsNeverShown() throws Exception {
+        QuoteDocument document = SampleQuote.document();
+        document.quote()
+                .getOptions()
+                .get(0)
+                .getSections()
+                .get(0)
+                .getLines()
+                .get(0)
+                .setCost(new BigDecimal("131.3131"));
+        byte[] bytes = written(document);
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                String content = new String(zip.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+                assertFalse(content.contains("131.3131"), entry.getName());
+            }
+        }
+    }
+
+    @Test
+    void aQuoteWithNothingButADateIsWritten() throws Exception {
+        Quote bare = QuoteFactory.eINSTANCE.createQuote();
+        bare.setDate(LocalDate.of(2026, 11, 25));
+        QuoteDocument document = QuoteDocument.of(
+                SurveyFactory.eINSTANCE.createSurvey(),
+                AssessmentFactory.eINSTANCE.createAssessment(),
+                bare,
+                Firm.of("", "", ""),
+                "0.1.0",
+                Locale.UK);
+        try (XSSFWorkbook book = read(written(document))) {
+            assertEquals(8, book.getNumberOfSheets());
+        }
+    }
+
+    @Test
+    void aQuoteWithoutDateIsRefused() {
+        Quote bare = QuoteFactory.eINSTANCE.createQuote();
+        assertThrows(
+                WorkbookException.class,
+                () -> QuoteDocument.of(
+                        SurveyFactory.eINSTANCE.createSurvey(),
+                        AssessmentFactory.eINSTANCE.createAssessment(),
+                        bare,
+                        Firm.of("", "", ""),
+                        "0.1.0",
+                        Locale.UK));
+    }
+
+    private static XSSFWorkbook read(byte[] bytes) throws Exception {
+        return new XSSFWorkbook(new ByteArrayInputStream(bytes));
     }
 }

@@ -61,6 +61,8 @@ final class SampleAssessment {
         option.getFindings().add(flow(powerKw));
         option.getFindings().add(drop(powerKw));
         option.getFindings().add(Iteration.finding(powerKw));
+        option.getFindings().add(loop());
+        option.getFindings().add(voltage());
         option.getFindings().add(doubtful());
         option.getFindings().add(unanswered());
         if (verdict == Verdict.SUITS_WITH_WORK) {
@@ -68,6 +70,9 @@ final class SampleAssessment {
             remedy.setId("cable-10");
             remedy.setTitle("New 10 mm² cable, 15.5 m");
             option.getRemedies().add(remedy);
+            option.getAfterWork().add(flow(powerKw * 1.02));
+            option.getAfterWork().add(drop(powerKw));
+            option.getAfterWork().add(loop());
         }
         return option;
     }
@@ -110,6 +115,27 @@ final class SampleAssessment {
         finding.setRemeasure("Length of the run");
         finding.setText("The cable loses a little of the voltage.");
         finding.setSource("Invented table");
+        return finding;
+    }
+
+    private static Finding loop() {
+        Working.Builder working = Working.start()
+                .input("Ze", "External loop impedance", 0.24, "ohm", "Survey")
+                .input("R12", "R1+R2", 0.146, "ohm", "Invented table")
+                .input("h", "Factor for warm conductors", 1.2, "", "Invented table")
+                .step("Zs", "Loop impedance", "Ze + h * R12", "ohm", "");
+        Finding finding = finding(
+                "circuit.loopImpedance", "Earth fault loop impedance", FindingClass.SAFETY, working.build(), "ohm");
+        figures(finding, working.value("Zs"), 1.09, 1.09 - working.value("Zs"));
+        return finding;
+    }
+
+    private static Finding voltage() {
+        Working.Builder working = Working.start().input("U", "Voltage at the unit", 231.4, "V", "");
+        Finding finding = finding(
+                "circuit.terminalVoltage", "Voltage at the unit", FindingClass.PERFORMANCE, working.build(), "V");
+        finding.setValue(231.4);
+        finding.setOutcome(Outcome.PASSES);
         return finding;
     }
 

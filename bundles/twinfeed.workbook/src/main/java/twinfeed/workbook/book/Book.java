@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.internal.PackagePropertiesPart;
@@ -22,15 +23,18 @@ public final class Book implements AutoCloseable {
     private final List<Page> pages = new ArrayList<>();
     private final Looks looks;
     private final boolean inMemory;
+    private final Locale locale;
 
     /**
      * Starts a book.
      *
      * @param palette its colours
+     * @param locale its language
      * @param rowsInMemory whether rows are kept in memory, which is quicker; otherwise they lie in temporary files until the book is
      *     written, and memory stays the same however many rows there are
      */
-    public Book(Palette palette, boolean rowsInMemory) {
+    public Book(Palette palette, Locale locale, boolean rowsInMemory) {
+        this.locale = locale;
         inMemory = rowsInMemory;
         looks = new Looks(workbook, palette);
     }
@@ -49,6 +53,11 @@ public final class Book implements AutoCloseable {
     /** The looks of this book's cells. */
     public Looks looks() {
         return looks;
+    }
+
+    /** The language of this book. */
+    Locale locale() {
+        return locale;
     }
 
     /** POI's book underneath. */

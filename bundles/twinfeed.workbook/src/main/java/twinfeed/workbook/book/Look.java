@@ -104,9 +104,9 @@ public record Look(Ink ink, Paper paper, String format, Side side, Edge edge, bo
         return new Look(ink, other, format, side, edge, wrap, quoted);
     }
 
-    /** With a number format, to the right. */
+    /** With a number format, to the right; figures are never broken over lines. */
     public Look format(String other) {
-        return new Look(ink, paper, other, Side.RIGHT, edge, wrap, quoted);
+        return new Look(ink, paper, other, Side.RIGHT, edge, false, quoted);
     }
 
     /** At another side. */

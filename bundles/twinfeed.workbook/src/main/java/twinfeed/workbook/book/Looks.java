@@ -35,6 +35,10 @@ public final class Looks {
         fonts.put(Look.Ink.BODY, first);
     }
 
+    Palette palette() {
+        return palette;
+    }
+
     /** The number of a look's style in the book. */
     int index(Look look) {
         return styles.computeIfAbsent(look, key -> (int) make(key).getIndex());
@@ -43,7 +47,8 @@ public final class Looks {
     private XSSFCellStyle make(Look look) {
         XSSFCellStyle style = workbook.createCellStyle();
         style.setFont(font(look.ink()));
-        style.setVerticalAlignment(look.wrap() ? VerticalAlignment.TOP : VerticalAlignment.CENTER);
+        boolean top = look.wrap() || !look.format().isEmpty();
+        style.setVerticalAlignment(top ? VerticalAlignment.TOP : VerticalAlignment.CENTER);
         style.setWrapText(look.wrap());
         style.setAlignment(
                 switch (look.side()) {

@@ -234,6 +234,17 @@ public final class Page {
         return sum;
     }
 
+    /** Column in which a distance from the left edge of a column falls, and the rest of it there in EMU. */
+    int[] columnAt(int column, double points) {
+        int at = column;
+        double rest = points;
+        while (at < widthsPt.length - 1 && rest > widthsPt[at]) {
+            rest -= widthsPt[at];
+            at++;
+        }
+        return new int[] {at, org.apache.poi.util.Units.toEMU(rest)};
+    }
+
     private void grow(String text, double width, Look look) {
         int lines = look.wrap() ? TextWidth.lines(text, width, look.ink()) : 1;
         height(lines * look.ink().points * LEADING + ROW_PADDING);

@@ -32,6 +32,12 @@ public record Palette(int accent) {
         return mix(accent, WHITE, 0.55);
     }
 
+    /** Colours of curves: grey for what is there now, the accent for what is offered first, then others that differ in lightness too. */
+    int curve(int at) {
+        int[] colours = {0x7F8C94, accent, 0xC9761F, 0x2E8B6F, 0x7B4FA0, 0xA8323E};
+        return colours[at % colours.length];
+    }
+
     private static int mix(int from, int to, double share) {
         int mixed = 0;
         for (int shift = 16; shift >= 0; shift -= 8) {

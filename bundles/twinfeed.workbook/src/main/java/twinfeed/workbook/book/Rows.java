@@ -44,7 +44,7 @@ final class Rows implements AutoCloseable {
 
     /** Rows kept in a temporary file, so that there may be any number of them. */
     static Rows inFile() throws IOException {
-        Path file = Files.createTempFile("rows", ".xml");
+        Path file = Files.createTempFile("twinfeed-rows", ".xml");
         return new Rows(null, file, Files.newOutputStream(file));
     }
 

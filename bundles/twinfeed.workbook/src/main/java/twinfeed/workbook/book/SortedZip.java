@@ -21,8 +21,11 @@ import org.jspecify.annotations.Nullable;
  * gives the same bytes. Rows of sheets that were streamed are put in their place while packing.
  */
 final class SortedZip extends ZipArchiveOutputStream {
-    /** The earliest time that a zip entry can carry; it depends on no clock and no time zone. */
-    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /**
+     * A time near the earliest that a zip entry can carry. Not the earliest one itself: to that the JDK adds a second time stamp, in
+     * the time zone of the machine.
+     */
+    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private static final byte[] PLACE = "<sheetData/>".getBytes(StandardCharsets.US_ASCII);
 

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
@@ -76,7 +77,7 @@ final class CheckGrid {
             if (finding == null) {
                 page.text(at + 1, "", look);
             } else {
-                page.text(at + 1, cell(finding), Answers.look(finding, look));
+                page.text(at + 1, cell(options.get(at), finding), Answers.look(finding, look));
             }
         }
     }
@@ -88,7 +89,7 @@ final class CheckGrid {
                 .orElse(null);
     }
 
-    private String cell(Finding finding) {
+    private String cell(OptionAssessment option, Finding finding) {
         String answer = answers.outcome(finding);
         Double margin = finding.getMargin();
         boolean reported = finding.getLimit() == null || finding.getLimit().equals(finding.getValue());
@@ -100,7 +101,20 @@ final class CheckGrid {
                             ? number
                             : number + " " + finding.getUnit());
         }
+        if (mended(option, finding)) {
+            lines.add(sheets.words().get("check.withWork"));
+        }
         return String.join("\n", lines);
+    }
+
+    /** Whether what fails now passes with the work that is named below the grid. */
+    private static boolean mended(OptionAssessment option, Finding finding) {
+        boolean now = finding.getOutcome() == Outcome.PASSES || finding.getOutcome() == Outcome.NOT_APPLICABLE;
+        return !now
+                && option.getAfterWork().stream()
+                        .anyMatch(after -> finding.getKey().equals(after.getKey())
+                                && after.isSetOutcome()
+                                && after.getOutcome() == Outcome.PASSES);
     }
 
     private void work(List<OptionAssessment> options) {

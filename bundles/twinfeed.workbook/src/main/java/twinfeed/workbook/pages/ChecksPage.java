@@ -45,10 +45,18 @@ public final class ChecksPage {
     }
 
     private void writeOption(OptionAssessment option) {
+        String title = Titles.option(sheets.words(), option);
+        writeFindings(title, option.getFindings());
+        if (!option.getAfterWork().isEmpty()) {
+            writeFindings(sheets.words().get("option.withWork", "title", title), option.getAfterWork());
+        }
+    }
+
+    private void writeFindings(String title, List<Finding> findings) {
         page.gap(8);
-        page.row().text(0, LAST, Titles.option(sheets.words(), option), Looking.BAND);
+        page.row().text(0, LAST, title, Looking.BAND);
         sheets.tableHead(page, "checks", LAST + 1, Set.of(2, 3, 4, 6));
-        for (Finding finding : option.getFindings()) {
+        for (Finding finding : findings) {
             writeFinding(finding, results.getOrDefault(finding, new ResultCells(null, null, null, null)));
         }
     }

@@ -57,6 +57,11 @@ public final class Formats {
         return date;
     }
 
+    /** One format for a column of figures: that of the largest. */
+    static String ofAll(java.util.List<Double> values) {
+        return of(values.stream().mapToDouble(Math::abs).max().orElse(0));
+    }
+
     /** As many decimals as the number has, up to nine: for values put in, which are shown as they are. */
     static String exact(double value) {
         double size = Math.abs(value);

@@ -3,6 +3,7 @@ package twinfeed.workbook.pages;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.QuoteLine;
@@ -27,13 +28,13 @@ record LineAmount(BigDecimal net, String taxClass, BigDecimal rate, BigDecimal t
             return new LineAmount(zero, taxClass, BigDecimal.ZERO, zero, true);
         }
         if (line.getQuantity() == null) {
-            throw new WorkbookException(place + ": quantity is not set; a priced line needs one");
+            throw new WorkbookException("noQuantity", Map.of("place", place));
         }
         boolean taxed = line.getTaxRate() != null && !WITHOUT_TAX.contains(taxClass);
         BigDecimal rate = taxed ? line.getTaxRate() : BigDecimal.ZERO;
         BigDecimal net = rounding.round(line.getQuantity().multiply(line.getUnitPrice()));
         BigDecimal tax = rounding.byLine() ? rounding.round(net.multiply(rate)) : zero;
-        same(line.getNet(), net, place, "net amount");
+        same(line.getNet(), net, place, "net");
         same(line.getTax(), tax, place, "tax");
         return new LineAmount(net, taxClass, rate, tax, false);
     }
@@ -42,8 +43,9 @@ record LineAmount(BigDecimal net, String taxClass, BigDecimal rate, BigDecimal t
     static void same(@Nullable BigDecimal stated, BigDecimal computed, String place, String what)
             throws WorkbookException {
         if (stated != null && stated.compareTo(computed) != 0) {
-            throw new WorkbookException(place + ": " + what + " is " + stated.toPlainString()
-                    + ", but the printed figures give " + computed.toPlainString());
+            throw new WorkbookException(
+                    "contradiction." + what,
+                    Map.of("place", place, "stated", stated.toPlainString(), "computed", computed.toPlainString()));
         }
     }
 
@@ -66,7 +68,7 @@ record LineAmount(BigDecimal net, String taxClass, BigDecimal rate, BigDecimal t
             if (key.equals("total-by-rate")) {
                 return new TaxRounding(decimals, false);
             }
-            throw new WorkbookException("quote: rounding is \"" + key + "\"; it must be line or total-by-rate");
+            throw new WorkbookException("rounding", Map.of("rounding", key));
         }
 
         BigDecimal round(BigDecimal exact) {

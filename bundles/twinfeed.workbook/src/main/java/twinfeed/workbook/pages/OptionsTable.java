@@ -96,21 +96,15 @@ final class OptionsTable {
     }
 
     private Optional<OptionAssessment> present() {
-        return assessed(Titles::present);
+        return sheets.document().assessment().getOptions().stream()
+                .filter(Titles::present)
+                .findFirst();
     }
 
     private Optional<Finding> offered(QuoteOption option) {
-        return assessed(assessed -> !Titles.present(assessed)
-                        && assessed.getHeaterId() != null
-                        && assessed.getHeaterId().equals(option.getHeaterId()))
+        return Offered.assessed(sheets.document().assessment(), option)
                 .flatMap(Role.WINTER_FLOW::of)
                 .filter(finding -> finding.getValue() != null);
-    }
-
-    private Optional<OptionAssessment> assessed(java.util.function.Predicate<OptionAssessment> wanted) {
-        return sheets.document().assessment().getOptions().stream()
-                .filter(wanted)
-                .findFirst();
     }
 
     private static String included(QuoteOption option) {

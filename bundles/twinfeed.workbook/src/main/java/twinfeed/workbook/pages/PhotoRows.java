@@ -1,13 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.survey.Photo;
-import twinfeed.workbook.book.Look;
+import twinfeed.workbook.WorkbookException;
 import twinfeed.workbook.book.Page;
+import twinfeed.workbook.book.PhotoReader;
+import twinfeed.workbook.book.Picture;
+import twinfeed.workbook.book.Pictures;
 
 /** The pictures of a survey, with what each proves. */
 final class PhotoRows {
+    private static final double HEIGHT_PT = 230;
+
     private final Sheets sheets;
     private final Page page;
 
@@ -16,16 +25,48 @@ final class PhotoRows {
         this.page = page;
     }
 
-    void write(List<Photo> photos) {
+    /** Writes them; a picture whose file is missing is said to be missing, one that cannot be read is an error. */
+    void write(List<Photo> photos) throws IOException {
         if (photos.isEmpty()) {
             return;
         }
         page.gap(4);
-        page.row().text(0, 4, sheets.words().get("photos"), Looking.BAND);
+        page.row().text(0, SurveyPage.LAST, sheets.words().get("photos"), Looking.BAND);
         for (Photo photo : photos) {
             page.row().text(0, photo.getCaption(), Looking.LINE);
             page.text(1, 2, photo.getSubject(), Looking.LINE);
-            page.text(3, 4, photo.getFile(), Looking.LINE.ink(Look.Ink.MUTED));
+            page.text(3, SurveyPage.LAST, photo.getFile(), Looking.LINE_MUTED);
+            picture(photo);
+        }
+    }
+
+    private void picture(Photo photo) throws IOException {
+        Picture picture = read(photo.getFile());
+        page.row();
+        if (picture == null) {
+            page.text(0, SurveyPage.LAST, sheets.words().get("photos.missing"), Looking.MUTED);
+        } else {
+            page.span(0, SurveyPage.LAST, Looking.BODY).height(HEIGHT_PT + 6);
+            Pictures.put(page, picture, 0, page.width(0, SurveyPage.LAST), HEIGHT_PT, false);
+        }
+    }
+
+    private @Nullable Picture read(@Nullable String file) throws IOException {
+        if (file == null) {
+            return null;
+        }
+        try (InputStream stream = sheets.document().photos().open(file)) {
+            if (stream == null) {
+                return null;
+            }
+            byte[] content = stream.readNBytes(PhotoReader.LARGEST_FILE + 1);
+            if (content.length > PhotoReader.LARGEST_FILE) {
+                throw new IOException("it is larger than 64 MiB");
+            }
+            return PhotoReader.read(content);
+        } catch (IOException unreadable) {
+            throw new WorkbookException(
+                    "photo", Map.of("file", file, "reason", String.valueOf(unreadable.getMessage())), unreadable);
         }
     }
 }

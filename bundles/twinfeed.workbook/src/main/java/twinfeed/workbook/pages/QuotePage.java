@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
+import java.io.IOException;
 import java.util.List;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Customer;
@@ -8,6 +9,8 @@ import twinfeed.model.survey.Site;
 import twinfeed.workbook.Firm;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
+import twinfeed.workbook.book.PhotoReader;
+import twinfeed.workbook.book.Pictures;
 
 /** What a customer reads: one page of A4. */
 public final class QuotePage {
@@ -19,6 +22,8 @@ public final class QuotePage {
 
     /** Height of an A4 page between its margins, less a little, in points. */
     private static final double PAGE_HEIGHT = 842 - 2 * 0.6 * 72 - 8;
+
+    private static final double LOGO_PT = 44;
 
     private final Sheets sheets;
     private final Page page;
@@ -37,8 +42,12 @@ public final class QuotePage {
         this.totals = totals;
     }
 
-    /** Writes it. */
-    public void write() {
+    /**
+     * Writes it.
+     *
+     * @throws IOException if the firm's logo cannot be read
+     */
+    public void write() throws IOException {
         page.setup().onePage();
         double[] widths = new double[COLUMNS];
         java.util.Arrays.fill(widths, 6.1);
@@ -52,14 +61,23 @@ public final class QuotePage {
         new AcceptanceBox(sheets, page).write();
     }
 
-    private void letterhead() {
+    private void letterhead() throws IOException {
         Firm firm = sheets.document().firm();
         page.row().text(0, HALF + 1, firm.name(), Looking.TITLE);
-        page.text(HALF + 2, LAST, "", Looking.TITLE);
+        logo(firm);
         page.row().text(0, HALF - 1, Titles.lines(firm.address()), Looking.MUTED);
         page.text(HALF, LAST, Titles.lines(firm.contact()), Looking.MUTED.side(Look.Side.RIGHT));
         page.row().text(0, LAST, "", Looking.BODY.edge(Look.Edge.BELOW)).height(5);
         page.gap(5);
+    }
+
+    private void logo(Firm firm) throws IOException {
+        byte[] logo = firm.logo();
+        page.text(HALF + 2, LAST, "", Looking.TITLE);
+        if (logo != null) {
+            page.height(LOGO_PT + 4);
+            Pictures.put(page, PhotoReader.read(logo), HALF + 2, page.width(HALF + 2, LAST), LOGO_PT, true);
+        }
     }
 
     private void people() {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
@@ -13,18 +11,37 @@ import twinfeed.model.assessment.OptionAssessment;
  */
 enum Role {
     /** Flow at the wished outlet temperature in winter. */
-    WINTER_FLOW("flow.winter");
+    WINTER_FLOW("flow.winter"),
+    /** Flow by month. */
+    MONTHLY_FLOW("flow.byMonth"),
+    /** Running pressure at the inlet. */
+    RUNNING_PRESSURE("pressure.running"),
+    /** Loop impedance at the unit. */
+    LOOP_IMPEDANCE("circuit.loopImpedance"),
+    /** Resistance of insulation. */
+    INSULATION("circuit.insulationResistance"),
+    /** Trip time of the residual-current device. */
+    TRIP_TIME("circuit.rcdTripTime"),
+    /** Voltage at the unit under load. */
+    TERMINAL_VOLTAGE("circuit.terminalVoltage"),
+    /** Power that the unit really gets. */
+    DELIVERED_POWER("circuit.deliveredPower");
 
-    private final List<String> checks;
+    private final String key;
 
-    Role(String... checks) {
-        this.checks = Arrays.asList(checks);
+    Role(String key) {
+        this.key = key;
+    }
+
+    /** Key of its check. */
+    String key() {
+        return key;
     }
 
     /** The finding that plays the role. */
     Optional<Finding> of(OptionAssessment option) {
-        return checks.stream()
-                .flatMap(key -> option.getFindings().stream().filter(finding -> key.equals(finding.getKey())))
+        return Offered.findings(option).stream()
+                .filter(finding -> key.equals(finding.getKey()))
                 .findFirst();
     }
 }

@@ -101,8 +101,8 @@ final class SumOfLines {
     }
 
     void compare(QuoteOption option) throws WorkbookException {
-        LineAmount.same(option.getNet(), net, place, "sum without tax");
-        LineAmount.same(option.getTax(), tax(), place, "sum of tax");
+        LineAmount.same(option.getNet(), net, place, "sumNet");
+        LineAmount.same(option.getTax(), tax(), place, "sumTax");
         LineAmount.same(option.getTotal(), net.add(tax()), place, "total");
     }
 }

@@ -50,11 +50,20 @@ public final class WorkingsPage {
     }
 
     private void writeOption(int index, OptionAssessment option) {
+        String title = Titles.option(sheets.words(), option);
+        writeFindings("v_" + index + "_", title, option.getFindings());
+        if (!option.getAfterWork().isEmpty()) {
+            String done = sheets.words().get("option.withWork", "title", title);
+            writeFindings("v_" + index + "_done_", done, option.getAfterWork());
+        }
+    }
+
+    private void writeFindings(String prefix, String title, List<Finding> findings) {
         page.gap(8);
-        page.row().text(0, LAST, Titles.option(sheets.words(), option), Looking.BAND);
-        for (Finding finding : option.getFindings()) {
+        page.row().text(0, LAST, title, Looking.BAND);
+        for (Finding finding : findings) {
             if (!finding.getSteps().isEmpty()) {
-                writeFinding("v_" + index + "_" + finding.getKey() + "_", finding);
+                writeFinding(prefix + finding.getKey() + "_", finding);
             }
         }
     }

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.book;
+
+/**
+ * A picture ready for a sheet: upright, small, and in a form that every spreadsheet program shows.
+ *
+ * @param bytes the picture
+ * @param jpeg whether it is a JPEG; otherwise a PNG
+ * @param width width in pixels
+ * @param height height in pixels
+ */
+public record Picture(byte[] bytes, boolean jpeg, int width, int height) {}

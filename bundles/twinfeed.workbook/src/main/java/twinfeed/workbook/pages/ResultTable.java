@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.workbook.ResultWorkbook;
+import twinfeed.workbook.book.Look;
+import twinfeed.workbook.book.Page;
+
+/** One table of results. */
+public final class ResultTable {
+    private final Page page;
+    private final Words words;
+    private final Answers answers;
+    private final Formats formats;
+    private final List<ResultWorkbook.Column> columns;
+
+    /** Begins it: note, head of the table, set-up. */
+    public ResultTable(
+            Page page, Locale locale, String note, @Nullable String currency, List<ResultWorkbook.Column> columns) {
+        this.page = page;
+        this.words = new Words(locale);
+        this.answers = new Answers(words);
+        this.formats = new Formats(words, currency);
+        this.columns = List.copyOf(columns);
+        page.setup().landscape().footer(note, words.get("foot.page"));
+        page.columns(columns.stream().mapToDouble(ResultWorkbook.Column::width).toArray());
+        page.row().text(0, columns.size() - 1, note, Looking.MUTED);
+        page.row();
+        for (int at = 0; at < columns.size(); at++) {
+            Look.Side side = figure(columns.get(at).kind()) ? Look.Side.RIGHT : Look.Side.LEFT;
+            page.text(at, columns.get(at).title(), Looking.HEAD.side(side));
+        }
+        page.setup().header(page.rowIndex(), page.rowIndex());
+    }
+
+    private static boolean figure(ResultWorkbook.Kind kind) {
+        return switch (kind) {
+            case NUMBER, COUNT, MONEY, SHARE -> true;
+            case TEXT, DATE, VERDICT -> false;
+        };
+    }
+
+    /** Adds a row. */
+    public void row(List<? extends @Nullable Object> values) {
+        if (values.size() != columns.size()) {
+            throw new IllegalArgumentException(values.size() + " values for " + columns.size() + " columns");
+        }
+        page.row();
+        for (int at = 0; at < columns.size(); at++) {
+            cell(at, columns.get(at), values.get(at));
+        }
+    }
+
+    private void cell(int at, ResultWorkbook.Column column, @Nullable Object value) {
+        Look look = Looking.LINE;
+        if (value == null) {
+            page.blank(at, look);
+        } else if (column.kind() == ResultWorkbook.Kind.TEXT) {
+            page.text(at, value.toString(), look);
+        } else if (column.kind() == ResultWorkbook.Kind.VERDICT && value instanceof Verdict verdict) {
+            page.text(at, answers.verdict(verdict), Answers.look(verdict, look));
+        } else if (column.kind() == ResultWorkbook.Kind.DATE && value instanceof LocalDate date) {
+            page.date(at, date, look.format(formats.date()).side(Look.Side.LEFT));
+        } else if (figure(column.kind()) && value instanceof Number number) {
+            page.number(at, number, look.format(format(column.kind(), number.doubleValue())));
+        } else {
+            throw new IllegalArgumentException(
+                    column.title() + ": " + value.getClass().getSimpleName() + " in a column of " + column.kind());
+        }
+    }
+
+    private String format(ResultWorkbook.Kind kind, double value) {
+        return switch (kind) {
+            case COUNT -> "0";
+            case MONEY -> formats.money();
+            case SHARE -> Formats.WHOLE_PERCENT;
+            default -> Formats.of(value);
+        };
+    }
+}

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Series;
+import twinfeed.workbook.book.CurveChart;
+import twinfeed.workbook.book.Look;
+import twinfeed.workbook.book.Page;
+
+/** The flow by month now and offered, and the other curves of the assessment, each with a native chart over its points. */
+public final class SeasonPage {
+    private static final int LAST = Curves.MOST;
+    private static final int CHART_ROWS = 20;
+    private static final double CHART_ROW_PT = 15;
+
+    /** Height of a page at the scale at which the sheet prints, in points. */
+    private static final double PAGE_PT = 770;
+
+    private final Sheets sheets;
+    private final Page page;
+    private double pageStart;
+
+    /** The sheet's writer. */
+    public SeasonPage(Sheets sheets, Page page) {
+        this.sheets = sheets;
+        this.page = page;
+    }
+
+    /** Writes it. */
+    public void write() {
+        page.columns(24, 13.5, 13.5, 13.5, 13.5, 13.5, 13.5);
+        sheets.head(page, "season", LAST);
+        List<Curves.Group> groups = new Curves(sheets.words(), sheets.document()).groups();
+        if (groups.isEmpty()) {
+            page.row().text(0, LAST, sheets.words().get("season.none"), Looking.MUTED);
+        }
+        for (Curves.Group group : groups) {
+            startPage(group);
+            write(group);
+        }
+    }
+
+    private void startPage(Curves.Group group) {
+        int points = group.labelled()
+                ? group.curves().get(0).series().getY().size()
+                : group.curves().stream()
+                        .mapToInt(curve -> curve.series().getY().size())
+                        .sum();
+        double needed = (CHART_ROWS + points + 4) * CHART_ROW_PT;
+        if (page.heightSum() - pageStart + needed > PAGE_PT && page.heightSum() - pageStart > 100) {
+            page.setup().breakAfter(page.rowIndex());
+            pageStart = page.heightSum();
+        }
+    }
+
+    private void write(Curves.Group group) {
+        page.gap(6);
+        page.row().text(0, LAST, group.title(), Looking.BAND);
+        int firstRow = page.rowIndex() + 1;
+        for (int row = 0; row < CHART_ROWS; row++) {
+            page.gap(CHART_ROW_PT);
+        }
+        int lastRow = page.rowIndex();
+        List<CurveChart.Curve> drawn = group.labelled() ? labelled(group) : numeric(group);
+        Series first = group.curves().get(0).series();
+        new CurveChart(page, title(first.getXTitle(), first.getXUnit()), title(first.getYTitle(), first.getYUnit()))
+                .draw(drawn, firstRow, lastRow, LAST + 1);
+    }
+
+    private static String title(@Nullable String title, @Nullable String unit) {
+        String words = title == null ? "" : title;
+        return unit == null || unit.isEmpty() ? words : words + ", " + unit;
+    }
+
+    /** One row for each label, one column for each curve. */
+    private List<CurveChart.Curve> labelled(Curves.Group group) {
+        List<String> labels = group.curves().get(0).series().getLabels();
+        Series axes = group.curves().get(0).series();
+        page.row().text(0, title(axes.getXTitle(), axes.getXUnit()), Looking.HEAD);
+        List<String> nameCells = new ArrayList<>();
+        for (int at = 0; at < group.curves().size(); at++) {
+            page.text(at + 1, group.curves().get(at).name(), Looking.HEAD.side(Look.Side.RIGHT));
+            nameCells.add(page.fullAddress(at + 1));
+        }
+        int first = page.rowIndex() + 1;
+        for (int row = 0; row < labels.size(); row++) {
+            page.row().text(0, labels.get(row), Looking.LINE);
+            for (int at = 0; at < group.curves().size(); at++) {
+                page.number(
+                        at + 1, value(group.curves().get(at).series(), labels.get(row)), Looking.LINE.format("0.00"));
+            }
+        }
+        int last = page.rowIndex();
+        List<CurveChart.Curve> drawn = new ArrayList<>();
+        for (int at = 0; at < group.curves().size(); at++) {
+            Series series = group.curves().get(at).series();
+            drawn.add(new CurveChart.Curve(
+                    group.curves().get(at).name(),
+                    nameCells.get(at),
+                    labels,
+                    List.of(),
+                    series.getY(),
+                    range(0, first, last),
+                    range(at + 1, first, last)));
+        }
+        return drawn;
+    }
+
+    private static @Nullable Double value(Series series, String label) {
+        int at = series.getLabels().indexOf(label);
+        return at < 0 ? null : series.getY().get(at);
+    }
+
+    /** One block of rows for each curve, for each has horizontal values of its own. */
+    private List<CurveChart.Curve> numeric(Curves.Group group) {
+        Series axes = group.curves().get(0).series();
+        sheets.tableHead(page, "season", 1, Set.of());
+        page.text(1, title(axes.getXTitle(), axes.getXUnit()), Looking.HEAD.side(Look.Side.RIGHT));
+        page.text(2, title(axes.getYTitle(), axes.getYUnit()), Looking.HEAD.side(Look.Side.RIGHT));
+        Look x = Looking.LINE.format(Formats.ofAll(all(group, Series::getX)));
+        Look y = Looking.LINE.format(Formats.ofAll(all(group, Series::getY)));
+        List<CurveChart.Curve> drawn = new ArrayList<>();
+        for (Curves.Curve curve : group.curves()) {
+            Series series = curve.series();
+            int first = page.rowIndex() + 1;
+            for (int at = 0; at < series.getY().size(); at++) {
+                page.row().text(0, at == 0 ? curve.name() : "", Looking.LINE);
+                page.number(1, series.getX().get(at), x);
+                page.number(2, series.getY().get(at), y);
+            }
+            int last = page.rowIndex();
+            String name = page.sheetReference() + "!$A$" + (first + 1);
+            drawn.add(new CurveChart.Curve(
+                    curve.name(),
+                    name,
+                    null,
+                    series.getX(),
+                    series.getY(),
+                    range(1, first, last),
+                    range(2, first, last)));
+        }
+        return drawn;
+    }
+
+    private static List<Double> all(Curves.Group group, Function<Series, List<Double>> values) {
+        return group.curves().stream()
+                .flatMap(curve -> values.apply(curve.series()).stream())
+                .toList();
+    }
+
+    private String range(int column, int firstRow, int lastRow) {
+        return page.sheetReference() + "!" + Ranges.of(column, firstRow, lastRow);
+    }
+}

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+import twinfeed.workbook.SheetRow;
+import twinfeed.workbook.WorkbookException;
+
+/**
+ * Reads the first sheet of a workbook row by row. The file may come from anywhere: its size is measured before it is unpacked, its
+ * XML may neither declare a document type nor reach for anything outside, and a row is handed on before the next one is read.
+ */
+public final class SheetReader {
+    private SheetReader() {}
+
+    /**
+     * Reads the rows; empty ones are left out.
+     *
+     * @param file an .xlsx workbook
+     * @param mostRows number of rows beyond which the sheet is refused
+     * @param rows takes the rows; what it throws ends the reading
+     * @throws WorkbookException if the file or the sheet cannot be used; the message names file and cell
+     * @throws IOException if the file cannot be read
+     */
+    public static void read(Path file, int mostRows, Consumer<SheetRow> rows) throws IOException {
+        Proportions.check(file);
+        String name = String.valueOf(file.getFileName());
+        try (OPCPackage book = OPCPackage.open(file.toFile(), PackageAccess.READ)) {
+            read(book, new Place(name, mostRows), rows);
+        } catch (RefusedException refused) {
+            throw refused.reason();
+        } catch (OpenXML4JException
+                | OpenXML4JRuntimeException
+                | POIXMLException
+                | SAXException
+                | ParserConfigurationException damaged) {
+            throw new WorkbookException("damaged", Map.of("file", name), damaged);
+        }
+    }
+
+    private static void read(OPCPackage book, Place place, Consumer<SheetRow> rows)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        XSSFReader reader = new XSSFReader(book);
+        ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(book, false);
+        boolean from1904 = from1904(reader);
+        Iterator<InputStream> sheets = reader.getSheetsData();
+        if (!sheets.hasNext()) {
+            throw new WorkbookException("noSheet", Map.of("file", place.file()));
+        }
+        try (InputStream sheet = sheets.next()) {
+            CellText texts = new CellText(strings, reader.getStylesTable(), from1904, place);
+            parse(sheet, new SheetHandler(texts, place, rows));
+        }
+    }
+
+    private static void parse(InputStream stream, DefaultHandler handler)
+            throws IOException, SAXException, ParserConfigurationException {
+        XMLReader parser = XMLHelper.newXMLReader();
+        parser.setContentHandler(handler);
+        parser.setErrorHandler(handler);
+        parser.parse(new InputSource(stream));
+    }
+
+    /** Some books count their days from 1904. */
+    private static boolean from1904(XSSFReader reader)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        boolean[] from1904 = {false};
+        try (InputStream book = reader.getWorkbookData()) {
+            parse(book, new DefaultHandler() {
+                @Override
+                public void startElement(String uri, String local, String name, org.xml.sax.Attributes attributes) {
+                    String value = local.equals("workbookPr") ? attributes.getValue("date1904") : null;
+                    from1904[0] |= "1".equals(value) || "true".equals(value);
+                }
+            });
+        }
+        return from1904[0];
+    }
+
+    /**
+     * What is read.
+     *
+     * @param file name of the file for messages
+     * @param mostRows number of rows beyond which it is refused
+     */
+    record Place(String file, int mostRows) {
+        /** Ends the reading. */
+        RefusedException refuse(String key, String cell) {
+            return new RefusedException(
+                    new WorkbookException(key, Map.of("file", file, "cell", cell, "rows", String.valueOf(mostRows))));
+        }
+    }
+
+    /** Carries a refusal through the parser. */
+    static final class RefusedException extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private final WorkbookException reason;
+
+        RefusedException(WorkbookException reason) {
+            super(reason);
+            this.reason = reason;
+        }
+
+        WorkbookException reason() {
+            return reason;
+        }
+    }
+}
