@@ -13,8 +13,10 @@ import java.util.Locale;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Statement;
 import twinfeed.model.quote.Quote;
+import twinfeed.pricing.life.QuoteComparison;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
+import twinfeed.usecase.faults.FaultSheet;
 
 /**
  * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class
@@ -56,12 +58,34 @@ final class JsonReport {
         document("quote", json -> new QuoteJson(json).write(quote, written));
     }
 
+    void faults(FaultSheet sheet) {
+        document("faults", json -> new FaultsJson(json).write(sheet));
+    }
+
     void answer(NamedFormula formula, Answer answer, Locale locale) {
         document("answer", json -> new FormulaJson(json, locale).answer(formula, answer));
     }
 
     void formulas(List<NamedFormula> formulas, Locale locale) {
         document("formulas", json -> new FormulaJson(json, locale).formulas(formulas));
+    }
+
+    void comparison(QuoteComparison comparison) {
+        document("comparison", json -> {
+            json.writeArrayFieldStart("differences");
+            for (QuoteComparison.Difference one : comparison.differences()) {
+                json.writeStartObject();
+                json.writeStringField("kind", one.kind().name().toLowerCase(Locale.ROOT));
+                JsonFields.text(json, "option", one.option());
+                JsonFields.text(json, "section", one.section());
+                JsonFields.text(json, "code", one.code());
+                JsonFields.text(json, "field", one.field());
+                JsonFields.text(json, "before", one.before());
+                JsonFields.text(json, "after", one.after());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        });
     }
 
     void plugins(List<Statement> statements) {

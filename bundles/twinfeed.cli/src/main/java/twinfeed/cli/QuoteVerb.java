@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.pricing.life.OpenedQuote;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Judged;
 
@@ -42,6 +43,12 @@ final class QuoteVerb implements Callable<Integer> {
             description = "Who quotes: a property file; firm.properties beside the price book if not given.")
     private @Nullable Path firm;
 
+    @Option(
+            names = "--issue",
+            paramLabel = "FOLDER",
+            description = "Issue the quote: take the next number of this office's folder and freeze it there.")
+    private @Nullable Path issue;
+
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")
     private @Nullable LocalDate date;
 
@@ -61,9 +68,7 @@ final class QuoteVerb implements Callable<Integer> {
         var opened = face.office().open(file, catalogue);
         opened.warnings().forEach(face.err()::println);
         Judged judged = face.office().judge(opened, prices, null, Face.LOCALE);
-        Quote quote = face.office().quote(judged, prices, date == null ? face.today() : date);
-        FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
-        face.office().write(judged, quote, who, Face.LOCALE, out);
+        Quote quote = make(judged, prices);
         if (json) {
             new JsonReport(face.out()).quote(quote, out);
         } else {
@@ -72,5 +77,18 @@ final class QuoteVerb implements Callable<Integer> {
         return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
                 ? Verbs.STRICT
                 : Verbs.DONE;
+    }
+
+    private Quote make(Judged judged, PriceBook prices) {
+        Quote draft = face.office().quote(judged, prices, date == null ? face.today() : date);
+        FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
+        if (issue == null) {
+            face.office().write(judged, draft, who, Face.LOCALE, out);
+            return draft;
+        }
+        OpenedQuote issued = face.office().issue(judged, draft, prices, issue);
+        face.office().write(judged, issued, who, Face.LOCALE, out);
+        face.err().println(issued.file() + " SHA-256 " + issued.digest());
+        return issued.current();
     }
 }

@@ -40,6 +40,8 @@ public final class Verbs {
                 .addSubcommand(new AssessVerb(face))
                 .addSubcommand(new OptionsVerb(face))
                 .addSubcommand(new QuoteVerb(face))
+                .addSubcommand(new FaultsVerb(face))
+                .addSubcommand(new CompareVerb(face))
                 .addSubcommand(new CalcVerb(face))
                 .addSubcommand(new PluginsVerb(face))
                 .setOut(new PrintWriter(face.out(), true, StandardCharsets.UTF_8))

@@ -64,6 +64,32 @@ class JsonSchemaTest {
         valid(Run.of("options", job, "--json"), "assessment");
     }
 
+    @ParameterizedTest
+    @MethodSource("jobs")
+    void faults(Path job) throws IOException {
+        JsonNode document = valid(Run.of("faults", job, "--json"), "faults");
+        double chances = 0;
+        for (JsonNode cause : document.get("causes")) {
+            chances += cause.get("chance").asDouble();
+        }
+        assertEquals(1, chances, 1e-9);
+        assertFalse(document.has("repair"), "without a price book nothing is priced");
+    }
+
+    @Test
+    void faultsWithPrices() throws IOException {
+        JsonNode document = valid(
+                Run.of(
+                        "faults",
+                        Run.DEMO.resolve("birch-syke.job"),
+                        "--book",
+                        Run.DEMO.resolve("prices.csv"),
+                        "--json"),
+                "faults");
+        assertTrue(document.get("repair").get("replacements").size() >= 1, document.toString());
+        assertFalse(document.toString().contains("\"cost\""), "the customer never sees cost");
+    }
+
     @Test
     void quote(@TempDir Path folder) throws IOException {
         JsonNode document = valid(
@@ -78,6 +104,28 @@ class JsonSchemaTest {
                 "quote");
         assertTrue(document.get("options").size() >= 1);
         assertFalse(document.toString().contains("\"cost\""), "the customer never sees cost");
+    }
+
+    @Test
+    void compare(@TempDir Path folder) throws IOException {
+        Path office = folder.resolve("office");
+        for (String job : new String[] {"alder-beck.job", "willow-mere.job"}) {
+            Run issued = Run.of(
+                    "quote",
+                    Run.DEMO.resolve(job),
+                    "--book",
+                    Run.DEMO.resolve("prices.csv"),
+                    "--out",
+                    folder.resolve("q.xlsx"),
+                    "--issue",
+                    office);
+            assertEquals(0, issued.status(), issued.err());
+        }
+        Path first = office.resolve("quotes/2026-0001-r1.quote");
+        Path second = office.resolve("quotes/2026-0002-r1.quote");
+        JsonNode document = valid(Run.of("compare", first, second, "--json"), "comparison");
+        assertFalse(document.get("differences").isEmpty());
+        assertTrue(Run.of("compare", first, first).out().contains("say the same"));
     }
 
     @Test

@@ -120,7 +120,9 @@ class QuoteVerbTest {
         int line = text.indexOf("\ncable-10,");
         assertTrue(line > 0, "the demonstration's book has cable-10");
         Files.writeString(
-                book, text.substring(0, line) + "\nbroken-row,x,each,1.00,abc,,,standard,,2026-09-01,,,," + text.substring(line));
+                book,
+                text.substring(0, line) + "\nbroken-row,x,each,1.00,abc,,,standard,,2026-09-01,,,,"
+                        + text.substring(line));
         Run run = quote();
         refused(run, "prices.csv");
     }

@@ -131,7 +131,7 @@ public final class Office {
                 : new BookCosts(book, opened.job().getSurvey().getTakenOn());
     }
 
-    private Judged judge(Opened opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
+    Judged judge(Opened opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
         Survey survey = withPresentHeater(opened.job().getSurvey(), candidates);
         Assessed assessed = runner.assess(survey, candidates);
         List<WorkPlan> plans = new Planning(runner, costs).plans(survey, assessed.options());
@@ -164,6 +164,23 @@ public final class Office {
     public twinfeed.usecase.faults.FaultSheet faults(
             Opened opened, @Nullable PriceBook book, LocalDate date, Locale locale) {
         return new FaultVisit(this, opened, locale).sheet(book, date);
+    }
+
+    /**
+     * Enters ticks of the safe isolation and answers into a job, then saves it; nothing is saved if one is refused.
+     *
+     * @param opened the job, which is changed
+     * @param log who and when, made for the survey of that job
+     * @param ticks keys of the steps, in the order in which they were done
+     * @param answers answers by key of the observation
+     */
+    public void recordFaults(
+            Opened opened,
+            twinfeed.usecase.faults.FaultLog log,
+            List<String> ticks,
+            java.util.Map<String, String> answers) {
+        log.enter(ticks, answers);
+        twinfeed.model.io.JobFile.save(opened.job(), opened.file());
     }
 
     /**

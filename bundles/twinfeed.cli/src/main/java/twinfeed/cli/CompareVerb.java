@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twinfeed.pricing.life.OpenedQuote;
+import twinfeed.pricing.life.QuoteComparison;
+import twinfeed.pricing.life.Verification;
+
+/** Two issued quotes line by line. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        description = "Two issued quotes, usually revisions of one, line by line.")
+final class CompareVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Parameters(index = "0", paramLabel = "A", description = "The earlier one, *.quote.")
+    private Path before = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "B", description = "The later one, *.quote.")
+    private Path after = Path.of("");
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    CompareVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        for (Path file : List.of(before, after)) {
+            warn(face.office().issued(file));
+        }
+        QuoteComparison comparison = face.office().compare(before, after);
+        if (json) {
+            new JsonReport(face.out()).comparison(comparison);
+        } else if (comparison.same()) {
+            face.out().println(face.text("same"));
+        } else {
+            comparison.differences().forEach(this::print);
+        }
+        return Verbs.DONE;
+    }
+
+    /** A quote that is not what was issued is compared all the same, but not silently. */
+    private void warn(OpenedQuote quote) {
+        if (quote.verification() != Verification.UNCHANGED) {
+            face.err().println(quote.file() + ": " + quote.verification().text(Face.LOCALE));
+        }
+    }
+
+    private void print(QuoteComparison.Difference one) {
+        String where = String.join(
+                " / ",
+                Stream.of(one.option(), one.section(), one.code(), one.field())
+                        .filter(part -> !part.isEmpty())
+                        .toList());
+        String sign =
+                switch (one.kind()) {
+                    case ADDED -> "+";
+                    case REMOVED -> "-";
+                    case CHANGED -> "~";
+                };
+        String arrow = one.before().isEmpty() || one.after().isEmpty() ? "" : " -> ";
+        face.out().println(sign + " " + where + ": " + one.before() + arrow + one.after());
+    }
+}

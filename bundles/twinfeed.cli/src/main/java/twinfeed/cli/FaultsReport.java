@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.usecase.faults.RepairAdvice;
+
+/** Prints the job sheet of a fault-finding for a person. */
+final class FaultsReport {
+    private static final int MOST_CAUSES = 5;
+    private static final double LEAST_CHANCE = 0.01;
+
+    /** Nothing is printed as certain. */
+    private static final double MOST_PRINTED = 0.99;
+
+    private final Face face;
+    private final PrintStream out;
+
+    FaultsReport(Face face) {
+        this.face = face;
+        this.out = face.out();
+    }
+
+    void print(FaultSheet sheet) {
+        out.println(sheet.heater() + " (" + face.text("present") + ")");
+        out.println(sheet.summary());
+        isolationNotice(sheet);
+        causes(sheet);
+        list("faults.links", sheet.links());
+        next(sheet.next());
+        head("faults.answers", sheet.answers().isEmpty());
+        sheet.answers().forEach(this::answer);
+        head("faults.readings", sheet.readings().isEmpty());
+        sheet.readings().forEach(this::reading);
+        head("faults.isolation", !isolationAsked(sheet));
+        if (isolationAsked(sheet)) {
+            sheet.isolation().forEach(this::tick);
+        }
+        list("faults.steps", sheet.steps());
+        head("faults.expected", sheet.expected().isEmpty());
+        sheet.expected().forEach(each -> out.println("  " + each.title() + ": " + each.value()));
+        repair(sheet.repair());
+        list("faults.notices", sheet.notices());
+        out.println(face.text("source") + " " + sheet.source());
+        sheet.cautions().forEach(out::println);
+    }
+
+    private void isolationNotice(FaultSheet sheet) {
+        if (!sheet.isolationNotice().isEmpty()) {
+            out.println("! " + sheet.isolationNotice());
+        }
+    }
+
+    /** The ticks are printed where somebody began, or where the cover is or was off. */
+    private static boolean isolationAsked(FaultSheet sheet) {
+        FaultSheet.Next next = sheet.next();
+        return !sheet.isolationNotice().isEmpty()
+                || sheet.isolation().stream().anyMatch(FaultSheet.Tick::done)
+                || (next != null && !next.procedure().isEmpty());
+    }
+
+    private void causes(FaultSheet sheet) {
+        if (sheet.conclusion().equals("nothing-reported")) {
+            return;
+        }
+        out.println(face.text("faults.causes"));
+        sheet.causes().stream()
+                .filter(cause -> cause.chance() >= LEAST_CHANCE)
+                .limit(MOST_CAUSES)
+                .forEach(cause -> out.println(String.format(
+                        Locale.ROOT,
+                        "  %3.0f %%  %s: %s",
+                        100 * Math.min(cause.chance(), MOST_PRINTED),
+                        cause.title(),
+                        cause.reason())));
+    }
+
+    private void next(FaultSheet.@Nullable Next next) {
+        if (next == null) {
+            return;
+        }
+        out.println(String.format(
+                Locale.ROOT,
+                "%s (%s, %.0f min): %s",
+                face.text("faults.next"),
+                next.how(),
+                next.minutes(),
+                next.question()));
+        if (!next.procedure().isEmpty()) {
+            out.println("  " + face.text("faults.first"));
+            for (int i = 0; i < next.procedure().size(); i++) {
+                out.println("  " + (i + 1) + ". " + next.procedure().get(i));
+            }
+        }
+    }
+
+    private void answer(FaultSheet.Answer answer) {
+        out.println("  " + answer.question() + " " + face.text("faults.answer." + answer.answer()) + " ["
+                + face.text("faults.origin." + answer.origin()) + "]"
+                + (answer.note().isEmpty() ? "" : " (" + answer.note() + ")"));
+    }
+
+    private void reading(FaultSheet.Reading reading) {
+        Boolean sound = reading.sound();
+        String sign = sound == null ? "[??]" : sound ? "[ok]" : "[NO]";
+        out.println("  " + sign + " " + reading.title() + ": " + reading.value()
+                + (reading.expected().isEmpty() ? "" : "; " + face.text("faults.sound") + " " + reading.expected()));
+    }
+
+    private void tick(FaultSheet.Tick tick) {
+        out.println("  [" + (tick.done() ? "x" : " ") + "] " + tick.title()
+                + (tick.done() ? " (" + tick.by() + "; " + tick.at() + ")" : ""));
+    }
+
+    private void list(String head, List<String> lines) {
+        head(head, lines.isEmpty());
+        lines.forEach(line -> out.println("  - " + line));
+    }
+
+    private void head(String key, boolean empty) {
+        if (!empty) {
+            out.println(face.text(key));
+        }
+    }
+
+    private void repair(@Nullable RepairAdvice advice) {
+        if (advice == null) {
+            return;
+        }
+        out.println(face.text("faults.repair"));
+        out.println("  " + advice.sentence());
+        advice.lines().forEach(line -> amount(line.title(), line.amount(), advice.currency()));
+        amount(face.text("faults.repairSum"), advice.repair(), advice.currency());
+        amount(face.text("faults.later"), advice.later(), advice.currency());
+        amount(face.text("faults.total"), advice.total(), advice.currency());
+        advice.replacements()
+                .forEach(each -> out.println(String.format(
+                        Locale.ROOT,
+                        "  %s: %s + %s = %s %s%s",
+                        each.title(),
+                        each.price().toPlainString(),
+                        each.later().toPlainString(),
+                        each.total().toPlainString(),
+                        advice.currency(),
+                        each.enquiry() ? " (" + face.text("faults.enquiry") + ")" : "")));
+        breakEven(advice);
+        advice.assumptions().forEach(each -> out.println("  * " + each));
+        if (!advice.missing().isEmpty()) {
+            out.println("  ! " + face.text("faults.missing") + " " + String.join(", ", advice.missing()));
+        }
+    }
+
+    private void breakEven(RepairAdvice advice) {
+        if (advice.breakEvenAge() != null) {
+            out.println("  " + face.text("faults.breakEvenAge") + " " + advice.breakEvenAge());
+        }
+        if (advice.breakEvenPrice() != null) {
+            amount(face.text("faults.breakEvenPrice"), advice.breakEvenPrice(), advice.currency());
+        }
+    }
+
+    private void amount(String title, java.math.BigDecimal amount, String currency) {
+        out.println(String.format(Locale.ROOT, "  %-90s %10s %s", title, amount.toPlainString(), currency));
+    }
+}

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import twinfeed.usecase.Opened;
+import twinfeed.usecase.faults.FaultLog;
+import twinfeed.usecase.faults.FaultSheet;
+
+/** Ranked causes and the next test, as a job sheet. */
+@Command(
+        name = "faults",
+        mixinStandardHelpOptions = true,
+        description = {
+            "The job sheet of the fault-finding: ranked causes, the next step with its safe isolation, readings beside their bands,",
+            "and, with a price book, repair beside replacement. Ticks and answers are entered into the job."
+        })
+final class FaultsVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Mixin
+    private final JobArguments job = new JobArguments();
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the prices; today if not given.")
+    private @Nullable LocalDate date;
+
+    @Option(
+            names = "--tick",
+            paramLabel = "STEP",
+            description = {
+                "Enter a step of the safe isolation as done; may be repeated, in the order of the procedure:",
+                "isolatorOpen, breakerLocked, testerProved, provedDead, testerProvedAgain, waterShut."
+            })
+    private List<String> ticks = new ArrayList<>();
+
+    @Option(
+            names = "--answer",
+            paramLabel = "OBSERVATION=yes|no|unknown",
+            description = {
+                "Enter an answer; may be repeated. What is found under the cover waits for the whole isolation."
+            })
+    private Map<String, String> answers = new LinkedHashMap<>();
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who ticks and answers.")
+    private String by = "";
+
+    @Option(names = "--at", paramLabel = "TIME", description = "When, as text, for example \"2026-10-06 09:40\".")
+    private String at = "";
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    FaultsVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        Opened opened = job.open(face);
+        if (!ticks.isEmpty() || !answers.isEmpty()) {
+            FaultLog log = new FaultLog(opened.job().getSurvey(), opened.file().toString(), by, at);
+            face.office().recordFaults(opened, log, ticks, answers);
+        }
+        FaultSheet sheet =
+                face.office().faults(opened, job.book(face), date == null ? face.today() : date, Face.LOCALE);
+        if (json) {
+            new JsonReport(face.out()).faults(sheet);
+        } else {
+            new FaultsReport(face).print(sheet);
+        }
+        return Verbs.DONE;
+    }
+}

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FaultsVerbTest {
+    private static final Path JOB = Run.DEMO.resolve("birch-syke.job");
+    private static final Path BOOK = Run.DEMO.resolve("prices.csv");
+
+    @TempDir
+    private Path folder;
+
+    /** The demonstration's job with a change, beside the catalogue that it names. */
+    private Path changed(String job, String before, String after) throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        String text = Files.readString(Run.DEMO.resolve(job));
+        assertTrue(text.contains(before), before);
+        return Files.writeString(folder.resolve(job), text.replace(before, after));
+    }
+
+    private static String done(Run run) {
+        assertEquals(0, run.status(), run.err());
+        return run.out();
+    }
+
+    @Test
+    void theDemonstrationsOpenElementIsFoundAndPriced() {
+        String out = done(Run.of("faults", JOB, "--book", BOOK));
+        assertTrue(out.contains("Most likely the heating elements"), out);
+        assertTrue(out.contains("[NO] Element 4.0 kW"), out);
+        assertTrue(out.contains("[ok] Element 4.5 kW"), out);
+        assertTrue(out.contains("[x] Prove the tester again"), out);
+        assertTrue(out.contains("Steps taken:"), out);
+        assertTrue(out.contains("Expected after the repair:"), out);
+        assertTrue(out.contains("We advise"), out);
+        assertTrue(out.contains("GBP"), out);
+    }
+
+    @Test
+    void cautionsArePrintedAlways() throws IOException {
+        for (String job : List.of("birch-syke.job", "hazel-ghyll.job")) {
+            String out = done(Run.of("faults", Run.DEMO.resolve(job)));
+            for (String words : List.of("can kill", "local codes", "competent", "prove the tester again")) {
+                assertTrue(out.contains(words), job + ": " + words);
+            }
+        }
+    }
+
+    @Test
+    void aMissingTickIsNotSkipped() throws IOException {
+        String out = done(Run.of("faults", changed("birch-syke.job", "step=\"provedDead\"", "step=\"waterShut\"")));
+        assertTrue(out.contains("! Something was measured or looked at under the cover"), out);
+        assertTrue(out.contains("[ ] Test dead between all conductors and earth"), out);
+    }
+
+    @Test
+    void theSupplyIsNamedWhereItExplainsTheSymptom() {
+        String out = done(Run.of("faults", Run.DEMO.resolve("alder-beck.job"), "--book", BOOK));
+        assertTrue(out.contains("Most likely the feeds, not a part of the unit"), out);
+        assertFalse(out.contains("We advise"), out);
+    }
+
+    @Test
+    void aHouseWithoutAUnitIsRefused() throws IOException {
+        Run run = Run.of(
+                "faults",
+                changed(
+                        "hazel-ghyll.job",
+                        "<unit heaterId=\"h85\" age=\"6\" measuredFlow=\"6.5 L/min ± 0.5 L/min\"/>",
+                        ""));
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("survey.unit"), run.err());
+    }
+
+    @Test
+    void aUnitOfUnknownDataIsSoughtByWhatIsSaidOfIt() throws IOException {
+        Path job = changed("hazel-ghyll.job", "<unit heaterId=\"h85\"", "<unit");
+        String out = done(enter(job, "--answer", "littleFlowDifference=yes"));
+        assertTrue(out.contains("Unit of unknown data"), out);
+        assertTrue(out.contains("Most likely the flow control valve"), out);
+    }
+
+    @Test
+    void theAssessmentCarriesTheFindings() {
+        String out = done(Run.of("assess", JOB, "--brief"));
+        assertTrue(out.contains("Likeliest cause"), out);
+        assertTrue(out.contains("4.5 of 8.5 kW"), out);
+    }
+
+    private Run enter(Path job, String... more) {
+        List<Object> words = new java.util.ArrayList<>(List.of("faults", job, "--by", "A. Fitter", "--at", "10:00"));
+        words.addAll(List.of(more));
+        return Run.of(words.toArray());
+    }
+
+    /** From a complaint to the cover, on the command line alone. */
+    @Test
+    void aVisitIsRecordedStepByStep() throws IOException {
+        Path job = changed("hazel-ghyll.job", "Hazel Ghyll 5", "Hazel Ghyll 5");
+        assertTrue(
+                done(enter(job, "--answer", "coldOnEverySettingFlowGood=yes")).contains("thermal cut-out"));
+        Run early = enter(job, "--answer", "cutOutOpen=yes");
+        assertEquals(2, early.status());
+        assertTrue(early.err().contains("isolatorOpen"), early.err());
+        Run skipped = enter(job, "--tick", "isolatorOpen", "--tick", "testerProved");
+        assertEquals(2, skipped.status());
+        assertTrue(skipped.err().contains("breakerLocked comes before it"), skipped.err());
+        assertFalse(Files.readString(job).contains("isolatorOpen"), "nothing is saved where one step is refused");
+        List<String> ticks = new java.util.ArrayList<>();
+        for (String step : List.of(
+                "isolatorOpen", "breakerLocked", "testerProved", "provedDead", "testerProvedAgain", "waterShut")) {
+            ticks.addAll(List.of("--tick", step));
+        }
+        done(enter(job, ticks.toArray(new String[0])));
+        String out = done(enter(job, "--answer", "cutOutOpen=yes"));
+        assertTrue(out.contains("Most likely the thermal cut-out"), out);
+        assertTrue(out.contains("[x] Shut the water at the servicing valve (A. Fitter; 10:00)"), out);
+    }
+
+    @Test
+    void whatIsEnteredWrongIsRefused() throws IOException {
+        Path job = changed("hazel-ghyll.job", "Hazel Ghyll 5", "Hazel Ghyll 5");
+        String before = Files.readString(job);
+        for (List<String> wrong : List.of(
+                List.of("--answer", "singsAtNight=yes"),
+                List.of("--answer", "otherTapsWeak=perhaps"),
+                List.of("--tick", "hope"))) {
+            Run run = enter(job, wrong.toArray(new String[0]));
+            assertEquals(2, run.status(), wrong + run.out());
+        }
+        Run nobody = Run.of("faults", job, "--answer", "otherTapsWeak=no");
+        assertEquals(2, nobody.status());
+        assertTrue(nobody.err().contains("nobody"), nobody.err());
+        assertEquals(before, Files.readString(job));
+    }
+
+    @Test
+    void theSameInputGivesTheSameText() {
+        assertEquals(done(Run.of("faults", JOB, "--book", BOOK)), done(Run.of("faults", JOB, "--book", BOOK)));
+    }
+}
