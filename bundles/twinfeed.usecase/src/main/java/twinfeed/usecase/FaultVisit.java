@@ -9,12 +9,17 @@ import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.WorkCost;
+import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.Survey;
 import twinfeed.usecase.faults.FaultDesk;
 import twinfeed.usecase.faults.FaultSheet;
 import twinfeed.usecase.faults.Offer;
@@ -33,29 +38,39 @@ final class FaultVisit {
 
     FaultSheet sheet(@Nullable PriceBook book, LocalDate date) {
         if (book == null) {
-            return desk(office.glance(opened, locale)).sheet();
+            // Tolerances are counted with and without prices alike, or the two would blame different parts.
+            List<Candidate> present = new Candidates(opened)
+                    .all().stream().filter(Candidate::present).toList();
+            return desk(office.judge(opened, present, WorkCost.BY_COUNT, locale))
+                    .sheet();
         }
         Judged judged = office.judge(opened, book, null, locale);
         return desk(judged).sheet(book, date, offers(judged, book, date));
     }
 
+    /** A unit of unknown data is sought by what is said of it alone: no finding, no band. */
     private FaultDesk desk(Judged judged) {
-        Candidate present = judged.assessed().options().stream()
+        Survey survey = opened.job().getSurvey();
+        if (survey.getUnit() == null) {
+            throw new InputException(new InputProblem(
+                    opened.file().toString(),
+                    0,
+                    "survey.unit",
+                    "",
+                    "no unit is there whose fault could be found",
+                    "give the unit, with its heaterId or the data of its heater where they are known"));
+        }
+        Heater heater = judged.assessed().options().stream()
                 .map(OptionResult::candidate)
                 .filter(Candidate::present)
+                .map(Candidate::heater)
                 .findFirst()
-                .orElseThrow(() -> new InputException(new InputProblem(
-                        opened.file().toString(),
-                        0,
-                        "survey.unit",
-                        "",
-                        "no unit is there whose fault could be found",
-                        "give its heaterId or the data of its heater")));
+                .orElseGet(CatalogueFactory.eINSTANCE::createHeater);
         OptionAssessment found = judged.record().getOptions().stream()
                 .filter(option -> Boolean.TRUE.equals(option.getPresent()))
                 .findFirst()
-                .orElseThrow();
-        return new FaultDesk(opened.job().getSurvey(), present.heater(), found, locale);
+                .orElseGet(AssessmentFactory.eINSTANCE::createOptionAssessment);
+        return new FaultDesk(survey, heater, found, locale);
     }
 
     /** New units as they would be quoted; none where nothing suits, which is no reason not to find a fault. */

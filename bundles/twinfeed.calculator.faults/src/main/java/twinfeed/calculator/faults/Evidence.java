@@ -62,9 +62,9 @@ public record Evidence(
         if (finding != null) {
             read.readings(finding, heater, data);
         }
+        asked.addAll(found.keySet());
         feeds.marginFails().ifPresent(yes -> read.put("feedMarginFails", yes, Answered.Origin.FEED));
         feeds.voltageLow().ifPresent(yes -> read.put("feedVoltageLow", yes, Answered.Origin.FEED));
-        asked.addAll(found.keySet());
         List<Answered> answers = data.observations().keySet().stream()
                 .flatMap(key -> Optional.ofNullable(found.get(key)).stream())
                 .toList();

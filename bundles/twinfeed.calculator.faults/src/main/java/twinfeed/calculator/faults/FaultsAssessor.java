@@ -73,6 +73,7 @@ final class FaultsAssessor implements Assessor {
                 .outcome(Outcome.FAILS)
                 .variant(variant(diagnosis.conclusion()))
                 .argument("part", name(ranked.get(0).part()))
+                .argument("percent", ranked.get(0).percent())
                 .argument("second", name(ranked.get(1).part()))
                 .argument("secondChance", ranked.get(1).chance() * 100)
                 .argument("one", name(posterior.pair().first()))

@@ -76,7 +76,7 @@ public final class FaultDesk {
 
     private FaultSheet sheet(@Nullable RepairAdvice repair) {
         return new FaultSheet(
-                heater.getTitle() == null ? String.valueOf(heater.getId()) : heater.getTitle(),
+                title(),
                 diagnosis.conclusion().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 summary(),
                 causes(),
@@ -99,6 +99,13 @@ public final class FaultDesk {
                         words.get("caution.ranking")));
     }
 
+    private String title() {
+        if (heater.getTitle() != null) {
+            return heater.getTitle();
+        }
+        return heater.getId() == null ? words.get("unit.unknown") : heater.getId();
+    }
+
     private String summary() {
         Posterior posterior = diagnosis.posterior();
         RankedPart first = posterior.first();
@@ -107,10 +114,10 @@ public final class FaultDesk {
                 "summary." + diagnosis.conclusion().name(),
                 Map.of(
                         "part", words.part(first.part()),
-                        "chance", first.chance() * 100,
+                        "chance", first.percent(),
                         "one", words.part(pair.first()),
                         "other", words.part(pair.second()),
-                        "several", posterior.several() * 100));
+                        "several", 100 * Math.min(posterior.several(), RankedPart.MOST_PRINTED)));
     }
 
     private List<FaultSheet.Cause> causes() {
@@ -198,7 +205,7 @@ public final class FaultDesk {
         if (isolation.begun() && !isolation.inOrder()) {
             return words.get("isolation.order");
         }
-        return isolation.complete() ? words.get("isolation.complete") : "";
+        return "";
     }
 
     private List<String> steps() {

@@ -11,7 +11,8 @@ import twinfeed.model.assessment.Finding;
 
 /** What the feeds of the unit have to do with its fault: a part renewed without its cause fails again. */
 final class FaultLinks {
-    private static final List<String> SUMMER = List.of("pressure.summerLow", "pressure.summer");
+    private static final List<String> LITTLE_WATER =
+            List.of("pressure.summerLow", "pressure.summer", "pressure.need", "pressure.tapOpens");
     private static final List<String> BLOCKED = List.of("hoseBlocked", "hoseOffBetter", "reliefDrips", "reliefBurst");
     private static final String RATING = "circuit.isolatorRating";
 
@@ -47,6 +48,9 @@ final class FaultLinks {
         Optional<String> text = feeds.marginText();
         if (text.isPresent()) {
             links.add(words.format("link.tap", Map.of("finding", text.get())));
+        } else if (feeds.closeText().isPresent()) {
+            links.add(words.format(
+                    "link.tap.close", Map.of("finding", feeds.closeText().get())));
         } else {
             links.add(words.get(
                     diagnosis.evidence().answers().stream().anyMatch(this::marginIsGood)
@@ -67,7 +71,8 @@ final class FaultLinks {
             return;
         }
         int before = links.size();
-        feeds.failing(SUMMER).ifPresent(text -> links.add(words.format("link.cutOut.summer", Map.of("finding", text))));
+        feeds.failing(LITTLE_WATER)
+                .ifPresent(text -> links.add(words.format("link.cutOut.summer", Map.of("finding", text))));
         if (BLOCKED.stream().anyMatch(this::yes)) {
             links.add(words.get("link.cutOut.outlet"));
         }

@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.faults.Band;
 import twinfeed.calculator.faults.CoilJudgement;
 import twinfeed.calculator.faults.Diagnosis;
+import twinfeed.calculator.faults.ElementJudgement;
 import twinfeed.calculator.faults.ElementState;
+import twinfeed.engineering.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.FaultFinding;
 import twinfeed.model.survey.Survey;
@@ -56,20 +58,21 @@ final class FaultReadings {
         }
         if (diagnosis.evidence().elements().states().size() > 1
                 && diagnosis.evidence().elements().conductingOhm().length > 0) {
-            double ohm = twinfeed.engineering.Heat.parallelResistance(
-                    diagnosis.evidence().elements().conductingOhm());
-            add(
-                    words.get("reading.parallel"),
-                    ohm(ohm),
-                    words.format(
-                            "value.power",
-                            Map.of(
-                                    "power",
-                                    diagnosis.evidence().elements().powerW() / 1000,
-                                    "rated",
-                                    diagnosis.evidence().elements().ratedW() / 1000)),
-                    null);
+            parallel(diagnosis.evidence().elements());
         }
+    }
+
+    private void parallel(ElementJudgement elements) {
+        double ohm = Heat.parallelResistance(elements.conductingOhm());
+        Band band = elements.ratedW() > 0 && elements.ratedV() > 0
+                ? ElementJudgement.sound(
+                        Heat.elementResistance(elements.ratedW(), elements.ratedV()), heater, diagnosis.data())
+                : null;
+        add(
+                words.get("reading.parallel"),
+                words.format("value.power", Map.of("ohm", ohm(ohm), "power", elements.powerW() / 1000)),
+                band(band),
+                band == null ? null : Boolean.valueOf(band.holds(ohm)));
     }
 
     private void coil() {

@@ -31,11 +31,17 @@ final class FeedFindings {
             return Optional.of(true);
         }
         boolean known = passes("pressure.switch") || passes("pressure.activation");
-        boolean open = MARGIN.stream()
+        return known && closeText().isEmpty() ? Optional.of(false) : Optional.empty();
+    }
+
+    /** The margin's check that is too close to call, in words. */
+    Optional<String> closeText() {
+        return MARGIN.stream()
                 .map(this::find)
                 .flatMap(Optional::stream)
-                .anyMatch(finding -> finding.getOutcome() == Outcome.TOO_CLOSE);
-        return known && !open ? Optional.of(false) : Optional.empty();
+                .filter(finding -> finding.getOutcome() == Outcome.TOO_CLOSE)
+                .map(Finding::getText)
+                .findFirst();
     }
 
     private Optional<Boolean> outcome(String key) {

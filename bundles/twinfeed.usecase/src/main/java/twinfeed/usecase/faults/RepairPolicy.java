@@ -139,7 +139,7 @@ final class RepairPolicy {
         Map<String, Object> values = new java.util.LinkedHashMap<>();
         FaultPart part = diagnosis.data().part(first.part());
         values.put("part", words.part(part.key()));
-        values.put("chance", 100 * first.chance());
+        values.put("chance", first.percent());
         values.put("years", life.years());
         values.put("repair", money(repair.getAmount()));
         values.put("total", money(total.getAmount()));
