@@ -22,7 +22,7 @@ rem What makes later starts quicker belongs to one build and one person; without
 set "BUILD="
 set /p BUILD=<"%HERE%configuration\build"
 set "STATE=%LOCALAPPDATA%\Twinfeed\state\%BUILD%"
-set "QUIET=-Xshare:auto -Xlog:disable -XX:-UsePerfData -Djava.awt.headless=true"
+set "QUIET=-Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr -XX:-UsePerfData -Djava.awt.headless=true"
 set "QUICK=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC %QUIET%"
 if not exist "%STATE%\ready" "%BIN%java.exe" %QUICK% "-Dtwinfeed.state=%STATE%" -cp "%HERE%twinfeed.jar" twinfeed.launcher.WarmUp <nul >nul 2>nul
 

@@ -27,6 +27,23 @@ record FrameworkArea(Path folder, boolean readOnly, boolean passing) {
         }
     }
 
+    /** One for a single run that begins with the content of another folder. */
+    static FrameworkArea copyForOneRun(Path from) throws IOException {
+        FrameworkArea copy = forOneRun();
+        try (Stream<Path> files = Files.walk(from)) {
+            List<Path> inOrder = files.toList();
+            for (Path file : inOrder) {
+                Path target = copy.folder.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
+        return copy;
+    }
+
     /** Tells the framework. */
     void put(Properties settings) {
         settings.setProperty("osgi.configuration.area", folder.toUri().toString());

@@ -7,6 +7,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
+import java.util.stream.Stream;
 
 /**
  * The folder that the product was unpacked into. It is only read: what a run writes goes to a {@link StateArea}.
@@ -37,5 +38,18 @@ record Installation(Path folder) {
         }
         settings.setProperty("osgi.install.area", folder.toUri().toString());
         return settings;
+    }
+
+    /** Whether there may be calculators of third parties, in the folder that the use cases look into. */
+    boolean extended() {
+        Path calculators = folder.resolve("calculators");
+        if (System.getProperty("twinfeed.calculators") != null) {
+            return true;
+        }
+        try (Stream<Path> files = Files.exists(calculators) ? Files.list(calculators) : Stream.empty()) {
+            return files.findAny().isPresent();
+        } catch (IOException unreadable) {
+            return false; // the use cases say so
+        }
     }
 }

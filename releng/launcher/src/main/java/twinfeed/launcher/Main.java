@@ -32,9 +32,12 @@ public final class Main {
             // goes elsewhere.
             System.setOut(System.err);
         }
-        try (Framework framework = new Framework(
-                face.settings(Installation.running()), StateArea.given().of(face))) {
-            return framework.run(face.without(arguments));
+        try {
+            Installation installation = Installation.running();
+            FrameworkArea area = StateArea.given().of(face, installation.extended());
+            try (Framework framework = new Framework(face.settings(installation), area)) {
+                return framework.run(face.without(arguments));
+            }
         } catch (Throwable broken) { // whatever it is, the status has to say so
             return fault(broken);
         }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.launcher;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +17,8 @@ record StateArea(@Nullable Path folder) {
     static final String PROPERTY = "twinfeed.state";
     /** Name of the archive of classes of the command line. */
     static final String ARCHIVE = "headless.jsa";
+    /** Name of the folder of the framework's state for the command line. */
+    static final String SETTLED = "headless";
     /** Written last: what the other names hold is whole. */
     static final String READY = "ready";
 
@@ -34,12 +36,24 @@ record StateArea(@Nullable Path folder) {
      * Where the framework keeps its state for a face.
      *
      * <p>The command line only reads it, once it is there: any number of runs may start at the same time and none leaves a trace.
-     * The window keeps its own, which it writes.
+     * A framework that may not write installs nothing either, so with calculators of third parties a run gets a copy of its own.
+     * The window keeps its own state, which it writes.
+     *
+     * @param face the one that starts
+     * @param extended whether bundles may be installed that the product does not list
+     * @throws IOException if there is no room for a copy
      */
-    FrameworkArea of(Face face) {
+    FrameworkArea of(Face face, boolean extended) throws IOException {
         if (folder == null || !ready()) {
             return FrameworkArea.forOneRun();
         }
-        return new FrameworkArea(folder.resolve(face.name().toLowerCase(Locale.ROOT)), face == Face.HEADLESS, false);
+        if (face == Face.DESKTOP) {
+            return new FrameworkArea(folder.resolve("desktop"), false, false);
+        }
+        Path settled = folder.resolve(SETTLED);
+        if (!Files.isDirectory(settled.resolve("org.eclipse.osgi"))) {
+            return FrameworkArea.forOneRun();
+        }
+        return extended ? FrameworkArea.copyForOneRun(settled) : new FrameworkArea(settled, true, false);
     }
 }

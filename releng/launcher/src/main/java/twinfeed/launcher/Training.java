@@ -31,7 +31,7 @@ public final class Training {
 
     private static void train(Installation installation, Path state) throws Exception {
         FrameworkArea scratch = FrameworkArea.forOneRun();
-        FrameworkArea settled = new FrameworkArea(state.resolve("headless"), true, false);
+        FrameworkArea settled = new FrameworkArea(state.resolve(StateArea.SETTLED), true, false);
         try (Framework framework = new Framework(Face.HEADLESS.settings(installation), settled)) {
             for (String line : commands(installation)) {
                 framework.run(

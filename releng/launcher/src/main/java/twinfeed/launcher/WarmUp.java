@@ -67,15 +67,25 @@ public final class WarmUp {
 
     /** A start without an application: the framework installs and resolves the bundles and writes down how. */
     private void settle() throws Exception {
-        FrameworkArea fresh = new FrameworkArea(folder.resolve("headless"), false, false);
+        FrameworkArea fresh = new FrameworkArea(folder.resolve(StateArea.SETTLED), false, false);
         new Framework(Face.HEADLESS.settings(installation), fresh).close();
     }
 
     private void archive() throws IOException, InterruptedException {
         Path archive = folder.resolve(StateArea.ARCHIVE);
-        Path unfinished = folder.resolve(StateArea.ARCHIVE + ".unfinished");
-        Files.deleteIfExists(unfinished);
-        Process training = new ProcessBuilder(command(unfinished))
+        Path unproved = folder.resolve(StateArea.ARCHIVE + ".unproved");
+        Files.deleteIfExists(unproved);
+        boolean made = run("-XX:ArchiveClassesAtExit=" + unproved);
+        // A start with it has to succeed before any other relies on it.
+        if (made && Files.exists(unproved) && run("-XX:SharedArchiveFile=" + unproved)) {
+            Files.move(unproved, archive, StandardCopyOption.ATOMIC_MOVE);
+        }
+        Files.deleteIfExists(unproved);
+    }
+
+    /** Runs the training in a process of its own; true if it ended well. */
+    private boolean run(String option) throws IOException, InterruptedException {
+        Process training = new ProcessBuilder(command(option))
                 .directory(installation.folder().toFile())
                 .redirectInput(Redirect.PIPE)
                 .redirectOutput(Redirect.DISCARD)
@@ -85,18 +95,15 @@ public final class WarmUp {
         if (!training.waitFor(LIMIT_S, TimeUnit.SECONDS)) {
             training.destroyForcibly().waitFor();
         }
-        if (training.exitValue() == 0 && Files.exists(unfinished)) {
-            Files.move(unfinished, archive, StandardCopyOption.ATOMIC_MOVE);
-        }
-        Files.deleteIfExists(unfinished);
+        return training.exitValue() == 0;
     }
 
     /** The same Java machine with the same options: an archive serves no other. */
-    private List<String> command(Path archive) {
+    private List<String> command(String option) {
         List<String> command = new ArrayList<>();
         command.add(ProcessHandle.current().info().command().orElse("java"));
         command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
-        command.add("-XX:ArchiveClassesAtExit=" + archive);
+        command.add(option);
         command.addAll(List.of("-cp", System.getProperty("java.class.path", ""), Training.class.getName()));
         return command;
     }

@@ -46,4 +46,14 @@ class FaceTest {
         assertTrue(data.startsWith("file:/"), data);
         assertFalse(data.startsWith(folder.toUri().toString()), data);
     }
+
+    @Test
+    void seesCalculatorsOfThirdParties(@TempDir Path folder) throws IOException {
+        Installation installation = new Installation(folder);
+        assertFalse(installation.extended());
+        Path calculators = Files.createDirectory(folder.resolve("calculators"));
+        assertFalse(installation.extended());
+        Files.createFile(calculators.resolve("other.jar"));
+        assertTrue(installation.extended());
+    }
 }

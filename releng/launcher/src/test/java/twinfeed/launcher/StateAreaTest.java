@@ -16,18 +16,33 @@ class StateAreaTest {
     @Test
     void isUsedOnceItIsWhole(@TempDir Path folder) throws IOException {
         StateArea area = new StateArea(folder);
-        FrameworkArea before = area.of(Face.HEADLESS);
+        FrameworkArea before = area.of(Face.HEADLESS, false);
         assertTrue(before.passing());
         assertFalse(before.folder().startsWith(folder));
         before.leave();
         Files.createFile(folder.resolve(StateArea.READY));
-        assertEquals(new FrameworkArea(folder.resolve("headless"), true, false), area.of(Face.HEADLESS));
-        assertEquals(new FrameworkArea(folder.resolve("desktop"), false, false), area.of(Face.DESKTOP));
+        assertTrue(area.of(Face.HEADLESS, false).passing(), "what was kept is gone");
+        Files.createDirectories(folder.resolve("headless/org.eclipse.osgi"));
+        assertEquals(new FrameworkArea(folder.resolve("headless"), true, false), area.of(Face.HEADLESS, false));
+        assertEquals(new FrameworkArea(folder.resolve("desktop"), false, false), area.of(Face.DESKTOP, false));
     }
 
     @Test
-    void isNotMissed() {
-        FrameworkArea area = new StateArea(null).of(Face.HEADLESS);
+    void isCopiedWhereBundlesMayBeInstalled(@TempDir Path folder) throws IOException {
+        Files.createFile(folder.resolve(StateArea.READY));
+        Files.createDirectories(folder.resolve("headless/org.eclipse.osgi"));
+        Files.writeString(folder.resolve("headless/org.eclipse.osgi/state"), "resolved");
+        FrameworkArea copy = new StateArea(folder).of(Face.HEADLESS, true);
+        assertFalse(copy.readOnly());
+        assertTrue(copy.passing());
+        assertEquals("resolved", Files.readString(copy.folder().resolve("org.eclipse.osgi/state")));
+        copy.leave();
+        assertEquals("resolved", Files.readString(folder.resolve("headless/org.eclipse.osgi/state")));
+    }
+
+    @Test
+    void isNotMissed() throws IOException {
+        FrameworkArea area = new StateArea(null).of(Face.HEADLESS, false);
         assertTrue(Files.isDirectory(area.folder()));
         area.leave();
         assertFalse(Files.exists(area.folder()));
