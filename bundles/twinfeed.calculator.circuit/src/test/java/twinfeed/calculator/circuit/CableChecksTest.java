@@ -11,6 +11,7 @@ import static twinfeed.calculator.circuit.Surveys.value;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +21,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.FindingText;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Runner;
 import twinfeed.calculator.Statement;
@@ -30,6 +32,7 @@ import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Length;
@@ -272,6 +275,21 @@ class CableChecksTest {
         assertEquals(63, value(finding(survey, heater, "circuit.capacity")), 1e-9);
         first().setMethod("A2");
         assertEquals(43, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+    }
+
+    @Test
+    void everyMissingReadingHasWords() {
+        FindingText words = new FindingText(Surveys.RUNNER, Locale.ENGLISH);
+        Survey empty = SurveyFactory.eINSTANCE.createSurvey();
+        Survey bare = Surveys.suitable();
+        bare.getElectricity().getCircuit().getSegments().set(0, SurveyFactory.eINSTANCE.createCableSegment());
+        bare.getElectricity().getCircuit().setRcd(SurveyFactory.eINSTANCE.createResidualDevice());
+        for (Survey each : List.of(empty, bare)) {
+            for (Finding finding : Surveys.findings(each, heater)) {
+                finding.missing()
+                        .forEach(path -> assertFalse(words.reading(path).startsWith("survey."), path));
+            }
+        }
     }
 
     @Test

@@ -87,8 +87,8 @@ final class DemandAssessor implements Assessor {
         }
         if (check.equals(DemandChecks.SWITCH)) {
             works.addAll(DemandWorks.largerSwitch(limitA, demandA));
-        } else if (feed != null) {
-            works.addAll(DemandWorks.largerFuse(rules, feed, demandA));
+        } else {
+            works.addAll(DemandWorks.largerFuse(limitA, demandA));
         }
         return works;
     }

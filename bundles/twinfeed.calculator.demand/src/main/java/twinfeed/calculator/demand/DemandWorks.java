@@ -1,15 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.rules.RuleSet;
-import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;
-import twinfeed.units.Area;
 import twinfeed.units.Current;
 
 /** Works against too high a demand. */
@@ -23,22 +18,15 @@ final class DemandWorks {
     /** Days until an operator has looked at an enquiry (common practice, our judgement). */
     private static final int OPERATOR_DAYS = 28;
 
-    private static final double NEW_TAILS_MM2 = 25;
-
     private DemandWorks() {}
 
-    /** A larger service fuse that carries a demand, A, and the tails that it asks for. */
-    static List<Remedy> largerFuse(RuleSet rules, ElectricalFeed feed, double demandA) {
-        List<Remedy> works = new ArrayList<>();
-        double presentA = feed.getServiceFuse().si();
-        FUSES.stream()
+    /** A larger service fuse than the present one, A, that carries a demand, A; tails are then judged by their own check. */
+    static List<Remedy> largerFuse(double presentA, double demandA) {
+        return FUSES.stream()
                 .filter(fuseA -> fuseA > presentA && fuseA >= demandA)
-                .findFirst()
-                .ifPresent(fuseA -> {
-                    works.add(fuse(fuseA));
-                    tails(rules, feed, fuseA, works);
-                });
-        return works;
+                .limit(1)
+                .map(DemandWorks::fuse)
+                .toList();
     }
 
     private static Remedy fuse(double fuseA) {
@@ -53,24 +41,6 @@ final class DemandWorks {
                     copy.getElectricity().setServiceFuse(Current.ofSi(fuseA));
                     copy.getElectricity().setServiceFuseConfirmed(true);
                 });
-    }
-
-    private static void tails(RuleSet rules, ElectricalFeed feed, double fuseA, List<Remedy> works) {
-        OptionalDouble neededMm2 = rules.earthing().tailsMm2(fuseA);
-        Area present = feed.getTails();
-        if (present != null
-                && neededMm2.isPresent()
-                && present.si() * 1e6 < neededMm2.getAsDouble() - 1e-6
-                && neededMm2.getAsDouble() <= NEW_TAILS_MM2) {
-            works.add(new Remedy(
-                    "tails-25",
-                    "tails",
-                    Map.of("size", "25"),
-                    List.of(Remedy.Item.of("tails-25", 1)),
-                    false,
-                    0,
-                    copy -> copy.getElectricity().setTails(Area.valueOf("25 mm²"))));
-        }
     }
 
     /**

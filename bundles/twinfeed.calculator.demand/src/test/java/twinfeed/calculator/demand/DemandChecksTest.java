@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.demand;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.FindingText;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.Runner;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+import twinfeed.model.survey.Load;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Current;
+import twinfeed.units.Power;
+
+/** The demand of a house; expected sums by hand from the On-Site Guide's table A1 (memory). */
+class DemandChecksTest {
+    private static final double SHOWER_A = 9500 / 240.0;
+
+    /** Cooker 10 + 0.3 x 22 + 5, rings 32 + 0.4 x 32, lighting 0.66 x 6, both showers whole. */
+    private static final double DEMAND_A = 21.6 + 44.8 + 3.96 + 35 + SHOWER_A;
+
+    private static final Runner RUNNER =
+            new Runner(List.of(new DemandCalculator(), new Given()), (mean, spread, day, southern) -> mean);
+
+    /** Gives the design current, as the circuit's calculator does. */
+    private static final class Given implements Calculator {
+        @Override
+        public Statement statement() {
+            return new Statement(
+                    "given",
+                    "1",
+                    new Texts(Given.class, "none"),
+                    List.of(ExchangeKey.DESIGN_CURRENT),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+
+        @Override
+        public Assessor prepare(Context context) {
+            return (candidate, exchange, findings) -> {
+                if (candidate.heater().getPower() == null) {
+                    exchange.lack(ExchangeKey.DESIGN_CURRENT, List.of("heater.power"));
+                } else {
+                    exchange.give(ExchangeKey.DESIGN_CURRENT, SHOWER_A);
+                }
+            };
+        }
+    }
+
+    private static Finding finding(Survey survey, String key) {
+        return RUNNER
+                .assess(survey, List.of(new Candidate(Houses.heater(), false)))
+                .options()
+                .get(0)
+                .findings()
+                .stream()
+                .filter(each -> each.check().key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no finding " + key));
+    }
+
+    private static double value(Finding finding) {
+        Finding.Figures figures = finding.figures();
+        if (figures == null) {
+            throw new AssertionError(finding.check().key() + " has no figures");
+        }
+        return figures.value();
+    }
+
+    private static List<String> works(Finding finding) {
+        return finding.remedies().stream().map(Remedy::id).toList();
+    }
+
+    private static Survey after(Survey survey, Finding finding, String work) {
+        Survey copy = EcoreUtil.copy(survey);
+        finding.remedies().stream()
+                .filter(each -> each.id().equals(work))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(work + " is not among " + works(finding)))
+                .edit()
+                .accept(copy);
+        return copy;
+    }
+
+    @Test
+    void theNewUnitStandsInPlaceOfThePresentOne() {
+        Finding fuse = finding(Houses.house("100 A", "100 A"), "demand.serviceFuse");
+        assertEquals(DEMAND_A, value(fuse), 1e-9);
+        assertEquals(Outcome.FAILS, fuse.outcome());
+    }
+
+    /** Behind a priority unit only the larger of the two showers counts: 35 A less. */
+    @Test
+    void aPriorityUnitBringsItDownToTheLargerShower() {
+        Survey survey = Houses.house("120 A", "160 A");
+        Finding fuse = finding(survey, "demand.serviceFuse");
+        assertEquals(List.of("priority-unit"), works(fuse), "no larger fuse than 100 A in a house");
+        Finding mended = finding(after(survey, fuse, "priority-unit"), "demand.serviceFuse");
+        assertEquals(DEMAND_A - 35, value(mended), 1e-9);
+        assertEquals(Outcome.PASSES, mended.outcome());
+        Finding second = finding(survey, "demand.secondShower");
+        assertEquals(DEMAND_A - 35, (double) second.arguments().get("single"), 1e-9);
+    }
+
+    /** The other shower is the stronger one: behind a priority unit it is that one which counts. */
+    @Test
+    void theStrongerShowerCountsBehindAPriorityUnit() {
+        Survey survey = Houses.house("120 A", "160 A");
+        survey.getElectricity().getLoads().get(3).setCurrent(Current.valueOf("45 A"));
+        Finding fuse = finding(survey, "demand.serviceFuse");
+        Finding mended = finding(after(survey, fuse, "priority-unit"), "demand.serviceFuse");
+        assertEquals(21.6 + 44.8 + 3.96 + 45, value(mended), 1e-9);
+    }
+
+    @Test
+    void aLargerFuseIsAskedOfTheOperator() {
+        Survey survey = Houses.house("60 A", "100 A");
+        survey.getElectricity().getLoads().remove(1);
+        survey.getElectricity().getLoads().remove(1);
+        Finding fuse = finding(survey, "demand.serviceFuse");
+        assertEquals(DEMAND_A - 44.8 - 3.96, value(fuse), 1e-9);
+        assertEquals(List.of("priority-unit", "operator-fuse-100"), works(fuse));
+        Remedy operator = fuse.remedies().get(1);
+        assertTrue(operator.enquiry());
+        assertTrue(operator.leadDays() > 0);
+        Survey asked = after(survey, fuse, "operator-fuse-100");
+        assertEquals(Outcome.PASSES, finding(asked, "demand.serviceFuse").outcome());
+        assertEquals(Outcome.PASSES, finding(asked, "demand.operator").outcome());
+    }
+
+    @Test
+    void absentLoadsAreNotNoLoads() {
+        Survey survey = Houses.house("100 A", "100 A");
+        survey.getElectricity().getLoads().clear();
+        Finding fuse = finding(survey, "demand.serviceFuse");
+        assertEquals(Outcome.CANNOT_TELL, fuse.outcome());
+        assertEquals(List.of("survey.electricity.loads"), fuse.missing());
+    }
+
+    @Test
+    void aLoadWithoutCurrentIsNotLeftOut() {
+        Survey survey = Houses.house("100 A", "100 A");
+        survey.getElectricity().getLoads().get(0).setCurrent(null);
+        Finding fuse = finding(survey, "demand.serviceFuse");
+        assertEquals(Outcome.CANNOT_TELL, fuse.outcome());
+        assertEquals(List.of("survey.electricity.loads[cooker].current"), fuse.missing());
+        String words = new FindingText(RUNNER, Locale.ENGLISH).missing(fuse).get(0);
+        assertEquals("current or power of a load (cooker)", words);
+    }
+
+    /** 6.9 kW at the nominal 230 V are 30 A: 10 + 0.3 x 20 + 5. */
+    @Test
+    void powersCountAtTheNominalVoltage() {
+        Survey survey = Houses.house("100 A", "100 A");
+        Load cooker = survey.getElectricity().getLoads().get(0);
+        cooker.setCurrent(null);
+        cooker.setPower(Power.valueOf("6.9 kW"));
+        assertEquals(DEMAND_A - 21.6 + 21, value(finding(survey, "demand.serviceFuse")), 1e-9);
+    }
+
+    @Test
+    void mainSwitch() {
+        Survey survey = Houses.house("100 A", "80 A");
+        survey.getElectricity().getLoads().remove(3);
+        Finding tooSmall = finding(survey, "demand.mainSwitch");
+        assertEquals(DEMAND_A - 35, value(tooSmall), 1e-9);
+        assertEquals(Outcome.FAILS, tooSmall.outcome());
+        assertEquals(List.of(), works(tooSmall), "a new switch of 100 A would not carry it either");
+        survey.getElectricity().getLoads().remove(1);
+        survey.getElectricity().setMainSwitch(Current.valueOf("63 A"));
+        tooSmall = finding(survey, "demand.mainSwitch");
+        Survey renewed = after(survey, tooSmall, "consumer-unit");
+        assertEquals(Outcome.PASSES, finding(renewed, "demand.mainSwitch").outcome());
+    }
+
+    /** What the fuse lets through the switch has to carry; its maker may say otherwise, so it is advice. */
+    @Test
+    void aSwitchBelowTheFuseIsAdvice() {
+        Finding below = finding(Houses.house("100 A", "80 A"), "demand.mainSwitchProtection");
+        assertEquals(Outcome.FAILS, below.outcome());
+        assertFalse(below.rulesOut());
+        assertEquals(List.of("consumer-unit"), works(below));
+    }
+
+    @Test
+    void theFuseIsTheOperators() {
+        Survey survey = Houses.house("100 A", "100 A");
+        assertEquals(Outcome.PASSES, finding(survey, "demand.operator").outcome());
+        survey.getElectricity().setServiceFuseConfirmed(false);
+        Finding asked = finding(survey, "demand.operator");
+        assertEquals(Outcome.FAILS, asked.outcome());
+        assertFalse(asked.rulesOut());
+        assertTrue(new FindingText(RUNNER, Locale.ENGLISH).sentence(asked).contains("Ask the network operator"));
+    }
+
+    @Test
+    void withoutAnotherShowerTheQuestionDoesNotArise() {
+        Survey survey = Houses.house("100 A", "100 A");
+        survey.getElectricity().getLoads().remove(3);
+        assertEquals(
+                Outcome.NOT_APPLICABLE, finding(survey, "demand.secondShower").outcome());
+    }
+}
