@@ -41,10 +41,15 @@ public final class Readings {
                     : known.computeIfAbsent(path, this::ofSurvey);
             if (!lacking.isEmpty()) {
                 missing = missing == null ? new ArrayList<>() : missing;
-                missing.addAll(lacking);
+                addNew(missing, lacking);
             }
         }
         return missing == null ? List.of() : missing;
+    }
+
+    /** Two paths through the same list lack the list itself alike; a reader wants to be told once. */
+    private static void addNew(List<String> missing, List<String> lacking) {
+        lacking.stream().filter(path -> !missing.contains(path)).forEach(missing::add);
     }
 
     private List<String> ofSurvey(String path) {
