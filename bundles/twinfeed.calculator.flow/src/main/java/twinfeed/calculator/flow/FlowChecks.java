@@ -33,8 +33,7 @@ final class FlowChecks {
             FLOW_UNIT,
             POWER,
             VOLTAGE,
-            "survey.unit.heater.power",
-            "survey.unit.heater.voltage");
+            "survey.unit.heater.power");
 
     /** Winter flow at the rated power, whatever the circuit gives. */
     static final Check AT_RATING =

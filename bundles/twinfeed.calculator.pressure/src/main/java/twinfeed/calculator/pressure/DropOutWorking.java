@@ -75,7 +75,7 @@ final class DropOutWorking {
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             total = rounds.add(total, round);
             double next = lines.value(total);
-            boolean settled = Math.abs(next - value) <= LAST_CHANGE * next && round > 2;
+            boolean settled = Math.abs(next - value) <= LAST_CHANGE * next && round > 1;
             value = next;
             if (settled) {
                 break;

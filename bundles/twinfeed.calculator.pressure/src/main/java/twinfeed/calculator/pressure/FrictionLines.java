@@ -9,6 +9,10 @@ import twinfeed.engineering.PipeSegment;
  */
 final class FrictionLines {
     private static final double FIRST_ROOT = 6;
+
+    /** From 6 three steps leave an error of some 1e-13. */
+    private static final int FIRST_STEPS = 3;
+
     private static final String DARCY = "Darcy-Weisbach";
     private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
 
@@ -48,16 +52,27 @@ final class FrictionLines {
      */
     private static void addFriction(Lines lines, String of, String flow, int round) {
         String at = of + "_" + round;
-        String before = round == 1 ? Double.toString(FIRST_ROOT) : "y" + of + "_" + (round - 1);
         String reynolds = "max(1, c" + of + " * " + flow + ")";
         String turbulent = "max(64 / " + reynolds + ", 1 / y" + at + "^2)";
-        lines.step("b" + at, "colebrookB", "2.51 / max(2000, c" + of + " * " + flow + ")", "", COLEBROOK)
-                .step("y" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, "b" + at), "", COLEBROOK)
+        lines.step("b" + at, "colebrookB", "2.51 / max(2000, c" + of + " * " + flow + ")", "", COLEBROOK);
+        String before = round == 1 ? addFirstSteps(lines, of) : "y" + of + "_" + (round - 1);
+        lines.step("y" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, "b" + at), "", COLEBROOK)
                 .step(
                         "f" + at,
                         "frictionFactor",
                         "if(" + reynolds + " < 2000, 64 / " + reynolds + ", " + turbulent + ")",
                         "",
                         COLEBROOK);
+    }
+
+    /** The first round takes the steps up to the last one at once; later ones start so near that one step does. */
+    private static String addFirstSteps(Lines lines, String of) {
+        String from = Double.toString(FIRST_ROOT);
+        for (int step = 1; step < FIRST_STEPS; step++) {
+            String to = "y" + of + "_0" + step;
+            lines.step(to, "colebrookStep", FeedWorking.newton(from, "a" + of, "b" + of + "_1"), "", COLEBROOK);
+            from = to;
+        }
+        return from;
     }
 }

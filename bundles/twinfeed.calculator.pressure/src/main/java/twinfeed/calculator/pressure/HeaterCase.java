@@ -51,6 +51,11 @@ final class HeaterCase {
         return title != null ? title : id == null ? "" : id;
     }
 
+    /** Hands a quantity to the other calculators. */
+    void give(ExchangeKey key, double value) {
+        exchange.give(key, value);
+    }
+
     FindingBuilder on(Check check) {
         return findings.on(check);
     }

@@ -116,7 +116,7 @@ final class NetworkWorking {
         for (round = 1; round <= MOST_ROUNDS; round++) {
             flows = addRound(flows);
             double next = lines.value(flows.total());
-            boolean settled = Math.abs(next - total) <= LAST_CHANGE * next && round > 2;
+            boolean settled = Math.abs(next - total) <= LAST_CHANGE * next && round > 1;
             total = next;
             if (settled) {
                 break;

@@ -31,7 +31,7 @@ public final class PressureCalculator implements Calculator {
             ID,
             "0.1.0",
             new Texts(PressureCalculator.class, "Pressure"),
-            List.of(),
+            List.of(ExchangeKey.SWITCH_MARGIN),
             List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER),
             PressureChecks.ALL,
             PARAMETERS,

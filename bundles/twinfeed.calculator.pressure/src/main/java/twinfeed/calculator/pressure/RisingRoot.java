@@ -16,24 +16,27 @@ record RisingRoot<T>(double x, T state) {
     private static final int MOST_STEPS = 100;
 
     /** The next error is of the order of the product of the last two. */
-    private static final double LAST_STEP = 1e-9;
+    private static final double LAST_STEP = 1e-8;
+
+    /** Usual slope with taps open; only for the second guess. */
+    private static final double USUAL_SLOPE = 4;
 
     /**
      * Finds the root.
      *
      * @param evaluate what holds at an argument
      * @param excess the function's value of that
-     * @param low where the function is not positive
+     * @param low where the function is not positive, 0 or more
      * @param guess a first guess above that
      */
     static <T> RisingRoot<T> of(DoubleFunction<T> evaluate, ToDoubleFunction<T> excess, double low, double guess) {
-        T state = evaluate.apply(low);
-        double lastX = low;
+        double lastX = guess;
+        T state = evaluate.apply(guess);
         double last = excess.applyAsDouble(state);
-        double from = low;
-        // The slope is at least 1, so the root is no further up than the lack at the lower end.
-        double to = low - last;
-        double x = guess < to ? guess : low + (to - low) / 2;
+        // The slope is at least 1, so the root is no further off than what is lacking or too much.
+        double from = last > 0 ? Math.max(low, guess - last) : guess;
+        double to = last > 0 ? guess : guess - last;
+        double x = Math.max(low, guess - last / USUAL_SLOPE);
         for (int step = 0; step < MOST_STEPS && last != 0; step++) {
             state = evaluate.apply(x);
             double value = excess.applyAsDouble(state);
@@ -42,7 +45,8 @@ record RisingRoot<T>(double x, T state) {
             double next = x - value * (x - lastX) / (value - last);
             boolean inside = next >= from && next <= to;
             if (value == 0 || (inside && Math.abs(next - x) <= LAST_STEP * x)) {
-                return new RisingRoot<>(inside ? next : x, evaluate.apply(inside ? next : x));
+                double root = inside ? next : x;
+                return new RisingRoot<>(root, evaluate.apply(root));
             }
             if (to - from <= 4e-16 * to) {
                 break;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Remedy;
 import twinfeed.engineering.PressureSwitch;
@@ -117,6 +118,7 @@ final class SwitchAnswer implements PressureAnswer {
         double strainer = strainer(heater);
         Double downstream = heater.unit().downstream();
         Double handset = handset(heater);
+        heater.give(ExchangeKey.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
                 .compare(worst.switchPa() / FeedWorking.BAR, worst.limitPa() / FeedWorking.BAR)
                 .variant(variant(worst))

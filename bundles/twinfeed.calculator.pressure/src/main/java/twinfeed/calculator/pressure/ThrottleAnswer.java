@@ -37,6 +37,7 @@ final class ThrottleAnswer implements PressureAnswer {
         FindingBuilder finding = heater.on(PressureChecks.THROTTLE)
                 .compare(inletPa / FeedWorking.BAR, neededPa / FeedWorking.BAR)
                 .condition(feed.condition(point))
+                .variant(inletPa < 0 ? "none" : "")
                 .argument("flow", flow * FeedWorking.L_PER_MIN)
                 .source("maker's instructions")
                 .working(() -> working(feed, point));
