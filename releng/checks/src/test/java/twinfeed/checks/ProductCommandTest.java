@@ -155,7 +155,6 @@ class ProductCommandTest {
         Files.delete(archive);
         Files.write(archive, java.util.Arrays.copyOf(whole, whole.length / 3));
         Run crashed = fresh.run(CALC);
-        assertEquals("", crashed.out());
         assertEquals(3, crashed.status());
         assertAnswers(fresh);
         assertTrue(Files.size(archive) > whole.length / 2);
