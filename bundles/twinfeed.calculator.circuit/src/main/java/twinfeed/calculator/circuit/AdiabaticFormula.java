@@ -53,14 +53,7 @@ final class AdiabaticFormula {
         if (!given.has("time")) {
             throw new ArgumentException("give \"energy\", or \"time\" with \"current\" or \"loop\"");
         }
-        given.need("current", "loop");
-        if (given.has("current")) {
-            working.input("I", "faultCurrent", given.si("current"), "A", "");
-        } else {
-            working.input("U0", "nominalVoltage", given.nominalV(), "V", "")
-                    .input("Zs", "loopImpedance", given.si("loop"), "ohm", "")
-                    .step("I", "faultCurrent", "U0 / Zs", "A", "");
-        }
+        faultCurrent(given, working);
         double timeS = given.si("time");
         Solution area = Protection.adiabaticAreaMm2(working.value("I"), timeS, k);
         if (!area.isPresent()) {
@@ -80,6 +73,17 @@ final class AdiabaticFormula {
             more.add(new Answer.Result("withstandTime", Kind.DURATION, standsS));
         }
         return result(given, working, area.value(), more);
+    }
+
+    private static void faultCurrent(Given given, Working.Builder working) {
+        given.need("current", "loop");
+        if (given.has("current")) {
+            working.input("I", "faultCurrent", given.si("current"), "A", "");
+        } else {
+            working.input("U0", "nominalVoltage", given.nominalV(), "V", "")
+                    .input("Zs", "loopImpedance", given.si("loop"), "ohm", "")
+                    .step("I", "faultCurrent", "U0 / Zs", "A", "");
+        }
     }
 
     private static Answer result(Given given, Working.Builder working, double areaMm2, List<Answer.Result> more) {

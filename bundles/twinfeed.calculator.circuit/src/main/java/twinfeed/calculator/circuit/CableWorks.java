@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.rules.CableSize;
@@ -174,29 +175,31 @@ final class CableWorks {
             String code,
             Predicate<RunSegment> movable,
             Consumer<twinfeed.model.survey.CableSegment> change) {
-        List<Integer> places = new ArrayList<>();
-        List<String> names = new ArrayList<>();
-        double lengthM = 0;
         List<RunSegment> segments = survey.run().segments();
-        for (int at = 0; at < segments.size(); at++) {
-            Double length = segments.get(at).lengthM();
-            if (movable.test(segments.get(at)) && length != null) {
-                places.add(at);
-                names.add(segments.get(at).name());
-                lengthM += length;
-            }
+        List<Integer> places = IntStream.range(0, segments.size())
+                .filter(at -> movable.test(segments.get(at)) && segments.get(at).lengthM() != null)
+                .boxed()
+                .toList();
+        if (places.isEmpty()) {
+            return;
         }
-        if (!places.isEmpty()) {
-            works.add(new Remedy(
-                    code,
-                    code,
-                    Map.of("segments", String.join(", ", names), "length", lengthM),
-                    List.of(new Remedy.Item(code, metres(lengthM))),
-                    false,
-                    0,
-                    copy -> places.forEach(at ->
-                            change.accept(SurveyEdit.circuit(copy).getSegments().get(at)))));
-        }
+        List<RunSegment> pieces = places.stream().map(segments::get).toList();
+        double lengthM = pieces.stream().mapToDouble(CableWorks::lengthM).sum();
+        String names = String.join(", ", pieces.stream().map(RunSegment::name).toList());
+        works.add(new Remedy(
+                code,
+                code,
+                Map.of("segments", names, "length", lengthM),
+                List.of(new Remedy.Item(code, metres(lengthM))),
+                false,
+                0,
+                copy -> places.forEach(at ->
+                        change.accept(SurveyEdit.circuit(copy).getSegments().get(at)))));
+    }
+
+    private static double lengthM(RunSegment segment) {
+        Double lengthM = segment.lengthM();
+        return lengthM == null ? 0 : lengthM;
     }
 
     private boolean limits(RunSegment segment, double ratingA) {

@@ -41,9 +41,12 @@ final class CapacityJudge implements Judge {
             return;
         }
         int governing = Cable.governingSegment(placed);
-        CableSegment segment = placed.get(governing);
-        RunSegment piece = survey.run().segments().get(governing);
-        FindingBuilder finding = findings.on(check)
+        capacity(shower, findings, survey.run().segments().get(governing), placed.get(governing), ratingA);
+    }
+
+    private void capacity(
+            ShowerCase shower, Findings findings, RunSegment piece, CableSegment segment, double ratingA) {
+        FindingBuilder finding = findings.on(CircuitChecks.CAPACITY)
                 .compare(segment.capacityA(), ratingA)
                 .variant(variant(shower, segment, ratingA))
                 .condition(Condition.of(piece.name()))

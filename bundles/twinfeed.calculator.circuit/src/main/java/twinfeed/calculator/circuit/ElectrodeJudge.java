@@ -38,6 +38,8 @@ final class ElectrodeJudge implements Judge {
 
     private void touchVoltage(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.ELECTRODE;
+        Double electrodeOhm = survey.feed().electrodeOhm();
+        Double residualA = survey.residual().residualA();
         if (survey.residual().none()) {
             FindingBuilder finding = findings.on(check)
                     .outcome(Outcome.FAILS)
@@ -45,33 +47,37 @@ final class ElectrodeJudge implements Judge {
                     .source(survey.cite("electrode"));
             works.residual(shower).forEach(finding::remedy);
             finding.add();
-            return;
-        }
-        Double electrodeOhm = survey.feed().electrodeOhm();
-        Double residualA = survey.residual().residualA();
-        if (electrodeOhm == null || residualA == null) {
+        } else if (electrodeOhm == null || residualA == null) {
             findings.on(check)
                     .cannotTell(missing(electrodeOhm == null, residualA == null))
                     .add();
-            return;
+        } else {
+            touchVoltage(shower, findings, electrodeOhm, residualA);
         }
+    }
+
+    private void touchVoltage(ShowerCase shower, Findings findings, double electrodeOhm, double residualA) {
         double limitV = survey.rules().number("touch.voltage");
-        FindingBuilder finding = findings.on(check)
+        FindingBuilder finding = findings.on(CircuitChecks.ELECTRODE)
                 .compare(electrodeOhm * residualA, limitV)
                 .argument("electrode", electrodeOhm)
                 .argument("limitOhm", limitV / Math.max(residualA, 1e-6))
                 .argument("residual", residualA * 1000)
                 .source(survey.cite("electrode"))
-                .working(() -> Working.start()
-                        .input("RA", "electrode", electrodeOhm, "ohm", "")
-                        .input("IdN", "ratedResidual", residualA, "A", "")
-                        .step("Ut", "touchVoltage", "RA * IdN", "V", survey.cite("electrode"))
-                        .build());
+                .working(() -> touchVoltage(electrodeOhm, residualA));
         if (electrodeOhm * residualA > limitV) {
             works.residual(shower).forEach(finding::remedy);
             works.electrode().forEach(finding::remedy);
         }
         finding.add();
+    }
+
+    private Working touchVoltage(double electrodeOhm, double residualA) {
+        return Working.start()
+                .input("RA", "electrode", electrodeOhm, "ohm", "")
+                .input("IdN", "ratedResidual", residualA, "A", "")
+                .step("Ut", "touchVoltage", "RA * IdN", "V", survey.cite("electrode"))
+                .build();
     }
 
     private static List<String> missing(boolean electrode, boolean residual) {

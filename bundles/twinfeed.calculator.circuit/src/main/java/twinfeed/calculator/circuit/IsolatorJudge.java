@@ -39,10 +39,14 @@ final class IsolatorJudge implements Judge {
                     .add();
             return;
         }
+        rating(shower, findings, load, deviceA, ratedA);
+    }
+
+    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double deviceA, double ratedA) {
         Double namedA = survey.isolator().namedA();
         boolean named = namedA != null && namedA >= deviceA;
         double neededA = named ? load.designA() : Math.max(load.designA(), deviceA);
-        FindingBuilder finding = findings.on(check)
+        FindingBuilder finding = findings.on(CircuitChecks.ISOLATOR_RATING)
                 .compare(neededA, ratedA)
                 .variant(named ? "named" : "")
                 .argument("current", load.designA())

@@ -90,19 +90,14 @@ final class LoadJudge implements Judge {
             return;
         }
         double highestV = survey.rules().number("voltage.most");
+        String source = survey.rules().source("voltage.most");
         Double isolatorA = survey.isolator().ratingA();
-        double limitA = isolatorA == null ? ratingA : Math.min(ratingA, isolatorA);
         findings.on(check)
-                .compare(load.currentA(highestV), limitA)
+                .compare(load.currentA(highestV), isolatorA == null ? ratingA : Math.min(ratingA, isolatorA))
                 .condition(Condition.of(null, highestV, null))
-                .source(survey.rules().source("voltage.most"))
+                .source(source)
                 .working(() -> working(load)
-                        .input(
-                                "Umax",
-                                "highestVoltage",
-                                highestV,
-                                "V",
-                                survey.rules().source("voltage.most"))
+                        .input("Umax", "highestVoltage", highestV, "V", source)
                         .step("I", "highVoltageCurrent", "Ib * Umax / Ur", "A", "")
                         .build())
                 .add();

@@ -43,6 +43,7 @@ final class ResidualJudge implements Judge {
 
     private void presence(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.RCD;
+        Double residualA = survey.residual().residualA();
         if (survey.residual().none()) {
             FindingBuilder finding = findings.on(check)
                     .outcome(Outcome.FAILS)
@@ -51,19 +52,19 @@ final class ResidualJudge implements Judge {
                     .source(survey.cite("rcd"));
             works.residual(shower).forEach(finding::remedy);
             finding.add();
-            return;
-        }
-        Double residualA = survey.residual().residualA();
-        if (survey.residual().kind() == null || residualA == null) {
+        } else if (survey.residual().kind() == null) {
             findings.on(check)
-                    .cannotTell(
-                            survey.residual().kind() == null
-                                    ? List.of(Paths.RCD_KIND, Paths.RCD_RESIDUAL)
-                                    : List.of(Paths.RCD_RESIDUAL))
+                    .cannotTell(List.of(Paths.RCD_KIND, Paths.RCD_RESIDUAL))
                     .add();
-            return;
+        } else if (residualA == null) {
+            findings.on(check).cannotTell(List.of(Paths.RCD_RESIDUAL)).add();
+        } else {
+            sensitivity(shower, findings, residualA);
         }
-        FindingBuilder finding = findings.on(check)
+    }
+
+    private void sensitivity(ShowerCase shower, Findings findings, double residualA) {
+        FindingBuilder finding = findings.on(CircuitChecks.RCD)
                 .compare(residualA * 1000, survey.residualLimitA() * 1000)
                 .source(survey.cite("rcd"))
                 .working(() -> Working.start()

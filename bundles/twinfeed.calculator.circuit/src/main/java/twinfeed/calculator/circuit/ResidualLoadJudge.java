@@ -8,6 +8,7 @@ import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Working;
+import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
 
@@ -47,7 +48,11 @@ final class ResidualLoadJudge implements Judge {
                     .add();
             return;
         }
-        FindingBuilder finding = findings.on(check)
+        rating(shower, findings, load, ratedA, othersA);
+    }
+
+    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double ratedA, double othersA) {
+        FindingBuilder finding = findings.on(CircuitChecks.RCD_RATING)
                 .compare(load.designA() + othersA, ratedA)
                 .argument("others", othersA)
                 .source(survey.cite("rcd.rating"))
@@ -104,34 +109,29 @@ final class ResidualLoadJudge implements Judge {
             return;
         }
         Double residualA = residual.residualA();
-        double powerW = shower.heater().getPower().si();
         if (residualA == null) {
             findings.on(check).cannotTell(List.of(Paths.RCD_RESIDUAL)).add();
             return;
         }
-        double perWattA = survey.rules().number("leakage.watt");
-        double mostA = survey.rules().number("leakage.most");
-        double limit = survey.rules().number("rcd.standing.share") * residualA * 1000;
+        double powerW = shower.heater().getPower().si();
+        double leakageA = Math.min(
+                survey.rules().number("leakage.watt") * powerW, survey.rules().number("leakage.most"));
         findings.on(check)
-                .compare(Math.min(perWattA * powerW, mostA) * 1000, limit)
+                .compare(leakageA * 1000, survey.rules().number("rcd.standing.share") * residualA * 1000)
                 .variant(residual.scope() == RcdScope.CIRCUIT ? "" : "shared")
                 .source(survey.rules().source("rcd.standing.share"))
-                .working(() -> Working.start()
-                        .input("Pr", "ratedPower", powerW / 1000, "kW", "")
-                        .input(
-                                "i",
-                                "leakageByPower",
-                                perWattA * 1e6,
-                                "mA/kW",
-                                survey.rules().source("leakage.watt"))
-                        .input(
-                                "imax",
-                                "leakageMost",
-                                mostA * 1000,
-                                "mA",
-                                survey.rules().source("leakage.most"))
-                        .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")
-                        .build())
+                .working(() -> leakage(powerW))
                 .add();
+    }
+
+    private Working leakage(double powerW) {
+        RuleSet rules = survey.rules();
+        double perKilowatt = rules.number("leakage.watt") * 1e6;
+        return Working.start()
+                .input("Pr", "ratedPower", powerW / 1000, "kW", "")
+                .input("i", "leakageByPower", perKilowatt, "mA/kW", rules.source("leakage.watt"))
+                .input("imax", "leakageMost", rules.number("leakage.most") * 1000, "mA", rules.source("leakage.most"))
+                .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")
+                .build();
     }
 }

@@ -63,27 +63,33 @@ final class TerminalJudge implements Judge {
                 .source(survey.cite("drop"))
                 .working(() -> working(load, terminalV[own]).build())
                 .add();
-        double[] kilowatts = new double[powerW.length];
-        Arrays.setAll(kilowatts, at -> powerW[at] / 1000);
         findings.on(CircuitChecks.DELIVERED_POWER)
-                .report(kilowatts[own])
+                .report(powerW[own] / 1000)
                 .condition(condition)
                 .argument("rated", load.ratedW() / 1000)
                 .argument("ratedVoltage", load.ratedV())
-                .argument("lowest", kilowatts[0])
+                .argument("lowest", powerW[0] / 1000)
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
-                .series(new Series(
-                        "deliveredPower",
-                        new Series.Axis("supplyVoltage", "V"),
-                        new Series.Axis("power", "kW"),
-                        List.of(),
-                        grid.voltages(),
-                        kilowatts))
-                .working(() -> working(load, terminalV[own])
-                        .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
-                        .build())
+                .series(series(powerW))
+                .working(() -> powerWorking(load, terminalV[own]))
                 .add();
+    }
+
+    private Series series(double[] powerW) {
+        return new Series(
+                "deliveredPower",
+                new Series.Axis("supplyVoltage", "V"),
+                new Series.Axis("power", "kW"),
+                List.of(),
+                survey.grid().voltages(),
+                Arrays.stream(powerW).map(watt -> watt / 1000).toArray());
+    }
+
+    private Working powerWorking(ShowerLoad load, double terminalV) {
+        return working(load, terminalV)
+                .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
+                .build();
     }
 
     private Working.Builder working(ShowerLoad load, double terminalV) {

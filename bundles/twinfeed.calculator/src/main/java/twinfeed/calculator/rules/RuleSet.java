@@ -152,9 +152,9 @@ public final class RuleSet {
         return sources.getOrDefault(key, "");
     }
 
-    /** Where a table comes from. */
+    /** Where a table comes from and how sure its values are. */
     public String tableSource(String name) {
-        return table(name).source();
+        return table(name).source() + "; " + table(name).sure();
     }
 
     /** Voltages at the origin for which every heater is judged, V. */
