@@ -33,6 +33,9 @@ public record ExchangeKey(String name, String unit, Extent extent) {
     /** Design current of the shower, A. */
     public static final ExchangeKey DESIGN_CURRENT = new ExchangeKey("current.design", "A", Extent.SINGLE);
 
+    /** Least margin of the pressure at the heater's switch over all conditions, Pa; below 0 the heat goes off. */
+    public static final ExchangeKey SWITCH_MARGIN = new ExchangeKey("margin.switch", "Pa", Extent.SINGLE);
+
     /** How many values it has on a grid. */
     public int size(Grid grid) {
         return switch (extent) {

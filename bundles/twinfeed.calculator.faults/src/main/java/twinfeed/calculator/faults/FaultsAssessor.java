@@ -4,11 +4,13 @@ package twinfeed.calculator.faults;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Exchange;
+import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.engineering.Heat;
@@ -43,11 +45,22 @@ final class FaultsAssessor implements Assessor {
             FaultsChecks.ALL.forEach(check -> notApplicable(check, findings, "candidate"));
             return;
         }
-        Evidence evidence = Evidence.of(survey, candidate.heater(), Feeds.UNKNOWN, data);
+        Evidence evidence = Evidence.of(survey, candidate.heater(), feeds(exchange), data);
         likely(evidence, findings);
         elements(evidence.elements(), candidate.heater(), findings);
         coil(evidence.coil(), findings);
         isolation(evidence, findings);
+    }
+
+    /** A margin within the error of a usual gauge says nothing. */
+    private Feeds feeds(Exchange exchange) {
+        if (!exchange.has(ExchangeKey.SWITCH_MARGIN)) {
+            return Feeds.UNKNOWN;
+        }
+        double marginPa = exchange.take(ExchangeKey.SWITCH_MARGIN)[0];
+        return Math.abs(marginPa) < data.limit("gaugePa")
+                ? Feeds.UNKNOWN
+                : new Feeds(Optional.of(marginPa < 0), Optional.empty());
     }
 
     private static void notApplicable(Check check, Findings findings, String variant) {

@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Statement;
 import twinfeed.calculator.Texts;
 
@@ -13,7 +14,8 @@ import twinfeed.calculator.Texts;
  * What has failed in the unit that is there: the likeliest cause by what was reported and measured, the elements and the coil by
  * their resistances, and whether what was measured under the cover was measured safely.
  *
- * <p>It sees the survey alone. What the feeds' calculators found is joined by the use case, which has all findings.
+ * <p>Of the feeds it takes the margin at the switch. The job sheet of the use case, which has all findings with the tolerances of
+ * their readings, hears the feeds in full.
  */
 @Component(service = Calculator.class)
 public final class FaultsCalculator implements Calculator {
@@ -23,8 +25,8 @@ public final class FaultsCalculator implements Calculator {
     /** Messages: questions, parts, steps of the isolation and findings. */
     public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults");
 
-    private static final Statement STATEMENT =
-            new Statement(ID, "0.1.0", TEXTS, List.of(), List.of(), FaultsChecks.ALL, List.of(), List.of());
+    private static final Statement STATEMENT = new Statement(
+            ID, "0.1.0", TEXTS, List.of(), List.of(ExchangeKey.SWITCH_MARGIN), FaultsChecks.ALL, List.of(), List.of());
 
     @Override
     public Statement statement() {

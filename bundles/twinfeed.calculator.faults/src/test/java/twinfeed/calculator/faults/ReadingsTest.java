@@ -194,6 +194,17 @@ class ReadingsTest {
     }
 
     @Test
+    void theMarginAtTheSwitchIsHeard() {
+        Survey survey = Showers.survey("goesColdWhenTapOpens");
+        assertEquals("supply", Showers.finding(survey, "faults.likely", -20_000).variant());
+        assertEquals("", Showers.finding(survey, "faults.likely", 40_000).variant());
+        // Within the error of a usual gauge it says nothing, so what was reported stands alone.
+        assertEquals(
+                Showers.finding(survey, "faults.likely").figures(),
+                Showers.finding(survey, "faults.likely", -400).figures());
+    }
+
+    @Test
     void withoutSymptomsNothingApplies() {
         Survey survey = Showers.survey();
         for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {

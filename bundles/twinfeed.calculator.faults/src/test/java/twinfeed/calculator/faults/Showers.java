@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.faults;
 
+import java.util.ArrayList;
 import java.util.List;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Runner;
+import twinfeed.calculator.Statement;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
@@ -118,7 +124,33 @@ final class Showers {
     }
 
     static Finding finding(Survey survey, String key) {
-        return new Runner(List.of(new FaultsCalculator()), (mean, spread, month, southern) -> mean)
+        return finding(survey, key, List.of());
+    }
+
+    /** With a margin at the switch as the pressure calculator would give it, Pa. */
+    static Finding finding(Survey survey, String key, double marginPa) {
+        return finding(survey, key, List.of(margin(marginPa)));
+    }
+
+    private static Calculator margin(double marginPa) {
+        return new Calculator() {
+            @Override
+            public Statement statement() {
+                List<ExchangeKey> gives = List.of(ExchangeKey.SWITCH_MARGIN);
+                return new Statement("margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
+            }
+
+            @Override
+            public Assessor prepare(Context context) {
+                return (candidate, exchange, findings) -> exchange.give(ExchangeKey.SWITCH_MARGIN, marginPa);
+            }
+        };
+    }
+
+    private static Finding finding(Survey survey, String key, List<Calculator> others) {
+        List<Calculator> all = new ArrayList<>(others);
+        all.add(new FaultsCalculator());
+        return new Runner(all, (mean, spread, month, southern) -> mean)
                 .assess(survey, List.of(new Candidate(survey.getUnit().getHeater(), true)))
                 .options()
                 .get(0)

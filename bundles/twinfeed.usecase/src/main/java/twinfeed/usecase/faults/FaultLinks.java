@@ -9,7 +9,10 @@ import twinfeed.calculator.faults.Answered;
 import twinfeed.calculator.faults.Diagnosis;
 import twinfeed.model.assessment.Finding;
 
-/** What the feeds of the unit have to do with its fault: a part renewed without its cause fails again. */
+/**
+ * What the feeds of the unit have to do with its fault, for a part renewed without its cause fails again; and what an open
+ * element does to power and flow.
+ */
 final class FaultLinks {
     private static final List<String> LITTLE_WATER =
             List.of("pressure.summerLow", "pressure.summer", "pressure.need", "pressure.tapOpens");
@@ -33,6 +36,7 @@ final class FaultLinks {
         links.cutOut();
         links.isolator();
         links.voltage();
+        feeds.failing(List.of("faults.elements")).ifPresent(links.links::add);
         return links.links;
     }
 

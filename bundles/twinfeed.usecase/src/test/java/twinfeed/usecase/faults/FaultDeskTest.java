@@ -145,6 +145,13 @@ class FaultDeskTest {
     }
 
     @Test
+    void whatAnOpenElementDoesIsSaid() {
+        FaultSheet sheet =
+                sheet(Visits.openElement(), Visits.with("faults.elements", Outcome.FAILS, "Half the power is left."));
+        assertTrue(sheet.links().contains("Half the power is left."));
+    }
+
+    @Test
     void nothingClaimsCertaintyAndCautionsArePrinted() {
         FaultSheet sheet = sheet(Visits.openElement(), Visits.present());
         assertTrue(sheet.summary().contains("not a proof"));
