@@ -9,11 +9,13 @@ import static twinfeed.calculator.circuit.Surveys.limit;
 import static twinfeed.calculator.circuit.Surveys.sentence;
 import static twinfeed.calculator.circuit.Surveys.value;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Step;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Earthing;
@@ -25,6 +27,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Duration;
+import twinfeed.units.Length;
 import twinfeed.units.LetThrough;
 import twinfeed.units.Power;
 import twinfeed.units.Resistance;
@@ -120,6 +123,82 @@ class ProtectionChecksTest {
         assertEquals(steady, outcome("circuit.electrodeStability"));
         assertFalse(finding(survey, heater, "circuit.electrodeStability").rulesOut());
         assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.loopImpedance"), "never by the breaker's table");
+    }
+
+    /** 230 V / 20 ohm = 11.5 A for at most the residual device's 0.3 s: next to nothing; copper of 4 mm² is enough (memory). */
+    @Test
+    void withAnOwnElectrodeFaultCurrentsAreSmall() {
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("20 ohm"));
+        circuit.getDevice().setLetThrough(null);
+        Finding conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals(11.5 * Math.sqrt(0.3) / 115, value(conductor), 1e-9);
+        assertEquals(value(conductor), last(conductor), 1e-9);
+        feed.setEarthingConductor(Area.valueOf("4 mm2"));
+        assertEquals(Outcome.PASSES, outcome("circuit.earthingConductor"));
+        feed.setElectrode(null);
+        assertEquals(
+                List.of("survey.electricity.electrode"),
+                finding(survey, heater, "circuit.protectiveConductor").missing());
+        circuit.getRcd().setResidual(null);
+        assertEquals(
+                List.of("survey.electricity.electrode", "survey.electricity.circuit.rcd.residual"),
+                finding(survey, heater, "circuit.electrode").missing());
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.electrodeStability"));
+    }
+
+    private static double last(Finding finding) {
+        List<Step> steps = finding.working().steps();
+        return steps.get(steps.size() - 1).value();
+    }
+
+    /** The workings of the variants that the full survey does not show end in their value too. */
+    @Test
+    void everyVariantsWorkingEndsInItsValue() {
+        circuit.getDevice().setLetThrough(null);
+        for (String reading : List.of("none", "line", "loop")) {
+            circuit.setMeasuredLine(reading.equals("line") ? Resistance.valueOf("0.1 ohm") : null);
+            circuit.setMeasuredLoop(reading.equals("loop") ? Resistance.valueOf("0.4 ohm") : null);
+            for (String key : List.of("circuit.loopImpedance", "circuit.protectiveConductor")) {
+                Finding each = finding(survey, heater, key);
+                assertEquals(value(each), last(each), 1e-9, key + " with reading " + reading);
+            }
+        }
+        feed.setEarthing(Earthing.TN_S);
+        Finding bonding = finding(survey, heater, "circuit.mainBonding");
+        assertEquals(value(bonding), last(bonding), 1e-9);
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("150 ohm"));
+        Finding electrode = finding(survey, heater, "circuit.electrode");
+        assertEquals(value(electrode), last(electrode), 1e-9);
+        assertEquals(150, last(finding(survey, heater, "circuit.electrodeStability")), 1e-9);
+    }
+
+    @Test
+    void whatTheLoopLacksIsNamed() {
+        feed.setExternalLoop(null);
+        circuit.getSegments().get(0).setLength(null);
+        assertEquals(
+                List.of("survey.electricity.externalLoop", "survey.electricity.circuit.segments[board to loft].length"),
+                finding(survey, heater, "circuit.loopImpedance").missing());
+        feed.setExternalLoop(Resistance.valueOf("0.2 ohm"));
+        circuit.getSegments().get(0).setCpc(Area.valueOf("7 mm2"));
+        circuit.getSegments().get(0).setLength(Length.valueOf("3 m"));
+        assertTrue(sentence(finding(survey, heater, "circuit.loopImpedance")).contains("7 mm²"));
+    }
+
+    @Test
+    void whatEarthingLacksIsNamed() {
+        feed.setTails(null);
+        assertEquals(
+                List.of("survey.electricity.tails"),
+                finding(survey, heater, "circuit.earthingConductor").missing());
+        feed.setSupplyNeutral(null);
+        assertEquals(
+                List.of("survey.electricity.supplyNeutral"),
+                finding(survey, heater, "circuit.mainBonding").missing());
+        feed.setSupplyNeutral(Area.valueOf("400 mm2"));
+        assertTrue(sentence(finding(survey, heater, "circuit.mainBonding")).contains("400 mm²"));
     }
 
     @Test

@@ -2,6 +2,7 @@
 package twinfeed.calculator.circuit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,11 +15,16 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Answer;
+import twinfeed.calculator.ArgumentException;
 import twinfeed.calculator.Arguments;
+import twinfeed.calculator.Finding;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.rules.Table;
+import twinfeed.model.survey.Survey;
 import twinfeed.units.Quantities;
 
 /** The formulas against published examples; the source of each stands in cases.csv and in the message. */
@@ -96,6 +102,74 @@ class PublishedCasesTest {
                                     <= 1e-9 * Math.abs(last.value()));
                     assertTrue(reached, "the working ends in " + last);
                 }));
+    }
+
+    /** Formula and check are one calculation: the same cable in one piece, 10.5 m. */
+    @Test
+    void theDeliveredPowerIsThatOfTheCheck() {
+        Answer answer = answer("delivered", "power=9.5kW rated=240V supply=238V size=10mm2 method=C length=10.5m");
+        Survey survey = Surveys.suitable();
+        Finding check = Surveys.finding(survey, Surveys.heater("9.5 kW", "240 V"), "circuit.deliveredPower");
+        assertEquals(Surveys.value(check) * 1000, result(answer, "power").si(), 1e-6);
+        assertEquals(238, result(answer, "terminalVoltage").si(), 2);
+        List<Step> steps = answer.working().steps();
+        assertEquals(Surveys.value(check), steps.get(steps.size() - 1).value(), 1e-9);
+    }
+
+    /** What cannot be used is refused with what would be right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "capacity | size=7mm2 method=C | 10 mm²",
+                "capacity | size=10mm2 method=Q | 101",
+                "capacity | size=10mm2 method=C cable=rope | flat-70",
+                "capacity | size=10mm2 method=C device=knife-switch | breaker-b",
+                "capacity | size=10mm2 method=C rules=moon | iec60364-5-52",
+                "capacity | size=10mm2 method=C grouped=60 | cg",
+                "drop | length=10m current=40A | gradient",
+                "drop | size=10mm2 length=10m | power",
+                "loop | size=10mm2 cpc=7mm2 length=10m | conductors",
+                "adiabatic | current=900A | time",
+                "adiabatic | time=0.1s | loop",
+                "max-run | size=10mm2 | rating"
+            })
+    void refusals(String formula, String typed, String said) {
+        String message = String.valueOf(assertThrows(ArgumentException.class, () -> answer(formula, typed))
+                .getMessage());
+        assertTrue(message.contains(said), message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "device-limit | device=fuse-88-3 rating=45A | noLoopLimit",
+                "max-run | size=10mm2 rating=45A ze=2ohm | noLengthLeft",
+                "max-run | size=10mm2 device=fuse-88-3 rating=45A | noLoopLimit",
+                "adiabatic | current=900A time=0.05s | letThroughNeeded",
+                "highest-power | rating=50A size=6mm2 method=C length=10m | deviceAboveCapacity"
+            })
+    void troubles(String formula, String typed, String trouble) {
+        assertEquals(trouble, answer(formula, typed).trouble());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "drop | size=6mm2 length=40m current=45A | dropAboveLimit",
+                "electrode | residual=30mA resistance=2kohm | electrodeTooHigh",
+                "electrode | residual=30mA resistance=300ohm | electrodeUnsteady",
+                "adiabatic | current=2kA time=0.1s size=4mm2 | conductorTooThin",
+                "needed-rating | rating=50A method=103 insulated=1m ambient=60C | noSize",
+                "max-run | size=10mm2 current=40A rating=40A ze=0.2ohm | boundByDrop",
+                "max-run | size=10mm2 current=10A rating=40A ze=0.9ohm | boundByLoop",
+                "highest-power | rating=40A size=10mm2 method=C length=10m | boundByDevice",
+                "highest-power | rating=40A size=6mm2 method=C length=90m | boundByDrop"
+            })
+    void warnings(String formula, String typed, String warning) {
+        assertTrue(answer(formula, typed).warnings().contains(warning));
     }
 
     @Test
