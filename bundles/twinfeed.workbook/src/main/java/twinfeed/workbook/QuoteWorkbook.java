@@ -3,10 +3,15 @@ package twinfeed.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import twinfeed.model.assessment.Finding;
 import twinfeed.workbook.book.Book;
+import twinfeed.workbook.book.CurveChart;
+import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
 import twinfeed.workbook.book.Palette;
 import twinfeed.workbook.pages.ChecksPage;
@@ -49,6 +54,33 @@ public final class QuoteWorkbook {
             new SourcesPage(sheets, sheets.sheet("sources")).write();
             describe(document, sheets);
             book.write(out);
+        }
+    }
+
+    /**
+     * Does once what the first workbook of a process has to do in any case, which takes longer than a workbook itself: call it on a
+     * thread of its own while the job is still being judged. Calling it again or not at all does no harm.
+     */
+    public static void prepare() {
+        try (Book book = new Book(new Palette(Firm.DEFAULT_ACCENT), Locale.ROOT, true)) {
+            Page page = book.page("A");
+            page.columns(10, 10).setup().landscape().header(0, 0).footer("", "");
+            page.row().text(0, 1, "a", Look.BODY);
+            page.row().number(0, 1, Look.BODY.format("0.0")).formula(1, "1+1", 2, Look.BODY.edge(Look.Edge.BOX));
+            book.name("v_a", page.fullAddress(0));
+            CurveChart.Curve curve = new CurveChart.Curve(
+                    "a",
+                    page.fullAddress(0),
+                    null,
+                    List.of(1.0),
+                    List.of(1.0),
+                    page.fullAddress(0),
+                    page.fullAddress(1));
+            new CurveChart(page, "", "").draw(List.of(curve), 1, 2, 2);
+            book.describe("", "", "", "", Instant.EPOCH);
+            book.write(OutputStream.nullOutputStream());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
     }
 

@@ -313,6 +313,45 @@ class QuoteWorkbookTest {
                         Locale.UK));
     }
 
+    /** Four options, long texts, sixty assumptions: the page is still one page, and is not printed much smaller for it. */
+    @Test
+    void aFullQuoteStaysOnItsPage() throws Exception {
+        QuoteDocument document = SampleQuote.document();
+        Quote quote = document.quote();
+        quote.getOptions()
+                .add(org.eclipse.emf.ecore.util.EcoreUtil.copy(
+                        quote.getOptions().get(0)));
+        quote.getOptions()
+                .add(org.eclipse.emf.ecore.util.EcoreUtil.copy(
+                        quote.getOptions().get(1)));
+        for (int at = 0; at < 60; at++) {
+            quote.getAssumptions()
+                    .add("Assumption " + at
+                            + " about a part of the house that could not be seen over its whole length");
+            quote.getTerms()
+                    .add("Term " + at + " in a sentence of the length that terms of a quote usually have in practice");
+        }
+        try (XSSFWorkbook book = read(written(document))) {
+            double height = 0;
+            String all = "";
+            for (Row row : book.getSheet("Quote")) {
+                height += row.getHeightInPoints();
+                for (Cell cell : row) {
+                    all += cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "";
+                }
+            }
+            double page = 842 - 2 * 0.6 * 72;
+            assertTrue(height < page * 1.08, "height " + height);
+            for (String caution : quote.getCautions()) {
+                assertTrue(all.contains(caution), caution);
+            }
+            assertTrue(all.contains("more, on the sheet Sources"));
+            for (String assumption : quote.getAssumptions()) {
+                assertEquals(1, count(book.getSheet("Sources"), assumption), assumption);
+            }
+        }
+    }
+
     private static XSSFWorkbook read(byte[] bytes) throws Exception {
         return new XSSFWorkbook(new ByteArrayInputStream(bytes));
     }

@@ -57,7 +57,7 @@ class ResultWorkbookTest {
             assertEquals("=1+2", row.getCell(0).getStringCellValue());
             assertEquals("✓ suits", row.getCell(1).getStringCellValue());
             assertEquals(367.14, row.getCell(2).getNumericCellValue());
-            assertEquals("\"£\"#,##0.00", row.getCell(2).getCellStyle().getDataFormatString());
+            assertEquals("\"£\"#,##0.00_)", row.getCell(2).getCellStyle().getDataFormatString());
             assertEquals(
                     LocalDate.of(2022, 5, 3),
                     row.getCell(3).getLocalDateTimeCellValue().toLocalDate());

@@ -32,10 +32,9 @@ public final class SameCells {
             return;
         }
         List<String> lines = Files.readAllLines(Path.of(arguments[1]));
-        long start = System.nanoTime();
+        Watch watch = new Watch();
         byte[] bytes = write(lines);
-        System.out.printf(
-                "%d lines, %d bytes, %.0f ms%n", lines.size(), bytes.length, (System.nanoTime() - start) / 1e6);
+        System.out.printf("%d lines, %d bytes, %s%n", lines.size(), bytes.length, watch);
         Files.write(Path.of(arguments[2]), bytes);
     }
 

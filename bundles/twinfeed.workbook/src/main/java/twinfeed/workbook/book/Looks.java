@@ -56,12 +56,9 @@ public final class Looks {
                     case CENTRE -> HorizontalAlignment.CENTER;
                     case RIGHT -> HorizontalAlignment.RIGHT;
                 });
-        if (look.side() != Look.Side.CENTRE) {
-            // A little air between a figure at the right and a text at the left of the next column.
-            style.setIndention((short) (look.side() == Look.Side.RIGHT ? 1 : 0));
-        }
-        if (!look.format().isEmpty()) {
-            style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
+        String format = format(look);
+        if (!format.isEmpty()) {
+            style.setDataFormat(workbook.createDataFormat().getFormat(format));
         }
         if (look.quoted()) {
             style.setQuotePrefixed(true);
@@ -69,6 +66,17 @@ public final class Looks {
         fill(style, look.paper());
         lines(style, look.edge());
         return style;
+    }
+
+    /**
+     * A little air between a figure at the right and a text at the left of the next column: the width of a bracket in the format. An
+     * indent would say the same, but is not kept by every program that prints.
+     */
+    private static String format(Look look) {
+        if (look.side() != Look.Side.RIGHT) {
+            return look.format();
+        }
+        return (look.format().isEmpty() ? "@" : look.format()) + "_)";
     }
 
     private void fill(XSSFCellStyle style, Look.Paper paper) {

@@ -65,6 +65,14 @@ public final class TextWidth {
     }
 
     private static int width(char letter) {
-        return letter >= ' ' && letter <= '~' ? WIDTHS[letter - ' '] : OTHER;
+        if (letter >= ' ' && letter <= '~') {
+            return WIDTHS[letter - ' '];
+        }
+        return switch (letter) {
+            case '\u00A0', '·', '‘', '’' -> 278;
+            case '²', '³', '°', '“', '”' -> 400;
+            case '£', '€', '±', '–', '×', 'ß', 'ä', 'ö', 'ü', 'é', 'è', 'µ' -> 584;
+            default -> OTHER;
+        };
     }
 }

@@ -2,25 +2,39 @@
 package twinfeed.workbook.pages;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
 
-/** The grid of heaters by checks; more heaters than fit side by side continue in a further grid below. */
+/**
+ * The grid of heaters by checks, the checks of one class together; more heaters than fit side by side continue in a further grid
+ * below. Checks that do not arise for any of them are only named.
+ */
 final class CheckGrid {
     private static final int ACROSS = 7;
+
+    /** Wider cells than three columns do not help anybody. */
+    private static final int WIDEST = 3;
+
+    /** A row of two lines, and what a page holds at the scale at which the sheet prints, in points. */
+    private static final double ROW_PT = 26;
+
+    private static final double PAGE_PT = 700;
 
     private final Sheets sheets;
     private final Page page;
     private final Answers answers;
+    private double pageStart;
+    private int span = 1;
 
     CheckGrid(Sheets sheets, Page page, Answers answers) {
         this.sheets = sheets;
@@ -29,77 +43,100 @@ final class CheckGrid {
     }
 
     void write(List<OptionAssessment> options) {
-        Map<String, String> checks = checks(options);
         for (int from = 0; from < options.size(); from += ACROSS) {
             if (from > 0) {
-                page.gap(10);
+                breakPage();
             }
-            block(options.subList(from, Math.min(options.size(), from + ACROSS)), checks);
+            block(options.subList(from, Math.min(options.size(), from + ACROSS)));
         }
     }
 
-    /** Titles by key, in the order in which the options name them. */
-    private static Map<String, String> checks(List<OptionAssessment> options) {
-        Map<String, String> checks = new LinkedHashMap<>();
+    private void breakPage() {
+        page.setup().breakAfter(page.rowIndex());
+        pageStart = page.heightSum();
+    }
+
+    private void block(List<OptionAssessment> options) {
+        span = Math.max(1, Math.min(WIDEST, ACROSS / options.size()));
+        heads(sheets.words().get("grid.check"), options);
+        page.row().text(0, sheets.words().get("grid.verdict"), Looking.LINE.ink(Look.Ink.BOLD));
+        Look look = Looking.LINE.side(Look.Side.CENTRE);
+        for (int at = 0; at < options.size(); at++) {
+            OptionAssessment option = options.get(at);
+            cell(at, answers.verdict(option.getVerdict()), Answers.look(option.getVerdict(), look));
+        }
+        work(options);
+        List<CheckRow> elsewhere = new ArrayList<>();
+        rows(options).forEach((kind, checks) -> {
+            List<CheckRow> arising = checks.stream().filter(CheckRow::arises).toList();
+            checks.stream().filter(check -> !check.arises()).forEach(elsewhere::add);
+            group(kind, arising, options);
+        });
+        notArising(elsewhere);
+    }
+
+    private void heads(String title, List<OptionAssessment> options) {
+        page.row().text(0, title, Looking.HEAD);
+        for (int at = 0; at < options.size(); at++) {
+            cell(at, Titles.option(sheets.words(), options.get(at)), Looking.HEAD.side(Look.Side.CENTRE));
+        }
+    }
+
+    private void cell(int at, String text, Look look) {
+        page.text(1 + at * span, at * span + span, text, look);
+    }
+
+    /** Checks by class, in the order in which the options name them. */
+    private static Map<FindingClass, List<CheckRow>> rows(List<OptionAssessment> options) {
+        Map<String, CheckRow> checks = new LinkedHashMap<>();
         for (OptionAssessment option : options) {
             for (Finding finding : option.getFindings()) {
-                checks.putIfAbsent(
-                        finding.getKey(), finding.getTitle() == null ? finding.getKey() : finding.getTitle());
+                checks.computeIfAbsent(finding.getKey(), key -> new CheckRow(finding))
+                        .add(option, finding);
             }
         }
-        return checks;
+        Map<FindingClass, List<CheckRow>> byClass = new EnumMap<>(FindingClass.class);
+        checks.values().forEach(check -> byClass.computeIfAbsent(check.kind(), kind -> new ArrayList<>())
+                .add(check));
+        return byClass;
     }
 
-    private void block(List<OptionAssessment> options, Map<String, String> checks) {
-        page.row().text(0, sheets.words().get("grid.check"), Looking.HEAD);
-        Look head = Looking.HEAD.side(Look.Side.CENTRE);
-        for (int at = 0; at < options.size(); at++) {
-            page.text(at + 1, Titles.option(sheets.words(), options.get(at)), head);
+    private void group(FindingClass kind, List<CheckRow> checks, List<OptionAssessment> options) {
+        if (checks.isEmpty()) {
+            return;
         }
-        page.row().text(0, sheets.words().get("grid.verdict"), Looking.LINE.ink(Look.Ink.BOLD));
-        for (int at = 0; at < options.size(); at++) {
-            verdict(at + 1, options.get(at));
+        double used = page.heightSum() - pageStart;
+        if (used > PAGE_PT / 3 && used + checks.size() * ROW_PT > PAGE_PT) {
+            breakPage();
         }
-        checks.forEach((key, title) -> check(options, key, title));
-        work(options);
-    }
-
-    private void verdict(int column, OptionAssessment option) {
-        Look look = Looking.LINE.side(Look.Side.CENTRE);
-        page.text(column, answers.verdict(option.getVerdict()), Answers.look(option.getVerdict(), look));
-    }
-
-    private void check(List<OptionAssessment> options, String key, String title) {
-        page.row().text(0, title, Looking.LINE);
-        Look look = Looking.LINE.side(Look.Side.CENTRE);
-        for (int at = 0; at < options.size(); at++) {
-            Finding finding = finding(options.get(at), key);
-            if (finding == null) {
-                page.text(at + 1, "", look);
-            } else {
-                page.text(at + 1, cell(options.get(at), finding), Answers.look(finding, look));
+        page.gap(5);
+        heads(sheets.words().get("class." + kind.getLiteral()), options);
+        for (CheckRow check : checks) {
+            page.row().text(0, check.title(), Looking.LINE);
+            for (int at = 0; at < options.size(); at++) {
+                answer(at, options.get(at), check);
             }
         }
     }
 
-    private static @Nullable Finding finding(OptionAssessment option, String key) {
-        return option.getFindings().stream()
-                .filter(finding -> key.equals(finding.getKey()))
-                .findFirst()
-                .orElse(null);
+    private void answer(int at, OptionAssessment option, CheckRow check) {
+        Look look = Looking.LINE.side(Look.Side.CENTRE);
+        Finding finding = check.of(option);
+        if (finding == null) {
+            cell(at, "", look);
+        } else {
+            cell(at, answer(option, finding), Answers.look(finding, look));
+        }
     }
 
-    private String cell(OptionAssessment option, Finding finding) {
-        String answer = answers.outcome(finding);
+    private String answer(OptionAssessment option, Finding finding) {
+        List<String> lines = new ArrayList<>(List.of(answers.outcome(finding)));
         Double margin = finding.getMargin();
         boolean reported = finding.getLimit() == null || finding.getLimit().equals(finding.getValue());
-        List<String> lines = new ArrayList<>(List.of(answer));
         if (margin != null && !(margin == 0 && reported)) {
             String number = (margin >= 0 ? "+" : "") + sheets.words().number(margin);
-            lines.add(
-                    finding.getUnit() == null || finding.getUnit().isEmpty()
-                            ? number
-                            : number + " " + finding.getUnit());
+            boolean bare = finding.getUnit() == null || finding.getUnit().isEmpty();
+            lines.add(bare ? number : number + " " + finding.getUnit());
         }
         if (mended(option, finding)) {
             lines.add(sheets.words().get("check.withWork"));
@@ -107,7 +144,7 @@ final class CheckGrid {
         return String.join("\n", lines);
     }
 
-    /** Whether what fails now passes with the work that is named below the grid. */
+    /** Whether what fails now passes with the work that is named. */
     private static boolean mended(OptionAssessment option, Finding finding) {
         boolean now = finding.getOutcome() == Outcome.PASSES || finding.getOutcome() == Outcome.NOT_APPLICABLE;
         return !now
@@ -118,14 +155,22 @@ final class CheckGrid {
     }
 
     private void work(List<OptionAssessment> options) {
-        if (options.stream().anyMatch(option -> !option.getRemedies().isEmpty())) {
-            page.row().text(0, sheets.words().get("grid.work"), Looking.LINE.ink(Look.Ink.BOLD));
-            for (int at = 0; at < options.size(); at++) {
-                String work = options.get(at).getRemedies().stream()
-                        .map(Remedy::getTitle)
-                        .collect(Collectors.joining(";\n"));
-                page.text(at + 1, work, Looking.LINE.ink(Look.Ink.SMALL));
-            }
+        if (options.stream().allMatch(option -> option.getRemedies().isEmpty())) {
+            return;
+        }
+        page.row().text(0, sheets.words().get("grid.work"), Looking.LINE.ink(Look.Ink.BOLD));
+        for (int at = 0; at < options.size(); at++) {
+            String work =
+                    options.get(at).getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining(";\n"));
+            cell(at, work, Looking.LINE.ink(Look.Ink.SMALL));
+        }
+    }
+
+    private void notArising(List<CheckRow> checks) {
+        if (!checks.isEmpty()) {
+            page.gap(5);
+            String titles = checks.stream().map(CheckRow::title).collect(Collectors.joining(" · "));
+            page.row().text(0, ACROSS, sheets.words().get("grid.notArising", "checks", titles), Looking.MUTED);
         }
     }
 }

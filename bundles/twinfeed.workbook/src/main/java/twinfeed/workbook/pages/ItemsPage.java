@@ -45,6 +45,9 @@ public final class ItemsPage {
                 sheets.quote().getRounding(), sheets.formats().decimals());
         List<Totals> totals = new ArrayList<>();
         for (QuoteOption option : sheets.quote().getOptions()) {
+            if (!totals.isEmpty()) {
+                page.setup().breakAfter(page.rowIndex());
+            }
             page.gap(8);
             String title = sheets.words()
                     .get("option.title", Map.of("number", String.valueOf(totals.size() + 1), "title", title(option)));

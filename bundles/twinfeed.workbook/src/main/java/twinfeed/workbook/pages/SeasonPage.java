@@ -14,7 +14,8 @@ import twinfeed.workbook.book.Page;
 /** The flow by month now and offered, and the other curves of the assessment, each with a native chart over its points. */
 public final class SeasonPage {
     private static final int LAST = Curves.MOST;
-    private static final int CHART_ROWS = 20;
+    private static final int BESIDE = 3;
+    private static final int CHART_ROWS = 18;
     private static final double CHART_ROW_PT = 15;
 
     /** Height of a page at the scale at which the sheet prints, in points. */
@@ -45,11 +46,8 @@ public final class SeasonPage {
     }
 
     private void startPage(Curves.Group group) {
-        int points = group.labelled()
-                ? group.curves().get(0).series().getY().size()
-                : group.curves().stream()
-                        .mapToInt(curve -> curve.series().getY().size())
-                        .sum();
+        int blocks = group.labelled() ? 1 : (group.curves().size() + BESIDE - 1) / BESIDE;
+        int points = blocks * (mostPoints(group.curves()) + 2);
         double needed = (CHART_ROWS + points + 4) * CHART_ROW_PT;
         if (page.heightSum() - pageStart + needed > PAGE_PT && page.heightSum() - pageStart > 100) {
             page.setup().breakAfter(page.rowIndex());
@@ -115,35 +113,69 @@ public final class SeasonPage {
         return at < 0 ? null : series.getY().get(at);
     }
 
-    /** One block of rows for each curve, for each has horizontal values of its own. */
+    /** Two columns for each curve, for each has horizontal values of its own; three curves side by side. */
     private List<CurveChart.Curve> numeric(Curves.Group group) {
-        Series axes = group.curves().get(0).series();
-        sheets.tableHead(page, "season", 1, Set.of());
-        page.text(1, title(axes.getXTitle(), axes.getXUnit()), Looking.HEAD.side(Look.Side.RIGHT));
-        page.text(2, title(axes.getYTitle(), axes.getYUnit()), Looking.HEAD.side(Look.Side.RIGHT));
         Look x = Looking.LINE.format(Formats.ofAll(all(group, Series::getX)));
         Look y = Looking.LINE.format(Formats.ofAll(all(group, Series::getY)));
         List<CurveChart.Curve> drawn = new ArrayList<>();
-        for (Curves.Curve curve : group.curves()) {
-            Series series = curve.series();
-            int first = page.rowIndex() + 1;
-            for (int at = 0; at < series.getY().size(); at++) {
-                page.row().text(0, at == 0 ? curve.name() : "", Looking.LINE);
-                page.number(1, series.getX().get(at), x);
-                page.number(2, series.getY().get(at), y);
-            }
-            int last = page.rowIndex();
-            String name = page.sheetReference() + "!$A$" + (first + 1);
+        for (int from = 0; from < group.curves().size(); from += BESIDE) {
+            List<Curves.Curve> curves =
+                    group.curves().subList(from, Math.min(group.curves().size(), from + BESIDE));
+            drawn.addAll(beside(curves, x, y));
+        }
+        return drawn;
+    }
+
+    private List<CurveChart.Curve> beside(List<Curves.Curve> curves, Look x, Look y) {
+        Series axes = curves.get(0).series();
+        sheets.tableHead(page, "season", 1, Set.of());
+        List<String> names = new ArrayList<>();
+        for (int at = 0; at < curves.size(); at++) {
+            page.text(1 + 2 * at, 2 + 2 * at, curves.get(at).name(), Looking.HEAD.side(Look.Side.CENTRE));
+            names.add(page.fullAddress(1 + 2 * at));
+        }
+        page.row().text(0, "", Looking.LINE);
+        for (int at = 0; at < curves.size(); at++) {
+            page.text(1 + 2 * at, title(axes.getXTitle(), axes.getXUnit()), Looking.LINE_MUTED.side(Look.Side.RIGHT));
+            page.text(2 + 2 * at, title(axes.getYTitle(), axes.getYUnit()), Looking.LINE_MUTED.side(Look.Side.RIGHT));
+        }
+        int first = page.rowIndex() + 1;
+        points(curves, x, y);
+        List<CurveChart.Curve> drawn = new ArrayList<>();
+        for (int at = 0; at < curves.size(); at++) {
+            Series series = curves.get(at).series();
+            int last = first + series.getY().size() - 1;
             drawn.add(new CurveChart.Curve(
-                    curve.name(),
-                    name,
+                    curves.get(at).name(),
+                    names.get(at),
                     null,
                     series.getX(),
                     series.getY(),
-                    range(1, first, last),
-                    range(2, first, last)));
+                    range(1 + 2 * at, first, last),
+                    range(2 + 2 * at, first, last)));
         }
         return drawn;
+    }
+
+    private void points(List<Curves.Curve> curves, Look x, Look y) {
+        int most = mostPoints(curves);
+        for (int point = 0; point < most; point++) {
+            page.row();
+            for (int at = 0; at < curves.size(); at++) {
+                Series series = curves.get(at).series();
+                if (point < series.getY().size()) {
+                    page.number(1 + 2 * at, series.getX().get(point), x);
+                    page.number(2 + 2 * at, series.getY().get(point), y);
+                }
+            }
+        }
+    }
+
+    private static int mostPoints(List<Curves.Curve> curves) {
+        return curves.stream()
+                .mapToInt(curve -> curve.series().getY().size())
+                .max()
+                .orElse(0);
     }
 
     private static List<Double> all(Curves.Group group, Function<Series, List<Double>> values) {

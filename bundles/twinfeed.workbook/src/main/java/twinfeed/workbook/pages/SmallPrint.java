@@ -3,6 +3,7 @@ package twinfeed.workbook.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import twinfeed.model.quote.Quote;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
@@ -13,6 +14,10 @@ import twinfeed.workbook.book.TextWidth;
  * fit is counted and stands in full on the sheet of sources.
  */
 final class SmallPrint {
+    private static final double LINE_PT = 8 * 1.27;
+    private static final double PADDING_PT = 3;
+    private static final double HEADING_PT = LINE_PT + PADDING_PT;
+
     private final Sheets sheets;
     private final Page page;
     private final double width;
@@ -31,9 +36,32 @@ final class SmallPrint {
     void write(double height) {
         Quote quote = sheets.quote();
         double left = height - block("quote.cautions", quote.getCautions(), Double.MAX_VALUE);
-        left -= block("quote.exclusions", quote.getExclusions(), left / 2);
-        left -= block("quote.terms", quote.getTerms(), left * 0.6);
-        block("quote.assumptions", quote.getAssumptions(), left);
+        List<Part> parts = Stream.of(
+                        new Part("quote.assumptions", quote.getAssumptions()),
+                        new Part("quote.exclusions", quote.getExclusions()),
+                        new Part("quote.terms", quote.getTerms()))
+                .filter(part -> !part.entries().isEmpty())
+                .toList();
+        for (int at = 0; at < parts.size(); at++) {
+            // Each part leaves those that follow it their share of what is left.
+            double share = left / (parts.size() - at);
+            double wanted = height(parts.get(at).entries()) + HEADING_PT;
+            double others = parts.subList(at + 1, parts.size()).stream()
+                    .mapToDouble(part -> height(part.entries()) + HEADING_PT)
+                    .sum();
+            double most = Math.max(share, left - others);
+            left -= block(parts.get(at).key(), parts.get(at).entries(), Math.min(wanted, most));
+        }
+    }
+
+    private record Part(String key, List<String> entries) {}
+
+    private double height(List<String> entries) {
+        return height(text(entries, entries.size()));
+    }
+
+    private double height(String text) {
+        return TextWidth.lines(text, width, Look.Ink.SMALL) * LINE_PT + PADDING_PT;
     }
 
     /** One paragraph under a heading; returns the height taken. */
@@ -51,7 +79,7 @@ final class SmallPrint {
     private String fitting(List<String> entries, double height) {
         for (int count = entries.size(); count > 1; count--) {
             String text = text(entries, count);
-            if (TextWidth.lines(text, width, Look.Ink.SMALL) * 8 * 1.27 + 3 <= height) {
+            if (height(text) <= height) {
                 return text;
             }
         }

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Assumption;
-import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
 import twinfeed.model.quote.Quote;
@@ -88,15 +91,30 @@ public final class SourcesPage {
         }
     }
 
-    private static List<String> citations(Assessment assessment) {
-        Set<String> citations = new LinkedHashSet<>();
-        for (OptionAssessment option : assessment.getOptions()) {
-            for (Finding finding : option.getFindings()) {
-                add(citations, finding.getSource());
-                finding.getSteps().stream().map(Step::getSource).forEach(source -> add(citations, source));
+    /** A step may name the piece of the house that it is about; that is no source. */
+    private List<String> citations(Assessment assessment) {
+        Set<String> citations = new TreeSet<>();
+        List<OptionAssessment> options = assessment.getOptions();
+        Stream.concat(
+                        options.stream().flatMap(option -> option.getFindings().stream()),
+                        options.stream().flatMap(option -> option.getAfterWork().stream()))
+                .forEach(finding -> {
+                    add(citations, finding.getSource());
+                    finding.getSteps().stream().map(Step::getSource).forEach(source -> add(citations, source));
+                });
+        citations.removeAll(names());
+        return List.copyOf(citations);
+    }
+
+    private Set<String> names() {
+        Set<String> names = new HashSet<>();
+        sheets.document().survey().eAllContents().forEachRemaining(element -> {
+            EStructuralFeature name = element.eClass().getEStructuralFeature("name");
+            if (name != null && element.eGet(name) instanceof String text) {
+                names.add(text);
             }
-        }
-        return citations.stream().sorted().toList();
+        });
+        return names;
     }
 
     private static void add(Set<String> citations, @Nullable String source) {

@@ -104,7 +104,7 @@ public final class SurveyPage {
             Look day = look.format(sheets.formats().date()).side(Look.Side.LEFT);
             page.span(1, LAST, day).date(1, date, day);
         } else if (value instanceof Number number) {
-            page.number(1, number, look.format("General"));
+            page.number(1, number, look.format(Formats.exact(number.doubleValue())));
             page.blank(2, look).blank(3, look).blank(4, look);
         } else {
             page.text(1, LAST, readings.text(taken.attribute(), value), look);

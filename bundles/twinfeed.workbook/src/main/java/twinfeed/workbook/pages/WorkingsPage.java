@@ -21,6 +21,7 @@ public final class WorkingsPage {
     private final Page page;
     private final CellNames names;
     private final Answers answers;
+    private final SharedWorkings shared = new SharedWorkings();
     private final Map<Finding, ResultCells> results = new IdentityHashMap<>();
 
     /** The sheet's writer. */
@@ -63,22 +64,29 @@ public final class WorkingsPage {
         page.row().text(0, LAST, title, Looking.BAND);
         for (Finding finding : findings) {
             if (!finding.getSteps().isEmpty()) {
-                writeFinding(prefix + finding.getKey() + "_", finding);
+                writeFinding(prefix + finding.getKey() + "_", title, finding);
             }
         }
     }
 
-    private void writeFinding(String prefix, Finding finding) {
+    private void writeFinding(String prefix, String option, Finding finding) {
         page.gap(5);
         page.row().text(0, LAST, finding.getTitle(), Looking.BOLD.edge(Look.Edge.BELOW));
         if (finding.getText() != null) {
             page.row().text(0, LAST, finding.getText(), Looking.MUTED);
         }
-        WorkingCells cells = new WorkingCells();
-        for (Step step : finding.getSteps()) {
-            writeStep(prefix, step, cells);
+        SharedWorkings.Written known = shared.find(finding);
+        if (known == null) {
+            int row = page.rowIndex() + 2;
+            WorkingCells cells = new WorkingCells();
+            finding.getSteps().forEach(step -> writeStep(prefix, step, cells));
+            known = new SharedWorkings.Written(option, row, cells);
+            shared.add(finding, known);
+        } else {
+            Map<String, String> place = Map.of("option", known.option(), "row", String.valueOf(known.row()));
+            page.row().text(0, LAST, sheets.words().get("workings.same", place), Looking.LINE_MUTED);
         }
-        results.put(finding, new ResultRows(sheets, page, answers).write(finding, cells));
+        results.put(finding, new ResultRows(sheets, page, answers).write(finding, known.cells()));
     }
 
     private void writeStep(String prefix, Step step, WorkingCells cells) {
