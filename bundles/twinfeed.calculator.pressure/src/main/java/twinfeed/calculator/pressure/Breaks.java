@@ -7,8 +7,6 @@ import twinfeed.engineering.PressureSwitch;
 import twinfeed.engineering.Solution;
 import twinfeed.engineering.SwitchMargin;
 import twinfeed.engineering.Trouble;
-import twinfeed.model.survey.WaterFeed;
-import twinfeed.units.Flow;
 
 /** At what flow the heat of a unit goes off, by what its data say: a flow, or pressures at one place or another. */
 final class Breaks {
@@ -16,18 +14,14 @@ final class Breaks {
     private final @Nullable PressureSwitch limits;
     private final @Nullable Double activationM3PerS;
     private final double strainer;
-    private final double lowestHandsetM;
+    private final @Nullable Double lowestHandsetM;
 
     Breaks(HeaterCase heater) {
         this.unit = heater.unit();
         this.limits = unit.pressureSwitch();
-        Flow activation = unit.heater().getActivationFlow();
-        this.activationM3PerS = activation == null || limits != null ? null : Double.valueOf(activation.si());
+        this.activationM3PerS = limits == null ? unit.activationM3PerS() : null;
         this.strainer = limits == null ? 0 : SwitchAnswer.strainer(heater);
-        WaterFeed water = heater.house().water();
-        this.lowestHandsetM = water == null || water.getLowestHandset() == null
-                ? 0
-                : water.getLowestHandset().si();
+        this.lowestHandsetM = heater.house().lowestHandsetM();
     }
 
     /** The flow, m3/s, where the data name a flow and no pressure. */
@@ -43,7 +37,18 @@ final class Breaks {
 
     /** Whether a pressure behind the throttle can, and is known. */
     boolean byHeating() {
-        return limits != null && unit.heatingPossible() && unit.downstream() != null;
+        return limits != null && unit.heatingPossible() && unit.downstream() != null && lowestHandsetM != null;
+    }
+
+    /** Path of what is missing to say when the heat goes off; empty where nothing is. */
+    String missing() {
+        if (activationM3PerS != null || byHeating() || (byInlet() && !unit.heatingPossible())) {
+            return "";
+        }
+        if (limits == null) {
+            return "heater.makePressure";
+        }
+        return unit.downstream() == null ? "heater.downstreamPressure" : "survey.water.lowestHandset";
     }
 
     double strainer() {
@@ -54,8 +59,9 @@ final class Breaks {
         return limits == null ? 0 : limits.breakPa();
     }
 
+    /** Height of the lowest handset position over the unit, m; 0 where it is not known and nothing depends on it. */
     double lowestHandsetM() {
-        return lowestHandsetM;
+        return lowestHandsetM == null ? 0 : lowestHandsetM;
     }
 
     Solution inlet(HeldUnit held) {
@@ -66,7 +72,7 @@ final class Breaks {
         Double downstream = unit.downstream();
         return downstream == null || downstream <= 0
                 ? Solution.none(Trouble.ALL_PRESSURE_LOST)
-                : SwitchMargin.breakFlowInHeatingChamber(breakPa(), downstream, lowestHandsetM, fluid);
+                : SwitchMargin.breakFlowInHeatingChamber(breakPa(), downstream, lowestHandsetM(), fluid);
     }
 
     /**

@@ -44,14 +44,17 @@ final class DropOut implements PressureAnswer {
             return;
         }
         Breaks breaks = new Breaks(heater);
+        String missing = breaks.missing();
         if (!flows.heats()) {
             heater.notApplicable(PressureChecks.DROP_OUT, "");
-            return;
+        } else if (!missing.isEmpty()) {
+            heater.cannotTell(PressureChecks.DROP_OUT, missing);
+        } else {
+            least(heater, flows, breaks);
         }
-        if (!known(heater, breaks)) {
-            heater.cannotTell(PressureChecks.DROP_OUT, "heater.makePressure");
-            return;
-        }
+    }
+
+    private static void least(HeaterCase heater, UnitFlows flows, Breaks breaks) {
         Limit least = null;
         for (Limit limit : limits(heater, flows, breaks)) {
             least = least == null || limit.value() < least.value() ? limit : least;
@@ -61,12 +64,6 @@ final class DropOut implements PressureAnswer {
         } else {
             report(heater, flows, breaks, least);
         }
-    }
-
-    private static boolean known(HeaterCase heater, Breaks breaks) {
-        return breaks.activationM3PerS() != null
-                || (breaks.byInlet() && !heater.unit().heatingPossible())
-                || breaks.byHeating();
     }
 
     /** Ahead of the throttle the largest flow is the worst, behind it and for a flow the smallest. */

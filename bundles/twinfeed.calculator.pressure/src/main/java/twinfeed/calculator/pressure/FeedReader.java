@@ -21,6 +21,9 @@ import twinfeed.units.Quantity;
  * used is named in {@link #faults} by the path of the reading.
  */
 final class FeedReader {
+    /** More than any supply has, Pa. */
+    private static final double MOST_PA = 100e5;
+
     private final Context context;
     private final @Nullable WaterFeed water;
     private final List<String> faults = new ArrayList<>();
@@ -91,6 +94,9 @@ final class FeedReader {
         if (staticPressure == null || running == null || flow == null) {
             return null;
         }
+        if (!plausible(test)) {
+            return null;
+        }
         double heightPa = test.getGaugeHeight() == null
                 ? 0
                 : testFluid().pressureOfHead(test.getGaugeHeight().si());
@@ -104,6 +110,23 @@ final class FeedReader {
             return new SupplyCurve(staticPa, runningPa, flow.si());
         }
         return null;
+    }
+
+    /** A slip of the pen is named rather than worked with. */
+    private boolean plausible(WaterTest test) {
+        if (!(test.getStaticPressure().si() > 0 && test.getStaticPressure().si() <= MOST_PA)) {
+            faults.add("survey.water.test.staticPressure");
+        }
+        if (!(test.getRunningPressure().si() >= 0)) {
+            faults.add("survey.water.test.runningPressure");
+        }
+        if (!(test.getFlow().si() > 0 && test.getFlow().si() <= FormulaTerms.MOST_FLOW)) {
+            faults.add("survey.water.test.flow");
+        }
+        if (test.getGaugeHeight() != null && Math.abs(test.getGaugeHeight().si()) > PieceReader.MOST_M) {
+            faults.add("survey.water.test.gaugeHeight");
+        }
+        return faults.isEmpty();
     }
 
     /** How many of the feed's segments lie ahead of a point that is named by the segment before it. */

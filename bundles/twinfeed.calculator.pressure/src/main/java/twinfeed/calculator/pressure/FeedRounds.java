@@ -34,28 +34,28 @@ final class FeedRounds {
     String add(String total, int round) {
         String at = "_d" + round;
         FeedWorking.addSupply(lines, total, at);
-        List<String> squares = new ArrayList<>();
-        StringBuilder heights = new StringBuilder();
-        for (int i = 0; i < common.size(); i++) {
-            String of = "_c" + (i + 1);
-            squares.add(FrictionLines.addSquare(lines, common.get(i).pipe(), of, total, round));
-            heights.append(" - h").append(of);
-        }
-        String square = squares.isEmpty() ? "0" : "(" + String.join(" + ", squares) + ")";
-        lines.step(
-                        "E" + at,
-                        "teeLeftOver",
-                        "p_s" + at + " - " + square + " * " + total + "^2" + heights + " - p_T",
-                        "bar",
-                        "")
-                .step(
-                        "d" + at,
-                        "teeSlope",
-                        "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1) + 2 * " + square
-                                + " * " + total,
-                        "bar/(L/min)",
-                        "")
+        String square = addSquare(total, round);
+        String supplySlope = "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1)";
+        String left = "p_s" + at + " - " + square + " * " + total + "^2" + heights() + " - p_T";
+        lines.step("E" + at, "teeLeftOver", left, "bar", "")
+                .step("d" + at, "teeSlope", supplySlope + " + 2 * " + square + " * " + total, "bar/(L/min)", "")
                 .step("Qt" + at, "totalFlow", total + " + E" + at + " / d" + at, "L/min", "Newton's step");
         return "Qt" + at;
+    }
+
+    private String addSquare(String total, int round) {
+        List<String> squares = new ArrayList<>();
+        for (int i = 0; i < common.size(); i++) {
+            squares.add(FrictionLines.addSquare(lines, common.get(i).pipe(), "_c" + (i + 1), total, round));
+        }
+        return squares.isEmpty() ? "0" : "(" + String.join(" + ", squares) + ")";
+    }
+
+    private String heights() {
+        StringBuilder heights = new StringBuilder();
+        for (int i = 0; i < common.size(); i++) {
+            heights.append(" - h_c").append(i + 1);
+        }
+        return heights.toString();
     }
 }

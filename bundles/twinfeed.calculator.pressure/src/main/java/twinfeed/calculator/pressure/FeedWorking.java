@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Fluid;
 import twinfeed.engineering.PipeSegment;
 import twinfeed.engineering.SupplyCurve;
 import twinfeed.engineering.Water;
@@ -41,12 +40,6 @@ final class FeedWorking {
     static void addWater(Lines lines, double intakeC) {
         addDensity(lines, intakeC);
         lines.step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
-    }
-
-    /** A fluid that is not water at a known temperature. */
-    static void addFluid(Lines lines, Fluid fluid) {
-        lines.input("rho", "density", fluid.densityKgPerM3(), "kg/m³", "")
-                .input("nu", "viscosity", fluid.kinematicViscosityM2PerS(), "m²/s", "");
     }
 
     /** The two-point test: {@code p_0}, {@code p_1} and {@code Q_1}. */

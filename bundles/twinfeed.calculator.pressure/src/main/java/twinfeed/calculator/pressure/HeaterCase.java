@@ -129,9 +129,7 @@ final class HeaterCase {
 
     private @Nullable Outlet measuredOutlet(FeedConditions feed) {
         PresentUnit present = candidate.present() ? house.survey().getUnit() : null;
-        if (present == null
-                || present.getMeasuredFlow() == null
-                || present.getMeasuredFlow().si() <= 0) {
+        if (present == null || !UnitData.flow(present.getMeasuredFlow())) {
             return null;
         }
         double flow = present.getMeasuredFlow().si();

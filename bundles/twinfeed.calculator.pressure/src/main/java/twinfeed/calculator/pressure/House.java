@@ -17,6 +17,7 @@ import twinfeed.model.survey.WaterSource;
  */
 record House(Context context, @Nullable FeedConditions feed, List<String> faults) {
     private static final double USUAL_OUTLET_C = 40;
+    private static final double MOST_HANDSET_M = 10;
 
     /** Reads a survey. */
     static House of(Context context) {
@@ -64,6 +65,17 @@ record House(Context context, @Nullable FeedConditions feed, List<String> faults
     boolean vulnerable() {
         return survey().getCustomer() != null
                 && Boolean.TRUE.equals(survey().getCustomer().getVulnerable());
+    }
+
+    /** Height of the lowest handset position over the unit, m, or null where nobody says or it cannot be. */
+    @Nullable
+    Double lowestHandsetM() {
+        WaterFeed water = water();
+        return water == null
+                        || water.getLowestHandset() == null
+                        || Math.abs(water.getLowestHandset().si()) > MOST_HANDSET_M
+                ? null
+                : Double.valueOf(water.getLowestHandset().si());
     }
 
     Survey survey() {

@@ -27,7 +27,6 @@ import twinfeed.units.Kind;
  * Outlets are given by the flow that one metre of head drives through them. Without a running test the supply is stiff.
  */
 final class NetworkFormula {
-    private static final double MOST_PA = 50e5;
 
     /** The formula {@code network}. */
     static final Formula FORMULA = new Formula("network", parameters(), NetworkFormula::of);
@@ -36,13 +35,13 @@ final class NetworkFormula {
 
     private static List<Parameter> parameters() {
         List<Parameter> parameters = new ArrayList<>(List.of(
-                Parameter.required("static", Kind.PRESSURE, 1000, MOST_PA),
-                Parameter.absent("running", Kind.PRESSURE, 0, MOST_PA),
-                Parameter.absent("flow", Kind.FLOW, -PressureFormulas.MOST_FLOW, PressureFormulas.MOST_FLOW),
+                Parameter.required("static", Kind.PRESSURE, 1000, FormulaTerms.MOST_PA),
+                Parameter.absent("running", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
+                Parameter.absent("flow", Kind.FLOW, -FormulaTerms.MOST_FLOW, FormulaTerms.MOST_FLOW),
                 Parameter.word("tap", "open", "open", "shut"),
                 Parameter.required("shower-outlet", Kind.FLOW, 1e-7, 0.01),
                 Parameter.optional("tap-outlet", Kind.FLOW, 1e-4, 1e-7, 0.01),
-                PressureFormulas.TEMPERATURE));
+                FormulaTerms.TEMPERATURE));
         for (String pipe : List.of("common", "shower", "tap")) {
             parameters.add(Parameter.optional(pipe + "-bore", Kind.LENGTH, 0.0136, 0.001, 1));
             parameters.add(Parameter.optional(pipe + "-length", Kind.LENGTH, 0, 0, 10_000));
@@ -61,7 +60,7 @@ final class NetworkFormula {
             SupplyTest test = SupplyTest.of(given.si("static"), given.si("running"), given.si("flow"));
             if (!test.isAccepted()) {
                 return Answer.none(
-                        PressureFormulas.key(
+                        FormulaTerms.key(
                                 test == SupplyTest.FLOW_NOT_POSITIVE
                                         ? Trouble.FLOW_NOT_POSITIVE
                                         : Trouble.RUNNING_NOT_BELOW_STATIC),
@@ -100,7 +99,7 @@ final class NetworkFormula {
                 Network.of(supply(given), List.of(pipe(given, "common")), List.of(pipe(given, "shower")), open, fluid);
         NetworkState state = network.atOutlet(shower, 0);
         if (state.unitFlowM3PerS() <= 0) {
-            return Answer.none(PressureFormulas.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(FormulaTerms.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
         }
         return answer(given, state, fluid);
     }

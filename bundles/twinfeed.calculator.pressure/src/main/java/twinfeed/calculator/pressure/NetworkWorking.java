@@ -152,7 +152,31 @@ final class NetworkWorking {
 
     private Flows addRound(Flows last) {
         String at = mark + round;
-        String total = last.total();
+        March march = start(last.total(), at);
+        List<String> taps = new ArrayList<>();
+        for (int i = 0; i < reaches.size(); i++) {
+            taps.add(addReach(march, reaches.get(i), last.taps().get(i), at));
+        }
+        String own = unit == null ? last.unit() : addUnit(march, last.unit(), at);
+        lines.step("E" + at, "leftOver", march.rest + " - " + own, "L/min", "")
+                .step(
+                        "Qt" + at,
+                        "totalFlow",
+                        last.total() + " - E" + at + " / " + march.gain,
+                        "L/min",
+                        "Newton's step");
+        return new Flows("Qt" + at, taps, own);
+    }
+
+    /** Symbols on the way from the gauge to the unit: pressure, how it falls, the flow that is left, and how that changes. */
+    private static final class March {
+        private String pressure = "";
+        private String slope = "";
+        private String rest = "";
+        private String gain = "1";
+    }
+
+    private March start(String total, String at) {
         FeedWorking.addSupply(lines, total, at);
         lines.step(
                 "d" + at,
@@ -160,32 +184,30 @@ final class NetworkWorking {
                 "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1)",
                 "bar/(L/min)",
                 "");
-        String pressure = "p_s" + at;
-        String slope = "d" + at;
-        String rest = total;
-        String gain = "1";
-        List<String> taps = new ArrayList<>();
-        for (int i = 0; i < reaches.size(); i++) {
-            Reach reach = reaches.get(i);
-            String here = reach.ending() + at;
-            addTee(reach, here, pressure, slope, rest, gain);
-            pressure = "p" + here;
-            slope = "d" + here;
-            String tap = addDraw(
-                    "q" + here, "tapFlow", pressure, reach.branch(), last.taps().get(i), "R" + reach.ending());
-            taps.add(tap);
-            gain = addGain("g" + here, gain, slope, tap);
-            lines.step("Q" + here, "flowOn", rest + " - " + tap, "L/min", "");
-            rest = "Q" + here;
-        }
-        String own = last.unit();
-        if (unit != null) {
-            own = addDraw("Q_u" + at, "unitFlow", pressure, toUnit, last.unit(), resistance);
-            gain = addGain("g" + at, gain, slope, own);
-        }
-        lines.step("E" + at, "leftOver", rest + " - " + own, "L/min", "");
-        lines.step("Qt" + at, "totalFlow", total + " - E" + at + " / " + gain, "L/min", "Newton's step");
-        return new Flows("Qt" + at, taps, own);
+        March march = new March();
+        march.pressure = "p_s" + at;
+        march.slope = "d" + at;
+        march.rest = total;
+        return march;
+    }
+
+    /** Pipes up to a tee and the tap there; returns the symbol of the tap's flow. */
+    private String addReach(March march, Reach reach, String lastFlow, String at) {
+        String here = reach.ending() + at;
+        addTee(reach, here, march.pressure, march.slope, march.rest, march.gain);
+        march.pressure = "p" + here;
+        march.slope = "d" + here;
+        String tap = addDraw("q" + here, "tapFlow", march.pressure, reach.branch(), lastFlow, "R" + reach.ending());
+        march.gain = addGain("g" + here, march.gain, march.slope, tap);
+        lines.step("Q" + here, "flowOn", march.rest + " - " + tap, "L/min", "");
+        march.rest = "Q" + here;
+        return tap;
+    }
+
+    private String addUnit(March march, String lastFlow, String at) {
+        String own = addDraw("Q_u" + at, "unitFlow", march.pressure, toUnit, lastFlow, resistance);
+        march.gain = addGain("g" + at, march.gain, march.slope, own);
+        return own;
     }
 
     /** The pressure at a tee, and how it falls with the flow from the gauge; without pipes before it both stay as they are. */

@@ -17,6 +17,14 @@ import twinfeed.units.Quantity;
 final class PieceReader {
     private static final double MM_PER_M = 1000;
 
+    /** Beyond these a reading is a slip of the pen, and the figures would mean nothing. */
+    static final double MOST_M = 10_000;
+
+    private static final double LEAST_BORE_M = 0.001;
+    private static final double MOST_BORE_M = 1;
+    private static final double MOST_K = 1e6;
+    private static final int MOST_FITTINGS = 1000;
+
     private final Context context;
     private final List<String> faults;
 
@@ -40,7 +48,7 @@ final class PieceReader {
         PipeMaterial material = segment.getMaterial();
         Double boreM = bore(segment, material, path);
         Double lengthM = si(segment.getLength());
-        if (lengthM == null || lengthM < 0) {
+        if (lengthM == null || lengthM < 0 || lengthM > MOST_M) {
             faults.add(path + ".length");
             return Optional.empty();
         }
@@ -54,10 +62,19 @@ final class PieceReader {
             return Optional.empty();
         }
         double riseM = segment.getRise() == null ? 0 : segment.getRise().si();
+        if (Math.abs(riseM) > MOST_M) {
+            faults.add(path + ".rise");
+            return Optional.empty();
+        }
         return k == null
                 ? Optional.empty()
                 : Optional.of(
                         new Piece(name, new twinfeed.engineering.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
+    }
+
+    /** Names a reading that cannot be used. */
+    void fault(String path) {
+        faults.add(path);
     }
 
     private static @Nullable Double si(@Nullable Quantity quantity) {
@@ -76,7 +93,7 @@ final class PieceReader {
                             "bore", bore * MM_PER_M)));
             given = usual.orElse(null);
         }
-        if (given == null || given <= 0) {
+        if (given == null || given < LEAST_BORE_M || given > MOST_BORE_M) {
             faults.add(path + ".bore");
             return null;
         }
@@ -97,7 +114,7 @@ final class PieceReader {
         for (Fitting fitting : segment.getFittings()) {
             int count = fitting.getCount() == null ? 1 : fitting.getCount();
             Double one = one(fitting);
-            if (one == null || one < 0 || count < 0) {
+            if (one == null || one < 0 || one > MOST_K || count < 0 || count > MOST_FITTINGS) {
                 faults.add(path + ".fittings");
                 return null;
             }

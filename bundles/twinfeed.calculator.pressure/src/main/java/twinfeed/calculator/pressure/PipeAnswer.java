@@ -100,7 +100,7 @@ final class PipeAnswer implements PressureAnswer {
             return;
         }
         double flow = heater.unit().heater().getRunningPressureFlow().si();
-        if (flow <= 0) {
+        if (!UnitData.flow(heater.unit().heater().getRunningPressureFlow())) {
             heater.cannotTell(PressureChecks.LOSS, "heater.runningPressureFlow");
             return;
         }

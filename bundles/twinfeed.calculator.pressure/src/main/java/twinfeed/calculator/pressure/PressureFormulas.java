@@ -11,28 +11,23 @@ import twinfeed.calculator.Parameter;
 import twinfeed.engineering.Fluid;
 import twinfeed.engineering.Pipe;
 import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.Trouble;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.units.Kind;
 
 /** Functions for a quick question about pipes; those about supplies and units are in classes of their own. */
 final class PressureFormulas {
-    /** More than any pipe of a house carries, m3/s. */
-    static final double MOST_FLOW = 1;
-
-    static final Parameter TEMPERATURE = Parameter.optional("temperature", Kind.TEMPERATURE, 10, 0, 100);
     private static final String[] MATERIALS =
             PipeMaterial.VALUES.stream().map(PipeMaterial::getLiteral).toArray(String[]::new);
 
     private static final List<Parameter> HEAD_LOSS = List.of(
             Parameter.required("bore", Kind.LENGTH, 0.001, 1),
             Parameter.optional("length", Kind.LENGTH, 0, 0, 10_000),
-            Parameter.absent("flow", Kind.FLOW, 0, MOST_FLOW),
+            Parameter.absent("flow", Kind.FLOW, 0, FormulaTerms.MOST_FLOW),
             Parameter.absent("velocity", Kind.VELOCITY, 0, 20),
             Parameter.word("material", "copper", MATERIALS),
             Parameter.absent("roughness", Kind.LENGTH, 0, 0.01),
             Parameter.optional("k", Kind.RATIO, 0, 0, 1000),
-            TEMPERATURE);
+            FormulaTerms.TEMPERATURE);
 
     /** All formulas of this calculator. */
     static final List<Formula> ALL = all();
@@ -94,14 +89,5 @@ final class PressureFormulas {
         lines.step("head", "head", "dp * 100000 / (rho * 9.80665)", "m", "");
         return Answer.of(lines.build(), results.toArray(Answer.Result[]::new))
                 .warned(Pipe.regime(reynolds).name().toLowerCase(Locale.ROOT));
-    }
-
-    /** The engineering's name of a trouble as a key: {@code SUPPLY_TOO_WEAK} is {@code supplyTooWeak}. */
-    static String key(Trouble trouble) {
-        StringBuilder key = new StringBuilder();
-        for (String word : trouble.name().toLowerCase(Locale.ROOT).split("_")) {
-            key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
-        }
-        return key.toString();
     }
 }

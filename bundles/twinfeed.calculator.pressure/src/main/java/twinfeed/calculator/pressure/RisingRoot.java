@@ -18,6 +18,8 @@ record RisingRoot<T>(double x, T state) {
     /** The next error is of the order of the product of the last two. */
     private static final double LAST_STEP = 1e-8;
 
+    private static final double NARROWEST = 4e-16;
+
     /** Usual slope with taps open; only for the second guess. */
     private static final double USUAL_SLOPE = 4;
 
@@ -30,31 +32,46 @@ record RisingRoot<T>(double x, T state) {
      * @param guess a first guess above that
      */
     static <T> RisingRoot<T> of(DoubleFunction<T> evaluate, ToDoubleFunction<T> excess, double low, double guess) {
-        double lastX = guess;
-        T state = evaluate.apply(guess);
-        double last = excess.applyAsDouble(state);
+        T first = evaluate.apply(guess);
+        double last = excess.applyAsDouble(first);
+        if (last == 0) {
+            return new RisingRoot<>(guess, first);
+        }
         // The slope is at least 1, so the root is no further off than what is lacking or too much.
         double from = last > 0 ? Math.max(low, guess - last) : guess;
         double to = last > 0 ? guess : guess - last;
-        double x = Math.max(low, guess - last / USUAL_SLOPE);
-        for (int step = 0; step < MOST_STEPS && last != 0; step++) {
-            state = evaluate.apply(x);
-            double value = excess.applyAsDouble(state);
-            from = value <= 0 ? x : from;
-            to = value >= 0 ? x : to;
-            double next = x - value * (x - lastX) / (value - last);
-            boolean inside = next >= from && next <= to;
-            if (value == 0 || (inside && Math.abs(next - x) <= LAST_STEP * x)) {
-                double root = inside ? next : x;
-                return new RisingRoot<>(root, evaluate.apply(root));
-            }
-            if (to - from <= 4e-16 * to) {
+        return secant(evaluate, excess, new Bracket(from, to, guess, last), Math.max(low, guess - last / USUAL_SLOPE));
+    }
+
+    /** Where the root lies, and the last point. */
+    private record Bracket(double from, double to, double lastX, double last) {
+        Bracket narrowed(double x, double value) {
+            return new Bracket(value <= 0 ? x : from, value >= 0 ? x : to, x, value);
+        }
+
+        double next(double x, double value) {
+            return x - value * (x - lastX) / (value - last);
+        }
+    }
+
+    private static <T> RisingRoot<T> secant(
+            DoubleFunction<T> evaluate, ToDoubleFunction<T> excess, Bracket start, double second) {
+        Bracket bracket = start;
+        double x = second;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double value = excess.applyAsDouble(evaluate.apply(x));
+            double next = bracket.next(x, value);
+            bracket = bracket.narrowed(x, value);
+            boolean inside = next >= bracket.from && next <= bracket.to;
+            if (value == 0 || bracket.to - bracket.from <= NARROWEST * bracket.to) {
                 break;
             }
-            lastX = x;
-            last = value;
-            x = inside ? next : from + (to - from) / 2;
+            boolean last = inside && Math.abs(next - x) <= LAST_STEP * x;
+            x = inside ? next : bracket.from + (bracket.to - bracket.from) / 2;
+            if (last) {
+                break;
+            }
         }
-        return new RisingRoot<>(x, state);
+        return new RisingRoot<>(x, evaluate.apply(x));
     }
 }

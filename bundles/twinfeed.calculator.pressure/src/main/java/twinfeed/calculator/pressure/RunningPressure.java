@@ -57,7 +57,7 @@ final class RunningPressure implements PressureAnswer {
 
     private static @Nullable FeedConditions usable(HeaterCase heater, Check check) {
         FeedConditions feed = heater.feed(check);
-        if (feed != null && heater.unit().heater().getRunningPressureFlow().si() <= 0) {
+        if (feed != null && !UnitData.flow(heater.unit().heater().getRunningPressureFlow())) {
             heater.cannotTell(check, "heater.runningPressureFlow");
             return null;
         }

@@ -22,17 +22,15 @@ final class SupplyFormula {
     /** 7 m of head, the guaranteed standard, as a pressure, Pa; a supply below is worth a word. */
     private static final double GUARANTEED_PA = 7 * 9806.65;
 
-    private static final double MOST_PA = 50e5;
-
     private static final List<Parameter> PARAMETERS = List.of(
-            Parameter.required("static", Kind.PRESSURE, 0, MOST_PA),
-            Parameter.absent("running", Kind.PRESSURE, 0, MOST_PA),
-            Parameter.absent("flow", Kind.FLOW, -PressureFormulas.MOST_FLOW, PressureFormulas.MOST_FLOW),
-            Parameter.absent("at", Kind.FLOW, 0, PressureFormulas.MOST_FLOW),
-            Parameter.absent("pressure", Kind.PRESSURE, 0, MOST_PA),
+            Parameter.required("static", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
+            Parameter.absent("running", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
+            Parameter.absent("flow", Kind.FLOW, -FormulaTerms.MOST_FLOW, FormulaTerms.MOST_FLOW),
+            Parameter.absent("at", Kind.FLOW, 0, FormulaTerms.MOST_FLOW),
+            Parameter.absent("pressure", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
             Parameter.absent("exponent", Kind.RATIO, 1, 2),
             Parameter.optional("rise", Kind.LENGTH, 0, -100, 100),
-            PressureFormulas.TEMPERATURE);
+            FormulaTerms.TEMPERATURE);
 
     /** The formula {@code supply-curve}. */
     static final Formula FORMULA = new Formula("supply-curve", PARAMETERS, SupplyFormula::of);
@@ -87,7 +85,7 @@ final class SupplyFormula {
         SupplyTest test = SupplyTest.of(staticPa, given.si("running"), given.si("flow"));
         if (!test.isAccepted()) {
             return Answer.none(
-                    PressureFormulas.key(
+                    FormulaTerms.key(
                             test == SupplyTest.FLOW_NOT_POSITIVE
                                     ? Trouble.FLOW_NOT_POSITIVE
                                     : Trouble.RUNNING_NOT_BELOW_STATIC),
@@ -107,7 +105,7 @@ final class SupplyFormula {
         double exponent = given.si("exponent", ownExponent);
         double pressurePa = curve.pressureAt(flow, exponent) - risePa(given);
         if (pressurePa < 0) {
-            return Answer.none(PressureFormulas.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(FormulaTerms.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
         }
         Lines lines = new Lines().input("Q", "pipeFlow", flow * FeedWorking.L_PER_MIN, "L/min", "");
         FeedWorking.addTest(lines, curve);
@@ -127,7 +125,7 @@ final class SupplyFormula {
         double exponent = given.si("exponent", ownExponent);
         Solution flow = curve.flowAt(atGaugePa, exponent);
         if (!flow.isPresent()) {
-            return Answer.none(PressureFormulas.key(flow.trouble()), Working.none());
+            return Answer.none(FormulaTerms.key(flow.trouble()), Working.none());
         }
         Lines lines = new Lines();
         FeedWorking.addTest(lines, curve);

@@ -4,14 +4,12 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Remedy;
 import twinfeed.engineering.PressureSwitch;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
-import twinfeed.model.survey.WaterFeed;
 
 /**
  * Whether the heat comes on and stays on in the worst condition of the year: by the pressure at the switch or, where the
@@ -45,12 +43,17 @@ final class SwitchAnswer implements PressureAnswer {
         if (limits == null || !missing.isEmpty()) {
             heater.cannotTell(
                     PressureChecks.SWITCH,
-                    limits == null ? new String[] {"heater.breakPressure"} : missing.toArray(String[]::new));
+                    limits == null ? new String[] {contradiction(data)} : missing.toArray(String[]::new));
         } else if (flows.heats()) {
             report(heater, flows, worst(heater, flows, limits));
         } else {
             heater.notApplicable(PressureChecks.SWITCH, "unheated");
         }
+    }
+
+    /** Make and break pressures that cannot both be right; without a break pressure it is the make pressure. */
+    private static String contradiction(Heater data) {
+        return data.getBreakPressure() == null ? "heater.makePressure" : "heater.breakPressure";
     }
 
     /** What a switch that may be behind the throttle asks for besides. */
@@ -60,7 +63,7 @@ final class SwitchAnswer implements PressureAnswer {
             if (heater.unit().downstream() == null) {
                 missing.add("heater.downstreamPressure");
             }
-            if (handset(heater) == null) {
+            if (heater.house().lowestHandsetM() == null) {
                 missing.add("survey.water.lowestHandset");
             }
             if (!missing.isEmpty() && heater.unit().inletPossible()) {
@@ -70,18 +73,11 @@ final class SwitchAnswer implements PressureAnswer {
         return missing;
     }
 
-    private static @Nullable Double handset(HeaterCase heater) {
-        WaterFeed water = heater.house().water();
-        return water == null || water.getLowestHandset() == null
-                ? null
-                : Double.valueOf(water.getLowestHandset().si());
-    }
-
     private static SwitchPoint worst(HeaterCase heater, UnitFlows flows, PressureSwitch limits) {
         UnitData unit = heater.unit();
         SwitchSearch search = new SwitchSearch(flows.feed(), flows, limits, strainer(heater));
         Double downstream = unit.downstream();
-        Double handset = handset(heater);
+        Double handset = heater.house().lowestHandsetM();
         if (!unit.heatingPossible() || downstream == null || handset == null) {
             return search.inlet();
         }
@@ -117,7 +113,7 @@ final class SwitchAnswer implements PressureAnswer {
         FlowPoint point = worst.point();
         double strainer = strainer(heater);
         Double downstream = heater.unit().downstream();
-        Double handset = handset(heater);
+        Double handset = heater.house().lowestHandsetM();
         heater.give(ExchangeKey.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
                 .compare(worst.switchPa() / FeedWorking.BAR, worst.limitPa() / FeedWorking.BAR)
@@ -144,31 +140,32 @@ final class SwitchAnswer implements PressureAnswer {
     }
 
     private static void activation(HeaterCase heater) {
-        Heater data = heater.unit().heater();
-        if (data.getActivationFlow() == null) {
+        if (heater.unit().heater().getActivationFlow() == null) {
             heater.notApplicable(PressureChecks.ACTIVATION, "");
             return;
         }
+        if (heater.unit().activationM3PerS() == null) {
+            heater.cannotTell(PressureChecks.ACTIVATION, "heater.activationFlow");
+            return;
+        }
         UnitFlows flows = heater.flows(PressureChecks.ACTIVATION);
-        if (flows == null) {
-            return;
-        }
-        if (!flows.heats()) {
+        if (flows != null && flows.heats()) {
+            activation(heater, flows, flows.smallest());
+        } else if (flows != null) {
             heater.notApplicable(PressureChecks.ACTIVATION, "unheated");
-            return;
         }
-        FlowPoint smallest = flows.smallest();
+    }
+
+    private static void activation(HeaterCase heater, UnitFlows flows, FlowPoint smallest) {
+        double neededM3PerS = heater.unit().heater().getActivationFlow().si();
         FindingBuilder finding = heater.on(PressureChecks.ACTIVATION)
-                .compare(
-                        smallest.flowM3PerS() * FeedWorking.L_PER_MIN,
-                        data.getActivationFlow().si() * FeedWorking.L_PER_MIN)
+                .compare(smallest.flowM3PerS() * FeedWorking.L_PER_MIN, neededM3PerS * FeedWorking.L_PER_MIN)
                 .variant(smallest.limited() ? "limited" : "")
                 .condition(flows.feed().condition(smallest))
                 .working(() -> PointWorking.flow(flows.feed(), smallest, flows.fullBore()))
                 .source(SOURCE);
         // Where the heater's power sets the flow, no work on the feed gives more.
-        if (smallest.limited()
-                && smallest.flowM3PerS() < data.getActivationFlow().si()) {
+        if (smallest.limited() && smallest.flowM3PerS() < neededM3PerS) {
             works(heater, smallest).forEach(finding::remedy);
         }
         finding.add();

@@ -13,6 +13,7 @@ import twinfeed.engineering.PipeSegment;
 import twinfeed.engineering.SupplyCurve;
 import twinfeed.engineering.Tap;
 import twinfeed.model.survey.DrawOff;
+import twinfeed.units.Flow;
 
 /**
  * Maps draw-offs to taps. A tap is an outlet Q = C sqrt(h), and C follows from the flow that the survey states for it when it
@@ -47,10 +48,19 @@ final class TapReader {
         if (branch.size() < drawOff.getSegments().size()) {
             return Optional.empty();
         }
+        Flow stated = drawOff.getFlow();
+        if (stated != null && !(stated.si() > 0 && stated.si() <= FormulaTerms.MOST_FLOW)) {
+            pieces.fault("survey.water.drawOffs[" + name + "].flow");
+            return Optional.empty();
+        }
+        if (drawOff.getHeight() != null && Math.abs(drawOff.getHeight().si()) > PieceReader.MOST_M) {
+            pieces.fault("survey.water.drawOffs[" + name + "].height");
+            return Optional.empty();
+        }
         if (drawOff.getHeight() != null) {
             branch = atHeight(branch, drawOff.getHeight().si());
         }
-        double flow = flow(drawOff, name);
+        double flow = stated == null ? usualFlow(name) : stated.si();
         Outlet outlet = outlet(name, flow, tee, Feed.pipes(branch));
         return Optional.of(new TapPoint(name, flow, tee, branch, new Tap(Feed.pipes(branch), outlet)));
     }
@@ -71,10 +81,7 @@ final class TapReader {
         return level;
     }
 
-    private double flow(DrawOff drawOff, String name) {
-        if (drawOff.getFlow() != null && drawOff.getFlow().si() > 0) {
-            return drawOff.getFlow().si();
-        }
+    private double usualFlow(String name) {
         double usual = PipeTables.designFlowM3PerS(name);
         context.assume("tapFlow", Map.of("name", name, "flow", usual * L_PER_MIN));
         return usual;

@@ -11,6 +11,12 @@ import twinfeed.units.Quantity;
 
 /** What a heater's instructions say of its hydraulics, in SI; what they do not say is null. */
 final class UnitData {
+    /** More than any datum of a heater, Pa; beyond it is a slip of the pen. */
+    private static final double MOST_PA = 100e5;
+
+    /** A tenth of a millilitre a minute: less is a slip of the pen, m3/s. */
+    private static final double LEAST_FLOW = 1e-9 / 6;
+
     private final Heater heater;
     private final @Nullable Outlet need;
     private final @Nullable PressureSwitch pressureSwitch;
@@ -26,7 +32,9 @@ final class UnitData {
     }
 
     private static @Nullable Outlet need(Heater heater) {
-        return positive(heater.getMinimumRunningPressure()) && positive(heater.getRunningPressureFlow())
+        return pressure(heater.getMinimumRunningPressure())
+                        && heater.getMinimumRunningPressure().si() > 0
+                        && flow(heater.getRunningPressureFlow())
                 ? Outlet.ofPoint(
                         heater.getRunningPressureFlow().si(),
                         heater.getMinimumRunningPressure().si(),
@@ -34,13 +42,19 @@ final class UnitData {
                 : null;
     }
 
-    private static boolean positive(@Nullable Quantity quantity) {
-        return quantity != null && quantity.si() > 0;
+    /** Whether a datum is a pressure of this world. */
+    private static boolean pressure(@Nullable Quantity quantity) {
+        return quantity != null && quantity.si() >= 0 && quantity.si() <= MOST_PA;
+    }
+
+    /** Whether a datum is a flow that can be worked with. */
+    static boolean flow(@Nullable Quantity quantity) {
+        return quantity != null && quantity.si() >= LEAST_FLOW && quantity.si() <= FormulaTerms.MOST_FLOW;
     }
 
     /** Without a break pressure the make pressure stands for it, which is on the safe side. */
     private static @Nullable PressureSwitch pressureSwitch(Heater heater) {
-        if (heater.getMakePressure() == null || heater.getMakePressure().si() < 0) {
+        if (!pressure(heater.getMakePressure())) {
             return null;
         }
         double makePa = heater.getMakePressure().si();
@@ -51,9 +65,17 @@ final class UnitData {
     }
 
     private static @Nullable Double resistance(@Nullable Quantity pressure, @Nullable Quantity flow) {
-        return pressure == null || flow == null || pressure.si() < 0 || flow.si() <= 0
+        return pressure == null || flow == null || !pressure(pressure) || !flow(flow)
                 ? null
                 : Double.valueOf(pressure.si() / (flow.si() * flow.si()));
+    }
+
+    /** Flow that brings the heat on, m3/s, or null. */
+    @Nullable
+    Double activationM3PerS() {
+        return flow(heater.getActivationFlow())
+                ? Double.valueOf(heater.getActivationFlow().si())
+                : null;
     }
 
     /** The heater itself. */

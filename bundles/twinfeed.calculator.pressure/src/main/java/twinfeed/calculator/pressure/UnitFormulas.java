@@ -19,23 +19,22 @@ import twinfeed.units.Kind;
 
 /** Functions for a quick question about a unit: its switch, and its outlet while a tap opens. */
 final class UnitFormulas {
-    private static final double MOST_PA = 50e5;
     private static final double MOST_FLOW = 0.01;
     private static final double FLAG_C = 41;
     private static final double STRONG_C = 44;
 
     private static final List<Parameter> SWITCH = List.of(
-            Parameter.required("make", Kind.PRESSURE, 0, MOST_PA),
-            Parameter.required("break", Kind.PRESSURE, 0, MOST_PA),
+            Parameter.required("make", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
+            Parameter.required("break", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
             Parameter.word("place", "inlet", "inlet", "heating"),
             Parameter.required("flow", Kind.FLOW, 0, MOST_FLOW),
-            Parameter.optional("pressure", Kind.PRESSURE, 0, -MOST_PA, MOST_PA),
-            Parameter.optional("loss", Kind.PRESSURE, 0, 0, MOST_PA),
+            Parameter.optional("pressure", Kind.PRESSURE, 0, -FormulaTerms.MOST_PA, FormulaTerms.MOST_PA),
+            Parameter.optional("loss", Kind.PRESSURE, 0, 0, FormulaTerms.MOST_PA),
             Parameter.optional("loss-flow", Kind.FLOW, 8 / FeedWorking.L_PER_MIN, 1e-7, MOST_FLOW),
-            Parameter.optional("build", Kind.PRESSURE, 0, 0, MOST_PA),
+            Parameter.optional("build", Kind.PRESSURE, 0, 0, FormulaTerms.MOST_PA),
             Parameter.optional("build-flow", Kind.FLOW, 8 / FeedWorking.L_PER_MIN, 1e-7, MOST_FLOW),
             Parameter.optional("handset", Kind.LENGTH, 0, -10, 10),
-            PressureFormulas.TEMPERATURE);
+            FormulaTerms.TEMPERATURE);
 
     private static final List<Parameter> TAP = List.of(
             Parameter.required("power", Kind.POWER, 1, 100_000),
@@ -107,14 +106,14 @@ final class UnitFormulas {
         Solution before = Heat.massFlowForOutlet(powerW, intakeC, given.si("outlet"))
                 .map(mass -> Heat.volumeFlowAtInlet(mass, intakeC));
         if (!before.isPresent()) {
-            return Answer.none(PressureFormulas.key(before.trouble()), Working.none());
+            return Answer.none(FormulaTerms.key(before.trouble()), Working.none());
         }
         double after = Throttle.flowAtRatio(before.value(), given.si("ratio"));
         Solution breakFlow =
                 given.has("break-flow") ? Solution.of(given.si("break-flow")) : Solution.none(Trouble.HELD_BY_HEIGHT);
         TapOpening opening = Throttle.whileTapOpens(powerW, intakeC, before.value(), after, breakFlow);
         if (!opening.hottestOutlet().isPresent()) {
-            return Answer.none(PressureFormulas.key(opening.hottestOutlet().trouble()), Working.none());
+            return Answer.none(FormulaTerms.key(opening.hottestOutlet().trouble()), Working.none());
         }
         Answer answer = Answer.of(
                 tapWorking(given, before.value(), opening),

@@ -37,7 +37,7 @@ final class WaterWorks {
         strainer(water).ifPresent(works::add);
         branch(water).ifPresent(works::add);
         servicePipe(water).ifPresent(works::add);
-        works.add(pump(house));
+        works.add(pump());
         return works;
     }
 
@@ -124,7 +124,7 @@ final class WaterWorks {
                 : Optional.empty();
     }
 
-    private static Remedy pump(House house) {
+    private static Remedy pump() {
         return work(
                 "break-tank-pump",
                 "breakTankPump",
