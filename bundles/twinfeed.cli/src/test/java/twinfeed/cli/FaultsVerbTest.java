@@ -86,7 +86,32 @@ class FaultsVerbTest {
         Path job = changed("hazel-ghyll.job", "<unit heaterId=\"h85\"", "<unit");
         String out = done(enter(job, "--answer", "littleFlowDifference=yes"));
         assertTrue(out.contains("Unit of unknown data"), out);
-        assertTrue(out.contains("Most likely the flow control valve"), out);
+        assertTrue(out.contains("the likeliest is the flow control valve"), out);
+    }
+
+    /** A firm's own data: used where they are sound, refused with the row where they are not. */
+    @Test
+    void aFirmsOwnDataAreUsedOrRefused() throws IOException {
+        String own;
+        try (java.io.InputStream stream =
+                twinfeed.calculator.faults.FaultData.class.getResourceAsStream("faults.csv")) {
+            own = new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+        Path good =
+                Files.writeString(folder.resolve("own.csv"), own.replace("# sure: judgement", "# sure: our visits"));
+        Path bad = Files.writeString(folder.resolve("bad.csv"), own.replace("part,relief,,3,", "part,relief,,three,"));
+        try {
+            System.setProperty("twinfeed.faults", good.toString());
+            assertTrue(done(Run.of("faults", JOB)).contains("our visits"));
+            for (Path wrong : List.of(bad, folder.resolve("absent.csv"))) {
+                System.setProperty("twinfeed.faults", wrong.toString());
+                Run run = Run.of("faults", JOB);
+                assertEquals(2, run.status());
+                assertTrue(run.err().contains(wrong.getFileName().toString()), run.err());
+            }
+        } finally {
+            System.clearProperty("twinfeed.faults");
+        }
     }
 
     @Test

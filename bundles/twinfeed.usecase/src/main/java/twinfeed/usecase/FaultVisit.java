@@ -37,6 +37,11 @@ final class FaultVisit {
     }
 
     FaultSheet sheet(@Nullable PriceBook book, LocalDate date) {
+        try {
+            FaultDesk.readData();
+        } catch (IllegalArgumentException unusable) {
+            throw new UnusableException(String.valueOf(unusable.getMessage()), unusable);
+        }
         if (book == null) {
             // Tolerances are counted with and without prices alike, or the two would blame different parts.
             List<Candidate> present = new Candidates(opened)

@@ -32,8 +32,19 @@ public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, 
         Optional<NextStep> next = posterior.settled() || !evidence.begun()
                 ? Optional.empty()
                 : NextStep.choose(
-                        data, posterior, evidence.asked(), evidence.isolation().complete());
+                                data,
+                                posterior,
+                                evidence.asked(),
+                                evidence.isolation().complete())
+                        .filter(step -> !step.opensCover() || !explained(evidence, posterior));
         return new Diagnosis(data, evidence, posterior, next);
+    }
+
+    /** Where the feed explains what was reported, no cover comes off before the feed has been looked at. */
+    private static boolean explained(Evidence evidence, Posterior posterior) {
+        return posterior.first().part().equals(FaultData.SUPPLY)
+                && evidence.answers().stream()
+                        .anyMatch(answer -> answer.origin() == Answered.Origin.FEED && answer.yes());
     }
 
     /** What follows. */

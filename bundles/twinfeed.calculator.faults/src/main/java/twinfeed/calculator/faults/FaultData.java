@@ -3,7 +3,6 @@ package twinfeed.calculator.faults;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -67,7 +66,9 @@ public record FaultData(
             }
             return FaultRows.read(file.isEmpty() ? OWN : file, stream);
         } catch (IOException unreadable) {
-            throw new UncheckedIOException("fault data " + file, unreadable);
+            throw new IllegalArgumentException(
+                    "fault data " + (file.isEmpty() ? OWN : file) + ": it cannot be read; name a readable file",
+                    unreadable);
         }
     }
 

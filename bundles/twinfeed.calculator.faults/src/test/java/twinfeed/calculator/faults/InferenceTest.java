@@ -95,6 +95,22 @@ class InferenceTest {
         assertFalse(passes.first().part().equals(FaultData.SUPPLY), () -> String.valueOf(passes.ranked()));
     }
 
+    @Test
+    void noCoverComesOffWhereTheFeedExplainsIt() {
+        Survey survey = Showers.survey("goesColdWhenTapOpens");
+        DATA.observations().values().stream()
+                .filter(each -> each.place().safe() && !each.key().equals("goesColdWhenTapOpens"))
+                .forEach(each -> Showers.say(survey, each.key(), FaultAnswer.UNKNOWN));
+        Feeds weak = new Feeds(Optional.of(true), Optional.empty());
+        assertTrue(Diagnosis.of(Evidence.of(survey, Showers.heater(), weak, DATA), DATA)
+                .next()
+                .isEmpty());
+        assertTrue(Diagnosis.of(Evidence.of(survey, Showers.heater(), Feeds.UNKNOWN, DATA), DATA)
+                .next()
+                .orElseThrow()
+                .opensCover());
+    }
+
     private static Posterior posterior(Survey survey, Optional<Boolean> marginFails) {
         Evidence evidence = Evidence.of(survey, Showers.heater(), new Feeds(marginFails, Optional.empty()), DATA);
         return Diagnosis.of(evidence, DATA).posterior();

@@ -26,6 +26,9 @@ import twinfeed.model.survey.Symptom;
 
 /** Writes the job sheet of a fault-finding. */
 public final class FaultDesk {
+    /** Chance from which a part is called the likeliest rather than one of several: judgement. */
+    private static final double STANDS_OUT = 0.5;
+
     private final Survey survey;
     private final Heater heater;
     private final FaultData data;
@@ -48,6 +51,16 @@ public final class FaultDesk {
         this.feeds = new FeedFindings(present);
         this.diagnosis = Diagnosis.of(Evidence.of(survey, heater, feeds.feeds(), data), data);
         this.words = new Words(locale);
+    }
+
+    /**
+     * Reads the data of judgement, a firm's own where it names some.
+     *
+     * @throws IllegalArgumentException if they cannot be used; the message says file, row and what would be right
+     */
+    public static void readData() {
+        FaultData.current();
+        LifeModel.current();
     }
 
     /** What follows from the survey. */
@@ -110,8 +123,9 @@ public final class FaultDesk {
         Posterior posterior = diagnosis.posterior();
         RankedPart first = posterior.first();
         Posterior.Pair pair = posterior.pair();
+        boolean open = diagnosis.conclusion() == Diagnosis.Conclusion.PART && first.chance() < STANDS_OUT;
         return words.format(
-                "summary." + diagnosis.conclusion().name(),
+                "summary." + diagnosis.conclusion().name() + (open ? ".open" : ""),
                 Map.of(
                         "part", words.part(first.part()),
                         "chance", first.percent(),

@@ -3,7 +3,6 @@ package twinfeed.usecase.faults;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -46,7 +45,8 @@ final class LifeModel {
         try (InputStream stream = Files.newInputStream(Path.of(file))) {
             return read(stream);
         } catch (IOException unreadable) {
-            throw new UncheckedIOException("life data " + file, unreadable);
+            throw new IllegalArgumentException(
+                    "life data " + file + ": it cannot be read; name a readable file", unreadable);
         }
     }
 

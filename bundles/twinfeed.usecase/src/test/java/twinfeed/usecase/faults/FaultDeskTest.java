@@ -174,6 +174,12 @@ class FaultDeskTest {
     }
 
     @Test
+    void aWeakRankingSaysSo() {
+        FaultSheet sheet = sheet(Visits.survey("coldOnEverySettingFlowGood"), Visits.present());
+        assertTrue(sheet.summary().startsWith("No cause stands out yet"), sheet.summary());
+    }
+
+    @Test
     void anUnknownObservationIsNamed() {
         assertTrue(sheet(Visits.survey("singsAtNight"), Visits.present())
                 .notices()
