@@ -24,7 +24,7 @@ import org.eclipse.swt.widgets.Widget;
 
 /** Looks at a window and uses it as a person does, from another thread than its own. */
 final class Ui {
-    private static final long PATIENCE_MS = 180_000;
+    private static final long PATIENCE_MS = 90_000;
 
     private final Display display;
 
@@ -65,11 +65,21 @@ final class Ui {
         long end = System.currentTimeMillis() + PATIENCE_MS;
         while (!ask(condition)) {
             if (System.currentTimeMillis() > end) {
-                shoot("waiting-in-vain");
+                shoot("waiting until " + what);
                 throw new AssertionError("waited in vain until " + what);
             }
             Thread.sleep(25);
         }
+    }
+
+    /** The window; the platform keeps another shell that is never seen. */
+    Shell shell() {
+        for (Shell shell : display.getShells()) {
+            if (shell.isVisible() && shell.getParent() == null) {
+                return shell;
+            }
+        }
+        throw new AssertionError("no window is to be seen");
     }
 
     /** All widgets of a kind that can be seen, in the order of the window. */
@@ -105,6 +115,17 @@ final class Ui {
 
     /** Presses a key together with the one for commands. */
     void command(char key) throws InterruptedException {
+        run(() -> {
+            // Without a window manager nobody else makes the window active.
+            Control focus = display.getFocusControl();
+            shell().forceActive();
+            if (focus == null) {
+                shell().forceFocus();
+            } else {
+                focus.forceFocus();
+            }
+        });
+        Thread.sleep(200);
         post(SWT.KeyDown, SWT.MOD1, (char) 0);
         post(SWT.KeyDown, 0, key);
         post(SWT.KeyUp, 0, key);

@@ -42,6 +42,11 @@ final class Window implements AutoCloseable {
         } catch (Throwable any) {
             failure = any;
             started.countDown();
+        } finally {
+            // Whoever still waits for this thread would wait for ever.
+            if (display != null && !display.isDisposed()) {
+                display.dispose();
+            }
         }
     }
 
@@ -57,11 +62,11 @@ final class Window implements AutoCloseable {
     @Override
     public void close() throws InterruptedException {
         if (!display.isDisposed()) {
-            display.syncExec(() -> workbench.close());
+            display.asyncExec(workbench::close);
         }
         thread.join(30_000);
-        if (!display.isDisposed()) {
-            display.syncExec(display::dispose);
+        if (thread.isAlive()) {
+            throw new IllegalStateException("the window does not close");
         }
     }
 

@@ -22,8 +22,9 @@ import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 
 /**
- * The answers that can be picked: the words of the model, and what catalogue, rule set and survey know. Calculators bring words
- * of their own by messages {@code choice.CLASS.FEATURE.VALUE}.
+ * The answers that can be picked: the words of the model, and what catalogue, rule set and survey know. Calculators bring
+ * words of their own by messages {@code choice.CLASS.FEATURE.VALUE}, questions about faults by {@code question.KEY} and the steps of a
+ * safe isolation by {@code isolation.KEY}.
  */
 public final class Offers {
     private final JobSession session;
@@ -67,7 +68,9 @@ public final class Offers {
             case "ProtectiveDevice.kind" -> devices();
             case "CableSegment.cable" -> titled(rules().cables().keys(), id -> text(key, id));
             case "CableSegment.method" -> methods();
-            default -> worded(key);
+            case "Symptom.key" -> worded("question.");
+            case "IsolationTick.step" -> worded("isolation.");
+            default -> worded("choice." + key + ".");
         };
     }
 
@@ -118,8 +121,7 @@ public final class Offers {
     }
 
     /** Values that only messages know: the desktop's own, then those of the calculators. */
-    private List<Choice> worded(String key) {
-        String prefix = "choice." + key + ".";
+    private List<Choice> worded(String prefix) {
         Map<String, String> found = new LinkedHashMap<>();
         for (String each : Words.keys()) {
             if (each.startsWith(prefix)) {

@@ -39,7 +39,7 @@ public record Page(String key, List<Section> sections) {
     }
 
     /** A question. */
-    public sealed interface Item permits Field, Several, Offered {
+    public sealed interface Item permits Field, Several, Offered, Questions {
         /** The way to its answer. */
         FieldPath path();
 
@@ -83,4 +83,11 @@ public record Page(String key, List<Section> sections) {
      * @param path the way to the list of their ids
      */
     public record Offered(FieldPath path) implements Item {}
+
+    /**
+     * Plain questions of the calculators, each answered by yes, no, or that it cannot be told.
+     *
+     * @param path the way to the list of answers
+     */
+    public record Questions(FieldPath path) implements Item {}
 }

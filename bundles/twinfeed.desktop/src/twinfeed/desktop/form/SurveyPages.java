@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EReference;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
+import twinfeed.desktop.form.Page.Questions;
 import twinfeed.desktop.form.Page.Section;
 import twinfeed.desktop.form.Page.Several;
 import twinfeed.model.survey.SurveyPackage;
@@ -29,6 +30,7 @@ public final class SurveyPages {
         return List.of(
                 survey.house(),
                 survey.unit(),
+                survey.faults(),
                 survey.waterTest(),
                 survey.pipes(),
                 survey.supply(),
@@ -54,7 +56,6 @@ public final class SurveyPages {
         return page(
                 "unit",
                 section("present", fields("unit.heaterId? unit.age unit.measuredFlow unit.outletReading unit.note=")),
-                section("symptoms", several("symptoms", "key note", "key? note=")),
                 folded("plate", plate()));
     }
 
@@ -68,6 +69,22 @@ public final class SurveyPages {
                         + " powerToleranceDown ingress priceItem note="));
         items.addAll(several("unit.heater.elements", "power", "power"));
         return items;
+    }
+
+    private Page faults() {
+        String done = "faultFinding.";
+        return page(
+                "faults",
+                section("questions", List.of(new Questions(path("symptoms")))),
+                section("isolation", several(done + "isolation", "step by", "step? by at")),
+                section("elements", several(done + "elements", "name resistance", "name resistance open")),
+                section(
+                        "deadTests",
+                        under(
+                                done,
+                                "coil coilOpen cutOutCloses switchCloses flowHottest flowColdest runningPressure shutOffTime")),
+                section("steps", several(done + "steps", "what by", "what= by at")),
+                folded("answers", several("symptoms", "key answer", "key? answer note= by at")));
     }
 
     private Page waterTest() {

@@ -10,6 +10,7 @@ import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
+import twinfeed.desktop.form.Page.Questions;
 import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
@@ -31,8 +32,11 @@ final class ItemViews implements ItemView {
                     ? new ChoiceField(parent, context, root, field)
                     : new TextField(parent, context, root, field);
         }
-        return item instanceof Several several
-                ? new ListView(parent, context, root, several)
+        if (item instanceof Several several) {
+            return new ListView(parent, context, root, several);
+        }
+        return item instanceof Questions questions
+                ? new QuestionsView(parent, context, questions)
                 : new OfferedView(parent, context, (Offered) item);
     }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.Words;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.pricebook.PriceBook;
@@ -97,8 +98,11 @@ public final class Desk {
         });
     }
 
-    private static JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
-        String errors = errors(opened);
+    private JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
+        // Without calculators nothing fails, and everything would seem to suit.
+        String errors = office.calculators().isEmpty()
+                ? new Words(locale).get("findings.noCalculators")
+                : errors(opened);
         if (!errors.isEmpty()) {
             return new JobResult(revision, true, null, null, errors);
         }

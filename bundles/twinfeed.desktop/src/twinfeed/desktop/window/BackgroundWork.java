@@ -22,11 +22,18 @@ final class BackgroundWork implements Executor {
     }
 
     private final String name;
+    private final long pauseMs;
     private final ISchedulingRule rule = new OneByOne();
 
-    /** With a name for those who look at running work. */
-    BackgroundWork(String name) {
+    /**
+     * Work of one sort.
+     *
+     * @param name for those who look at running work
+     * @param pauseMs how long to wait before each piece: while somebody types on, what was asked before is not begun
+     */
+    BackgroundWork(String name, long pauseMs) {
         this.name = name;
+        this.pauseMs = pauseMs;
     }
 
     @Override
@@ -35,6 +42,6 @@ final class BackgroundWork implements Executor {
         Job job = Job.createSystem(name, piece);
         job.setRule(rule);
         job.setPriority(Job.SHORT);
-        job.schedule();
+        job.schedule(pauseMs);
     }
 }

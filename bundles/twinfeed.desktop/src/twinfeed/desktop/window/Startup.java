@@ -30,6 +30,9 @@ import twinfeed.usecase.Office;
 
 /** Lays out what all parts and handlers share, and opens what is to be seen first. */
 public final class Startup {
+    /** Thorough work begins when nobody has typed for so long. */
+    private static final long PAUSE_MS = 400;
+
     private final IEclipseContext context;
 
     /** Made by the platform. */
@@ -62,8 +65,8 @@ public final class Startup {
         context.set(
                 Threads.class,
                 new Threads(
-                        new BackgroundWork(words.get("background.quick")),
-                        new BackgroundWork(words.get("background.thorough")),
+                        new BackgroundWork(words.get("background.quick"), 0),
+                        new BackgroundWork(words.get("background.thorough"), PAUSE_MS),
                         new DisplayWork(display)));
         JobParts parts = ContextInjectionFactory.make(JobParts.class, inWindow);
         context.set(JobParts.class, parts);
