@@ -6,6 +6,7 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -17,6 +18,7 @@ public final class Controls {
     /** Width that a wrapped text asks for; it takes what it is given. */
     private static final int WRAPPED = 80;
 
+    private static final int VISIBLE_ANSWERS = 12;
     private static final String NAME = "twinfeed.name";
 
     private Controls() {}
@@ -64,6 +66,18 @@ public final class Controls {
         data.horizontalSpan = ((GridLayout) parent.getLayout()).numColumns;
         data.widthHint = WRAPPED;
         return data;
+    }
+
+    /**
+     * A control in which one of some answers is picked. The platform's own one is never narrower than its longest answer on some
+     * systems, and would lie over its label.
+     */
+    public static CCombo choice(Composite parent) {
+        CCombo choice = new CCombo(parent, SWT.READ_ONLY | SWT.BORDER);
+        choice.setVisibleItemCount(VISIBLE_ANSWERS);
+        // Turning the wheel over a page must scroll it, not change a reading by the way.
+        choice.addListener(SWT.MouseWheel, event -> event.doit = false);
+        return choice;
     }
 
     /** Shows a text, or takes its room away where there is none. */

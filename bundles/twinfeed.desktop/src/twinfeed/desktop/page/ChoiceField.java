@@ -5,22 +5,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.form.Choice;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.look.Controls;
 
 /** A reading that is picked. "Not recorded" is an answer of its own: it is neither no nor nothing. */
 final class ChoiceField implements ItemView {
     private final FormContext context;
     private final EObject root;
     private final Field field;
-    private final Combo combo;
+    private final CCombo combo;
     private final FieldRow row;
     private List<Choice> choices = List.of();
 
@@ -29,11 +29,9 @@ final class ChoiceField implements ItemView {
         this.root = root;
         this.field = field;
         FieldRow.label(parent, context, field);
-        this.combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        this.combo = Controls.choice(parent);
         this.row = FieldRow.of(combo, context, root, field);
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> commit()));
-        // Turning the wheel over a page must scroll it, not change a reading by the way.
-        combo.addListener(SWT.MouseWheel, event -> event.doit = false);
         refresh();
     }
 

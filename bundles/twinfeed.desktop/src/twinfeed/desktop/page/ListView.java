@@ -173,7 +173,8 @@ final class ListView implements ItemView {
             }
         }
         GridData data = (GridData) table.getLayoutData();
-        data.heightHint = Math.max(1, Math.min(MOST_ROWS, elements.size())) * table.getItemHeight() + 2;
+        data.heightHint =
+                table.getHeaderHeight() + Math.max(1, Math.min(MOST_ROWS, elements.size())) * table.getItemHeight();
         if (chosen != null && !elements.contains(chosen)) {
             choose(elements.isEmpty() ? null : elements.get(0));
         } else if (fields != null) {

@@ -16,6 +16,7 @@ import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Offered;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
@@ -41,11 +42,13 @@ final class OfferedView implements ItemView {
         table.setHeaderVisible(true);
         table.setToolTipText(context.help(offered.path()));
         Controls.name(table, context.name(offered.path()));
-        column("heater.title", 240);
-        column("heater.power", 90);
+        column("heater.title");
+        column("heater.power");
         fill();
+        Columns.of(table, 0, 150).fit();
         GridData data = Controls.across(parent);
-        data.heightHint = Math.min(MOST_ROWS, heaters().size() + 1) * table.getItemHeight();
+        data.heightHint =
+                table.getHeaderHeight() + Math.min(MOST_ROWS, heaters().size()) * table.getItemHeight();
         table.setLayoutData(data);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (event.detail == SWT.CHECK) {
@@ -57,10 +60,8 @@ final class OfferedView implements ItemView {
         refresh();
     }
 
-    private void column(String key, int width) {
-        TableColumn column = new TableColumn(table, SWT.LEFT);
-        column.setText(context.words().get(key));
-        column.setWidth(width);
+    private void column(String key) {
+        new TableColumn(table, SWT.LEFT).setText(context.words().get(key));
     }
 
     private List<Heater> heaters() {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.Choice;
@@ -26,7 +26,7 @@ import twinfeed.model.survey.Symptom;
 final class QuestionsView implements ItemView {
     private final FormContext context;
     private final Questions questions;
-    private final Map<String, Combo> answers = new LinkedHashMap<>();
+    private final Map<String, CCombo> answers = new LinkedHashMap<>();
 
     QuestionsView(Composite parent, FormContext context, Questions questions) {
         this.context = context;
@@ -45,13 +45,12 @@ final class QuestionsView implements ItemView {
         GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
         data.widthHint = 80;
         label.setLayoutData(data);
-        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
-        combo.add(context.words().get("question.notAsked"));
+        CCombo combo = Controls.choice(parent);
+        combo.add(context.words().get("answer.notAsked"));
         for (FaultAnswer answer : FaultAnswer.VALUES) {
             combo.add(context.words().get("choice.FaultAnswer." + answer.getLiteral()));
         }
         combo.setData(FieldRow.FIELD, "survey.symptoms." + key);
-        combo.addListener(SWT.MouseWheel, event -> event.doit = false);
         combo.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> answer(key, combo.getSelectionIndex())));
         Controls.name(combo, question);

@@ -7,6 +7,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Layout;
+import org.eclipse.swt.widgets.Listener;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.text.Words;
 
@@ -46,5 +47,17 @@ public final class CautionsBar {
         label.setData("twinfeed.field", "cautions");
         Controls.name(label, words.get("cautions.line"));
         bar.setLayout(new Across(label));
+        // How many lines are needed depends on the width of the window, which is known only when it is there.
+        Listener resized = event -> bar.getDisplay().asyncExec(() -> {
+            if (!bar.isDisposed()) {
+                bar.requestLayout();
+            }
+        });
+        bar.getShell().addListener(SWT.Resize, resized);
+        bar.getShell().addListener(SWT.Show, resized);
+        bar.addListener(SWT.Dispose, event -> {
+            bar.getShell().removeListener(SWT.Resize, resized);
+            bar.getShell().removeListener(SWT.Show, resized);
+        });
     }
 }

@@ -61,7 +61,7 @@ final class FindingsPane {
         this.state = Controls.wrapped(pane);
         this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
         this.tree = tree(pane);
-        this.columns = Columns.of(tree, 0, 210);
+        this.columns = Columns.of(tree, 0, 230);
         this.working = new WorkingPane(halves, words);
         halves.setWeights(66, 34);
         Runnable results = session.resulted().listen(this::show);

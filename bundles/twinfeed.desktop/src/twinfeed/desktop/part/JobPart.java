@@ -64,7 +64,7 @@ public final class JobPart {
         this.survey = new SurveyPane(panes, session, words);
         this.findings = new FindingsPane(panes, session, words, piece -> survey.open(piece.place()));
         this.options = new OptionsPane(panes, session, words);
-        panes.setWeights(settings.layout(LAYOUT, 275, 425, 300));
+        panes.setWeights(settings.layout(LAYOUT, 260, 405, 335));
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();
@@ -74,6 +74,7 @@ public final class JobPart {
 
     private void listen(Composite parent) {
         session.edits().changed().listen(this::showState);
+        session.edits().changed().listen(notice::passOn);
         ShellListener activated = ShellListener.shellActivatedAdapter(event -> lookOutside());
         parent.getShell().addShellListener(activated);
         parent.addListener(SWT.Dispose, event -> parent.getShell().removeShellListener(activated));
@@ -88,10 +89,7 @@ public final class JobPart {
 
     private void warn(Opened opened) {
         if (!opened.warnings().isEmpty()) {
-            notice.show(
-                    Tone.DOUBT,
-                    words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()),
-                    Map.of(words.get("notice.close"), () -> {}));
+            say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
         }
     }
 
@@ -158,7 +156,9 @@ public final class JobPart {
 
     /** Takes back what was typed last, or else the last edit. */
     public void undo() {
-        if (!survey.revert()) {
+        if (survey.revert()) {
+            notice.passOn();
+        } else {
             session.edits().undo();
         }
     }
@@ -184,7 +184,7 @@ public final class JobPart {
 
     /** Says something with nothing to be done about it. */
     public void say(Tone tone, String text) {
-        notice.show(tone, text, Map.of(words.get("notice.close"), () -> {}));
+        notice.say(tone, text, words.get("notice.close"));
     }
 
     /** Says that a file was written, and offers to look at it. */

@@ -18,6 +18,7 @@ import twinfeed.desktop.look.Tone;
 /** Something a person has to know about the job, with what can be done; takes no room while there is nothing. */
 final class NoticeBar {
     private final Composite bar;
+    private boolean passing;
 
     NoticeBar(Composite parent) {
         bar = new Composite(parent, SWT.NONE);
@@ -37,9 +38,23 @@ final class NoticeBar {
         return bar.getVisible();
     }
 
-    /** Says something. */
+    /** Says something that a person may also just read and go on: it goes away with the next edit. */
+    void say(Tone tone, String text, String close) {
+        show(tone, text, Map.of(close, () -> {}));
+        passing = true;
+    }
+
+    /** The survey was changed: what was said in passing has been read. */
+    void passOn() {
+        if (passing) {
+            hide();
+        }
+    }
+
+    /** Says something that waits for an answer. */
     void show(Tone tone, String text, Map<String, Runnable> answers) {
         clear();
+        passing = false;
         ((GridLayout) bar.getLayout()).numColumns = answers.size() + 1;
         bar.setBackground(Palette.tint(tone, bar.getParent(), 0.18));
         Label label = new Label(bar, SWT.WRAP);
@@ -72,6 +87,7 @@ final class NoticeBar {
     }
 
     private void visible(boolean visible) {
+        passing &= visible;
         ((GridData) bar.getLayoutData()).exclude = !visible;
         bar.setVisible(visible);
         bar.getParent().layout(true, true);

@@ -100,6 +100,9 @@ final class OptionsPane {
     }
 
     private void select() {
+        if (rows.isEmpty() && Controls.show(detail, "")) {
+            detail.getParent().layout();
+        }
         String key = OptionRows.chosen(session.result(), session.chosen())
                 .map(OptionRows::key)
                 .orElse("");

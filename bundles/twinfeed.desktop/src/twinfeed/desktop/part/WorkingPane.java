@@ -50,7 +50,7 @@ final class WorkingPane {
         column("step.value", SWT.RIGHT);
         column("step.expression", SWT.LEFT);
         column("step.source", SWT.LEFT);
-        this.columns = Columns.of(steps, 1, 150);
+        this.columns = Columns.of(steps, 1, 190);
         show(null);
     }
 

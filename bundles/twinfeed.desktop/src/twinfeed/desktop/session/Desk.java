@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
@@ -114,11 +115,17 @@ public final class Desk {
     }
 
     /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
-    private static String errors(Opened opened) {
+    private String errors(Opened opened) {
         return JobCheck.of(opened.job(), opened.catalogue()).stream()
                 .filter(Problem::isError)
-                .map(problem -> problem.path() + " " + problem.reading() + ": " + problem.wrong() + "; " + problem.right())
+                .map(this::error)
                 .collect(Collectors.joining("\n"));
+    }
+
+    private String error(Problem problem) {
+        String name = ReadingName.of(problem.path(), new Words(locale));
+        String reading = problem.reading().isEmpty() ? "" : " " + problem.reading();
+        return name + reading + ": " + problem.wrong() + "; " + problem.right();
     }
 
     private JobResult priced(long revision, Judged judged, @Nullable Prices inForce) {

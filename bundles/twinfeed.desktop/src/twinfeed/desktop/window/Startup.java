@@ -18,7 +18,9 @@ import org.eclipse.e4.ui.model.application.ui.basic.MWindow;
 import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.e4.ui.workbench.modeling.ISaveHandler;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 import org.osgi.service.event.Event;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.Settings;
@@ -43,10 +45,13 @@ public final class Startup {
 
     /** Before the window is there. */
     @PostConstruct
-    void prepare(Office office, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
+    void prepare(
+            Office office, MApplication application, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
         Locale locale = chosen == null ? Locale.getDefault() : chosen;
         context.set(Words.class, new Words(locale));
-        context.set(Settings.class, new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop")));
+        Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
+        context.set(Settings.class, settings);
+        Bounds.of(settings, Display.getCurrent()).apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
         context.set(Desk.class, new Desk(office, LocalDate::now, locale));
     }
@@ -72,6 +77,9 @@ public final class Startup {
         context.set(JobParts.class, parts);
         context.set(Jobs.class, parts);
         inWindow.set(ISaveHandler.class, ContextInjectionFactory.make(SaveQuestions.class, inWindow));
+        if (window.getWidget() instanceof Shell shell) {
+            shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
+        }
         parts.begin();
         arguments(start).job().ifPresent(parts::open);
     }
