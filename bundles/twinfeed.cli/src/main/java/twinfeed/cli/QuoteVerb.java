@@ -64,6 +64,7 @@ final class QuoteVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        face.office().prepareWriting();
         PriceBook prices = face.office().book(book);
         var opened = face.office().open(file, catalogue);
         opened.warnings().forEach(face.err()::println);

@@ -74,11 +74,32 @@ final class AssessmentRecord {
         result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
         result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
         plan.works().forEach(work -> option.getRemedies().add(remedy(work, plan)));
+        afterWork(plan).forEach(finding -> option.getAfterWork().add(finding));
         option.getUnmended().addAll(plan.unmended());
         return option;
     }
 
+    /** The answers with the works done; a working stands only where the work changed something, the others are above. */
+    private List<twinfeed.model.assessment.Finding> afterWork(WorkPlan plan) {
+        return plan.works().isEmpty()
+                ? List.of()
+                : plan.after().findings().stream()
+                        .map(finding -> finding(finding, changed(finding, plan.before())))
+                        .toList();
+    }
+
+    private static boolean changed(Finding after, OptionResult before) {
+        return before.finding(after.check().key())
+                .filter(finding -> finding.outcome() == after.outcome()
+                        && java.util.Objects.equals(finding.figures(), after.figures()))
+                .isEmpty();
+    }
+
     private twinfeed.model.assessment.Finding finding(Finding finding) {
+        return finding(finding, true);
+    }
+
+    private twinfeed.model.assessment.Finding finding(Finding finding, boolean withWorking) {
         twinfeed.model.assessment.Finding record = MAKE.createFinding();
         record.setKey(finding.check().key());
         record.setCalculator(finding.calculator());
@@ -92,7 +113,9 @@ final class AssessmentRecord {
         record.setSource(finding.source().isEmpty() ? null : finding.source());
         chance(finding, record);
         record.getMissing().addAll(words.missing(finding));
-        finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step)));
+        if (withWorking) {
+            finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step)));
+        }
         finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
         return record;
     }
@@ -141,7 +164,7 @@ final class AssessmentRecord {
         record.setXUnit(series.xAxis().unit());
         record.setYTitle(texts.get(locale, "axis." + series.yAxis().key()));
         record.setYUnit(series.yAxis().unit());
-        series.labels().forEach(label -> record.getLabels().add(label(label)));
+        record.getLabels().addAll(series.labels());
         for (double x : series.x()) {
             record.getX().add(x);
         }
@@ -149,12 +172,6 @@ final class AssessmentRecord {
             record.getY().add(y);
         }
         return record;
-    }
-
-    /** Month labels are keys of the common messages; other labels are names that the survey gave. */
-    private String label(String label) {
-        String month = Runner.TEXTS.find(locale, "month." + label);
-        return month == null ? label : month;
     }
 
     private twinfeed.model.assessment.Remedy remedy(Remedy work, WorkPlan plan) {

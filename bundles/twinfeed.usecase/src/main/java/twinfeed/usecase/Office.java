@@ -29,6 +29,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
 import twinfeed.pricing.life.OpenedQuote;
 import twinfeed.pricing.life.QuoteComparison;
+import twinfeed.workbook.QuoteWorkbook;
 
 /** The use cases, the only service that the faces inject. Stateless but for its calculators; thread-safe. */
 @Component(service = Office.class)
@@ -229,5 +230,15 @@ public final class Office {
     /** Writes an issued quote as a workbook, its digest on it. */
     public void write(Judged judged, OpenedQuote issued, FirmFile firm, Locale locale, Path out) {
         new QuoteMaking(judged).write(issued.current(), issued.digest(), firm, locale, out);
+    }
+
+    /**
+     * Makes ready for {@link #write} on a spare thread, which takes longer than judging a job on a machine just started. Calling it is never
+     * necessary.
+     */
+    public void prepareWriting() {
+        Thread thread = new Thread(QuoteWorkbook::prepare, "workbook preparation");
+        thread.setDaemon(true);
+        thread.start();
     }
 }
