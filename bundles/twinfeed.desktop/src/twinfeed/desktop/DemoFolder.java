@@ -44,7 +44,8 @@ public record DemoFolder(Optional<Path> folder) {
         }
         try {
             // The framework gives its places as URLs in which spaces may stand unescaped.
-            return Optional.of(Path.of(new java.net.URI(url.toString().replace(" ", "%20"))).resolve("demo"));
+            return Optional.of(Path.of(new java.net.URI(url.toString().replace(" ", "%20")))
+                    .resolve("demo"));
         } catch (URISyntaxException | IllegalArgumentException odd) {
             return Optional.empty();
         }

@@ -53,7 +53,8 @@ public final class Settings {
     }
 
     private void keep(List<Path> files) {
-        List<String> texts = files.stream().limit(MOST_RECENT).map(Path::toString).toList();
+        List<String> texts =
+                files.stream().limit(MOST_RECENT).map(Path::toString).toList();
         put(RECENT, String.join(SEPARATOR, texts));
     }
 

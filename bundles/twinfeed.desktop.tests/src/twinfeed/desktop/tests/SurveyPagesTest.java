@@ -115,8 +115,17 @@ final class SurveyPagesTest {
     @Test
     void defaultsComeFromTheModelsOwnDocumentation() {
         Documentation documentation = Documentation.ofModel();
-        assertEquals("40 °C", documentation.fallback(SurveyPackage.Literals.SURVEY__WISHED_OUTLET).orElse(""));
-        assertEquals("copper", documentation.fallback(SurveyPackage.Literals.PIPE_SEGMENT__MATERIAL).orElse(""));
-        assertTrue(documentation.fallback(SurveyPackage.Literals.WATER_TEST__FLOW).isEmpty());
+        assertEquals(
+                "40 °C",
+                documentation
+                        .fallback(SurveyPackage.Literals.SURVEY__WISHED_OUTLET)
+                        .orElse(""));
+        assertEquals(
+                "copper",
+                documentation
+                        .fallback(SurveyPackage.Literals.PIPE_SEGMENT__MATERIAL)
+                        .orElse(""));
+        assertTrue(
+                documentation.fallback(SurveyPackage.Literals.WATER_TEST__FLOW).isEmpty());
     }
 }

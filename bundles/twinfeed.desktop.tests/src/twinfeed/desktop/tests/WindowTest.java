@@ -98,7 +98,8 @@ final class WindowTest {
     private static TreeItem finding(String check) {
         for (TreeItem group : ui.field(Tree.class, "findings").getItems()) {
             for (TreeItem item : group.getItems()) {
-                if (item.getData() instanceof Finding finding && finding.getKey().equals(check)) {
+                if (item.getData() instanceof Finding finding
+                        && finding.getKey().equals(check)) {
                     return item;
                 }
             }
@@ -119,7 +120,9 @@ final class WindowTest {
     @Test
     @Order(1)
     void firstStartOffersTheDemonstration() throws Exception {
-        ui.await("the start page is there", () -> !ui.all(Button.class, button -> "start.demo".equals(button.getData("twinfeed.field"))).isEmpty());
+        ui.await("the start page is there", () -> !ui.all(
+                        Button.class, button -> "start.demo".equals(button.getData("twinfeed.field")))
+                .isEmpty());
         ui.shoot("00-start");
         String caution = ui.ask(() -> ui.field(Label.class, "cautions").getText());
         assertTrue(caution.contains("Isolate"), caution);
@@ -160,7 +163,8 @@ final class WindowTest {
     private static List<String> lacking() {
         Stream<String> labels = ui.all(Label.class, any -> true).stream().map(Label::getText);
         Stream<String> buttons = ui.all(Button.class, any -> true).stream().map(Button::getText);
-        Stream<String> choices = ui.all(CCombo.class, any -> true).stream().flatMap(combo -> Stream.of(combo.getItems()));
+        Stream<String> choices =
+                ui.all(CCombo.class, any -> true).stream().flatMap(combo -> Stream.of(combo.getItems()));
         return Stream.of(labels, buttons, choices)
                 .flatMap(texts -> texts)
                 .filter(text -> text.matches(".*\\[[A-Za-z]+(\\.[A-Za-z]+)+].*"))
@@ -182,7 +186,8 @@ final class WindowTest {
         assertEquals(List.of(), nameless);
         List<Text> texts = ui.ask(() -> ui.all(Text.class, Text::isVisible));
         assertTrue(texts.stream()
-                .allMatch(text -> ui.ask(() -> text.getParent() instanceof CCombo || text.getData("twinfeed.name") != null)));
+                .allMatch(text ->
+                        ui.ask(() -> text.getParent() instanceof CCombo || text.getData("twinfeed.name") != null)));
     }
 
     @Test
@@ -198,14 +203,20 @@ final class WindowTest {
         ui.shoot("20-typed");
         ui.run(() -> ui.field(Table.class, "pages").setFocus());
         ui.command('z');
-        ui.await("the value is back", () -> ui.field(Text.class, STATIC).getText().equals("3.0 bar ± 0.05 bar"));
+        ui.await(
+                "the value is back",
+                () -> ui.field(Text.class, STATIC).getText().equals("3.0 bar ± 0.05 bar"));
         looked();
         assertEquals(before, ui.ask(() -> finding("pressure.static").getText(2)));
         assertFalse(ui.ask(() -> part().isDirty()));
         ui.command('y');
-        ui.await("the value is there again", () -> ui.field(Text.class, STATIC).getText().startsWith("4.1 bar"));
+        ui.await(
+                "the value is there again",
+                () -> ui.field(Text.class, STATIC).getText().startsWith("4.1 bar"));
         ui.command('z');
-        ui.await("the value is back", () -> ui.field(Text.class, STATIC).getText().startsWith("3.0 bar"));
+        ui.await(
+                "the value is back",
+                () -> ui.field(Text.class, STATIC).getText().startsWith("3.0 bar"));
     }
 
     @Test
@@ -220,7 +231,8 @@ final class WindowTest {
         assertFalse(ui.ask(() -> job().readyForQuote()), "a quote must not lack what is on the screen");
         assertTrue(ui.ask(() -> ui.field(Composite.class, "notice").isVisible()));
         ui.run(() -> job().undo());
-        assertEquals("3.0 bar ± 0.05 bar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
+        assertEquals(
+                "3.0 bar ± 0.05 bar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
         assertFalse(messages().contains("no unit of pressure"));
         assertFalse(ui.ask(() -> part().isDirty()));
     }
@@ -249,8 +261,7 @@ final class WindowTest {
     void quoteIsWrittenToAWorkbook() throws Exception {
         settled();
         Path out = folder.resolve("quote.xlsx");
-        ui.run(() -> new QuoteExport(job(), new Words(java.util.Locale.ENGLISH))
-                .write(out, ui.shell()));
+        ui.run(() -> new QuoteExport(job(), new Words(java.util.Locale.ENGLISH)).write(out, ui.shell()));
         assertTrue(Files.size(out) > 3000);
         assertTrue(texts(out).contains("Netherquill Lettings (invented)"));
         ui.shoot("23-exported");
@@ -274,13 +285,15 @@ final class WindowTest {
         Path file = folder.resolve("alder-beck.job");
         ui.command('s');
         ui.await("it is saved", () -> !part().isDirty());
-        assertEquals("08:15", JobFile.load(file).getSurvey().getWater().getTest().getTakenAt());
+        assertEquals(
+                "08:15", JobFile.load(file).getSurvey().getWater().getTest().getTakenAt());
         ui.command('w');
         ui.await("it is closed", () -> parts().parts().isEmpty());
         ui.run(() -> parts().open(file));
         ui.await("it is open", () -> parts().parts().size() == 1);
         ui.run(() -> job().survey().show(WATER));
-        assertEquals("08:15", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt").getText()));
+        assertEquals("08:15", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt")
+                .getText()));
     }
 
     @Test
@@ -295,10 +308,14 @@ final class WindowTest {
         assertTrue(ui.ask(() -> ui.field(Composite.class, "notice").isVisible()));
         ui.shoot("24-changed-outside");
         ui.run(() -> Ui.send(
-                ui.all(Button.class, button -> button.isVisible() && button.getText().startsWith("Read")).get(0),
+                ui.all(
+                                Button.class,
+                                button -> button.isVisible() && button.getText().startsWith("Read"))
+                        .get(0),
                 SWT.Selection));
         ui.await("it is read again", () -> parts().parts().size() == 1 && !part().isDirty());
         ui.run(() -> job().survey().show(WATER));
-        assertEquals("09:45", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt").getText()));
+        assertEquals("09:45", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt")
+                .getText()));
     }
 }

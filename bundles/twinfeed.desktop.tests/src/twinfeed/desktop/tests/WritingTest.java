@@ -37,8 +37,7 @@ final class WritingTest {
     void quantityIsAskedByItsKind() {
         assertEquals(Kind.PRESSURE, Writing.kind(STATIC));
         assertEquals(Kind.LET_THROUGH, Writing.kind(SurveyPackage.Literals.PROTECTIVE_DEVICE__LET_THROUGH));
-        assertEquals(
-                Kind.TEMPERATURE_DIFFERENCE, Writing.kind(SurveyPackage.Literals.SURVEY__MONTHLY_AIR_SPREAD));
+        assertEquals(Kind.TEMPERATURE_DIFFERENCE, Writing.kind(SurveyPackage.Literals.SURVEY__MONTHLY_AIR_SPREAD));
     }
 
     @Test
@@ -76,7 +75,9 @@ final class WritingTest {
 
     @Test
     void linesOfAnAddressAreKeptInOneText() {
-        assertEquals("1 Osier Quay" + System.lineSeparator() + "Netherquill", english.showLines("1 Osier Quay; Netherquill"));
+        assertEquals(
+                "1 Osier Quay" + System.lineSeparator() + "Netherquill",
+                english.showLines("1 Osier Quay; Netherquill"));
         assertEquals("1 Osier Quay; Netherquill", Writing.readLines("1 Osier Quay \n Netherquill\n"));
         assertNull(Writing.readLines(" \n "));
     }

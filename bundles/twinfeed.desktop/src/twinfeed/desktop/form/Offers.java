@@ -63,7 +63,10 @@ public final class Offers {
         return switch (key) {
             case "PresentUnit.heaterId" -> heaters();
             case "WaterTest.gaugeAfter", "DrawOff.teeAfter" -> pipes();
-            case "Survey.rules" -> titled(RuleSets.ids(), id -> RuleSets.find(id).map(RuleSet::title).orElse(id));
+            case "Survey.rules" ->
+                titled(
+                        RuleSets.ids(),
+                        id -> RuleSets.find(id).map(RuleSet::title).orElse(id));
             case "Survey.climate" -> titled(Climates.ids(), id -> text(key, id));
             case "ProtectiveDevice.kind" -> devices();
             case "CableSegment.cable" -> titled(rules().cables().keys(), id -> text(key, id));
@@ -106,9 +109,9 @@ public final class Offers {
     }
 
     private List<Choice> methods() {
-        return titled(
-                rules().methods(),
-                key -> rules().method(key).map(method -> key + " \u2013 " + method.title()).orElse(key));
+        return titled(rules().methods(), key -> rules().method(key)
+                .map(method -> key + " \u2013 " + method.title())
+                .orElse(key));
     }
 
     private RuleSet rules() {
@@ -117,7 +120,9 @@ public final class Offers {
     }
 
     private static List<Choice> titled(List<String> values, Function<String, String> title) {
-        return values.stream().map(value -> new Choice(value, title.apply(value))).toList();
+        return values.stream()
+                .map(value -> new Choice(value, title.apply(value)))
+                .toList();
     }
 
     /** Values that only messages know: the desktop's own, then those of the calculators. */
@@ -132,7 +137,8 @@ public final class Offers {
             Texts texts = calculator.statement().texts();
             texts.keys().stream()
                     .filter(each -> each.startsWith(prefix))
-                    .forEach(each -> found.putIfAbsent(each.substring(prefix.length()), texts.get(words.locale(), each)));
+                    .forEach(each ->
+                            found.putIfAbsent(each.substring(prefix.length()), texts.get(words.locale(), each)));
         }
         return found.entrySet().stream()
                 .map(entry -> new Choice(entry.getKey(), entry.getValue()))

@@ -40,7 +40,10 @@ public final class Remarks {
         }
         JobResult result = session.result();
         if (result != null && result.judged() != null) {
-            remarks.wanted(result.judged().assessed().options(), session.desk().office().calculators(), words);
+            remarks.wanted(
+                    result.judged().assessed().options(),
+                    session.desk().office().calculators(),
+                    words);
         }
         return remarks;
     }
@@ -55,8 +58,8 @@ public final class Remarks {
             for (Finding finding : option.findings()) {
                 if (finding.outcome() == Outcome.CANNOT_TELL) {
                     String title = title(finding, calculators, words);
-                    finding.missing()
-                            .forEach(path -> checks.computeIfAbsent(path, each -> new LinkedHashSet<>()).add(title));
+                    finding.missing().forEach(path -> checks.computeIfAbsent(path, each -> new LinkedHashSet<>())
+                            .add(title));
                 }
             }
         }
@@ -65,14 +68,17 @@ public final class Remarks {
                 new Remark(
                         Remark.Level.WANTED,
                         words.format(
-                                "remark.wanted", Map.of("checks", titles.stream().collect(Collectors.joining(", ")))))));
+                                "remark.wanted",
+                                Map.of("checks", titles.stream().collect(Collectors.joining(", ")))))));
     }
 
     private static String title(Finding finding, List<Calculator> calculators, Words words) {
         return calculators.stream()
                 .map(Calculator::statement)
                 .filter(statement -> statement.id().equals(finding.calculator()))
-                .map(statement -> statement.texts().get(words.locale(), "check." + finding.check().key()))
+                .map(statement -> statement
+                        .texts()
+                        .get(words.locale(), "check." + finding.check().key()))
                 .findFirst()
                 .orElse(finding.check().key());
     }

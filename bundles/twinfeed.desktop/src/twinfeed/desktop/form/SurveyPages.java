@@ -43,7 +43,9 @@ public final class SurveyPages {
         return page(
                 "house",
                 section("visit", fields("takenBy takenOn")),
-                section("customer", fields("customer.name customer.address= customer.phone customer.email customer.vulnerable")),
+                section(
+                        "customer",
+                        fields("customer.name customer.address= customer.phone customer.email customer.vulnerable")),
                 section(
                         "site",
                         fields("site.name site.address= site.kind site.reference site.loftAccess site.texturedCoating"
@@ -92,12 +94,14 @@ public final class SurveyPages {
                 "waterTest",
                 section(
                         "source",
-                        fields("water.source water.intakeReading water.hardness water.lowestHandset water.sharedServicePipe"
-                                + " water.backflowProtection? water.handsetReachesWc")),
+                        fields(
+                                "water.source water.intakeReading water.hardness water.lowestHandset water.sharedServicePipe"
+                                        + " water.backflowProtection? water.handsetReachesWc")),
                 section(
                         "test",
-                        fields("water.test.staticPressure water.test.runningPressure water.test.flow water.test.gaugeAfter?"
-                                + " water.test.gaugeHeight water.test.atPeak water.test.takenAt")),
+                        fields(
+                                "water.test.staticPressure water.test.runningPressure water.test.flow water.test.gaugeAfter?"
+                                        + " water.test.gaugeHeight water.test.atPeak water.test.takenAt")),
                 folded("season", fields("climate? winterIntake annualMeanAir monthlyAirSpread southern")));
     }
 
@@ -152,8 +156,11 @@ public final class SurveyPages {
                         list(
                                 circuit + "segments",
                                 "name size length method",
-                                cable.fields("name cable? size cpc length method? confidence loft ambient grouped layout insulated"))),
-                section("isolator", under(circuit + "isolator.", "kind? rating namedDevice condition maximumConductor")),
+                                cable.fields(
+                                        "name cable? size cpc length method? confidence loft ambient grouped layout insulated"))),
+                section(
+                        "isolator",
+                        under(circuit + "isolator.", "kind? rating namedDevice condition maximumConductor")),
                 section("readings", under(circuit, "measuredLoop measuredLine insulationResistance")));
     }
 

@@ -14,10 +14,8 @@ public final class NewJobHandler {
     @Execute
     void begin(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, JobParts parts, Words words) {
         Path last = parts.lastCatalogue().orElse(null);
-        FileQuestion.job(shell, words)
-                .save("new.title", null)
-                .ifPresent(job -> FileQuestion.catalogue(shell, words)
-                        .open("new.catalogue", last)
-                        .ifPresent(catalogue -> parts.create(job, catalogue)));
+        FileQuestion.job(shell, words).save("new.title", null).ifPresent(job -> FileQuestion.catalogue(shell, words)
+                .open("new.catalogue", last)
+                .ifPresent(catalogue -> parts.create(job, catalogue)));
     }
 }

@@ -19,12 +19,15 @@ public final class Columns {
     private final Scrollable table;
     private final int flexible;
     private final int least;
+    private final int seen;
+    private int natural;
     private boolean fitted;
 
-    private Columns(Scrollable table, int flexible, int least) {
+    private Columns(Scrollable table, int flexible, int least, int seen) {
         this.table = table;
         this.flexible = flexible;
         this.least = least;
+        this.seen = seen;
         table.addListener(SWT.Resize, event -> spread());
     }
 
@@ -33,9 +36,10 @@ public final class Columns {
      *
      * @param flexible number of the column that takes what is left
      * @param least its least width
+     * @param seen how many of the first columns are to be seen without scrolling, as long as there is room for that
      */
-    public static Columns of(Scrollable table, int flexible, int least) {
-        return new Columns(table, flexible, least);
+    public static Columns of(Scrollable table, int flexible, int least, int seen) {
+        return new Columns(table, flexible, least, seen);
     }
 
     private Item[] items() {
@@ -46,9 +50,11 @@ public final class Columns {
     public void fit() {
         Item[] columns = items();
         for (int i = 0; i < columns.length; i++) {
-            if (i != flexible) {
-                int before = fitted ? width(columns[i]) : 0;
-                pack(columns[i]);
+            int before = fitted && i != flexible ? width(columns[i]) : 0;
+            pack(columns[i]);
+            if (i == flexible) {
+                natural = Math.max(natural, width(columns[i]));
+            } else {
                 width(columns[i], Math.max(before, Math.min(MOST, width(columns[i]))));
             }
         }
@@ -59,10 +65,15 @@ public final class Columns {
     private void spread() {
         Item[] columns = items();
         int others = 0;
+        int toBeSeen = 0;
         for (int i = 0; i < columns.length; i++) {
-            others += i == flexible ? 0 : width(columns[i]);
+            int width = i == flexible ? 0 : width(columns[i]);
+            others += width;
+            toBeSeen += i < seen ? width : 0;
         }
-        width(columns[flexible], Math.max(least, table.getClientArea().width - others));
+        int room = table.getClientArea().width;
+        int wanted = Math.max(room - others, Math.min(natural, room - toBeSeen));
+        width(columns[flexible], Math.max(least, wanted));
     }
 
     private static void pack(Item column) {

@@ -19,7 +19,8 @@ public record Mark(String sign, String word, Tone tone) {
     public static Mark of(Outcome outcome, Locale locale) {
         String word = Runner.TEXTS.get(
                 locale,
-                "outcome." + twinfeed.calculator.Outcome.valueOf(outcome.getName()).key());
+                "outcome."
+                        + twinfeed.calculator.Outcome.valueOf(outcome.getName()).key());
         return switch (outcome) {
             case PASSES -> new Mark("\u2713", word, Tone.GOOD);
             case FAILS -> new Mark("\u2717", word, Tone.BAD);
@@ -33,7 +34,8 @@ public record Mark(String sign, String word, Tone tone) {
     public static Mark of(Verdict verdict, Locale locale) {
         String word = Runner.TEXTS.get(
                 locale,
-                "verdict." + twinfeed.calculator.Verdict.valueOf(verdict.getName()).key());
+                "verdict."
+                        + twinfeed.calculator.Verdict.valueOf(verdict.getName()).key());
         return switch (verdict) {
             case SUITS -> new Mark("\u2713", word, Tone.GOOD);
             case SUITS_WITH_WORK -> new Mark("+", word, Tone.GOOD);

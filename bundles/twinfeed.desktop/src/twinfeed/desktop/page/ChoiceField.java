@@ -9,7 +9,6 @@ import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;

@@ -125,10 +125,11 @@ final class FieldRow {
 
     private static String signed(Remark remark) {
         return switch (remark.level()) {
-            case WRONG -> "\u2717 ";
-            case ODD -> "! ";
-            case WANTED -> "? ";
-        } + remark.text();
+                    case WRONG -> "\u2717 ";
+                    case ODD -> "! ";
+                    case WANTED -> "? ";
+                }
+                + remark.text();
     }
 
     private String spoken() {

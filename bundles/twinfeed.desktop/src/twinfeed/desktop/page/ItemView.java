@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.page;
 
-import org.eclipse.emf.ecore.EObject;
-import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 

@@ -3,7 +3,6 @@ package twinfeed.desktop.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
@@ -12,7 +11,6 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Offered;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
@@ -45,7 +43,7 @@ final class OfferedView implements ItemView {
         column("heater.title");
         column("heater.power");
         fill();
-        Columns.of(table, 0, 150).fit();
+        Columns.of(table, 0, 120, 2).fit();
         GridData data = Controls.across(parent);
         data.heightHint =
                 table.getHeaderHeight() + Math.min(MOST_ROWS, heaters().size()) * table.getItemHeight();

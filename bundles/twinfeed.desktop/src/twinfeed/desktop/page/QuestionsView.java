@@ -75,9 +75,7 @@ final class QuestionsView implements ItemView {
         }
         FaultAnswer answer = FaultAnswer.VALUES.get(index - 1);
         if (recorded.isPresent()) {
-            context.session()
-                    .edits()
-                    .set(recorded.get(), List.of(SurveyPackage.Literals.SYMPTOM__ANSWER), answer);
+            context.session().edits().set(recorded.get(), List.of(SurveyPackage.Literals.SYMPTOM__ANSWER), answer);
             return;
         }
         Symptom symptom = SurveyFactory.eINSTANCE.createSymptom();

@@ -60,7 +60,9 @@ public final class SurveyPane {
         TableColumn count = new TableColumn(table, SWT.RIGHT);
         for (int i = 0; i < pages.size(); i++) {
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(0, (i + 1) + "   " + context.words().get("page." + pages.get(i).key()));
+            item.setText(
+                    0,
+                    (i + 1) + "   " + context.words().get("page." + pages.get(i).key()));
         }
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
         data.heightHint = pages.size() * table.getItemHeight();

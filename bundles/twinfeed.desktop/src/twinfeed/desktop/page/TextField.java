@@ -12,7 +12,6 @@ import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.FieldFault;
 import twinfeed.desktop.form.FieldForm;
-import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;

@@ -134,7 +134,10 @@ final class FeedCanvas {
             Rectangle at = new Rectangle(place.x, place.y + i * row, place.width, row);
             gc.setBackground(colour);
             gc.fillOval(line - RADIUS, at.y + row / 2 - RADIUS, 2 * RADIUS, 2 * RADIUS);
-            piece(gc, pieces.get(i), new Rectangle(line + RADIUS + GAP, at.y, at.x + at.width - line - RADIUS - GAP, row));
+            piece(
+                    gc,
+                    pieces.get(i),
+                    new Rectangle(line + RADIUS + GAP, at.y, at.x + at.width - line - RADIUS - GAP, row));
         }
     }
 

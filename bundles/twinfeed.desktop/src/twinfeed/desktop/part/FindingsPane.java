@@ -61,7 +61,7 @@ final class FindingsPane {
         this.state = Controls.wrapped(pane);
         this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
         this.tree = tree(pane);
-        this.columns = Columns.of(tree, 0, 230);
+        this.columns = Columns.of(tree, 0, 150, 5);
         this.working = new WorkingPane(halves, words);
         halves.setWeights(66, 34);
         Runnable results = session.resulted().listen(this::show);
@@ -120,15 +120,31 @@ final class FindingsPane {
         showState();
         Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
         heading.setText(option.map(each -> headingOf(each, session.result())).orElse(words.get("pane.findings")));
+        String top = key(tree.getTopItem());
         tree.setRedraw(false);
         tree.removeAll();
         List<FindingGroup> groups =
                 FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words);
-        groups.forEach(group -> group(group, option.map(OptionAssessment::getBinding).orElse(null)));
+        groups.forEach(
+                group -> group(group, option.map(OptionAssessment::getBinding).orElse(null)));
         reselect(option.map(OptionAssessment::getBinding).orElse(null));
         columns.fit();
         tree.setRedraw(true);
+        // Not before the tree has taken its new size: it would scroll by the old one.
+        tree.getDisplay().asyncExec(() -> scroll(top));
         feeds.show(picture(option));
+    }
+
+    private void scroll(String top) {
+        if (tree.isDisposed()) {
+            return;
+        }
+        TreeItem first = find(top);
+        if (first != null) {
+            tree.setTopItem(first);
+        } else if (tree.getItemCount() > 0) {
+            tree.showItem(tree.getItem(0));
+        }
     }
 
     private FeedPicture picture(Optional<OptionAssessment> option) {
@@ -139,8 +155,7 @@ final class FindingsPane {
         }
         int index = result.judged().record().getOptions().indexOf(option.get());
         OptionResult answers = result.judged().assessed().options().get(index);
-        PieceFindings findings =
-                PieceFindings.of(answers, option.get(), FeedPicture.names(survey), words.locale());
+        PieceFindings findings = PieceFindings.of(answers, option.get(), FeedPicture.names(survey), words.locale());
         return FeedPicture.of(survey, findings, answers.candidate().heater(), words);
     }
 
@@ -165,7 +180,8 @@ final class FindingsPane {
     private void finding(TreeItem item, Finding finding, boolean binding) {
         Mark mark = Mark.of(finding.getOutcome(), words.locale());
         item.setData(finding);
-        item.setText(0, binding ? words.format("finding.binding", Map.of("title", finding.getTitle())) : finding.getTitle());
+        item.setText(
+                0, binding ? words.format("finding.binding", Map.of("title", finding.getTitle())) : finding.getTitle());
         item.setText(1, mark.toString());
         item.setText(2, figures.withUnit(finding.getValue(), finding.getUnit()));
         item.setText(3, figures.withUnit(finding.getLimit(), finding.getUnit()));
@@ -182,15 +198,26 @@ final class FindingsPane {
             working.show(null);
             return;
         }
-        tree.setTopItem(tree.getItem(0));
-        tree.setSelection(found);
+        // Selecting must not scroll: who looks at the lower findings while typing keeps looking at them.
+        tree.select(found);
         choose();
+    }
+
+    private static String key(@Nullable TreeItem item) {
+        if (item == null) {
+            return "";
+        }
+        return item.getData() instanceof Finding finding ? finding.getKey() : item.getText();
     }
 
     private @Nullable TreeItem find(String key) {
         for (TreeItem group : tree.getItems()) {
+            if (key.equals(group.getText())) {
+                return group;
+            }
             for (TreeItem item : group.getItems()) {
-                if (item.getData() instanceof Finding finding && finding.getKey().equals(key)) {
+                if (item.getData() instanceof Finding finding
+                        && finding.getKey().equals(key)) {
                     return item;
                 }
             }

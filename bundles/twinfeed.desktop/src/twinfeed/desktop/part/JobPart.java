@@ -64,7 +64,7 @@ public final class JobPart {
         this.survey = new SurveyPane(panes, session, words);
         this.findings = new FindingsPane(panes, session, words, piece -> survey.open(piece.place()));
         this.options = new OptionsPane(panes, session, words);
-        panes.setWeights(settings.layout(LAYOUT, 260, 405, 335));
+        panes.setWeights(settings.layout(LAYOUT, 250, 425, 325));
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();
@@ -114,10 +114,7 @@ public final class JobPart {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put(words.get("outside.read"), () -> jobs.readAgain(session));
         answers.put(words.get("outside.keep"), session::acceptOutside);
-        notice.show(
-                Tone.DOUBT,
-                words.format("outside.changed", Map.of("file", session.file())),
-                answers);
+        notice.show(Tone.DOUBT, words.format("outside.changed", Map.of("file", session.file())), answers);
     }
 
     /** Saves; the answer is whether that was done. A file that another program has changed meanwhile is left alone. */

@@ -36,7 +36,7 @@ final class OptionsPane {
         Composite pane = Controls.pane(halves);
         Controls.heading(pane, words.get("pane.options"));
         this.table = table(pane);
-        this.columns = Columns.of(table, 0, 170);
+        this.columns = Columns.of(table, 0, 120, 3);
         this.detail = Controls.wrapped(pane);
         new QuotePane(halves, session, words);
         halves.setWeights(36, 64);
@@ -83,10 +83,7 @@ final class OptionsPane {
     /** Until somebody chooses, the first heater that the quote offers is looked at. */
     private void proposeOffer() {
         if (session.chosen() == null) {
-            rows.stream()
-                    .filter(row -> !row.price().isEmpty())
-                    .findFirst()
-                    .ifPresent(row -> session.choose(row.key()));
+            rows.stream().filter(row -> !row.price().isEmpty()).findFirst().ifPresent(row -> session.choose(row.key()));
         }
     }
 

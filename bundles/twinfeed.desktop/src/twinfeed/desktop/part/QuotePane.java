@@ -50,7 +50,7 @@ final class QuotePane {
         this.trouble = Controls.wrapped(pane);
         trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
         this.table = table();
-        this.columns = Columns.of(table, 0, 190);
+        this.columns = Columns.of(table, 0, 120, 4);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
         pane.addListener(SWT.Dispose, event -> {
@@ -81,7 +81,8 @@ final class QuotePane {
     private void show() {
         JobResult result = session.result();
         @Nullable Quote quote = result == null ? null : result.quote();
-        @Nullable OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
+        @Nullable
+        OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
         Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
         heading.setText(option.map(each -> words.format("quote.of", Map.of("option", each.getTitle())))
                 .orElse(words.get("pane.quote")));

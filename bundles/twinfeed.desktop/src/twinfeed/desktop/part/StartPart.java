@@ -67,7 +67,8 @@ public final class StartPart {
         button("start.demo", "start.demo.help", "twinfeed.desktop.command.demo");
         button("start.new", "start.new.help", "twinfeed.desktop.command.new");
         button("start.open", "start.open.help", "twinfeed.desktop.command.open");
-        GridData gap = (GridData) Controls.heading(content, words.get("start.recent")).getLayoutData();
+        GridData gap =
+                (GridData) Controls.heading(content, words.get("start.recent")).getLayoutData();
         gap.verticalIndent = 16;
         recent = Controls.columns(content, 1);
         recent.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));

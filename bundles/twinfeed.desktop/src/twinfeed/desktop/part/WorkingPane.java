@@ -50,7 +50,7 @@ final class WorkingPane {
         column("step.value", SWT.RIGHT);
         column("step.expression", SWT.LEFT);
         column("step.source", SWT.LEFT);
-        this.columns = Columns.of(steps, 1, 190);
+        this.columns = Columns.of(steps, 1, 120, 4);
         show(null);
     }
 

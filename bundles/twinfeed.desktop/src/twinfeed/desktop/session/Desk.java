@@ -101,9 +101,8 @@ public final class Desk {
 
     private JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
         // Without calculators nothing fails, and everything would seem to suit.
-        String errors = office.calculators().isEmpty()
-                ? new Words(locale).get("findings.noCalculators")
-                : errors(opened);
+        String errors =
+                office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
         if (!errors.isEmpty()) {
             return new JobResult(revision, true, null, null, errors);
         }

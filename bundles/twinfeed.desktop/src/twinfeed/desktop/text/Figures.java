@@ -56,7 +56,9 @@ public final class Figures {
         if (quantity == null) {
             return "";
         }
-        return number(quantity.doubleValue(), Math.max(0, quantity.stripTrailingZeros().scale()));
+        return number(
+                quantity.doubleValue(),
+                Math.max(0, quantity.stripTrailingZeros().scale()));
     }
 
     /** An amount of money; empty if there is none. */

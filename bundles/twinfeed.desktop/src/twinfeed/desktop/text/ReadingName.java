@@ -28,15 +28,16 @@ public final class ReadingName {
     }
 
     private static @Nullable String label(String plain, Words words) {
-        @Nullable EClass owner = plain.startsWith("heaters.")
-                ? CataloguePackage.Literals.CATALOGUE
-                : SurveyPackage.Literals.SURVEY;
+        @Nullable
+        EClass owner =
+                plain.startsWith("heaters.") ? CataloguePackage.Literals.CATALOGUE : SurveyPackage.Literals.SURVEY;
         @Nullable EStructuralFeature last = null;
         for (String name : plain.replaceFirst("^survey\\.", "").split("\\.")) {
             last = owner == null ? null : owner.getEStructuralFeature(name);
             owner = last instanceof EReference reference ? reference.getEReferenceType() : null;
         }
-        @Nullable String label = last == null
+        @Nullable
+        String label = last == null
                 ? null
                 : words.find("label." + last.getEContainingClass().getName() + "." + last.getName());
         return label == null ? null : label.replace("&", "");

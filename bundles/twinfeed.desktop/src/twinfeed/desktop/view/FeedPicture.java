@@ -129,8 +129,7 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
 
         private Piece isolator(@Nullable Isolator isolator) {
             String detail = isolator == null ? words.get("feed.unknown") : plain(isolator.getRating());
-            return piece(
-                    "isolator", detail, "electricity.circuit.isolator.rating", CIRCUIT + ".isolator");
+            return piece("isolator", detail, "electricity.circuit.isolator.rating", CIRCUIT + ".isolator");
         }
 
         Piece unit(@Nullable Heater heater) {

@@ -97,9 +97,8 @@ public final class OptionRows {
         if (Boolean.TRUE.equals(option.getPresent())) {
             return words.get("quote.present");
         }
-        String checks = option.getUnmended().stream()
-                .map(key -> title(option, key))
-                .collect(Collectors.joining(", "));
+        String checks =
+                option.getUnmended().stream().map(key -> title(option, key)).collect(Collectors.joining(", "));
         return checks.isEmpty()
                 ? words.get("quote.notOffered")
                 : words.format("quote.unmended", Map.of("checks", checks));
@@ -116,7 +115,9 @@ public final class OptionRows {
     private String price(OptionAssessment option, @Nullable Quote quote) {
         return quote == null
                 ? ""
-                : QuoteRows.option(quote, option).map(each -> total(each, quote)).orElse("");
+                : QuoteRows.option(quote, option)
+                        .map(each -> total(each, quote))
+                        .orElse("");
     }
 
     private String total(QuoteOption option, Quote quote) {

@@ -76,8 +76,7 @@ public final class PieceFindings {
      * @param option the same with its texts
      * @param names names of the survey's pieces; a finding that names something else is placed by its readings
      */
-    public static PieceFindings of(
-            OptionResult result, OptionAssessment option, Set<String> names, Locale locale) {
+    public static PieceFindings of(OptionResult result, OptionAssessment option, Set<String> names, Locale locale) {
         String binding = option.getBinding() == null ? "" : option.getBinding();
         PieceFindings findings = new PieceFindings(locale, binding);
         for (twinfeed.calculator.Finding answer : result.findings()) {
@@ -94,7 +93,11 @@ public final class PieceFindings {
     private static Placed placed(twinfeed.calculator.Finding answer, Finding text, Set<String> names) {
         String subject = answer.condition().subject();
         return new Placed(
-                subject != null && names.contains(subject) ? subject : "", place(answer.check().needs()), text, rank(answer), closeness(answer));
+                subject != null && names.contains(subject) ? subject : "",
+                place(answer.check().needs()),
+                text,
+                rank(answer),
+                closeness(answer));
     }
 
     static String place(List<String> needs) {
@@ -109,9 +112,7 @@ public final class PieceFindings {
     }
 
     private static Optional<String> last(List<String> needs, String prefix) {
-        return needs.stream()
-                .filter(need -> need.startsWith(prefix))
-                .reduce((first, second) -> second);
+        return needs.stream().filter(need -> need.startsWith(prefix)).reduce((first, second) -> second);
     }
 
     private static int rank(twinfeed.calculator.Finding answer) {
@@ -139,7 +140,8 @@ public final class PieceFindings {
     Piece piece(String name, String detail, Place place, @Nullable String subject, List<String> anchors) {
         return all.stream()
                 .filter(each -> about(each, subject, anchors))
-                .min(Comparator.comparing((Placed each) -> !each.finding.getKey().equals(binding))
+                .min(Comparator.comparing(
+                                (Placed each) -> !each.finding.getKey().equals(binding))
                         .thenComparingInt(Placed::rank)
                         .thenComparingDouble(Placed::closeness))
                 .map(each -> piece(name, detail, place, each.finding))

@@ -65,7 +65,8 @@ public final class QuoteRows {
         String label = text(tax.getLabel());
         String text = label.isEmpty() ? words.get("quote.tax") : label;
         String rate = figures.percent(tax.getRate());
-        return sum(text.contains("%") || rate.isEmpty() ? text : text + " " + rate, figures.money(tax.getTax(), currency));
+        return sum(
+                text.contains("%") || rate.isEmpty() ? text : text + " " + rate, figures.money(tax.getTax(), currency));
     }
 
     private static QuoteRow sum(String text, String amount) {

@@ -104,7 +104,7 @@ public final class JobParts implements Jobs {
             complain("open.refused", file, refused);
             if (!Files.exists(file)) {
                 settings.forget(file);
-                    }
+            }
         }
     }
 
@@ -137,8 +137,7 @@ public final class JobParts implements Jobs {
         demo.job()
                 .ifPresentOrElse(
                         this::open,
-                        () -> MessageDialog.openInformation(
-                                shell, words.get("application"), words.get("demo.none")));
+                        () -> MessageDialog.openInformation(shell, words.get("application"), words.get("demo.none")));
     }
 
     /**

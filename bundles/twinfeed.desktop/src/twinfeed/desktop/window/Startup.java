@@ -45,13 +45,13 @@ public final class Startup {
 
     /** Before the window is there. */
     @PostConstruct
-    void prepare(
-            Office office, MApplication application, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
+    void prepare(Office office, MApplication application, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
         Locale locale = chosen == null ? Locale.getDefault() : chosen;
         context.set(Words.class, new Words(locale));
         Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
         context.set(Settings.class, settings);
-        Bounds.of(settings, Display.getCurrent()).apply(application.getChildren().get(0));
+        Bounds.of(settings, Display.getCurrent())
+                .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
         context.set(Desk.class, new Desk(office, LocalDate::now, locale));
     }
