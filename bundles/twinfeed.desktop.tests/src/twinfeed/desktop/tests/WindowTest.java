@@ -55,12 +55,7 @@ final class WindowTest {
 
     @BeforeAll
     static void start() throws Exception {
-        Path demo = Path.of(System.getProperty("twinfeed.root")).resolve("demo");
-        try (Stream<Path> files = Files.list(demo)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-        }
+        Offices.demoInto(folder);
         // Two options, so that the search for work has less to do.
         Path job = folder.resolve("alder-beck.job");
         Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));

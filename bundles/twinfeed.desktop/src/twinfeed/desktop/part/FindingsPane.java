@@ -48,6 +48,7 @@ final class FindingsPane {
     private final Tree tree;
     private final Columns columns;
     private final WorkingPane working;
+    private List<List<String>> checks = List.of();
     private final Set<String> folded = new HashSet<>();
     private String chosen = "";
 
@@ -120,30 +121,28 @@ final class FindingsPane {
         showState();
         Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
         heading.setText(option.map(each -> headingOf(each, session.result())).orElse(words.get("pane.findings")));
-        String top = key(tree.getTopItem());
+        String binding = option.map(OptionAssessment::getBinding).orElse(null);
         tree.setRedraw(false);
-        tree.removeAll();
-        List<FindingGroup> groups =
-                FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words);
-        groups.forEach(
-                group -> group(group, option.map(OptionAssessment::getBinding).orElse(null)));
-        reselect(option.map(OptionAssessment::getBinding).orElse(null));
+        fill(FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words), binding);
+        reselect(binding);
         columns.fit();
         tree.setRedraw(true);
-        // Not before the tree has taken its new size: it would scroll by the old one.
-        tree.getDisplay().asyncExec(() -> scroll(top));
         feeds.show(picture(option));
     }
 
-    private void scroll(String top) {
-        if (tree.isDisposed()) {
-            return;
+    /** As long as the same checks are answered, only texts change: nothing scrolls away under the eyes of a person. */
+    private void fill(List<FindingGroup> groups, @Nullable String binding) {
+        List<List<String>> asked = groups.stream().map(FindingGroup::checks).toList();
+        if (!asked.equals(checks)) {
+            checks = asked;
+            tree.removeAll();
+            for (FindingGroup group : groups) {
+                TreeItem item = new TreeItem(tree, SWT.NONE);
+                group.findings().forEach(finding -> new TreeItem(item, SWT.NONE));
+            }
         }
-        TreeItem first = find(top);
-        if (first != null) {
-            tree.setTopItem(first);
-        } else if (tree.getItemCount() > 0) {
-            tree.showItem(tree.getItem(0));
+        for (int i = 0; i < groups.size(); i++) {
+            group(tree.getItem(i), groups.get(i), binding);
         }
     }
 
@@ -165,16 +164,19 @@ final class FindingsPane {
         return words.format("findings.of", Map.of("option", rows.title(option), "verdict", verdict));
     }
 
-    private void group(FindingGroup group, @Nullable String binding) {
-        TreeItem item = new TreeItem(tree, SWT.NONE);
+    private void group(TreeItem item, FindingGroup group, @Nullable String binding) {
+        boolean filled = !item.getText().isEmpty();
         item.setText(0, group.title());
         item.setText(1, group.tally(words));
         item.setForeground(1, Palette.of(group.worst(words).tone(), tree));
         item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        for (Finding finding : group.findings()) {
-            finding(new TreeItem(item, SWT.NONE), finding, finding.getKey().equals(binding));
+        for (int i = 0; i < group.findings().size(); i++) {
+            Finding finding = group.findings().get(i);
+            finding(item.getItem(i), finding, finding.getKey().equals(binding));
         }
-        item.setExpanded(!folded.contains(group.title()));
+        if (!filled) {
+            item.setExpanded(!folded.contains(group.title()));
+        }
     }
 
     private void finding(TreeItem item, Finding finding, boolean binding) {
@@ -198,23 +200,12 @@ final class FindingsPane {
             working.show(null);
             return;
         }
-        // Selecting must not scroll: who looks at the lower findings while typing keeps looking at them.
         tree.select(found);
         choose();
     }
 
-    private static String key(@Nullable TreeItem item) {
-        if (item == null) {
-            return "";
-        }
-        return item.getData() instanceof Finding finding ? finding.getKey() : item.getText();
-    }
-
     private @Nullable TreeItem find(String key) {
         for (TreeItem group : tree.getItems()) {
-            if (key.equals(group.getText())) {
-                return group;
-            }
             for (TreeItem item : group.getItems()) {
                 if (item.getData() instanceof Finding finding
                         && finding.getKey().equals(key)) {

@@ -51,6 +51,14 @@ public record FindingGroup(String title, List<Finding> findings) {
                 .orElse(id);
     }
 
+    /** The calculator and the keys of the checks that it answered. */
+    public List<String> checks() {
+        List<String> keys = new ArrayList<>();
+        keys.add(title);
+        findings.forEach(finding -> keys.add(finding.getKey()));
+        return keys;
+    }
+
     /** The worst outcome among the findings. */
     public Mark worst(Words words) {
         return WORST_FIRST.stream()

@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.NewJob;
+import twinfeed.desktop.session.QuoteWork;
+import twinfeed.desktop.session.Threads;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.units.Pressure;
+import twinfeed.usecase.Office;
+
+final class JobSessionTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+    @TempDir
+    Path folder;
+
+    private final List<Runnable> quick = new ArrayList<>();
+    private final List<Runnable> thorough = new ArrayList<>();
+    private Office office;
+    private Desk desk;
+
+    @BeforeEach
+    void open() throws Exception {
+        Offices.demoInto(folder);
+        office = Offices.office();
+        desk = new Desk(office, () -> DAY, Locale.UK);
+    }
+
+    /** A job whose work waits until {@link #work} does it. */
+    private JobSession waiting() {
+        return session(new Threads(quick::add, thorough::add, Runnable::run));
+    }
+
+    private JobSession session(Threads threads) {
+        Path file = folder.resolve("alder-beck.job");
+        return new JobSession(office.open(file, null), FileMark.of(file), desk, threads);
+    }
+
+    private static void work(List<Runnable> queue) {
+        List<Runnable> waiting = List.copyOf(queue);
+        queue.clear();
+        waiting.forEach(Runnable::run);
+    }
+
+    private static void setStatic(JobSession session, String pressure) {
+        FieldPath path = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        session.edits().set(session.survey(), path.steps(), Pressure.valueOf(pressure));
+    }
+
+    @Test
+    void glanceIsShownBeforeTheWholeAnswer() {
+        JobSession session = waiting();
+        session.recalculate();
+        assertNull(session.result());
+        work(quick);
+        assertTrue(session.glanced());
+        assertFalse(session.current());
+        setStatic(session, "2.9 bar");
+        assertFalse(session.glanced(), "what is shown is older than what was typed");
+    }
+
+    @Test
+    void glanceThatComesLateDoesNotHideTheWholeAnswer() {
+        JobSession session = waiting();
+        FieldPath candidates = FieldPath.of(SurveyPackage.Literals.SURVEY, "candidates");
+        session.edits().setAll(session.survey(), candidates.last(), List.of("h85"));
+        work(thorough);
+        assertTrue(session.current());
+        work(quick);
+        assertTrue(session.current());
+    }
+
+    @Test
+    void answersToWhatWasTypedBeforeAreDropped() {
+        JobSession session = waiting();
+        AtomicInteger shown = new AtomicInteger();
+        session.resulted().listen(shown::incrementAndGet);
+        setStatic(session, "2.9 bar");
+        setStatic(session, "2.8 bar");
+        setStatic(session, "2.7 bar");
+        assertEquals(3, quick.size());
+        work(quick);
+        assertEquals(1, shown.get(), "only the last question is worth an answer");
+        assertEquals(3, session.result().revision());
+    }
+
+    @Test
+    void impossibleReadingGivesTroubleInsteadOfFindings() {
+        JobSession session = waiting();
+        setStatic(session, "1.0 bar");
+        work(quick);
+        assertNull(session.result().judged(), "the running pressure is 1.8 bar");
+        assertTrue(session.result().trouble().contains("Running pressure"), session.result().trouble());
+        QuoteWork quote = session.quoteWork();
+        assertThrows(IllegalStateException.class, quote::compute);
+    }
+
+    @Test
+    void withoutCalculatorsNothingSeemsToSuit() {
+        desk = new Desk(new Office(List.of()), () -> DAY, Locale.UK);
+        JobSession session = session(Threads.here());
+        session.recalculate();
+        assertNull(session.result().judged());
+        assertFalse(session.result().trouble().isEmpty());
+    }
+
+    @Test
+    void computingUsesACopyOfTheSurvey() {
+        JobSession session = waiting();
+        session.recalculate();
+        Runnable asked = quick.get(0);
+        session.edits().changed().listen(() -> {});
+        asked.run();
+        assertNotNull(session.result().judged());
+        assertTrue(session.result().judged().opened().job().getSurvey() != session.survey());
+    }
+
+    @Test
+    void savedJobIsTheSameAgain() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar ± 0.1 bar");
+        session.save();
+        assertFalse(session.edits().dirty());
+        assertEquals(
+                Pressure.valueOf("2.9 bar ± 0.1 bar"),
+                JobFile.load(session.file()).getSurvey().getWater().getTest().getStaticPressure());
+    }
+
+    @Test
+    void changeByAnotherProgramIsNoticed() throws Exception {
+        JobSession session = waiting();
+        assertFalse(session.changedOutside());
+        Files.writeString(session.file(), Files.readString(session.file()) + "\n");
+        assertTrue(session.changedOutside());
+        session.acceptOutside();
+        assertFalse(session.changedOutside());
+        Files.delete(session.file());
+        assertTrue(session.changedOutside());
+    }
+
+    @Test
+    void jobSavedElsewhereStillFindsItsCatalogue() throws Exception {
+        Path elsewhere = Files.createDirectories(folder.resolve("jobs/2026")).resolve("other.job");
+        JobSession session = waiting();
+        session.saveAs(elsewhere);
+        assertEquals(elsewhere, session.file());
+        assertEquals("../../heaters.catalogue", JobFile.load(elsewhere).getCatalogue());
+        assertFalse(office.open(elsewhere, null).catalogue().getHeaters().isEmpty());
+    }
+
+    @Test
+    void saveThatCannotBeDoneChangesNothing() {
+        JobSession session = waiting();
+        Path before = session.file();
+        Path nowhere = folder.resolve("no such folder").resolve("other.job");
+        assertThrows(InputException.class, () -> session.saveAs(nowhere));
+        assertEquals(before, session.file());
+        session.save();
+        assertEquals("heaters.catalogue", JobFile.load(before).getCatalogue());
+    }
+
+    @Test
+    void newJobIsEmptyAndKnowsItsHeaters() throws Exception {
+        Path file = Files.createDirectories(folder.resolve("new")).resolve("fresh.job");
+        NewJob.write(file, folder.resolve("heaters.catalogue"));
+        assertEquals("../heaters.catalogue", JobFile.load(file).getCatalogue());
+        assertNull(JobFile.load(file).getSurvey().getWater());
+        assertThrows(InputException.class, () -> NewJob.write(file, folder.resolve("none.catalogue")));
+    }
+
+    @Test
+    void displayOfAnotherThreadGetsTheAnswers() {
+        List<Runnable> display = new ArrayList<>();
+        Executor later = display::add;
+        JobSession session = session(new Threads(Runnable::run, thorough::add, later));
+        session.recalculate();
+        assertNull(session.result(), "the answer waits for the thread that shows it");
+        work(display);
+        assertNotNull(session.result());
+    }
+}

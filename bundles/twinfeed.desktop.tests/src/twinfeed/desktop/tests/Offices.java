@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.util.tracker.ServiceTracker;
+import twinfeed.usecase.Office;
+
+/** The use cases as the framework provides them, and copies of the demonstration files. */
+final class Offices {
+    private Offices() {}
+
+    static Office office() throws InterruptedException {
+        BundleContext context = FrameworkUtil.getBundle(Offices.class).getBundleContext();
+        ServiceTracker<Office, Office> tracker = new ServiceTracker<>(context, Office.class, null);
+        tracker.open();
+        try {
+            Office office = tracker.waitForService(30_000);
+            if (office == null) {
+                throw new AssertionError("the framework provides no use cases");
+            }
+            return office;
+        } finally {
+            tracker.close();
+        }
+    }
+
+    /** Copies the demonstration files into a folder. */
+    static void demoInto(Path folder) throws IOException {
+        Path demo = Path.of(System.getProperty("twinfeed.root")).resolve("demo");
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+    }
+}
