@@ -8,9 +8,8 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.pricing.life.OpenedQuote;
-import twinfeed.pricing.life.QuoteComparison;
-import twinfeed.pricing.life.Verification;
+import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.QuoteDifference;
 
 /** Two issued quotes line by line. */
 @Command(
@@ -38,25 +37,25 @@ final class CompareVerb implements Callable<Integer> {
         for (Path file : List.of(before, after)) {
             warn(face.office().issued(file));
         }
-        QuoteComparison comparison = face.office().compare(before, after);
+        List<QuoteDifference> differences = face.office().compare(before, after);
         if (json) {
-            new JsonReport(face.out()).comparison(comparison);
-        } else if (comparison.same()) {
+            new JsonReport(face.out()).comparison(differences);
+        } else if (differences.isEmpty()) {
             face.out().println(face.text("same"));
         } else {
-            comparison.differences().forEach(this::print);
+            differences.forEach(this::print);
         }
         return Verbs.DONE;
     }
 
     /** A quote that is not what was issued is compared all the same, but not silently. */
-    private void warn(OpenedQuote quote) {
-        if (quote.verification() != Verification.UNCHANGED) {
-            face.err().println(quote.file() + ": " + quote.verification().text(Face.LOCALE));
+    private void warn(IssuedQuote quote) {
+        if (!quote.unchanged()) {
+            face.err().println(quote.file() + ": " + quote.verification());
         }
     }
 
-    private void print(QuoteComparison.Difference one) {
+    private void print(QuoteDifference one) {
         String where = String.join(
                 " / ",
                 Stream.of(one.option(), one.section(), one.code(), one.field())
@@ -64,9 +63,9 @@ final class CompareVerb implements Callable<Integer> {
                         .toList());
         String sign =
                 switch (one.kind()) {
-                    case ADDED -> "+";
-                    case REMOVED -> "-";
-                    case CHANGED -> "~";
+                    case "added" -> "+";
+                    case "removed" -> "-";
+                    default -> "~";
                 };
         String arrow = one.before().isEmpty() || one.after().isEmpty() ? "" : " -> ";
         face.out().println(sign + " " + where + ": " + one.before() + arrow + one.after());

@@ -13,9 +13,9 @@ import java.util.Locale;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Statement;
 import twinfeed.model.quote.Quote;
-import twinfeed.pricing.life.QuoteComparison;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
+import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.faults.FaultSheet;
 
 /**
@@ -70,12 +70,12 @@ final class JsonReport {
         document("formulas", json -> new FormulaJson(json, locale).formulas(formulas));
     }
 
-    void comparison(QuoteComparison comparison) {
+    void comparison(List<QuoteDifference> differences) {
         document("comparison", json -> {
             json.writeArrayFieldStart("differences");
-            for (QuoteComparison.Difference one : comparison.differences()) {
+            for (QuoteDifference one : differences) {
                 json.writeStartObject();
-                json.writeStringField("kind", one.kind().name().toLowerCase(Locale.ROOT));
+                json.writeStringField("kind", one.kind());
                 JsonFields.text(json, "option", one.option());
                 JsonFields.text(json, "section", one.section());
                 JsonFields.text(json, "code", one.code());

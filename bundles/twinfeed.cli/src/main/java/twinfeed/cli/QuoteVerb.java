@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
-import twinfeed.pricing.life.OpenedQuote;
 import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Judged;
 
 /** The itemised quote as a workbook. */
@@ -87,9 +87,9 @@ final class QuoteVerb implements Callable<Integer> {
             face.office().write(judged, draft, who, Face.LOCALE, out);
             return draft;
         }
-        OpenedQuote issued = face.office().issue(judged, draft, prices, issue);
+        IssuedQuote issued = face.office().issue(judged, draft, prices, issue);
         face.office().write(judged, issued, who, Face.LOCALE, out);
         face.err().println(issued.file() + " SHA-256 " + issued.digest());
-        return issued.current();
+        return issued.quote();
     }
 }

@@ -3,6 +3,8 @@ package twinfeed.usecase;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
@@ -11,13 +13,14 @@ import twinfeed.pricing.life.LifeException;
 import twinfeed.pricing.life.OpenedQuote;
 import twinfeed.pricing.life.QuoteComparison;
 import twinfeed.pricing.life.QuoteFolder;
+import twinfeed.pricing.life.Verification;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
 final class IssuedQuotes {
-    OpenedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
+    IssuedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
         try {
-            return new QuoteFolder(office)
-                    .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION);
+            return issued(new QuoteFolder(office)
+                    .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION));
         } catch (LifeException refused) {
             throw new UnusableException(office + ": " + refused.getMessage(), refused);
         } catch (IOException unwritable) {
@@ -30,13 +33,31 @@ final class IssuedQuotes {
         }
     }
 
-    QuoteComparison compare(Path before, Path after) {
-        return QuoteComparison.compare(open(before).current(), open(after).current());
+    List<QuoteDifference> compare(Path before, Path after) {
+        return QuoteComparison.compare(open(before).quote(), open(after).quote()).differences().stream()
+                .map(one -> new QuoteDifference(
+                        one.kind().name().toLowerCase(Locale.ROOT),
+                        one.option(),
+                        one.section(),
+                        one.code(),
+                        one.field(),
+                        one.before(),
+                        one.after()))
+                .toList();
     }
 
-    OpenedQuote open(Path file) {
+    private static IssuedQuote issued(OpenedQuote opened) {
+        return new IssuedQuote(
+                opened.file(),
+                opened.current(),
+                opened.digest(),
+                opened.verification() == Verification.UNCHANGED,
+                opened.verification().text(Locale.ROOT));
+    }
+
+    IssuedQuote open(Path file) {
         try {
-            return QuoteFolder.open(file);
+            return issued(QuoteFolder.open(file));
         } catch (LifeException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {

@@ -27,8 +27,6 @@ import twinfeed.model.assessment.Assessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
-import twinfeed.pricing.life.OpenedQuote;
-import twinfeed.pricing.life.QuoteComparison;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** The use cases, the only service that the faces inject. Stateless but for its calculators; thread-safe. */
@@ -213,23 +211,23 @@ public final class Office {
      * @return the issued quote with its number, file and digest
      * @throws twinfeed.model.io.InputException if the folder cannot be written
      */
-    public OpenedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
+    public IssuedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
         return new IssuedQuotes().issue(judged, draft, book, office);
     }
 
     /** Opens an issued quote and says whether it is what was issued. */
-    public OpenedQuote issued(Path file) {
+    public IssuedQuote issued(Path file) {
         return new IssuedQuotes().open(file);
     }
 
     /** Two issued quotes line by line. */
-    public QuoteComparison compare(Path before, Path after) {
+    public List<QuoteDifference> compare(Path before, Path after) {
         return new IssuedQuotes().compare(before, after);
     }
 
     /** Writes an issued quote as a workbook, its digest on it. */
-    public void write(Judged judged, OpenedQuote issued, FirmFile firm, Locale locale, Path out) {
-        new QuoteMaking(judged).write(issued.current(), issued.digest(), firm, locale, out);
+    public void write(Judged judged, IssuedQuote issued, FirmFile firm, Locale locale, Path out) {
+        new QuoteMaking(judged).write(issued.quote(), issued.digest(), firm, locale, out);
     }
 
     /**
