@@ -24,6 +24,7 @@ import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.NewJob;
+import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.session.Threads;
 import twinfeed.model.io.InputException;
@@ -57,7 +58,7 @@ final class JobSessionTest {
 
     private JobSession session(Threads threads) {
         Path file = folder.resolve("alder-beck.job");
-        return new JobSession(office.open(file, null), FileMark.of(file), desk, threads);
+        return new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), false), desk, threads);
     }
 
     private static void work(List<Runnable> queue) {
@@ -102,7 +103,7 @@ final class JobSessionTest {
         setStatic(session, "2.9 bar");
         setStatic(session, "2.8 bar");
         setStatic(session, "2.7 bar");
-        assertEquals(3, quick.size());
+        assertEquals(3, thorough.size());
         work(quick);
         assertEquals(1, shown.get(), "only the last question is worth an answer");
         assertEquals(3, session.result().revision());
@@ -190,6 +191,57 @@ final class JobSessionTest {
         assertEquals("../heaters.catalogue", JobFile.load(file).getCatalogue());
         assertNull(JobFile.load(file).getSurvey().getWater());
         assertThrows(InputException.class, () -> NewJob.write(file, folder.resolve("none.catalogue")));
+    }
+
+    @Test
+    void changesThatWereNotSavedSurviveASuddenEnd() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar");
+        work(quick);
+        assertTrue(session.rescue().there());
+        // The program ends here without a word; the next sitting finds the copy.
+        JobSession next = waiting();
+        assertTrue(next.oldChanges());
+        assertEquals(
+                Pressure.valueOf("2.9 bar"),
+                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure());
+        setStatic(next, "2.5 bar");
+        work(quick);
+        assertEquals(
+                Pressure.valueOf("2.9 bar"),
+                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure(),
+                "not replaced before somebody has decided");
+        next.dropOldChanges();
+        assertFalse(next.rescue().there());
+    }
+
+    @Test
+    void copyGoesWhenItIsNotNeeded() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar");
+        work(quick);
+        session.edits().undo();
+        work(quick);
+        assertFalse(session.rescue().there(), "undone");
+        setStatic(session, "2.9 bar");
+        session.save();
+        work(quick);
+        assertFalse(session.rescue().there(), "saved");
+        setStatic(session, "2.8 bar");
+        work(quick);
+        session.close();
+        work(quick);
+        assertFalse(session.rescue().there(), "closed by somebody who was asked");
+    }
+
+    @Test
+    void changesThatWereTakenOverCountAsUnsaved() {
+        Path file = folder.resolve("alder-beck.job");
+        JobSession session =
+                new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), true), desk, Threads.here());
+        assertTrue(session.edits().dirty());
+        session.save();
+        assertFalse(session.edits().dirty());
     }
 
     @Test

@@ -20,7 +20,7 @@ import twinfeed.units.Pressure;
 
 final class SurveyEditsTest {
     private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
-    private final SurveyEdits edits = new SurveyEdits();
+    private final SurveyEdits edits = new SurveyEdits(false);
 
     private static FieldPath path(String text) {
         return FieldPath.of(SurveyPackage.Literals.SURVEY, text);

@@ -19,7 +19,9 @@ import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -34,15 +36,19 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
+import twinfeed.desktop.session.Rescue;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.io.JobFile;
+import twinfeed.model.job.Job;
 
 /** One sitting at the window, from the first start to the second opening of what was saved. The steps build on one another. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 final class WindowTest {
     private static final String STATIC = "survey.water.test.staticPressure";
+
+    private static final String PIPE = "survey.water.segments[service pipe]";
 
     /** Number of the page with the two-point test. */
     private static final int WATER = 3;
@@ -312,5 +318,47 @@ final class WindowTest {
         ui.run(() -> job().survey().show(WATER));
         assertEquals("09:45", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt")
                 .getText()));
+    }
+
+    @Test
+    @Order(11)
+    void clickOnAPieceOfTheDrawingLeadsToItsField() {
+        ui.run(() -> job().survey().show(0));
+        Canvas feeds = ui.ask(() -> ui.field(Canvas.class, "feeds"));
+        int pipes = 4;
+        for (int y = 0; y < 150 && ui.ask(() -> job().survey().shown()) != pipes; y += 4) {
+            Event click = new Event();
+            click.x = 40;
+            click.y = y;
+            ui.run(() -> feeds.notifyListeners(SWT.MouseDown, click));
+        }
+        assertEquals(pipes, ui.ask(() -> job().survey().shown()));
+        assertEquals("service pipe", ui.ask(() -> ui.field(Text.class, PIPE + ".name").getText()));
+    }
+
+    @Test
+    @Order(12)
+    void changesOfASittingThatEndedSuddenlyAreOffered() throws Exception {
+        Path file = folder.resolve("rowan-brook.job");
+        Job changed = JobFile.load(file);
+        changed.getSurvey().setNotes("Typed, and never saved.");
+        JobFile.save(changed, new Rescue(file).path());
+        ui.run(() -> parts().open(file));
+        ui.await("it is open", () -> parts().parts().size() == 2);
+        ui.shoot("25-rescue");
+        ui.run(() -> Ui.send(
+                ui.all(Button.class, button -> button.isVisible() && button.getText().startsWith("Take")).get(0),
+                SWT.Selection));
+        ui.await("they are taken", () -> rowan() != null && rowan().isDirty());
+        assertEquals(
+                "Typed, and never saved.",
+                ui.ask(() -> ((JobPart) rowan().getObject()).session().survey().getNotes()));
+    }
+
+    private static MPart rowan() {
+        return parts().parts().stream()
+                .filter(part -> part.getLabel().equals("rowan-brook"))
+                .findFirst()
+                .orElse(null);
     }
 }

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EAttribute;
 import org.jspecify.annotations.Nullable;
@@ -94,14 +95,21 @@ public final class Writing {
 
     private LocalDate day(String text) throws FieldFault {
         for (DateTimeFormatter form : new DateTimeFormatter[] {days(), DateTimeFormatter.ISO_LOCAL_DATE}) {
-            try {
-                return LocalDate.parse(text, form);
-            } catch (DateTimeParseException other) {
-                continue;
+            Optional<LocalDate> day = day(text, form);
+            if (day.isPresent()) {
+                return day.get();
             }
         }
         throw new FieldFault(
                 words.format("fault.day", Map.of("typed", text, "example", days().format(LocalDate.of(2026, 10, 6)))));
+    }
+
+    private static Optional<LocalDate> day(String text, DateTimeFormatter form) {
+        try {
+            return Optional.of(LocalDate.parse(text, form));
+        } catch (DateTimeParseException other) {
+            return Optional.empty();
+        }
     }
 
     private DateTimeFormatter days() {

@@ -27,7 +27,7 @@ final class ItemViews implements ItemView {
 
     private static ItemView view(Composite parent, FormContext context, EObject root, Item item) {
         if (item instanceof Field field) {
-            return picked(context, root, field)
+            return picked(context, field)
                     ? new ChoiceField(parent, context, root, field)
                     : new TextField(parent, context, root, field);
         }
@@ -39,7 +39,7 @@ final class ItemViews implements ItemView {
                 : new OfferedView(parent, context, (Offered) item);
     }
 
-    private static boolean picked(FormContext context, EObject root, Field field) {
+    private static boolean picked(FormContext context, Field field) {
         return field.form() == FieldForm.CHOICE
                 || (field.form() == FieldForm.KNOWN
                         && context.offers().of(field.path().attribute(), null).size() > 1);

@@ -139,7 +139,11 @@ final class PageView {
                 show.run();
             }
         });
-        views.stream().anyMatch(view -> view.focus(place));
+        for (ItemViews view : views) {
+            if (view.focus(place)) {
+                return;
+            }
+        }
     }
 
     private void fit() {

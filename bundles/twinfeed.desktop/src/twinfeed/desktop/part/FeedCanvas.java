@@ -37,14 +37,12 @@ final class FeedCanvas {
 
     private final Words words;
     private final Canvas canvas;
-    private final Consumer<Piece> open;
     private final Map<Rectangle, Piece> places = new LinkedHashMap<>();
     private FeedPicture picture;
 
     FeedCanvas(Composite parent, Words words, FeedPicture picture, Consumer<Piece> open) {
         this.words = words;
         this.picture = picture;
-        this.open = open;
         this.canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         canvas.setData("twinfeed.field", "feeds");
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));

@@ -107,14 +107,19 @@ final class FindingsPane {
 
     private void showState() {
         JobResult result = session.result();
-        boolean troubled = result != null && result.judged() == null;
-        state.setForeground(Palette.of(troubled ? Tone.BAD : Tone.QUIET, state));
-        String text = troubled
-                ? words.get("findings.trouble") + "\n" + result.trouble()
-                : session.current() ? "" : words.get(session.glanced() ? "findings.searching" : "findings.computing");
+        String trouble = result == null || result.judged() != null ? "" : result.trouble();
+        state.setForeground(Palette.of(trouble.isEmpty() ? Tone.QUIET : Tone.BAD, state));
+        String text = trouble.isEmpty() ? progress() : words.get("findings.trouble") + "\n" + trouble;
         if (Controls.show(state, text)) {
             state.getParent().layout();
         }
+    }
+
+    private String progress() {
+        if (session.current()) {
+            return "";
+        }
+        return words.get(session.glanced() ? "findings.searching" : "findings.computing");
     }
 
     private void show() {

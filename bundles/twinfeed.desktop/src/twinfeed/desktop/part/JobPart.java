@@ -6,6 +6,7 @@ import jakarta.inject.Inject;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.e4.ui.di.Persist;
@@ -21,9 +22,9 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.InputException;
@@ -50,9 +51,9 @@ public final class JobPart {
         this.part = part;
         this.jobs = jobs;
         this.words = words;
-        Opened opened = (Opened) part.getTransientData().get(Opened.class.getName());
-        FileMark mark = (FileMark) part.getTransientData().get(FileMark.class.getName());
-        this.session = new JobSession(opened, mark, desk, threads);
+        OpenJob open = Objects.requireNonNull(
+                (OpenJob) part.getTransientData().get(OpenJob.class.getName()), "a part of a job is made with its job");
+        this.session = new JobSession(open, desk, threads);
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
@@ -68,7 +69,7 @@ public final class JobPart {
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();
-        warn(opened);
+        warn(open.opened());
         session.recalculate();
     }
 
@@ -88,7 +89,12 @@ public final class JobPart {
     }
 
     private void warn(Opened opened) {
-        if (!opened.warnings().isEmpty()) {
+        if (session.oldChanges()) {
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put(words.get("rescue.take"), () -> jobs.takeOldChanges(session));
+            answers.put(words.get("rescue.drop"), session::dropOldChanges);
+            notice.show(Tone.DOUBT, words.format("rescue.there", Map.of("job", part.getLabel())), answers);
+        } else if (!opened.warnings().isEmpty()) {
             say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
         }
     }
@@ -145,7 +151,10 @@ public final class JobPart {
             jobs.remember(target);
             showState();
             return true;
-        } catch (InputException | IllegalArgumentException refused) {
+        } catch (IllegalArgumentException otherDrive) {
+            say(Tone.BAD, words.get("save.otherDrive"));
+            return false;
+        } catch (InputException refused) {
             say(Tone.BAD, words.format("save.refused", Map.of("reason", String.valueOf(refused.getMessage()))));
             return false;
         }

@@ -14,7 +14,11 @@ import twinfeed.model.survey.Photo;
  */
 record Companions(Path from, Path to) {
 
-    /** Changes the names so that they lead to the same files from the new place. */
+    /**
+     * Changes the names so that they lead to the same files from the new place.
+     *
+     * @throws IllegalArgumentException if no relative path leads there, as between two drives
+     */
     void move(Job job) {
         job.setCatalogue(moved(job.getCatalogue()));
         for (Photo photo : job.getSurvey().getPhotos()) {
@@ -31,12 +35,17 @@ record Companions(Path from, Path to) {
         return relative(newFolder, oldFolder.resolve(name).normalize());
     }
 
-    /** With slashes on every system, as job files travel. */
+    /**
+     * The path from a folder to a file, with slashes on every system, as job files travel.
+     *
+     * @throws IllegalArgumentException if there is none, as between two drives
+     */
     static String relative(Path folder, Path file) {
         return folder.relativize(file).toString().replace('\\', '/');
     }
 
-    private static Path folder(Path file) {
+    /** The folder of a file. */
+    static Path folder(Path file) {
         Path parent = file.toAbsolutePath().normalize().getParent();
         return parent == null ? file.toAbsolutePath() : parent;
     }

@@ -3,6 +3,7 @@ package twinfeed.desktop.session;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicLong;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
@@ -20,13 +21,15 @@ public final class JobSession {
     private final Job job;
     private final Catalogue catalogue;
     private final Desk desk;
-    private final SurveyEdits edits = new SurveyEdits();
+    private final SurveyEdits edits;
     private final Threads threads;
     private final Recalculation<JobResult> recalculation;
     private final Signal computing = new Signal();
     private final Signal resulted = new Signal();
     private final Signal chose = new Signal();
     private final Runnable otherPrices;
+    private final AtomicLong changes = new AtomicLong();
+    private boolean oldChanges;
     private Path file;
     private FileMark mark;
     private @Nullable JobResult result;
@@ -35,16 +38,17 @@ public final class JobSession {
     /**
      * A job that was just opened.
      *
-     * @param opened the job
-     * @param mark what its file held when it was read
+     * @param open the job
      * @param desk what turns surveys into results
      * @param threads where to compute, and where to show
      */
-    public JobSession(Opened opened, FileMark mark, Desk desk, Threads threads) {
-        this.job = opened.job();
-        this.catalogue = opened.catalogue();
-        this.file = opened.file();
-        this.mark = mark;
+    public JobSession(OpenJob open, Desk desk, Threads threads) {
+        this.job = open.opened().job();
+        this.catalogue = open.opened().catalogue();
+        this.file = open.opened().file();
+        this.mark = open.mark();
+        this.edits = new SurveyEdits(open.rescued());
+        this.oldChanges = !open.rescued() && rescue().there();
         this.desk = desk;
         this.threads = threads;
         this.recalculation = new Recalculation<>(threads.display());
@@ -52,6 +56,7 @@ public final class JobSession {
             job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
         }
         edits.changed().listen(this::recalculate);
+        edits.changed().listen(this::keepCopy);
         this.otherPrices = desk.changed().listen(this::recalculate);
     }
 
@@ -75,6 +80,51 @@ public final class JobSession {
 
     private Opened copy() {
         return new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of());
+    }
+
+    /** The copy of changes that were not saved. */
+    public Rescue rescue() {
+        return new Rescue(file);
+    }
+
+    /** Whether changes of an earlier sitting wait for somebody to say what is to become of them. */
+    public boolean oldChanges() {
+        return oldChanges;
+    }
+
+    /** Nobody wants the changes of an earlier sitting. */
+    public void dropOldChanges() {
+        oldChanges = false;
+        rescue().drop();
+    }
+
+    /** While changes of an earlier sitting wait for an answer, no copy of newer ones may take their place. */
+    private void keepCopy() {
+        if (oldChanges) {
+            return;
+        }
+        long change = changes.incrementAndGet();
+        Rescue rescue = rescue();
+        Job copy = EcoreUtil.copy(job);
+        boolean dirty = edits.dirty();
+        threads.quick().execute(() -> {
+            if (change == changes.get()) {
+                if (dirty) {
+                    rescue.write(copy);
+                } else {
+                    rescue.drop();
+                }
+            }
+        });
+    }
+
+    /** What was saved or given up needs no copy, also none that is just being written. */
+    private void dropCopy() {
+        if (!oldChanges) {
+            changes.incrementAndGet();
+            Rescue rescue = rescue();
+            threads.quick().execute(rescue::drop);
+        }
     }
 
     /** The survey itself; change it by {@link #edits()} only. */
@@ -172,6 +222,7 @@ public final class JobSession {
         JobFile.save(job, file);
         acceptOutside();
         edits.saved();
+        dropCopy();
     }
 
     /**
@@ -179,13 +230,16 @@ public final class JobSession {
      * changed so that they still lead to the same files.
      *
      * @throws twinfeed.model.io.InputException if it cannot be written; nothing has changed then
+     * @throws IllegalArgumentException if no relative path leads to those files, as between two drives; likewise
      */
     public void saveAs(Path target) {
         Job moved = EcoreUtil.copy(job);
         new Companions(file, target).move(moved);
         JobFile.save(moved, target);
+        dropCopy();
         new Companions(file, target).move(job);
         file = target;
+        oldChanges = false;
         acceptOutside();
         edits.saved();
     }
@@ -198,5 +252,6 @@ public final class JobSession {
     /** The job is not shown any more. */
     public void close() {
         otherPrices.run();
+        dropCopy();
     }
 }

@@ -11,6 +11,9 @@ public interface Jobs {
     /** Forgets an open job as it is here, and reads its file again. */
     void readAgain(JobSession job);
 
+    /** Forgets an open job as it is here, and goes on with the changes of an earlier sitting. */
+    void takeOldChanges(JobSession job);
+
     /** A job was opened or saved there. */
     void remember(Path file);
 }

@@ -21,7 +21,7 @@ public final class NewJob {
      */
     public static void write(Path file, Path catalogue) {
         CatalogueFile.load(catalogue);
-        Path folder = file.toAbsolutePath().normalize().getParent();
+        Path folder = Companions.folder(file);
         Job job = JobFile.create();
         job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
         job.setCatalogue(Companions.relative(folder, catalogue.toAbsolutePath().normalize()));

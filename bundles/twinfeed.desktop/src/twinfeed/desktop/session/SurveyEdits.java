@@ -23,8 +23,15 @@ public final class SurveyEdits {
             new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), stack);
     private final Signal changed = new Signal();
 
-    /** Edits that nobody has made yet. */
-    public SurveyEdits() {
+    private boolean unsaved;
+
+    /**
+     * Edits that nobody has made yet.
+     *
+     * @param unsaved whether the survey already differs from its file
+     */
+    public SurveyEdits(boolean unsaved) {
+        this.unsaved = unsaved;
         stack.addCommandStackListener(event -> changed.fire());
     }
 
@@ -110,11 +117,12 @@ public final class SurveyEdits {
 
     /** Whether the survey differs from what was last saved. */
     public boolean dirty() {
-        return stack.isSaveNeeded();
+        return unsaved || stack.isSaveNeeded();
     }
 
     /** The survey was saved as it is. */
     public void saved() {
+        unsaved = false;
         stack.saveIsDone();
     }
 }

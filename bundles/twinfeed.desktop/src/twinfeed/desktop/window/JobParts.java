@@ -22,6 +22,7 @@ import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.NewJob;
+import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.text.Words;
 import twinfeed.usecase.Opened;
 
@@ -97,8 +98,7 @@ public final class JobParts implements Jobs {
     private void read(Path file) {
         try {
             FileMark mark = FileMark.of(file);
-            Opened opened = desk.office().open(file, null);
-            show(opened, mark);
+            show(new OpenJob(desk.office().open(file, null), mark, false));
             remember(file);
         } catch (RuntimeException refused) {
             complain("open.refused", file, refused);
@@ -108,10 +108,9 @@ public final class JobParts implements Jobs {
         }
     }
 
-    private void show(Opened opened, FileMark mark) {
+    private void show(OpenJob job) {
         MPart part = service.createPart(DESCRIPTOR);
-        part.getTransientData().put(Opened.class.getName(), opened);
-        part.getTransientData().put(FileMark.class.getName(), mark);
+        part.getTransientData().put(OpenJob.class.getName(), job);
         service.showPart(part, PartState.ACTIVATE);
     }
 
@@ -122,13 +121,30 @@ public final class JobParts implements Jobs {
 
     @Override
     public void readAgain(JobSession job) {
+        hide(job);
+        open(job.file());
+    }
+
+    @Override
+    public void takeOldChanges(JobSession job) {
+        try {
+            Opened opened = desk.office().open(job.file(), null);
+            Opened changed = new Opened(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
+            FileMark mark = FileMark.of(job.file());
+            hide(job);
+            show(new OpenJob(changed, mark, true));
+        } catch (RuntimeException refused) {
+            complain("open.refused", job.rescue().path(), refused);
+        }
+    }
+
+    private void hide(JobSession job) {
         parts().stream()
                 .filter(part -> part.getObject() instanceof JobPart each && each.session() == job)
                 .findFirst()
                 .ifPresent(part -> {
                     part.setDirty(false);
                     service.hidePart(part, true);
-                    open(job.file());
                 });
     }
 
@@ -151,6 +167,8 @@ public final class JobParts implements Jobs {
             NewJob.write(file, catalogue);
             settings.catalogue(catalogue);
             open(file);
+        } catch (IllegalArgumentException otherDrive) {
+            complain("new.refused", file, new IllegalArgumentException(words.get("save.otherDrive"), otherDrive));
         } catch (RuntimeException refused) {
             complain("new.refused", file, refused);
         }

@@ -78,6 +78,7 @@ public final class Startup {
         context.set(Jobs.class, parts);
         inWindow.set(ISaveHandler.class, ContextInjectionFactory.make(SaveQuestions.class, inWindow));
         if (window.getWidget() instanceof Shell shell) {
+            WindowIcons.apply(shell);
             shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
         }
         parts.begin();

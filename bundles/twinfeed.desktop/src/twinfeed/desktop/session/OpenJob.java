@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import twinfeed.usecase.Opened;
+
+/**
+ * A job as it was opened.
+ *
+ * @param opened the job
+ * @param mark what its file held then
+ * @param rescued whether it holds changes of an earlier sitting that are not in its file
+ */
+public record OpenJob(Opened opened, FileMark mark, boolean rescued) {}
