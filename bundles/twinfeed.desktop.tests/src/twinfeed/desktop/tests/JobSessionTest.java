@@ -115,7 +115,9 @@ final class JobSessionTest {
         setStatic(session, "1.0 bar");
         work(quick);
         assertNull(session.result().judged(), "the running pressure is 1.8 bar");
-        assertTrue(session.result().trouble().contains("Running pressure"), session.result().trouble());
+        assertTrue(
+                session.result().trouble().contains("Running pressure"),
+                session.result().trouble());
         QuoteWork quote = session.quoteWork();
         assertThrows(IllegalStateException.class, quote::compute);
     }

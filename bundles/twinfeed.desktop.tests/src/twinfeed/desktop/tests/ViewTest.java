@@ -67,19 +67,20 @@ final class ViewTest {
         assertEquals("offered:h85", rows.get(1).key());
         assertTrue(rows.get(0).title().startsWith("There now"), rows.get(0).title());
         assertEquals(
-                "h85",
-                OptionRows.chosen(result, "offered:h85").orElseThrow().getHeaterId());
+                "h85", OptionRows.chosen(result, "offered:h85").orElseThrow().getHeaterId());
         assertFalse(OptionRows.chosen(result, "offered:h85").orElseThrow().getPresent());
     }
 
     @Test
     void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
         Judged judged = judged();
-        OptionRow glance =
-                new OptionRows(words).of(new JobResult(1, false, judged, null, "")).get(1);
+        OptionRow glance = new OptionRows(words)
+                .of(new JobResult(1, false, judged, null, ""))
+                .get(1);
         assertEquals(Tone.QUIET, glance.verdict().tone());
-        OptionRow whole =
-                new OptionRows(words).of(new JobResult(1, true, judged, null, "")).get(1);
+        OptionRow whole = new OptionRows(words)
+                .of(new JobResult(1, true, judged, null, ""))
+                .get(1);
         assertFalse(whole.verdict().tone() == Tone.QUIET);
     }
 
@@ -107,7 +108,8 @@ final class ViewTest {
         OptionResult answers = judged.assessed().options().get(index);
         OptionAssessment option = judged.record().getOptions().get(index);
         PieceFindings findings = PieceFindings.of(answers, option, FeedPicture.names(survey), Locale.UK);
-        FeedPicture picture = FeedPicture.of(survey, findings, answers.candidate().heater(), words);
+        FeedPicture picture =
+                FeedPicture.of(survey, findings, answers.candidate().heater(), words);
         Piece loft = picture.power().stream()
                 .filter(piece -> piece.name().equals("loft, under insulation"))
                 .findFirst()
@@ -161,12 +163,12 @@ final class ViewTest {
         option.getSections().add(section);
         quote.getOptions().add(option);
         List<QuoteRow> rows = new QuoteRows(words).of(quote, option);
-        assertEquals(List.of(Level.SECTION, Level.LINE, Level.SUM, Level.SUM, Level.SUM), rows.stream()
-                .map(QuoteRow::level)
-                .toList());
-        assertEquals(List.of("", "£99.50", "£100.01", "£20.02", "£120.03"), rows.stream()
-                .map(QuoteRow::net)
-                .toList());
+        assertEquals(
+                List.of(Level.SECTION, Level.LINE, Level.SUM, Level.SUM, Level.SUM),
+                rows.stream().map(QuoteRow::level).toList());
+        assertEquals(
+                List.of("", "£99.50", "£100.01", "£20.02", "£120.03"),
+                rows.stream().map(QuoteRow::net).toList());
         assertEquals("1 each", rows.get(1).quantity());
     }
 
@@ -195,7 +197,11 @@ final class ViewTest {
         assertEquals("12345 A", figures.withUnit(12345.0, "A"));
         assertEquals("", figures.withUnit(null, "A"));
         assertEquals("0,350 ohm", new Figures(Locale.GERMANY).withUnit(0.35, "ohm"));
-        assertEquals("1234,50\u00A0€", new Figures(Locale.GERMANY).money(new BigDecimal("1234.50"), "EUR").replace(".", ""));
+        assertEquals(
+                "1234,50\u00A0€",
+                new Figures(Locale.GERMANY)
+                        .money(new BigDecimal("1234.50"), "EUR")
+                        .replace(".", ""));
         assertEquals("£0.00", figures.money(BigDecimal.ZERO, "GBP"));
     }
 

@@ -333,7 +333,8 @@ final class WindowTest {
             ui.run(() -> feeds.notifyListeners(SWT.MouseDown, click));
         }
         assertEquals(pipes, ui.ask(() -> job().survey().shown()));
-        assertEquals("service pipe", ui.ask(() -> ui.field(Text.class, PIPE + ".name").getText()));
+        assertEquals("service pipe", ui.ask(() -> ui.field(Text.class, PIPE + ".name")
+                .getText()));
     }
 
     @Test
@@ -347,7 +348,10 @@ final class WindowTest {
         ui.await("it is open", () -> parts().parts().size() == 2);
         ui.shoot("25-rescue");
         ui.run(() -> Ui.send(
-                ui.all(Button.class, button -> button.isVisible() && button.getText().startsWith("Take")).get(0),
+                ui.all(
+                                Button.class,
+                                button -> button.isVisible() && button.getText().startsWith("Take"))
+                        .get(0),
                 SWT.Selection));
         ui.await("they are taken", () -> rowan() != null && rowan().isDirty());
         assertEquals(
