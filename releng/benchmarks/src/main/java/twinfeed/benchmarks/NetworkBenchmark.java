@@ -60,8 +60,7 @@ public class NetworkBenchmark {
         Tap tap = new Tap(
                 List.of(new PipeSegment(4, 13.6e-3, COPPER_ROUGHNESS_M, 4, 0.5)),
                 Outlet.ofCoefficient(4 * M3_PER_S_PER_L_PER_MIN, fluid));
-        return Network.of(
-                supply, List.of(common), List.of(branch), java.util.Collections.nCopies(taps, tap), fluid);
+        return Network.of(supply, List.of(common), List.of(branch), java.util.Collections.nCopies(taps, tap), fluid);
     }
 
     /** The pressure at the unit that takes its set flow. */

@@ -29,10 +29,8 @@ public final class PlainWorkbook {
      * @throws IOException if it cannot be written
      */
     public static void main(String[] arguments) throws IOException {
-        List<WorkbookSize> sizes = Arrays.stream(arguments)
-                .skip(1)
-                .map(WorkbookSize::parse)
-                .toList();
+        List<WorkbookSize> sizes =
+                Arrays.stream(arguments).skip(1).map(WorkbookSize::parse).toList();
         write(Path.of(arguments[0]), sizes);
     }
 
