@@ -26,7 +26,6 @@ class LayersTest {
     private static final List<String> EVERYWHERE = List.of(
             "java.",
             "javax.xml.",
-            "javax.imageio.",
             "org.xml.sax",
             "org.w3c.dom",
             "org.jspecify.annotations",
