@@ -25,6 +25,7 @@ class LayersTest {
     /** The JDK, and annotations that no class needs at run time. */
     private static final List<String> EVERYWHERE = List.of(
             "java.",
+            "javax.imageio.",
             "javax.xml.",
             "org.xml.sax",
             "org.w3c.dom",
