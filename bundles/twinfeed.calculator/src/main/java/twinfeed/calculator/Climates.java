@@ -10,6 +10,9 @@ import twinfeed.calculator.rules.Table;
 
 /** Intake temperatures by month that were published for a country, from the data file climates.csv. */
 public final class Climates {
+    /** Id of the climate whose months the mains-temperature model computes from the survey's air temperatures. */
+    public static final String MODEL = "model";
+
     private static @Nullable Table table;
 
     private Climates() {}

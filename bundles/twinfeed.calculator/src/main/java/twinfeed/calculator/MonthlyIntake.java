@@ -9,9 +9,6 @@ import twinfeed.model.survey.Survey;
  * temperatures that the survey gives.
  */
 final class MonthlyIntake {
-    /** Climate id for which the model computes the months from the survey's air temperatures. */
-    static final String MODEL = "model";
-
     private final Survey survey;
     private final IntakeModel model;
 
@@ -27,10 +24,10 @@ final class MonthlyIntake {
      *     refuses both before
      */
     double[] temperaturesC(String climate) {
-        if (!climate.equals(MODEL)) {
+        if (!climate.equals(Climates.MODEL)) {
             return Climates.months(climate)
                     .orElseThrow(() -> new IllegalArgumentException("unknown climate \"" + climate + "\"; known are "
-                            + String.join(", ", Climates.ids()) + ", " + MODEL));
+                            + String.join(", ", Climates.ids()) + ", " + Climates.MODEL));
         }
         if (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null) {
             throw new IllegalArgumentException(

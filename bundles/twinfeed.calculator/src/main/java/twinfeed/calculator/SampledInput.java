@@ -16,7 +16,4 @@ interface SampledInput {
      * @param shared the coordinate of its instrument's bias, 0 to 1; 0.5 where it shares none
      */
     void draw(double own, double shared);
-
-    /** Puts it back to what was read. */
-    void reset();
 }

@@ -114,11 +114,6 @@ final class SampledInputs {
         }
     }
 
-    /** Puts all back to what was read. */
-    void reset() {
-        inputs.forEach(SampledInput::reset);
-    }
-
     private static double usual(Map<String, String> instrument, Quantity quantity) {
         double half = Table.number(instrument, "half");
         return "relative".equals(instrument.get("form")) ? half * Math.abs(quantity.si()) : half;
@@ -145,7 +140,7 @@ final class SampledInputs {
                 .filter(word -> !word.isEmpty())
                 .forEach(plausible::add);
         if (plausible.size() > 1) {
-            inputs.add(new SampledMethod(segment, path, stated, plausible));
+            inputs.add(new SampledMethod(segment, path, plausible));
         }
     }
 

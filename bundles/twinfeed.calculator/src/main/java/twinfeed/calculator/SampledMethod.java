@@ -9,10 +9,9 @@ import twinfeed.model.survey.CableSegment;
  *
  * @param segment the segment, of a private copy
  * @param path its path
- * @param stated the method as stated
- * @param plausible the stated one and those that it may be instead
+ * @param plausible the method as stated and those that it may be instead
  */
-record SampledMethod(CableSegment segment, String path, String stated, List<String> plausible) implements SampledInput {
+record SampledMethod(CableSegment segment, String path, List<String> plausible) implements SampledInput {
     @Override
     public int gauge() {
         return -1;
@@ -22,10 +21,5 @@ record SampledMethod(CableSegment segment, String path, String stated, List<Stri
     public void draw(double own, double shared) {
         int pick = (int) (own * plausible.size());
         segment.setMethod(plausible.get(Math.min(pick, plausible.size() - 1)));
-    }
-
-    @Override
-    public void reset() {
-        segment.setMethod(stated);
     }
 }

@@ -38,11 +38,6 @@ record SampledReading(
         return gauge < 0 ? noise : BIAS * (2 * shared - 1) + (1 - BIAS) * noise;
     }
 
-    @Override
-    public void reset() {
-        owner.eSet(feature, nominal);
-    }
-
     /** A reading that cannot be negative stays so: lengths and resistances end at 0. */
     private void set(double value) {
         owner.eSet(feature, nominal.withSi(nominal.si() > 0 ? Math.max(value, 0) : value));

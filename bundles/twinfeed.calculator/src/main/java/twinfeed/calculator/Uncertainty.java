@@ -68,7 +68,17 @@ public final class Uncertainty implements RemedySearch.Judge {
     /** Judges a candidate with the readings as taken, then adds to each finding how sure it is. */
     @Override
     public OptionResult judge(Survey survey, Candidate candidate) {
-        OptionResult nominal = runner.judge(survey, candidate);
+        return judge(survey, candidate, runner.judge(survey, candidate));
+    }
+
+    /**
+     * Adds to each finding how sure it is.
+     *
+     * @param survey the survey; not changed
+     * @param candidate the heater
+     * @param nominal the result with the readings as taken, under all conditions
+     */
+    public OptionResult judge(Survey survey, Candidate candidate, OptionResult nominal) {
         Survey copy = EcoreUtil.copy(survey);
         SampledInputs inputs = SampledInputs.of(copy, Runner.rules(survey));
         if (inputs.list().isEmpty()) {

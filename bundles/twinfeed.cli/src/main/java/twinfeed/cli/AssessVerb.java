@@ -6,8 +6,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import twinfeed.calculator.Finding;
-import twinfeed.calculator.OptionResult;
 import twinfeed.usecase.Judged;
 
 /** All findings for the present unit and each candidate, with their workings. */
@@ -21,6 +19,9 @@ final class AssessVerb implements Callable<Integer> {
     @Mixin
     private final JobArguments job = new JobArguments();
 
+    @Mixin
+    private final StrictArgument strict = new StrictArgument();
+
     @Option(names = "--heater", paramLabel = "ID", description = "Only the present unit and this heater.")
     private @Nullable String heater;
 
@@ -29,9 +30,6 @@ final class AssessVerb implements Callable<Integer> {
 
     @Option(names = "--brief", description = "Text without workings.")
     private boolean brief;
-
-    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
-    private boolean strict;
 
     AssessVerb(Face face) {
         this.face = face;
@@ -45,20 +43,6 @@ final class AssessVerb implements Callable<Integer> {
         } else {
             new TextReport(face).assessment(judged, !brief);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
-                ? Verbs.STRICT
-                : Verbs.DONE;
-    }
-
-    static boolean doubtful(OptionResult option) {
-        return !option.candidate().present() && option.findings().stream().anyMatch(AssessVerb::doubtful);
-    }
-
-    private static boolean doubtful(Finding finding) {
-        return finding.check().kind().deciding()
-                && switch (finding.outcome()) {
-                    case PASSES, NOT_APPLICABLE -> false;
-                    default -> true;
-                };
+        return strict.status(judged);
     }
 }

@@ -3,22 +3,16 @@ package twinfeed.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Opened;
 
-/** The job that a verb works on, and what goes with it. */
+/** The job that a verb works on, and the price book if there is one. */
 final class JobArguments {
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job's file, *.job.")
-    private Path file = Path.of("");
-
-    @Option(
-            names = "--catalogue",
-            paramLabel = "FILE",
-            description = "Heater catalogue to use instead of the one that the job names.")
-    private @Nullable Path catalogue;
+    @Mixin
+    private final JobFileArguments job = new JobFileArguments();
 
     @Option(
             names = "--book",
@@ -27,9 +21,7 @@ final class JobArguments {
     private @Nullable Path book;
 
     Opened open(Face face) {
-        Opened opened = face.office().open(file, catalogue);
-        opened.warnings().forEach(face.err()::println);
-        return opened;
+        return job.open(face);
     }
 
     @Nullable

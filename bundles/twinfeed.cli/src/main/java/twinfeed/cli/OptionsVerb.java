@@ -18,11 +18,11 @@ final class OptionsVerb implements Callable<Integer> {
     @Mixin
     private final JobArguments job = new JobArguments();
 
+    @Mixin
+    private final StrictArgument strict = new StrictArgument();
+
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
-
-    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
-    private boolean strict;
 
     OptionsVerb(Face face) {
         this.face = face;
@@ -36,8 +36,6 @@ final class OptionsVerb implements Callable<Integer> {
         } else {
             new TextReport(face).options(judged);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
-                ? Verbs.STRICT
-                : Verbs.DONE;
+        return strict.status(judged);
     }
 }

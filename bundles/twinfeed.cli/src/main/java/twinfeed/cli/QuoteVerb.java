@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.FirmFile;
@@ -22,14 +22,11 @@ import twinfeed.usecase.Judged;
 final class QuoteVerb implements Callable<Integer> {
     private final Face face;
 
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job's file, *.job.")
-    private Path file = Path.of("");
+    @Mixin
+    private final JobFileArguments job = new JobFileArguments();
 
-    @Option(
-            names = "--catalogue",
-            paramLabel = "FILE",
-            description = "Heater catalogue instead of the one that the job names.")
-    private @Nullable Path catalogue;
+    @Mixin
+    private final StrictArgument strict = new StrictArgument();
 
     @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv.")
     private Path book = Path.of("");
@@ -55,9 +52,6 @@ final class QuoteVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Print the quote as one JSON document instead of text.")
     private boolean json;
 
-    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
-    private boolean strict;
-
     QuoteVerb(Face face) {
         this.face = face;
     }
@@ -66,18 +60,14 @@ final class QuoteVerb implements Callable<Integer> {
     public Integer call() {
         face.office().prepareWriting();
         PriceBook prices = face.office().book(book);
-        var opened = face.office().open(file, catalogue);
-        opened.warnings().forEach(face.err()::println);
-        Judged judged = face.office().judge(opened, prices, null, Face.LOCALE);
+        Judged judged = face.office().judge(job.open(face), prices, null, Face.LOCALE);
         Quote quote = make(judged, prices);
         if (json) {
             new JsonReport(face.out()).quote(quote, out);
         } else {
             new TextReport(face).quote(quote, out);
         }
-        return strict && judged.assessed().options().stream().anyMatch(AssessVerb::doubtful)
-                ? Verbs.STRICT
-                : Verbs.DONE;
+        return strict.status(judged);
     }
 
     private Quote make(Judged judged, PriceBook prices) {

@@ -20,8 +20,6 @@ import twinfeed.model.survey.Survey;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
-    private static final String MODEL_CLIMATE = "model";
-
     private final List<InputProblem> errors = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
@@ -64,7 +62,7 @@ final class JobOpening {
         }
         String climate = survey.getClimate();
         if (climate != null
-                && !climate.equals(MODEL_CLIMATE)
+                && !climate.equals(Climates.MODEL)
                 && Climates.months(climate).isEmpty()) {
             errors.add(new InputProblem(
                     file.toString(),
@@ -72,9 +70,9 @@ final class JobOpening {
                     "survey.climate",
                     climate,
                     "there is no such climate",
-                    "name one of " + String.join(", ", Climates.ids()) + ", " + MODEL_CLIMATE));
+                    "name one of " + String.join(", ", Climates.ids()) + ", " + Climates.MODEL));
         }
-        if (MODEL_CLIMATE.equals(climate)
+        if (Climates.MODEL.equals(climate)
                 && (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null)) {
             errors.add(new InputProblem(
                     file.toString(),

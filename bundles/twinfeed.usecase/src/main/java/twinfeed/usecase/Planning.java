@@ -33,17 +33,20 @@ final class Planning {
                 options.stream().map(option -> EcoreUtil.copy(survey)).toList();
         return java.util.stream.IntStream.range(0, options.size())
                 .parallel()
-                .mapToObj(i -> plan(copies.get(i), options.get(i).candidate()))
+                .mapToObj(i -> plan(copies.get(i), options.get(i)))
                 .toList();
     }
 
-    private WorkPlan plan(Survey survey, Candidate candidate) {
-        return search.plan(survey, candidate, uncertainty.judge(survey, candidate));
+    private WorkPlan plan(Survey survey, OptionResult nominal) {
+        Candidate candidate = nominal.candidate();
+        return search.plan(survey, candidate, uncertainty.judge(survey, candidate, nominal));
     }
 
     /** A set of works that fails with the readings as taken need not be drawn: it is no answer whatever the tolerances. */
     private OptionResult judge(Survey edited, Candidate candidate) {
         OptionResult result = runner.judge(edited, candidate);
-        return result.findings().stream().anyMatch(Finding::stands) ? result : uncertainty.judge(edited, candidate);
+        return result.findings().stream().anyMatch(Finding::stands)
+                ? result
+                : uncertainty.judge(edited, candidate, result);
     }
 }

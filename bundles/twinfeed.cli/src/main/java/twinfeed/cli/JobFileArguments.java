@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twinfeed.usecase.Opened;
+
+/** The job that a verb works on, with its catalogue. */
+final class JobFileArguments {
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job's file, *.job.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--catalogue",
+            paramLabel = "FILE",
+            description = "Heater catalogue to use instead of the one that the job names.")
+    private @Nullable Path catalogue;
+
+    Opened open(Face face) {
+        Opened opened = face.office().open(file, catalogue);
+        opened.warnings().forEach(face.err()::println);
+        return opened;
+    }
+}

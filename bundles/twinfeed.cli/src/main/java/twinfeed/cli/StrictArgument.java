@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import picocli.CommandLine.Option;
+import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.Verdict;
+import twinfeed.usecase.Judged;
+
+/** Whether a check that does not pass is told by the exit status. */
+final class StrictArgument {
+    @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
+    private boolean strict;
+
+    int status(Judged judged) {
+        return strict && judged.assessed().options().stream().anyMatch(StrictArgument::doubtful)
+                ? Verbs.STRICT
+                : Verbs.DONE;
+    }
+
+    private static boolean doubtful(OptionResult option) {
+        return !option.candidate().present() && option.verdict() != Verdict.SUITS;
+    }
+}
