@@ -4,7 +4,7 @@ package twinfeed.pricing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.pricing.text.Messages;
+import twinfeed.model.text.Messages;
 
 /** Why no quote can be made: what is wrong and what would be right, in the reader's language. */
 public final class QuoteException extends RuntimeException {

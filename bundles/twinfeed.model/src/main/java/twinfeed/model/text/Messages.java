@@ -8,11 +8,13 @@ import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 
 /**
- * Messages of one package: {@code messages.properties}, with translations beside it. Read only when something is to be
- * said, so that a good file costs nothing.
+ * Messages of one package: UTF-8 files {@code messages.properties}, {@code messages_de.properties}, read with the loader of a class
+ * there, so that OSGi finds them whoever asks. Read only when something is to be said, so that a good file costs nothing. Arguments are
+ * written as they are given: numbers come as text, because their decimals carry meaning.
  */
 public final class Messages {
-    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_DEFAULT);
+    /** Without a fallback to the machine's own language: the same request gives the same words everywhere. */
+    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
     private final Class<?> anchor;
     private final String base;
@@ -31,8 +33,34 @@ public final class Messages {
      * @throws java.util.MissingResourceException if there is no such message
      */
     public String get(String key, String... arguments) {
-        Locale locale = Locale.getDefault(Category.DISPLAY);
-        ResourceBundle bundle = ResourceBundle.getBundle(base, locale, anchor.getClassLoader(), NO_FALLBACK);
-        return new MessageFormat(bundle.getString(key), Locale.ROOT).format(arguments);
+        String pattern = bundle(Locale.getDefault(Category.DISPLAY)).getString(key);
+        return new MessageFormat(pattern, Locale.ROOT).format(arguments);
+    }
+
+    /**
+     * A message in a language; without arguments the text as it stands.
+     *
+     * @throws java.util.MissingResourceException if there is none
+     */
+    public String get(Locale locale, String key, Object... arguments) {
+        String pattern = bundle(locale).getString(key);
+        return arguments.length == 0 ? pattern : new MessageFormat(pattern, locale).format(texts(arguments));
+    }
+
+    /** Whether there is such a message. */
+    public boolean has(String key) {
+        return bundle(Locale.ROOT).containsKey(key);
+    }
+
+    private ResourceBundle bundle(Locale locale) {
+        return ResourceBundle.getBundle(base, locale, anchor.getClassLoader(), NO_FALLBACK);
+    }
+
+    private static Object[] texts(Object[] arguments) {
+        Object[] texts = new Object[arguments.length];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = String.valueOf(arguments[i]);
+        }
+        return texts;
     }
 }

@@ -3,7 +3,7 @@ package twinfeed.pricing.book;
 
 import java.util.List;
 import java.util.Locale;
-import twinfeed.pricing.text.Messages;
+import twinfeed.model.text.Messages;
 
 /**
  * What is to be said about one place of a price book: why a row is refused, or what is odd about it.

@@ -4,7 +4,7 @@ package twinfeed.pricing.life;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.pricing.text.Messages;
+import twinfeed.model.text.Messages;
 
 /** Why a step in the life of a quote is refused: what is wrong and what would be right. */
 public final class LifeException extends RuntimeException {
