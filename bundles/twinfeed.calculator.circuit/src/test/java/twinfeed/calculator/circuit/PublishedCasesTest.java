@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.ArgumentException;
-import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Formula;
+import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.rules.Table;
 import twinfeed.model.survey.Survey;
@@ -36,28 +35,15 @@ class PublishedCasesTest {
     }
 
     static Formula formula(String name) {
-        return new CircuitCalculator()
-                .statement().formulas().stream()
-                        .filter(formula -> formula.name().equals(name))
-                        .findFirst()
-                        .orElseThrow(() -> new AssertionError("no formula " + name));
+        return FormulaCall.formula(new CircuitCalculator(), name);
     }
 
     static Answer answer(String name, String typed) {
-        Map<String, String> arguments = new LinkedHashMap<>();
-        for (String part : typed.split(" ", -1)) {
-            int equals = part.indexOf('=');
-            arguments.put(part.substring(0, equals), part.substring(equals + 1));
-        }
-        Formula formula = formula(name);
-        return formula.apply(Arguments.parse(formula.parameters(), arguments));
+        return FormulaCall.answer(formula(name), typed, " ");
     }
 
     static Answer.Result result(Answer answer, String key) {
-        return answer.results().stream()
-                .filter(result -> result.key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no result " + key + ": " + answer.trouble()));
+        return FormulaCall.result(answer, key);
     }
 
     @TestFactory

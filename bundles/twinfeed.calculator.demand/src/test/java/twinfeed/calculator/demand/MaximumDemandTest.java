@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,21 +15,14 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
+import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.rules.Table;
 
 /** The formula against published examples; the source of each stands in cases.csv and in the message. */
 class MaximumDemandTest {
     private static Answer answer(String typed) {
-        Map<String, String> arguments = new LinkedHashMap<>();
-        for (String part : typed.split(" ", -1)) {
-            if (!part.isEmpty()) {
-                int equals = part.indexOf('=');
-                arguments.put(part.substring(0, equals), part.substring(equals + 1));
-            }
-        }
-        return MaximumDemand.FORMULA.apply(Arguments.parse(MaximumDemand.FORMULA.parameters(), arguments));
+        return FormulaCall.answer(MaximumDemand.FORMULA, typed, " ");
     }
 
     private static double result(Answer answer, String key) {

@@ -4,31 +4,19 @@ package twinfeed.calculator.flow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Formula;
+import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.Step;
 import twinfeed.units.Quantities;
 
 class FlowFormulasTest {
     private static Answer calculate(String name, String arguments) {
-        Formula formula = new FlowCalculator()
-                .statement().formulas().stream()
-                        .filter(each -> each.name().equals(name))
-                        .findFirst()
-                        .orElseThrow();
-        Map<String, String> typed = new LinkedHashMap<>();
-        for (String argument : arguments.split(",")) {
-            typed.put(argument.substring(0, argument.indexOf('=')), argument.substring(argument.indexOf('=') + 1));
-        }
-        return formula.apply(Arguments.parse(formula.parameters(), typed));
+        return FormulaCall.answer(FormulaCall.formula(new FlowCalculator(), name), arguments, ",");
     }
 
     @ParameterizedTest
@@ -43,10 +31,7 @@ class FlowFormulasTest {
             String tolerance,
             String source) {
         Answer answer = calculate(formula, arguments);
-        Answer.Result found = answer.results().stream()
-                .filter(each -> each.key().equals(result))
-                .findFirst()
-                .orElseThrow();
+        Answer.Result found = FormulaCall.result(answer, result);
         double width = Double.parseDouble(tolerance.substring(0, tolerance.indexOf(' ')));
         double allowed = tolerance.endsWith("%") ? expected * width / 100 : width;
         assertEquals(expected, Quantities.toUnit(found.kind(), found.si(), unit), allowed, id + ", " + source);
