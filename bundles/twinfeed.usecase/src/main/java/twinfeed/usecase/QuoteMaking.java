@@ -14,7 +14,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
 import twinfeed.pricing.QuoteRequest;
-import twinfeed.workbook.QuoteDocument;
+import twinfeed.document.QuoteDocument;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices an assessed job and writes the workbook. */

@@ -7,8 +7,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Palette;
 import twinfeed.workbook.book.Book;
-import twinfeed.workbook.book.Palette;
 import twinfeed.workbook.pages.ResultTable;
 
 /**

@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.quote.QuoteOption;
 
 /** What a spreadsheet program makes of the formulas; the judge is LibreOffice, told to recalculate everything. */

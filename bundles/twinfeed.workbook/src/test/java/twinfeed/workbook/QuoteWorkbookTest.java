@@ -34,6 +34,9 @@ import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import twinfeed.document.DocumentException;
+import twinfeed.document.Firm;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
@@ -303,7 +306,7 @@ class QuoteWorkbookTest {
     void aQuoteWithoutDateIsRefused() {
         Quote bare = QuoteFactory.eINSTANCE.createQuote();
         assertThrows(
-                WorkbookException.class,
+                DocumentException.class,
                 () -> QuoteDocument.of(
                         SurveyFactory.eINSTANCE.createSurvey(),
                         AssessmentFactory.eINSTANCE.createAssessment(),

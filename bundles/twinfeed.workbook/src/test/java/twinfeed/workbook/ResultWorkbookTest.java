@@ -19,6 +19,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import twinfeed.document.Firm;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.workbook.ResultWorkbook.Column;
 import twinfeed.workbook.ResultWorkbook.Kind;

@@ -6,6 +6,9 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.DocumentException;
+import twinfeed.document.Firm;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
@@ -21,7 +24,7 @@ final class SampleQuote {
 
     private SampleQuote() {}
 
-    static QuoteDocument document() throws WorkbookException {
+    static QuoteDocument document() throws DocumentException {
         Firm firm = Firm.of(
                 "Brook & Alder Showers",
                 "The Old Pump House; Quay Street; Westermere WM1 1AA",

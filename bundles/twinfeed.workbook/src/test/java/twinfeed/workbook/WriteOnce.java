@@ -5,6 +5,7 @@ import java.io.BufferedOutputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import twinfeed.document.QuoteDocument;
 
 /** Writes the sample to a file and says how long each run took; for looking at it and for measuring a cold start. */
 public final class WriteOnce {

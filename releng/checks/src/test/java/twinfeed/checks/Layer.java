@@ -36,10 +36,11 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     30,
                     Set.of("twinfeed.model", "twinfeed.units"),
                     with(EMF, "org.joda.money", "org.apache.commons.csv", "com.fasterxml.jackson.core")),
+            new Layer("twinfeed.document", 20, BASE, EMF),
             new Layer(
                     "twinfeed.workbook",
                     30,
-                    BASE,
+                    and(BASE, "twinfeed.document"),
                     with(
                             EMF,
                             "org.apache.poi",
@@ -54,6 +55,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     Set.of(
                             "twinfeed.calculator",
                             "twinfeed.calculator.faults",
+                            "twinfeed.document",
                             "twinfeed.engineering",
                             "twinfeed.model",
                             "twinfeed.pricing",
@@ -94,6 +96,12 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                 3,
                 Set.of("twinfeed.calculator", "twinfeed.model", "twinfeed.units", "twinfeed.engineering"),
                 EMF);
+    }
+
+    private static Set<String> and(Set<String> some, String more) {
+        Set<String> all = new java.util.HashSet<>(some);
+        all.add(more);
+        return all;
     }
 
     private static List<String> with(List<String> some, String... more) {

@@ -13,6 +13,7 @@ import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.internal.PackagePropertiesPart;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import twinfeed.document.Palette;
 
 /**
  * A workbook being written. Looks, names, page set-up, charts and pictures go through POI's ordinary model; rows are written as they

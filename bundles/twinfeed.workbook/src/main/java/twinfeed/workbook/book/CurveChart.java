@@ -29,6 +29,7 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Palette;
 
 /** A native chart of curves whose points stand in cells; the points are cached in the chart, so that previews draw it. */
 public final class CurveChart {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
+import twinfeed.document.QuoteLetter;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
 
@@ -11,27 +12,24 @@ final class AcceptanceBox {
 
     private static final Look BOX = Looking.BODY.edge(Look.Edge.BOX);
 
-    private final Sheets sheets;
     private final Page page;
+    private final QuoteLetter.Acceptance acceptance;
 
-    AcceptanceBox(Sheets sheets, Page page) {
-        this.sheets = sheets;
+    AcceptanceBox(Page page, QuoteLetter.Acceptance acceptance) {
         this.page = page;
+        this.acceptance = acceptance;
     }
 
     void write() {
-        Words words = sheets.words();
         page.gap(6);
-        page.row().text(0, QuotePage.LAST, words.get("accept.title"), Looking.HEADING);
-        StringBuilder choice = new StringBuilder(words.get("accept.choice"));
-        for (int number = 1; number <= sheets.quote().getOptions().size(); number++) {
-            choice.append("   ☐ ").append(words.get("option.number", "number", String.valueOf(number)));
-        }
+        page.row().text(0, QuotePage.LAST, acceptance.title(), Looking.HEADING);
+        StringBuilder choice = new StringBuilder(acceptance.choice());
+        acceptance.options().forEach(option -> choice.append("   ☐ ").append(option));
         page.row().text(0, QuotePage.LAST, choice.toString(), Looking.BODY);
         page.row().height(30);
-        field(0, 6, words.get("accept.name"));
-        field(7, 12, words.get("accept.signature"));
-        field(13, QuotePage.LAST, words.get("accept.date"));
+        field(0, 6, acceptance.fields().get(0));
+        field(7, 12, acceptance.fields().get(1));
+        field(13, QuotePage.LAST, acceptance.fields().get(2));
     }
 
     private void field(int first, int last, String label) {

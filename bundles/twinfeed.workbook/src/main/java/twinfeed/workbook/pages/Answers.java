@@ -2,6 +2,7 @@
 package twinfeed.workbook.pages;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;

@@ -3,6 +3,10 @@ package twinfeed.workbook.pages;
 
 import java.util.Optional;
 import java.util.Set;
+import twinfeed.document.Offered;
+import twinfeed.document.Role;
+import twinfeed.document.Titles;
+import twinfeed.document.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;

@@ -8,11 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Offered;
+import twinfeed.document.QuoteDocument;
+import twinfeed.document.Role;
+import twinfeed.document.Titles;
+import twinfeed.document.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Series;
 import twinfeed.model.quote.QuoteOption;
-import twinfeed.workbook.QuoteDocument;
 
 /**
  * The curves of an assessment brought together by check: those of the present unit and of the heaters that are quoted. A curve that

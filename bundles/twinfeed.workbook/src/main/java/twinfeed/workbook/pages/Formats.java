@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
-import java.util.Currency;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Coin;
+import twinfeed.document.Words;
 
 /** Number formats of a workbook's cells. The spreadsheet program shows separators in its user's own style. */
 public final class Formats {
@@ -20,26 +21,15 @@ public final class Formats {
      * @param currency code by ISO 4217; unset means amounts without a sign
      */
     Formats(Words words, @Nullable String currency) {
-        decimals = decimals(currency);
+        Coin coin = Coin.of(currency, words);
+        decimals = coin.decimals();
+        String sign = coin.sign();
         String digits = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
-        String symbol = currency == null ? null : words.find("currency." + currency);
-        String sign = symbol == null ? (currency == null ? "" : currency + " ") : symbol;
         // Quoted, so that no letter of a currency's code is taken for a code of a format.
         money = words.get("money.pattern")
                 .replace("{sign}", sign.isEmpty() ? "" : "\"" + sign.replace("\"", "") + "\"")
                 .replace("{digits}", digits);
         date = words.get("date.pattern");
-    }
-
-    private static int decimals(@Nullable String currency) {
-        if (currency == null) {
-            return 2;
-        }
-        try {
-            return Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits());
-        } catch (IllegalArgumentException unknown) {
-            return 2;
-        }
     }
 
     /** Amounts of money. */

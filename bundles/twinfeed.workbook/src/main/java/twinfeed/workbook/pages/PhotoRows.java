@@ -6,11 +6,11 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.picture.PhotoReader;
+import twinfeed.document.picture.Picture;
 import twinfeed.model.survey.Photo;
 import twinfeed.workbook.WorkbookException;
 import twinfeed.workbook.book.Page;
-import twinfeed.workbook.book.PhotoReader;
-import twinfeed.workbook.book.Picture;
 import twinfeed.workbook.book.Pictures;
 
 /** The pictures of a survey, with what each proves. */

@@ -3,13 +3,12 @@ package twinfeed.workbook.pages;
 
 import java.io.IOException;
 import java.util.List;
-import twinfeed.model.quote.Quote;
-import twinfeed.model.survey.Customer;
-import twinfeed.model.survey.Site;
-import twinfeed.workbook.Firm;
+import twinfeed.document.Firm;
+import twinfeed.document.QuoteLetter;
+import twinfeed.document.Titles;
+import twinfeed.document.picture.Picture;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
-import twinfeed.workbook.book.PhotoReader;
 import twinfeed.workbook.book.Pictures;
 
 /** What a customer reads: one page of A4. */
@@ -30,7 +29,7 @@ public final class QuotePage {
 
     private final Sheets sheets;
     private final Page page;
-    private final Words words;
+    private final QuoteLetter letter;
     private final List<ItemsPage.Totals> totals;
 
     /**
@@ -41,7 +40,7 @@ public final class QuotePage {
     public QuotePage(Sheets sheets, Page page, List<ItemsPage.Totals> totals) {
         this.sheets = sheets;
         this.page = page;
-        this.words = sheets.words();
+        this.letter = sheets.letter().write();
         this.totals = totals;
     }
 
@@ -58,10 +57,10 @@ public final class QuotePage {
         letterhead();
         people();
         finding();
-        new OptionsTable(sheets, page, totals).write();
+        new OptionsTable(page, letter, sheets.formats(), totals).write();
         double left = PAGE_HEIGHT - page.heightSum() - AcceptanceBox.HEIGHT;
-        new SmallPrint(sheets, page).write(left);
-        new AcceptanceBox(sheets, page).write();
+        new SmallPrint(sheets.words(), page).write(letter.smallPrint(), left);
+        new AcceptanceBox(page, letter.acceptance()).write();
     }
 
     private void letterhead() throws IOException {
@@ -75,57 +74,36 @@ public final class QuotePage {
     }
 
     private void logo(Firm firm) throws IOException {
-        byte[] logo = firm.logo();
+        Picture logo = firm.picture();
         page.text(HALF + 2, LAST, "", Looking.TITLE);
         if (logo != null) {
             page.height(LOGO_PT + 4);
-            Pictures.put(page, PhotoReader.read(logo), HALF + 2, page.width(HALF + 2, LAST), LOGO_PT, true);
+            Pictures.put(page, logo, HALF + 2, page.width(HALF + 2, LAST), LOGO_PT, true);
         }
     }
 
     private void people() {
-        Quote quote = sheets.quote();
-        page.row().text(0, HALF - 1, sheets.reference(), Looking.HEADING);
-        page.text(HALF, HALF + 4, words.get("quote.date"), Looking.MUTED);
-        date(quote.getDate());
-        page.row().text(0, HALF - 1, words.get("state." + quote.getState().getLiteral()), Looking.MUTED);
-        page.text(HALF, HALF + 4, words.get("quote.validUntil"), Looking.MUTED);
-        date(quote.getValidUntil());
+        page.row().text(0, HALF - 1, letter.reference(), Looking.HEADING);
+        day(letter.days().get(0));
+        page.row().text(0, HALF - 1, letter.state(), Looking.MUTED);
+        day(letter.days().get(1));
         page.gap(4);
-        page.row().text(0, HALF - 1, words.get("quote.for"), Looking.SMALL);
-        page.text(HALF, LAST, words.get("quote.at"), Looking.SMALL);
-        Customer customer = sheets.document().survey().getCustomer();
-        Site site = sheets.document().survey().getSite();
-        page.row()
-                .text(
-                        0,
-                        HALF - 1,
-                        customer == null ? "" : block(customer.getName(), customer.getAddress()),
-                        Looking.BODY);
-        page.text(HALF, LAST, site == null ? "" : block(site.getName(), site.getAddress()), Looking.BODY);
+        page.row().text(0, HALF - 1, letter.customer().label(), Looking.SMALL);
+        page.text(HALF, LAST, letter.site().label(), Looking.SMALL);
+        page.row().text(0, HALF - 1, letter.customer().text(), Looking.BODY);
+        page.text(HALF, LAST, letter.site().text(), Looking.BODY);
         page.gap(5);
     }
 
-    private void date(java.time.@org.jspecify.annotations.Nullable LocalDate date) {
+    private void day(QuoteLetter.Day day) {
+        page.text(HALF, HALF + 4, day.label(), Looking.MUTED);
         Look look = Looking.BODY.format(sheets.formats().date()).side(Look.Side.LEFT);
-        page.span(HALF + 5, LAST, look).date(HALF + 5, date, look);
-    }
-
-    private static String block(
-            @org.jspecify.annotations.Nullable String name, @org.jspecify.annotations.Nullable String address) {
-        String lines = Titles.lines(address);
-        return name == null ? lines : lines.isEmpty() ? name : name + "\n" + lines;
+        page.span(HALF + 5, LAST, look).date(HALF + 5, day.day(), look);
     }
 
     private void finding() {
-        page.row().text(0, LAST, words.get("quote.found"), Looking.HEADING);
-        String summary = sheets.quote().getSummary();
-        page.row()
-                .text(
-                        0,
-                        LAST,
-                        summary == null ? words.get("quote.noSummary") : summary,
-                        Looking.BODY.paper(Look.Paper.SOFT));
+        page.row().text(0, LAST, letter.finding().label(), Looking.HEADING);
+        page.row().text(0, LAST, letter.finding().text(), Looking.BODY.paper(Look.Paper.SOFT));
         page.gap(6);
     }
 }

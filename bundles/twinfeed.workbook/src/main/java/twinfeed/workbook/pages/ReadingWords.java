@@ -6,6 +6,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import twinfeed.calculator.Texts;
+import twinfeed.document.Words;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.workbook.QuoteWorkbook;
 

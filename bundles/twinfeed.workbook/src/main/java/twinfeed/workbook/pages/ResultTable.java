@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Words;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.workbook.ResultWorkbook;
 import twinfeed.workbook.book.Look;
@@ -22,7 +23,7 @@ public final class ResultTable {
     public ResultTable(
             Page page, Locale locale, String note, @Nullable String currency, List<ResultWorkbook.Column> columns) {
         this.page = page;
-        this.words = new Words(locale);
+        this.words = Sheets.words(locale);
         this.answers = new Answers(words);
         this.formats = new Formats(words, currency);
         this.columns = List.copyOf(columns);

@@ -2,10 +2,14 @@
 package twinfeed.workbook.pages;
 
 import java.io.IOException;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Set;
+import twinfeed.calculator.Texts;
+import twinfeed.document.Letter;
+import twinfeed.document.QuoteDocument;
+import twinfeed.document.Words;
 import twinfeed.model.quote.Quote;
-import twinfeed.workbook.QuoteDocument;
+import twinfeed.workbook.QuoteWorkbook;
 import twinfeed.workbook.book.Book;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
@@ -19,9 +23,11 @@ import twinfeed.workbook.book.Page;
  * @param formats number formats
  */
 public record Sheets(QuoteDocument document, Book book, Words words, Formats formats) {
+    private static final Texts TEXTS = new Texts(QuoteWorkbook.class, "Workbook");
+
     /** The common things of a document's book. */
     public static Sheets of(QuoteDocument document, Book book) {
-        Words words = new Words(document.locale());
+        Words words = words(document.locale());
         return new Sheets(
                 document, book, words, new Formats(words, document.quote().getCurrency()));
     }
@@ -31,26 +37,26 @@ public record Sheets(QuoteDocument document, Book book, Words words, Formats for
         return document.quote();
     }
 
+    /** The texts of workbooks in a language. */
+    static Words words(Locale locale) {
+        return new Words(locale, TEXTS);
+    }
+
+    /** The quote in words. */
+    Letter letter() {
+        return new Letter(document, words);
+    }
+
     /** What the quote is called: its number and revision, or a draft. */
     public String reference() {
-        Quote quote = quote();
-        return quote.getNumber() == null
-                ? words.get("quote.draft")
-                : words.get(
-                        quote.getRevision() > 1 ? "quote.revised" : "quote.number",
-                        Map.of("number", quote.getNumber(), "revision", String.valueOf(quote.getRevision())));
+        return letter().reference();
     }
 
     /** A new sheet with its foot. */
     public Page sheet(String key) throws IOException {
         Page page = book.page(words.get("sheet." + key));
-        page.setup().footer(foot(), words.get("foot.page"));
+        page.setup().footer(letter().foot(), words.get("foot.page"));
         return page;
-    }
-
-    private String foot() {
-        String firm = document.firm().name();
-        return firm.isEmpty() ? reference() : firm + " · " + reference();
     }
 
     /** Writes a sheet's title and what it is for, over all its columns. */

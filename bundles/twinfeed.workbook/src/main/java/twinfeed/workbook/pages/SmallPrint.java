@@ -3,8 +3,8 @@ package twinfeed.workbook.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
-import twinfeed.model.quote.Quote;
+import twinfeed.document.QuoteLetter.Part;
+import twinfeed.document.Words;
 import twinfeed.workbook.book.Look;
 import twinfeed.workbook.book.Page;
 import twinfeed.workbook.book.TextWidth;
@@ -18,12 +18,12 @@ final class SmallPrint {
     private static final double PADDING_PT = 3;
     private static final double HEADING_PT = LINE_PT + PADDING_PT;
 
-    private final Sheets sheets;
+    private final Words words;
     private final Page page;
     private final double width;
 
-    SmallPrint(Sheets sheets, Page page) {
-        this.sheets = sheets;
+    SmallPrint(Words words, Page page) {
+        this.words = words;
         this.page = page;
         this.width = page.width(0, QuotePage.LAST);
     }
@@ -31,17 +31,15 @@ final class SmallPrint {
     /**
      * Writes it.
      *
+     * @param smallPrint its parts
      * @param height what is left of the page, in points
      */
-    void write(double height) {
-        Quote quote = sheets.quote();
-        double left = height - block("quote.cautions", quote.getCautions(), Double.MAX_VALUE);
-        List<Part> parts = Stream.of(
-                        new Part("quote.assumptions", quote.getAssumptions()),
-                        new Part("quote.exclusions", quote.getExclusions()),
-                        new Part("quote.terms", quote.getTerms()))
-                .filter(part -> !part.entries().isEmpty())
-                .toList();
+    void write(List<Part> smallPrint, double height) {
+        double left = height;
+        for (Part part : smallPrint) {
+            left -= part.whole() ? block(part, Double.MAX_VALUE) : 0;
+        }
+        List<Part> parts = smallPrint.stream().filter(part -> !part.whole()).toList();
         for (int at = 0; at < parts.size(); at++) {
             // Each part leaves those that follow it their share of what is left.
             double share = left / (parts.size() - at);
@@ -50,11 +48,9 @@ final class SmallPrint {
                     .mapToDouble(part -> height(part.entries()) + HEADING_PT)
                     .sum();
             double most = Math.max(share, left - others);
-            left -= block(parts.get(at).key(), parts.get(at).entries(), Math.min(wanted, most));
+            left -= block(parts.get(at), Math.min(wanted, most));
         }
     }
-
-    private record Part(String key, List<String> entries) {}
 
     private double height(List<String> entries) {
         return height(text(entries, entries.size()));
@@ -65,13 +61,10 @@ final class SmallPrint {
     }
 
     /** One paragraph under a heading; returns the height taken. */
-    private double block(String key, List<String> entries, double height) {
-        if (entries.isEmpty()) {
-            return 0;
-        }
+    private double block(Part part, double height) {
         double before = page.heightSum();
-        page.row().text(0, QuotePage.LAST, sheets.words().get(key), Looking.BODY.ink(Look.Ink.SMALL_BOLD));
-        String text = fitting(entries, height - (page.heightSum() - before));
+        page.row().text(0, QuotePage.LAST, part.title(), Looking.BODY.ink(Look.Ink.SMALL_BOLD));
+        String text = fitting(part.entries(), height - (page.heightSum() - before));
         page.row().text(0, QuotePage.LAST, text, Looking.SMALL);
         return page.heightSum() - before;
     }
@@ -89,7 +82,7 @@ final class SmallPrint {
     private String text(List<String> entries, int count) {
         List<String> shown = new ArrayList<>(entries.subList(0, count));
         if (count < entries.size()) {
-            shown.add(sheets.words().get("quote.more", "count", String.valueOf(entries.size() - count)));
+            shown.add(words.get("quote.more", "count", String.valueOf(entries.size() - count)));
         }
         return String.join("  ·  ", shown);
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import twinfeed.document.Words;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Quantity;

@@ -2,6 +2,7 @@
 package twinfeed.workbook.pages;
 
 import java.util.Map;
+import twinfeed.document.Words;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.TaxSum;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook;
+package twinfeed.document;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,7 +12,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
 
 /**
- * Everything that a quote's workbook shows. It is only read.
+ * Everything that a quote says. It is only read.
  *
  * @param survey the record of the visit
  * @param assessment findings with workings, texts already in the language of the quote
@@ -20,7 +20,7 @@ import twinfeed.model.survey.Survey;
  * @param firm who quotes
  * @param programVersion version of the program
  * @param locale language and number style of the quote
- * @param time time of creation and of the last change, as the book's properties say it; never the clock's
+ * @param time time of creation and of the last change, as the properties of its files say it; never the clock's
  * @param photos where the survey's pictures are
  * @param fingerprint hash of the frozen quote, absent for a draft
  */
@@ -38,14 +38,14 @@ public record QuoteDocument(
     /**
      * A document without pictures and fingerprint, whose time is the beginning of the quote's day, UTC.
      *
-     * @throws WorkbookException if the quote has no date
+     * @throws DocumentException if the quote has no date
      */
     public static QuoteDocument of(
             Survey survey, Assessment assessment, Quote quote, Firm firm, String programVersion, Locale locale)
-            throws WorkbookException {
+            throws DocumentException {
         LocalDate date = quote.getDate();
         if (date == null) {
-            throw new WorkbookException("noDate", Map.of());
+            throw new DocumentException("noDate", Map.of());
         }
         Instant time = date.atStartOfDay().toInstant(ZoneOffset.UTC);
         return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, PhotoSource.NONE, null);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.book;
+package twinfeed.document.picture;
 
 /**
- * A picture ready for a sheet: upright, small, and in a form that every spreadsheet program shows.
+ * A picture ready to be put into a document: upright, small, and in a form that every program shows.
  *
  * @param bytes the picture
  * @param jpeg whether it is a JPEG; otherwise a PNG

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.pages;
+package twinfeed.document;
 
 import java.util.Optional;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 
 /**
- * What the workbook asks of an assessment by name. Everything else is shown as it comes, whatever calculators there are; where none
+ * What documents ask of an assessment by name. Everything else is shown as it comes, whatever calculators there are; where none
  * answers one of these, the place stays out.
  */
-enum Role {
+public enum Role {
     /** Flow at the wished outlet temperature in winter. */
     WINTER_FLOW("flow.winter"),
     /** Flow by month. */
@@ -34,12 +34,12 @@ enum Role {
     }
 
     /** Key of its check. */
-    String key() {
+    public String key() {
         return key;
     }
 
     /** The finding that plays the role. */
-    Optional<Finding> of(OptionAssessment option) {
+    public Optional<Finding> of(OptionAssessment option) {
         return Offered.findings(option).stream()
                 .filter(finding -> key.equals(finding.getKey()))
                 .findFirst();

@@ -1,26 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.pages;
+package twinfeed.document;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.OptionAssessment;
 
 /** Titles and lines of addresses. */
-final class Titles {
+public final class Titles {
     private Titles() {}
 
     /** The heater, with a remark if it is the one that is there. */
-    static String option(Words words, OptionAssessment option) {
+    public static String option(Words words, OptionAssessment option) {
         String title = option.getTitle() == null ? String.valueOf(option.getHeaterId()) : option.getTitle();
         return present(option) ? words.get("option.present", "title", title) : title;
     }
 
     /** Whether it is the unit that is there. */
-    static boolean present(OptionAssessment option) {
+    public static boolean present(OptionAssessment option) {
         return Boolean.TRUE.equals(option.getPresent());
     }
 
     /** An address or contact with one line for each semicolon. */
-    static String lines(@Nullable String text) {
+    public static String lines(@Nullable String text) {
         return text == null ? "" : text.replaceAll("\\s*;\\s*", "\n").strip();
     }
 }

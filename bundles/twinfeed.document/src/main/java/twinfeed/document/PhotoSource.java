@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook;
+package twinfeed.document;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.book;
+package twinfeed.document;
 
 /**
- * The colours of a book: one accent, everything else follows. All are 0xRRGGBB.
+ * The colours of a document: one accent, everything else follows. All are 0xRRGGBB.
  *
  * @param accent the firm's colour; light accents are darkened so that white text on them stays readable
  */
 public record Palette(int accent) {
-    static final int INK = 0x22272B;
-    static final int MUTED = 0x5F6B73;
-    static final int RULE = 0xC9CFD4;
-    static final int WHITE = 0xFFFFFF;
+    public static final int INK = 0x22272B;
+    public static final int MUTED = 0x5F6B73;
+    public static final int RULE = 0xC9CFD4;
+    public static final int WHITE = 0xFFFFFF;
 
     /** Brightest accent on which white text has a contrast of at least 4.5 to 1 (WCAG 2.1, success criterion 1.4.3). */
     private static final double BRIGHTEST = 1.05 / 4.5 - 0.05;
@@ -23,17 +23,17 @@ public record Palette(int accent) {
     }
 
     /** The accent as a tint of paper. */
-    int soft() {
+    public int soft() {
         return mix(accent, WHITE, 0.90);
     }
 
     /** The accent as a fine line. */
-    int line() {
+    public int line() {
         return mix(accent, WHITE, 0.55);
     }
 
     /** Colours of curves: grey for what is there now, the accent for what is offered first, then others that differ in lightness too. */
-    int curve(int at) {
+    public int curve(int at) {
         int[] colours = {0x7F8C94, accent, 0xC9761F, 0x2E8B6F, 0x7B4FA0, 0xA8323E};
         return colours[at % colours.length];
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.book;
+package twinfeed.document.picture;
 
 import java.awt.geom.AffineTransform;
 import java.nio.ByteBuffer;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook.pages;
+package twinfeed.document;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,21 +9,21 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.QuoteOption;
 
 /** What holds for a heater as it is offered: with its work done, where it needs any. */
-final class Offered {
+public final class Offered {
     private Offered() {}
 
     /** The answers that hold once everything offered is done. */
-    static List<Finding> findings(OptionAssessment option) {
+    public static List<Finding> findings(OptionAssessment option) {
         return option.getAfterWork().isEmpty() ? option.getFindings() : option.getAfterWork();
     }
 
     /** Whether the answers are those from before the work, because nobody gave those from after it. */
-    static boolean unknownAfterWork(OptionAssessment option) {
+    public static boolean unknownAfterWork(OptionAssessment option) {
         return !option.getRemedies().isEmpty() && option.getAfterWork().isEmpty();
     }
 
     /** The assessment of an option of the quote: like for like may quote the heater that is there. */
-    static Optional<OptionAssessment> assessed(Assessment assessment, QuoteOption option) {
+    public static Optional<OptionAssessment> assessed(Assessment assessment, QuoteOption option) {
         Optional<OptionAssessment> candidate = assessment.getOptions().stream()
                 .filter(each -> !Titles.present(each))
                 .filter(each -> each.getHeaterId() != null && each.getHeaterId().equals(option.getHeaterId()))

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.workbook;
+package twinfeed.document;
 
+import java.io.IOException;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.picture.PhotoReader;
+import twinfeed.document.picture.Picture;
 
 /**
  * Who quotes, as the head of the quote shows it.
@@ -19,5 +23,22 @@ public record Firm(String name, String address, String contact, int accent, byte
     /** A firm without a logo and colour. */
     public static Firm of(String name, String address, String contact) {
         return new Firm(name, address, contact, DEFAULT_ACCENT, null);
+    }
+
+    /**
+     * The logo, small and upright.
+     *
+     * @return the picture, or null if the firm has none
+     * @throws DocumentException if it cannot be read
+     */
+    public @Nullable Picture picture() throws DocumentException {
+        if (logo == null) {
+            return null;
+        }
+        try {
+            return PhotoReader.read(logo);
+        } catch (IOException unreadable) {
+            throw new DocumentException("logo", Map.of("reason", String.valueOf(unreadable.getMessage())), unreadable);
+        }
     }
 }

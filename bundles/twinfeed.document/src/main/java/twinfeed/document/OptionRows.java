@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import twinfeed.document.QuoteLetter.Kind;
+import twinfeed.document.QuoteLetter.Row;
+import twinfeed.document.QuoteLetter.Value;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.quote.Payment;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+
+/** What a quote says of its options, row by row. */
+final class OptionRows {
+    private final Assessment assessment;
+    private final List<QuoteOption> options;
+    private final Words words;
+    private final Paper paper;
+    private final List<Row> rows = new ArrayList<>();
+
+    OptionRows(Assessment assessment, List<QuoteOption> options, Words words, Paper paper) {
+        this.assessment = assessment;
+        this.options = options;
+        this.words = words;
+        this.paper = paper;
+    }
+
+    List<Row> rows() {
+        if (options.isEmpty()) {
+            return List.of();
+        }
+        add(Kind.GIVES, words.get("quote.gives"), option -> Value.of(option.getText()));
+        add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
+        flows();
+        add(Kind.INCLUDED, words.get("quote.included"), OptionRows::included);
+        add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
+        add(Kind.TAX, words.get("quote.tax"), option -> amount(option.getTax()));
+        add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
+        if (options.stream().anyMatch(option -> !option.getEnquiries().isEmpty())) {
+            add(
+                    Kind.ENQUIRIES,
+                    words.get("quote.enquiries"),
+                    option -> Value.of(String.join(", ", option.getEnquiries())));
+        }
+        payments();
+        if (options.stream().anyMatch(option -> option.getLeadDays() != null && option.getLeadDays() > 0)) {
+            add(Kind.WAITING, words.get("quote.leadDays"), OptionRows::waiting);
+        }
+        return rows;
+    }
+
+    private void add(Kind kind, String label, Function<QuoteOption, Value> value) {
+        add(kind, 0, label, value);
+    }
+
+    private void add(Kind kind, int stage, String label, Function<QuoteOption, Value> value) {
+        rows.add(new Row(kind, stage, label, options.stream().map(value).toList()));
+    }
+
+    private Value verdict(QuoteOption option) {
+        Verdict verdict = option.getVerdict() == null ? Verdict.CANNOT_TELL : option.getVerdict();
+        return new Value(words.get("verdict." + verdict.getLiteral()), null, verdict);
+    }
+
+    private void flows() {
+        Optional<Finding> now = assessment.getOptions().stream()
+                .filter(Titles::present)
+                .findFirst()
+                .flatMap(Role.WINTER_FLOW::of)
+                .filter(finding -> finding.getValue() != null);
+        now.ifPresent(finding -> add(Kind.FLOW, label("quote.flowNow", finding), option -> flow(finding)));
+        Stream<Finding> offered = options.stream().flatMap(option -> offered(option).stream());
+        offered.findFirst()
+                .ifPresent(first -> add(
+                        Kind.FLOW,
+                        label("quote.flowOffered", first),
+                        option -> flow(offered(option).orElse(null))));
+    }
+
+    private String label(String key, Finding finding) {
+        return words.get(key, "unit", String.valueOf(finding.getUnit()));
+    }
+
+    private Optional<Finding> offered(QuoteOption option) {
+        return Offered.assessed(assessment, option)
+                .flatMap(Role.WINTER_FLOW::of)
+                .filter(finding -> finding.getValue() != null);
+    }
+
+    private Value flow(@Nullable Finding finding) {
+        return finding == null ? Value.of(null) : new Value(words.tenths(finding.getValue()), finding.getValue(), null);
+    }
+
+    private static Value included(QuoteOption option) {
+        return Value.of(
+                option.getSections().stream().map(QuoteSection::getTitle).collect(Collectors.joining(", ")));
+    }
+
+    private Value amount(@Nullable BigDecimal amount) {
+        return new Value(paper.amount(amount), amount, null);
+    }
+
+    /** One stage is the total once more: nothing is said of it. */
+    private void payments() {
+        int most = options.stream()
+                .mapToInt(option -> option.getPayments().size())
+                .max()
+                .orElse(0);
+        for (int at = 0; most > 1 && at < most; at++) {
+            int stage = at;
+            String title = options.stream()
+                    .flatMap(option -> payment(option, stage).stream())
+                    .map(Payment::getTitle)
+                    .findFirst()
+                    .orElse("");
+            add(Kind.PAYMENT, stage, title, option -> payment(option, stage)
+                    .map(payment -> amount(payment.getAmount()))
+                    .orElse(Value.of(null)));
+        }
+    }
+
+    private static Optional<Payment> payment(QuoteOption option, int stage) {
+        return stage < option.getPayments().size()
+                ? Optional.of(option.getPayments().get(stage))
+                : Optional.empty();
+    }
+
+    private static Value waiting(QuoteOption option) {
+        Integer days = option.getLeadDays();
+        return new Value(days == null ? "" : days.toString(), days, null);
+    }
+}

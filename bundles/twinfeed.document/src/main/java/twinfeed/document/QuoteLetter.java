@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Verdict;
+
+/**
+ * What a customer reads: the quote on a page, in words. Plain data; who prints it decides only where it stands. Amounts, days and
+ * figures come as text for paper and as values for cells.
+ *
+ * @param reference what the quote is called
+ * @param state whether it is a draft, issued and so on
+ * @param days its date, and until when it can be accepted
+ * @param customer whom it is for
+ * @param site where the shower is
+ * @param finding what was found, under its heading
+ * @param options the options, at most four; none if nothing can be offered
+ * @param rows what is said of each option, one value for each
+ * @param none what is said instead where there is no option
+ * @param smallPrint cautions first, which are never cut; then what is assumed, not included, and the terms
+ * @param acceptance where the customer accepts
+ */
+public record QuoteLetter(
+        String reference,
+        String state,
+        List<Day> days,
+        Said customer,
+        Said site,
+        Said finding,
+        List<Option> options,
+        List<Row> rows,
+        String none,
+        List<Part> smallPrint,
+        Acceptance acceptance) {
+    public QuoteLetter {
+        days = List.copyOf(days);
+        options = List.copyOf(options);
+        rows = List.copyOf(rows);
+        smallPrint = List.copyOf(smallPrint);
+    }
+
+    /**
+     * A day.
+     *
+     * @param label what it is
+     * @param day the day, if there is one
+     * @param text the day as paper shows it
+     */
+    public record Day(String label, @Nullable LocalDate day, String text) {}
+
+    /**
+     * A text under a heading.
+     *
+     * @param label its heading
+     * @param text the text, lines separated by line feeds
+     */
+    public record Said(String label, String text) {}
+
+    /**
+     * An option.
+     *
+     * @param number its number in words, for example "Option 2"
+     * @param title the heater
+     */
+    public record Option(String number, String title) {}
+
+    /** What a row says. */
+    public enum Kind {
+        /** What it gives, in a sentence. */
+        GIVES,
+        /** Whether it suits this house. */
+        VERDICT,
+        /** A flow. */
+        FLOW,
+        /** What is included. */
+        INCLUDED,
+        /** Price without tax. */
+        NET,
+        /** Tax. */
+        TAX,
+        /** What is to be paid. */
+        TOTAL,
+        /** What is still to be priced. */
+        ENQUIRIES,
+        /** A stage of the payment. */
+        PAYMENT,
+        /** Days of waiting. */
+        WAITING
+    }
+
+    /**
+     * A row.
+     *
+     * @param kind what it says
+     * @param stage which stage of the payment it is, from 0; 0 for others
+     * @param label what it is called
+     * @param values one for each option
+     */
+    public record Row(Kind kind, int stage, String label, List<Value> values) {
+        public Row {
+            values = List.copyOf(values);
+        }
+    }
+
+    /**
+     * What a row says of an option.
+     *
+     * @param text as paper shows it; empty if there is nothing to say
+     * @param number the figure, if it is one
+     * @param verdict the verdict, if it is one
+     */
+    public record Value(String text, @Nullable Number number, @Nullable Verdict verdict) {
+        static Value of(@Nullable String text) {
+            return new Value(text == null ? "" : text, null, null);
+        }
+    }
+
+    /**
+     * A part of the small print.
+     *
+     * @param title its heading
+     * @param entries its sentences, at least one
+     * @param whole whether it must never be cut
+     */
+    public record Part(String title, List<String> entries, boolean whole) {
+        public Part {
+            entries = List.copyOf(entries);
+        }
+    }
+
+    /**
+     * Where the customer accepts.
+     *
+     * @param title its heading
+     * @param choice what stands before the choice
+     * @param options what can be chosen
+     * @param fields what is to be filled in: name, signature, date
+     */
+    public record Acceptance(String title, String choice, List<String> options, List<String> fields) {
+        public Acceptance {
+            options = List.copyOf(options);
+            fields = List.copyOf(fields);
+        }
+    }
+}
