@@ -27,12 +27,6 @@ public final class Network {
     private final List<Branch> taps;
     private final Fluid fluid;
 
-    private record Branch(PipeRun run, Outlet outlet) {
-        void flowAt(double teePressurePa, SlopedValue out) {
-            run.flowAgainst(teePressurePa - run.risePa() - outlet.backPressurePa(), outlet.resistancePaPerFlow2(), out);
-        }
-    }
-
     private Network(Supply supply, PipeRun common, PipeRun unitBranch, List<Branch> taps, Fluid fluid) {
         this.supply = supply;
         this.common = common;
@@ -67,6 +61,11 @@ public final class Network {
         return new Network(supply, common, unitBranch, branches(open, fluid), fluid);
     }
 
+    /** Returns the same network with other pipe from the tee to the unit. */
+    public Network withUnitBranch(List<PipeSegment> segments) {
+        return new Network(supply, common, PipeRun.of(segments, fluid), taps, fluid);
+    }
+
     /** Returns the same network on another supply. */
     public Network withSupply(Supply other) {
         return new Network(other, common, unitBranch, taps, fluid);
@@ -83,9 +82,9 @@ public final class Network {
     public NetworkState atUnitFlow(double unitFlowM3PerS, double otherDrawOffM3PerS) {
         Require.notNegative(unitFlowM3PerS, "unitFlowM3PerS");
         Require.notNegative(otherDrawOffM3PerS, "otherDrawOffM3PerS");
-        double teePa = teePressureWith(taps, unitFlowM3PerS + otherDrawOffM3PerS);
-        double inletPa = teePa - unitBranch.totalPa(unitFlowM3PerS);
-        return new NetworkState(unitFlowM3PerS, tapFlows(teePa), otherDrawOffM3PerS, teePa, inletPa);
+        AtTee tee = balance(taps, unitFlowM3PerS + otherDrawOffM3PerS);
+        double inletPa = tee.pressurePa() - unitBranch.totalPa(unitFlowM3PerS);
+        return new NetworkState(unitFlowM3PerS, tee.flows(taps.size()), otherDrawOffM3PerS, tee.pressurePa(), inletPa);
     }
 
     /**
@@ -96,15 +95,12 @@ public final class Network {
      */
     public NetworkState atOutlet(Outlet unit, double otherDrawOffM3PerS) {
         Require.notNegative(otherDrawOffM3PerS, "otherDrawOffM3PerS");
-        Branch unitWithOutlet = new Branch(unitBranch, unit);
         List<Branch> all = new ArrayList<>(taps);
-        all.add(unitWithOutlet);
-        double teePa = teePressureWith(all, otherDrawOffM3PerS);
-        SlopedValue unitFlow = new SlopedValue();
-        unitWithOutlet.flowAt(teePa, unitFlow);
-        double flow = unitFlow.value;
-        double inletPa = flow > 0 ? unit.pressureAt(flow) : teePa - unitBranch.risePa();
-        return new NetworkState(flow, tapFlows(teePa), otherDrawOffM3PerS, teePa, inletPa);
+        all.add(new Branch(unitBranch, unit));
+        AtTee tee = balance(all, otherDrawOffM3PerS);
+        double flow = tee.flow(taps.size());
+        double inletPa = flow > 0 ? unit.pressureAt(flow) : tee.pressurePa() - unitBranch.risePa();
+        return new NetworkState(flow, tee.flows(taps.size()), otherDrawOffM3PerS, tee.pressurePa(), inletPa);
     }
 
     /**
@@ -188,14 +184,40 @@ public final class Network {
                 common.risePa() + unitBranch.risePa());
     }
 
-    private List<Double> tapFlows(double teePa) {
-        List<Double> flows = new ArrayList<>(taps.size());
-        SlopedValue flow = new SlopedValue();
-        for (Branch tap : taps) {
-            tap.flowAt(teePa, flow);
-            flows.add(flow.value);
+    /** What is found for the tee: its pressure, and the flow of each branch. */
+    private record AtTee(double pressurePa, double[] flows) {
+        double flow(int branch) {
+            return flows[branch];
         }
-        return flows;
+
+        /** Flows of the first branches. */
+        List<Double> flows(int count) {
+            Double[] first = new Double[count];
+            for (int i = 0; i < count; i++) {
+                first[i] = flows[i];
+            }
+            return List.of(first);
+        }
+    }
+
+    /** The tee when a fixed flow and the given branches are drawn from it. */
+    private AtTee balance(List<Branch> branches, double fixedFlow) {
+        if (branches.isEmpty()) {
+            return new AtTee(teePressure(fixedFlow), new double[0]);
+        }
+        FlowBalance balance = new FlowBalance(supply, common, branches, fixedFlow);
+        return balance.found() ? new AtTee(balance.teePa(), balance.flows()) : bracketed(branches, fixedFlow);
+    }
+
+    private AtTee bracketed(List<Branch> branches, double fixedFlow) {
+        double teePa = teePressureWith(branches, fixedFlow);
+        double[] flows = new double[branches.size()];
+        SlopedValue flow = new SlopedValue();
+        for (int i = 0; i < flows.length; i++) {
+            branches.get(i).flowAt(teePa, flow);
+            flows[i] = flow.value;
+        }
+        return new AtTee(teePa, flows);
     }
 
     /** The pressure at the tee when a fixed flow and the given branches are drawn from it. */
@@ -275,6 +297,9 @@ public final class Network {
 
     private void teePressure(double q, SlopedValue out) {
         common.loss(q, out);
-        out.set(supply.pressureAt(q) - out.value - common.risePa(), supply.slopeAt(q) - out.slope);
+        double takenPa = out.value + common.risePa();
+        double slope = out.slope;
+        Gauge.at(supply, q, out);
+        out.set(out.value - takenPa, out.slope - slope);
     }
 }

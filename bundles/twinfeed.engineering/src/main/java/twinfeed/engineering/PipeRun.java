@@ -14,74 +14,24 @@ public final class PipeRun {
     /** A friction factor of the usual size in house pipes, only for the start of a search. */
     private static final double USUAL_FACTOR = 0.03;
 
-    private final List<Bore> bores;
+    private final Bore[] bores;
     private final double fittingPaPerFlow2;
     private final double risePa;
     private final double laminarPaPerFlow;
     private final double roughPaPerFlow2;
 
     private PipeRun(List<Bore> bores, double fittingPaPerFlow2, double risePa) {
-        this.bores = List.copyOf(bores);
+        this.bores = bores.toArray(Bore[]::new);
         this.fittingPaPerFlow2 = fittingPaPerFlow2;
         this.risePa = risePa;
-        this.laminarPaPerFlow =
-                bores.stream().mapToDouble(Bore::laminarPaPerFlow).sum();
-        this.roughPaPerFlow2 =
-                bores.stream().mapToDouble(Bore::paPerFlow2AndFactor).sum() * USUAL_FACTOR;
-    }
-
-    /**
-     * All pipe of one bore and roughness.
-     *
-     * @param reynoldsPerFlow Re/Q, s/m3
-     * @param a roughness term of Colebrook-White
-     * @param laminarPaPerFlow loss over flow in laminar flow, Pa s/m3
-     * @param paPerFlow2AndFactor loss over f Q^2
-     */
-    private record Bore(double reynoldsPerFlow, double a, double laminarPaPerFlow, double paPerFlow2AndFactor) {
-        Bore {
-            Require.result(reynoldsPerFlow);
-            Require.result(laminarPaPerFlow);
-            Require.result(paPerFlow2AndFactor);
+        double laminar = 0;
+        double rough = 0;
+        for (Bore bore : bores) {
+            laminar += bore.laminarPaPerFlow();
+            rough += bore.paPerFlow2AndFactor() * USUAL_FACTOR;
         }
-
-        static Bore of(PipeSegment segment, Fluid fluid) {
-            double area = Math.PI * segment.boreM() * segment.boreM() / 4;
-            double nu = fluid.kinematicViscosityM2PerS();
-            double lengths = segment.lengthM() / segment.boreM();
-            return new Bore(
-                    segment.boreM() / (area * nu),
-                    segment.roughnessM() / segment.boreM() / Colebrook.ROUGHNESS_DIVISOR,
-                    32 * lengths * fluid.densityKgPerM3() * nu / (segment.boreM() * area),
-                    lengths * fluid.densityKgPerM3() / (2 * area * area));
-        }
-
-        boolean joins(Bore other) {
-            return reynoldsPerFlow == other.reynoldsPerFlow && a == other.a;
-        }
-
-        Bore plus(Bore other) {
-            return new Bore(
-                    reynoldsPerFlow,
-                    a,
-                    laminarPaPerFlow + other.laminarPaPerFlow,
-                    paPerFlow2AndFactor + other.paPerFlow2AndFactor);
-        }
-
-        void add(double flow, SlopedValue sum) {
-            double reynolds = reynoldsPerFlow * flow;
-            if (reynolds < Pipe.LAMINAR_BELOW) {
-                sum.value += laminarPaPerFlow * flow;
-                sum.slope += laminarPaPerFlow;
-                return;
-            }
-            double b = Colebrook.VISCOUS_NUMERATOR / reynolds;
-            double x = Colebrook.inverseRoot(a, b);
-            double loss = paPerFlow2AndFactor * flow * flow / (x * x);
-            // Above Re = 2000 the turbulent factor is the larger for every roughness, so no comparison is needed here.
-            sum.value += loss;
-            sum.slope += 2 * loss / flow * (1 - Colebrook.viscousShare(a, b, x));
-        }
+        this.laminarPaPerFlow = laminar;
+        this.roughPaPerFlow2 = rough;
     }
 
     /**
@@ -168,9 +118,29 @@ public final class PipeRun {
     /** Loss and its slope at a flow of zero or more. */
     void loss(double flow, SlopedValue out) {
         out.set(fittingPaPerFlow2 * flow * flow, 2 * fittingPaPerFlow2 * flow);
-        for (int i = 0; i < bores.size(); i++) {
-            bores.get(i).add(flow, out);
+        for (Bore bore : bores) {
+            bore.add(flow, out);
         }
+    }
+
+    /** How many bores there are. */
+    int boreCount() {
+        return bores.length;
+    }
+
+    /** One of them. */
+    Bore bore(int index) {
+        return bores[index];
+    }
+
+    /** Loss of the fittings over the square of the flow, Pa/(m3/s)2. */
+    double fittingPaPerFlow2() {
+        return fittingPaPerFlow2;
+    }
+
+    /** Loss of friction over the square of the flow with a factor of the usual size, Pa/(m3/s)2. */
+    double roughPaPerFlow2() {
+        return roughPaPerFlow2;
     }
 
     /** The flow, and its slope by the pressure, at which this run and an outlet R Q^2 after it take a pressure. */
@@ -179,26 +149,30 @@ public final class PipeRun {
             out.set(0, 0);
             return;
         }
+        RunLoss loss = new RunLoss(this, outletPaPerFlow2);
+        if (loss.reached(pressurePa)) {
+            out.set(loss.flow, 1 / loss.loss.slope);
+        } else {
+            bracketed(pressurePa, outletPaPerFlow2, out);
+        }
+    }
+
+    /** For pressures at which the flow jumps to and fro across a step of friction, and for numbers at the ends of their range. */
+    private void bracketed(double pressurePa, double outletPaPerFlow2, SlopedValue out) {
         double square = fittingPaPerFlow2 + outletPaPerFlow2;
         // No law is below the laminar one, so this flow, a little widened, is an upper bound.
         double high = 2.001
                 * pressurePa
                 / (laminarPaPerFlow + Math.sqrt(laminarPaPerFlow * laminarPaPerFlow + 4 * square * pressurePa));
-        double guess = Math.sqrt(pressurePa / (square + roughPaPerFlow2));
-        double root = Math.sqrt(pressurePa);
-        // The square root of the loss is nearly a straight line of the flow: Newton needs three steps instead of six.
         double flow = Roots.rising(
                 (q, at) -> {
                     loss(q, at);
-                    double loss = at.value + outletPaPerFlow2 * q * q;
-                    double slope = at.slope + 2 * outletPaPerFlow2 * q;
-                    double rootOfLoss = Math.sqrt(loss);
-                    at.set(rootOfLoss - root, slope / (2 * rootOfLoss));
+                    at.set(at.value + outletPaPerFlow2 * q * q - pressurePa, at.slope + 2 * outletPaPerFlow2 * q);
                 },
                 0,
                 high,
-                guess,
+                high / 2,
                 out);
-        out.set(flow, 1 / (2 * root * out.slope));
+        out.set(flow, 1 / out.slope);
     }
 }

@@ -66,6 +66,14 @@ public record SupplyCurve(double staticPa, double runningPa, double testFlowM3Pe
         return Require.result(-exponent * dropPa() / testFlowM3PerS * Math.pow(ratio, exponent - 1));
     }
 
+    /** Pressure and slope at a flow of zero or more, with one power for both. */
+    void at(double flow, SlopedValue out) {
+        double exponent = exponentAt(flow);
+        double ratio = flow / testFlowM3PerS;
+        double drop = dropPa() * (exponent == EXPONENT_BEYOND ? ratio * ratio : Math.pow(ratio, exponent));
+        out.set(staticPa - drop, flow > 0 ? -exponent * drop / flow : 0);
+    }
+
     private double exponentAt(double flowM3PerS) {
         return flowM3PerS <= testFlowM3PerS ? EXPONENT_WITHIN : EXPONENT_BEYOND;
     }
