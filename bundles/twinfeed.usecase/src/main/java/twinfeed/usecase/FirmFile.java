@@ -7,9 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.Firm;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
-import twinfeed.document.Firm;
 
 /**
  * Who quotes: a UTF-8 property file with {@code name}, {@code address}, {@code contact} (lines separated by semicolons),

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
@@ -14,7 +15,6 @@ import twinfeed.model.survey.Survey;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
 import twinfeed.pricing.QuoteRequest;
-import twinfeed.document.QuoteDocument;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices an assessed job and writes the workbook. */
