@@ -129,8 +129,8 @@ final class Margins {
     }
 
     private static double correlationSquared(double[] x, double[] y) {
-        double meanX = Arrays.stream(x, 0, y.length).average().orElse(0);
-        double meanY = Arrays.stream(y).average().orElse(0);
+        double meanX = mean(x, y.length);
+        double meanY = mean(y, y.length);
         double xy = 0;
         double xx = 0;
         double yy = 0;
@@ -142,5 +142,14 @@ final class Margins {
             yy += dy * dy;
         }
         return xx == 0 || yy < 1e-24 ? 0 : xy * xy / (xx * yy);
+    }
+
+    /** A plain sum: this runs for every check with every reading, and rounding does not matter here. */
+    private static double mean(double[] values, int count) {
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            sum += values[i];
+        }
+        return sum / count;
     }
 }

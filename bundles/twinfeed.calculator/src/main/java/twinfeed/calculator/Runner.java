@@ -64,26 +64,29 @@ public final class Runner {
      */
     public Assessed assess(Survey survey, List<Candidate> candidates) {
         Assumptions assumptions = new Assumptions();
-        Session session = open(survey, grid -> grid, assumptions);
+        Session session = open(survey, grid -> grid, new Readings(survey), assumptions);
         List<OptionResult> options = candidates.stream().map(session::judge).toList();
         return new Assessed(session.rules, session.grid, options, assumptions.list());
     }
 
     /** Judges one candidate, without the record of assumptions. */
     public OptionResult judge(Survey survey, Candidate candidate) {
-        return judge(survey, candidate, grid -> grid);
+        return judge(survey, candidate, grid -> grid, new Readings(survey));
     }
 
-    /** Judges one candidate under some of the conditions only. */
-    OptionResult judge(Survey survey, Candidate candidate, UnaryOperator<Grid> focus) {
-        return open(survey, focus, new Assumptions()).judge(candidate);
+    /**
+     * Judges one candidate under some of the conditions only.
+     *
+     * @param readings tells what the survey lacks; may be kept as long as readings only change and none comes or goes
+     */
+    OptionResult judge(Survey survey, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
+        return open(survey, focus, readings, new Assumptions()).judge(candidate);
     }
 
     /** Prepares every calculator for a survey. */
-    private Session open(Survey survey, UnaryOperator<Grid> focus, Assumptions assumptions) {
+    private Session open(Survey survey, UnaryOperator<Grid> focus, Readings readings, Assumptions assumptions) {
         RuleSet rules = rules(survey);
         Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
-        Readings readings = new Readings(survey);
         List<Prepared> prepared = new ArrayList<>();
         for (Calculator calculator : calculators) {
             prepared.add(prepare(calculator, survey, rules, grid, readings, assumptions));

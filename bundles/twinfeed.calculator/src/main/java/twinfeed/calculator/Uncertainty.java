@@ -97,10 +97,12 @@ public final class Uncertainty implements RemedySearch.Judge {
         Margins margins = new Margins(nominal, inputs.list(), points);
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(inputs.dimensions());
         double[] shift = shift(inputs.dimensions());
+        // A draw changes readings; it neither takes nor forgets one.
+        Readings readings = new Readings(copy);
         for (int draw = 0; draw < points; draw++) {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
-            margins.record(point, runner.judge(copy, candidate, focus));
+            margins.record(point, runner.judge(copy, candidate, focus, readings));
             if (draw + 1 == firstPoints && margins.settled()) {
                 break;
             }

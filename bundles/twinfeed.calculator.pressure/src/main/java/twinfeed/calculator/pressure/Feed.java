@@ -36,15 +36,20 @@ record Feed(SupplyCurve curve, List<Piece> run, List<TapPoint> taps) {
     /** How many pieces are shared with any of the first taps, counted from the gauge. */
     int shared(int open) {
         int shared = 0;
-        for (TapPoint tap : taps.subList(0, open)) {
-            shared = Math.max(shared, tap.tee());
+        for (int i = 0; i < open; i++) {
+            shared = Math.max(shared, taps.get(i).tee());
         }
         return shared;
     }
 
     /** Whether the first taps leave at the same tee. */
     boolean oneTee(int open) {
-        return taps.subList(0, open).stream().mapToInt(TapPoint::tee).distinct().count() <= 1;
+        for (int i = 1; i < open; i++) {
+            if (taps.get(i).tee() != taps.get(0).tee()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Rise of the whole run, m. */
