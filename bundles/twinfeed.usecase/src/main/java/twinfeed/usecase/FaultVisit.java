@@ -37,11 +37,7 @@ final class FaultVisit {
     }
 
     FaultSheet sheet(@Nullable PriceBook book, LocalDate date) {
-        try {
-            FaultDesk.readData();
-        } catch (IllegalArgumentException unusable) {
-            throw new UnusableException(String.valueOf(unusable.getMessage()), unusable);
-        }
+        readData();
         if (book == null) {
             // Tolerances are counted with and without prices alike, or the two would blame different parts.
             List<Candidate> present = new Candidates(opened)
@@ -49,8 +45,21 @@ final class FaultVisit {
             return desk(office.judge(opened, present, WorkCost.BY_COUNT, locale))
                     .sheet();
         }
-        Judged judged = office.judge(opened, book, null, locale);
+        return sheet(office.judge(opened, book, null, locale), book, date);
+    }
+
+    /** The same from what was judged already, with all candidates and by the same book. */
+    FaultSheet sheet(Judged judged, PriceBook book, LocalDate date) {
+        readData();
         return desk(judged).sheet(book, date, offers(judged, book, date));
+    }
+
+    static void readData() {
+        try {
+            FaultDesk.readData();
+        } catch (IllegalArgumentException unusable) {
+            throw new UnusableException(String.valueOf(unusable.getMessage()), unusable);
+        }
     }
 
     /** A unit of unknown data is sought by what is said of it alone: no finding, no band. */

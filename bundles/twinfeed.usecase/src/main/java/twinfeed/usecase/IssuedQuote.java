@@ -2,7 +2,10 @@
 package twinfeed.usecase;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteState;
+import twinfeed.pricing.life.QuoteLife;
 
 /**
  * An issued quote as it stands in its office's folder.
@@ -12,5 +15,18 @@ import twinfeed.model.quote.Quote;
  * @param digest SHA-256 of the file as it is now
  * @param unchanged whether that is what was kept when it was issued
  * @param verification the same in words
+ * @param customer the customer's name in the frozen survey; empty if it has none
+ * @param site the dwelling's name in it; empty if it has none
  */
-public record IssuedQuote(Path file, Quote quote, String digest, boolean unchanged, String verification) {}
+public record IssuedQuote(
+        Path file, Quote quote, String digest, boolean unchanged, String verification, String customer, String site) {
+    /** Number and revision as they are printed: {@code 2026-0042-r1}. */
+    public String name() {
+        return QuoteLife.name(quote);
+    }
+
+    /** Where it stands on a day: an issued quote lapses by itself when its last day is over. */
+    public QuoteState stateOn(LocalDate day) {
+        return QuoteLife.stateOn(quote, day);
+    }
+}

@@ -3,12 +3,15 @@ package twinfeed.usecase;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Survey;
 import twinfeed.pricing.life.LifeException;
 import twinfeed.pricing.life.OpenedQuote;
 import twinfeed.pricing.life.QuoteComparison;
@@ -17,18 +20,55 @@ import twinfeed.pricing.life.Verification;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
 final class IssuedQuotes {
+    /** A step that reads or writes an office's folder. */
+    @FunctionalInterface
+    private interface Step<T> {
+        T take() throws IOException;
+    }
+
     IssuedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
+        return issued(written(office, () -> new QuoteFolder(office)
+                .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION)));
+    }
+
+    IssuedQuote revise(Judged judged, Quote draft, PriceBook book, Path previous) {
+        return issued(written(previous, () -> folder(previous)
+                .revise(previous, draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION)));
+    }
+
+    IssuedQuote accept(Path file, String option, LocalDate on) {
+        return issued(written(file, () -> folder(file).accept(file, option, on)));
+    }
+
+    IssuedQuote decline(Path file, LocalDate on) {
+        return issued(written(file, () -> folder(file).decline(file, on)));
+    }
+
+    List<Path> files(Path office) {
         try {
-            return issued(new QuoteFolder(office)
-                    .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION));
+            return new QuoteFolder(office).files();
+        } catch (IOException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(
+                            office.toString(), "its quotes cannot be read", "name a folder that can be read"),
+                    unreadable);
+        }
+    }
+
+    /** The office whose folder {@code quotes} holds a file. */
+    private static QuoteFolder folder(Path file) {
+        return new QuoteFolder(file.toAbsolutePath().resolve("../..").normalize());
+    }
+
+    private static <T> T written(Path where, Step<T> step) {
+        try {
+            return step.take();
         } catch (LifeException refused) {
-            throw new UnusableException(office + ": " + refused.getMessage(), refused);
+            throw new UnusableException(where + ": " + refused.getMessage(), refused);
         } catch (IOException unwritable) {
             throw new InputException(
                     InputProblem.ofFile(
-                            office.toString(),
-                            "the quote cannot be written there",
-                            "name a folder that can be written"),
+                            where.toString(), "the quote cannot be written there", "name a folder that can be written"),
                     unwritable);
         }
     }
@@ -47,12 +87,19 @@ final class IssuedQuotes {
     }
 
     private static IssuedQuote issued(OpenedQuote opened) {
+        Survey survey = opened.frozen().survey();
         return new IssuedQuote(
                 opened.file(),
                 opened.current(),
                 opened.digest(),
                 opened.verification() == Verification.UNCHANGED,
-                opened.verification().text(Locale.ROOT));
+                opened.verification().text(Locale.ROOT),
+                text(survey.getCustomer() == null ? null : survey.getCustomer().getName()),
+                text(survey.getSite() == null ? null : survey.getSite().getName()));
+    }
+
+    private static String text(@Nullable String text) {
+        return text == null ? "" : text;
     }
 
     IssuedQuote open(Path file) {

@@ -166,6 +166,29 @@ public final class Office {
     }
 
     /**
+     * The same for a job that was judged already, with repair and replacement priced.
+     *
+     * @param judged the job, judged with all its candidates and by that book
+     * @param book price book for repair and replacement
+     * @param date day of the prices
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if the survey has no unit
+     */
+    public twinfeed.usecase.faults.FaultSheet faults(Judged judged, PriceBook book, LocalDate date, Locale locale) {
+        return new FaultVisit(this, judged.opened(), locale).sheet(judged, book, date);
+    }
+
+    /**
+     * The questions that a fault-finding may ask, those without opening anything first.
+     *
+     * @param locale language of the texts
+     */
+    public List<twinfeed.usecase.faults.FaultQuestion> faultQuestions(Locale locale) {
+        FaultVisit.readData();
+        return twinfeed.usecase.faults.FaultQuestion.all(locale);
+    }
+
+    /**
      * Enters ticks of the safe isolation and answers into a job, then saves it; nothing is saved if one is refused.
      *
      * @param opened the job, which is changed
@@ -213,6 +236,46 @@ public final class Office {
      */
     public IssuedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
         return new IssuedQuotes().issue(judged, draft, book, office);
+    }
+
+    /**
+     * Issues a draft as the next revision of a quote, which is superseded by it unless it was declined or has lapsed.
+     *
+     * @param previous file of the latest revision
+     * @throws UnusableException if that one was accepted, is not the latest or was changed since it was issued
+     * @throws twinfeed.model.io.InputException if the folder cannot be written
+     */
+    public IssuedQuote revise(Judged judged, Quote draft, PriceBook book, Path previous) {
+        return new IssuedQuotes().revise(judged, draft, book, previous);
+    }
+
+    /**
+     * Records that the customer accepted one option of an issued quote.
+     *
+     * @param option name of the option
+     * @param on the day, from the date of the quote to the last day on which it holds
+     * @throws UnusableException if the quote is not open on that day, was changed or has no such option
+     */
+    public IssuedQuote accept(Path file, String option, LocalDate on) {
+        return new IssuedQuotes().accept(file, option, on);
+    }
+
+    /**
+     * Records that the customer declined an issued quote.
+     *
+     * @throws UnusableException if the quote is not open on that day or was changed
+     */
+    public IssuedQuote decline(Path file, LocalDate on) {
+        return new IssuedQuotes().decline(file, on);
+    }
+
+    /**
+     * The files of the quotes issued in an office's folder, by number and revision; none where nothing was issued yet.
+     *
+     * @throws twinfeed.model.io.InputException if the folder cannot be read
+     */
+    public List<Path> issuedIn(Path office) {
+        return new IssuedQuotes().files(office);
     }
 
     /** Opens an issued quote and says whether it is what was issued. */

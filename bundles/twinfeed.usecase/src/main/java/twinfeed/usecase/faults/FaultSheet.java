@@ -69,6 +69,17 @@ public record FaultSheet(
         public Cause {
             codes = List.copyOf(codes);
         }
+
+        /** How likely in a word, as a key: {@code likely} from 0.5, {@code possible} from 0.1, {@code unlikely} from 0.01, else {@code remote}; judgement. */
+        public String likelihood() {
+            if (chance >= 0.5) {
+                return "likely";
+            }
+            if (chance >= 0.1) {
+                return "possible";
+            }
+            return chance >= 0.01 ? "unlikely" : "remote";
+        }
     }
 
     /**
