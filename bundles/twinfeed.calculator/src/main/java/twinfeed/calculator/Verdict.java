@@ -27,10 +27,12 @@ public enum Verdict {
 
     /**
      * The verdict from findings alone, without any work. A failure weighs more than a doubt: a unit that fails one check does
-     * not suit, whatever else is unknown. Too close to call counts as cannot tell.
+     * not suit, whatever else is unknown. Too close to call counts as cannot tell, and so does a heater of which no deciding
+     * question was asked, because no calculator that asks one is there.
      */
     public static Verdict of(List<Finding> findings) {
-        boolean doubt = false;
+        boolean doubt =
+                findings.stream().noneMatch(finding -> finding.check().kind().deciding());
         for (Finding finding : findings) {
             if (finding.check().kind().deciding()) {
                 if (finding.outcome() == Outcome.FAILS) {

@@ -79,6 +79,19 @@ class RunnerTest {
     }
 
     @Test
+    void whereNothingDecidingIsAskedNobodyCanTell() {
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, Sense.AT_LEAST, "L/min");
+        Calculator adviser =
+                new SyntheticCalculator("adviser", List.of(advice), (survey, findings) -> findings.on(advice)
+                        .compare(2, 1)
+                        .add());
+        for (Runner runner : List.of(Fixtures.runner(), Fixtures.runner(adviser))) {
+            OptionResult result = runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate());
+            assertEquals(Verdict.CANNOT_TELL, result.verdict());
+        }
+    }
+
+    @Test
     void aMissingReadingIsNamed() {
         Calculator asking = new SyntheticCalculator("asking", List.of(CHECK), (survey, findings) -> {
             if (!findings.blocked(CHECK)) {

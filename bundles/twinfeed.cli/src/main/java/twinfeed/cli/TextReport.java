@@ -9,6 +9,7 @@ import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.quote.Quote;
@@ -61,7 +62,7 @@ final class TextReport {
     }
 
     private void finding(Finding finding, boolean workings) {
-        out.println("  " + sign(finding.getOutcome()) + " " + finding.getTitle() + ": " + finding.getText());
+        out.println("  " + sign(finding) + " " + finding.getTitle() + ": " + finding.getText());
         String figures = figures(finding);
         if (!figures.isEmpty()) {
             out.println("      " + figures);
@@ -82,11 +83,15 @@ final class TextReport {
         }
     }
 
-    /** Outcome in a sign beside the words, never in colour alone. */
-    private static String sign(Outcome outcome) {
-        return switch (outcome) {
+    /**
+     * Outcome in a sign beside the words, never in colour alone. What is only comfort or advice, such as the likeliest cause of a
+     * fault, rules nothing out and is no "NO".
+     */
+    private static String sign(Finding finding) {
+        boolean deciding = finding.getKind() != FindingClass.ADVICE && finding.getKind() != FindingClass.PERFORMANCE;
+        return switch (finding.getOutcome()) {
             case PASSES -> "[ok]";
-            case FAILS -> "[NO]";
+            case FAILS -> deciding ? "[NO]" : "[ !]";
             case TOO_CLOSE -> "[~?]";
             case CANNOT_TELL -> "[??]";
             case NOT_APPLICABLE -> "[--]";

@@ -55,6 +55,13 @@ class QuoteVerbTest {
     }
 
     @Test
+    void whatRulesNothingOutIsNotMarkedAsAFailure() {
+        String out = Run.of("assess", job).out();
+        assertTrue(out.contains("[ !] Likeliest cause: "), out);
+        assertTrue(out.contains("[NO] Capacity of the cable: "), out);
+    }
+
+    @Test
     void theSameInputGivesTheSameBytes() throws IOException {
         quote();
         byte[] first = Files.readAllBytes(out);

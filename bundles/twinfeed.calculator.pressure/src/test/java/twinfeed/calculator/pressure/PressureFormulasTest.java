@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.AggregateWith;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.FormulaCall;
+import twinfeed.calculator.PublishedCase;
 import twinfeed.calculator.Step;
 import twinfeed.units.Quantities;
 
@@ -21,20 +23,8 @@ class PressureFormulasTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "hydraulics-cases.csv", delimiter = ';', useHeadersInDisplayName = true)
-    void agreesWithPublishedCases(
-            String id,
-            String formula,
-            String arguments,
-            String result,
-            double expected,
-            String unit,
-            String tolerance,
-            String source) {
-        Answer answer = calculate(formula, arguments);
-        Answer.Result found = FormulaCall.result(answer, result);
-        double width = Double.parseDouble(tolerance.substring(0, tolerance.indexOf(' ')));
-        double allowed = tolerance.endsWith("%") ? expected * width / 100 : width;
-        assertEquals(expected, Quantities.toUnit(found.kind(), found.si(), unit), allowed, id + ", " + source);
+    void agreesWithPublishedCases(@AggregateWith(PublishedCase.Reader.class) PublishedCase published) {
+        published.assertAgrees(new PressureCalculator());
     }
 
     @ParameterizedTest
