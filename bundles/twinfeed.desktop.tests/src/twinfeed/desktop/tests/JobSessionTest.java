@@ -10,7 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +36,7 @@ import twinfeed.units.Pressure;
 import twinfeed.usecase.Office;
 
 final class JobSessionTest {
-    private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
 
     @TempDir
     Path folder;
@@ -48,7 +50,7 @@ final class JobSessionTest {
     void open() throws Exception {
         Offices.demoInto(folder);
         office = Offices.office();
-        desk = new Desk(office, () -> DAY, Locale.UK);
+        desk = new Desk(office, CLOCK, Locale.UK);
     }
 
     /** A job whose work waits until {@link #work} does it. */
@@ -124,7 +126,7 @@ final class JobSessionTest {
 
     @Test
     void withoutCalculatorsNothingSeemsToSuit() {
-        desk = new Desk(new Office(List.of()), () -> DAY, Locale.UK);
+        desk = new Desk(new Office(List.of()), CLOCK, Locale.UK);
         JobSession session = session(Threads.here());
         session.recalculate();
         assertNull(session.result().judged());

@@ -39,7 +39,7 @@ public record Page(String key, List<Section> sections) {
     }
 
     /** A question. */
-    public sealed interface Item permits Field, Several, Offered, Questions {
+    public sealed interface Item permits Field, Several, Offered {
         /** The way to its answer. */
         FieldPath path();
 
@@ -63,8 +63,9 @@ public record Page(String key, List<Section> sections) {
      * @param path the way to the list
      * @param columns paths from an element to what tells it from the others
      * @param items what is asked of each
+     * @param grows whether elements are added and removed here, and not elsewhere
      */
-    public record Several(FieldPath path, List<FieldPath> columns, List<Item> items) implements Item {
+    public record Several(FieldPath path, List<FieldPath> columns, List<Item> items, boolean grows) implements Item {
         public Several {
             columns = List.copyOf(columns);
             items = List.copyOf(items);
@@ -83,11 +84,4 @@ public record Page(String key, List<Section> sections) {
      * @param path the way to the list of their ids
      */
     public record Offered(FieldPath path) implements Item {}
-
-    /**
-     * Plain questions of the calculators, each answered by yes, no, or that it cannot be told.
-     *
-     * @param path the way to the list of answers
-     */
-    public record Questions(FieldPath path) implements Item {}
 }

@@ -8,7 +8,6 @@ import org.eclipse.emf.ecore.EReference;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
-import twinfeed.desktop.form.Page.Questions;
 import twinfeed.desktop.form.Page.Section;
 import twinfeed.desktop.form.Page.Several;
 import twinfeed.model.survey.SurveyPackage;
@@ -77,8 +76,6 @@ public final class SurveyPages {
         String done = "faultFinding.";
         return page(
                 "faults",
-                section("questions", List.of(new Questions(path("symptoms")))),
-                section("isolation", several(done + "isolation", "step by", "step? by at")),
                 section("elements", several(done + "elements", "name resistance", "name resistance open")),
                 section(
                         "deadTests",
@@ -86,7 +83,7 @@ public final class SurveyPages {
                                 done,
                                 "coil coilOpen cutOutCloses switchCloses flowHottest flowColdest runningPressure shutOffTime")),
                 section("steps", several(done + "steps", "what by", "what= by at")),
-                folded("answers", several("symptoms", "key answer", "key? answer note= by at")));
+                folded("answers", fixed("symptoms", "key answer", "note= by at")));
     }
 
     private Page waterTest() {
@@ -194,13 +191,22 @@ public final class SurveyPages {
         return list(list, columns, new SurveyPages(element(list)).fields(fields));
     }
 
+    /** Elements that come from somewhere else; here only what is said of them is changed. */
+    private List<Item> fixed(String list, String columns, String fields) {
+        return list(list, columns, new SurveyPages(element(list)).fields(fields), false);
+    }
+
     private List<Item> list(String list, String columns, List<Item> items) {
+        return list(list, columns, items, true);
+    }
+
+    private List<Item> list(String list, String columns, List<Item> items, boolean grows) {
         EClass element = element(list);
         List<FieldPath> shown = new ArrayList<>();
         for (String column : columns.split(" ")) {
             shown.add(FieldPath.of(element, column));
         }
-        return List.of(new Several(path(list), shown, items));
+        return List.of(new Several(path(list), shown, items, grows));
     }
 
     private EClass element(String list) {

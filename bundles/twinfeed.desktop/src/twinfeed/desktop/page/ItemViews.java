@@ -9,7 +9,6 @@ import twinfeed.desktop.form.FieldForm;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
-import twinfeed.desktop.form.Page.Questions;
 import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
@@ -34,9 +33,7 @@ final class ItemViews implements ItemView {
         if (item instanceof Several several) {
             return new ListView(parent, context, root, several);
         }
-        return item instanceof Questions questions
-                ? new QuestionsView(parent, context, questions)
-                : new OfferedView(parent, context, (Offered) item);
+        return new OfferedView(parent, context, (Offered) item);
     }
 
     private static boolean picked(FormContext context, Field field) {

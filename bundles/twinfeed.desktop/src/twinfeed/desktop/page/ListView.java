@@ -49,7 +49,9 @@ final class ListView implements ItemView {
         this.body = Controls.columns(parent, 1);
         body.setLayoutData(Controls.across(parent));
         this.table = table();
-        buttons();
+        if (several.grows()) {
+            buttons();
+        }
         this.detail = Controls.columns(body, 2);
         detail.setLayoutData(Controls.across(body));
         ((org.eclipse.swt.layout.GridLayout) detail.getLayout()).marginLeft = 10;
@@ -156,9 +158,11 @@ final class ListView implements ItemView {
         } else {
             table.deselectAll();
         }
-        onElement.get(0).setEnabled(index >= 0);
-        onElement.get(1).setEnabled(index > 0);
-        onElement.get(2).setEnabled(index >= 0 && index < elements.size() - 1);
+        if (several.grows()) {
+            onElement.get(0).setEnabled(index >= 0);
+            onElement.get(1).setEnabled(index > 0);
+            onElement.get(2).setEnabled(index >= 0 && index < elements.size() - 1);
+        }
     }
 
     @Override
@@ -188,12 +192,8 @@ final class ListView implements ItemView {
 
     private String cell(EObject element, FieldPath column) {
         Object value = column.value(element);
-        FieldForm form = FieldForm.of(column.attribute());
-        boolean picked = form == FieldForm.CHOICE
-                || several.items().stream()
-                        .anyMatch(item -> item instanceof twinfeed.desktop.form.Page.Field field
-                                && field.form() == FieldForm.KNOWN
-                                && field.path().equals(column));
+        boolean picked = FieldForm.of(column.attribute()) == FieldForm.CHOICE
+                || context.offers().of(column.attribute(), null).size() > 1;
         if (!picked || value == null) {
             return context.writing().show(value);
         }

@@ -22,6 +22,7 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.Signal;
 import twinfeed.desktop.text.Words;
 
 /** The survey: a list of short pages, and the page that is chosen. Pages are made when they are first looked at. */
@@ -32,6 +33,7 @@ public final class SurveyPane {
     private final Table list;
     private final Composite stack;
     private final StackLayout layout = new StackLayout();
+    private final Signal turned = new Signal();
     private Remarks remarks;
 
     /** Makes the pane. */
@@ -92,6 +94,17 @@ public final class SurveyPane {
         Page page = pages.get(index);
         layout.topControl = views.computeIfAbsent(page, this::make).control();
         stack.layout();
+        turned.fire();
+    }
+
+    /** Fires when a page is shown. */
+    public Signal turned() {
+        return turned;
+    }
+
+    /** Whether the page of a key is shown. */
+    public boolean shows(String key) {
+        return pages.get(shown()).key().equals(key);
     }
 
     /** Turns pages, forwards or backwards; at the ends nothing happens. */

@@ -19,6 +19,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.fault.FaultsPane;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.session.Desk;
@@ -32,7 +33,8 @@ import twinfeed.usecase.Opened;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
 public final class JobPart {
-    private static final String LAYOUT = "job";
+    private static final String LAYOUT = "job.panes";
+    private static final String FAULTS = "faults";
 
     private final MPart part;
     private final Jobs jobs;
@@ -43,6 +45,7 @@ public final class JobPart {
     private final SurveyPane survey;
     private final FindingsPane findings;
     private final OptionsPane options;
+    private final FaultsPane faults;
 
     /** Made by the platform; the job itself comes with the part's data. */
     @Inject
@@ -65,12 +68,24 @@ public final class JobPart {
         this.survey = new SurveyPane(panes, session, words);
         this.findings = new FindingsPane(panes, session, words, piece -> survey.open(piece.place()));
         this.options = new OptionsPane(panes, session, words);
-        panes.setWeights(settings.layout(LAYOUT, 250, 425, 325));
+        this.faults = new FaultsPane(panes, session, words);
+        panes.setWeights(settings.layout(LAYOUT, 250, 425, 325, 750));
+        survey.turned().listen(this::turn);
+        turn();
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();
         warn(open.opened());
         session.recalculate();
+    }
+
+    /** Fault-finding is a page of its own: it takes the room of what follows for the heaters on offer. */
+    private void turn() {
+        boolean finding = survey.shows(FAULTS);
+        panes.getChildren()[1].setVisible(!finding);
+        panes.getChildren()[2].setVisible(!finding);
+        faults.visible(finding);
+        panes.layout();
     }
 
     private void listen(Composite parent) {
@@ -203,7 +218,13 @@ public final class JobPart {
 
     /** Goes on to the next of the three panes. */
     public void nextPane() {
-        if (inside(panes.getChildren()[0])) {
+        if (survey.shows(FAULTS)) {
+            if (!inside(faults.control())) {
+                faults.setFocus();
+            } else if (!faults.setFocusOnSheet()) {
+                survey.setFocus();
+            }
+        } else if (inside(panes.getChildren()[0])) {
             findings.setFocus();
         } else if (inside(panes.getChildren()[1])) {
             options.setFocus();

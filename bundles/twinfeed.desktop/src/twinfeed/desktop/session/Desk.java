@@ -2,7 +2,10 @@
 package twinfeed.desktop.session;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
@@ -17,6 +20,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Office;
 import twinfeed.usecase.Opened;
+import twinfeed.usecase.faults.FaultSheet;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
 public final class Desk {
@@ -28,8 +32,10 @@ public final class Desk {
      */
     public record Prices(Path file, PriceBook book) {}
 
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
     private final Office office;
-    private final Supplier<LocalDate> today;
+    private final Clock clock;
     private final Locale locale;
     private final Signal changed = new Signal();
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
@@ -38,12 +44,12 @@ public final class Desk {
      * A desk without a price book.
      *
      * @param office the use cases
-     * @param today the day that a draft bears
+     * @param clock the day that a draft bears, and the time that is recorded with answers
      * @param locale language and way of writing numbers
      */
-    public Desk(Office office, Supplier<LocalDate> today, Locale locale) {
+    public Desk(Office office, Clock clock, Locale locale) {
         this.office = office;
-        this.today = today;
+        this.clock = clock;
         this.locale = locale;
     }
 
@@ -64,7 +70,12 @@ public final class Desk {
 
     /** The day that a draft bears. */
     public LocalDate today() {
-        return today.get();
+        return LocalDate.now(clock);
+    }
+
+    /** The time as it is recorded: {@code 2026-10-13 09:25}. */
+    public String now() {
+        return MINUTES.format(LocalDateTime.now(clock));
     }
 
     /** The price book in force; null without one. */
@@ -99,10 +110,30 @@ public final class Desk {
         });
     }
 
+    /** The fault-finding without prices, quickly; never throws, see {@link #result}. */
+    FaultResult faults(long revision, Opened opened) {
+        String errors = unusable(opened);
+        return faults(revision, false, errors, () -> office.faults(opened, null, today(), locale));
+    }
+
+    /** The fault-finding of a judged job with repair and replacement priced; likewise. */
+    FaultResult faults(long revision, Judged judged, Prices inForce) {
+        return faults(revision, true, "", () -> office.faults(judged, inForce.book(), today(), locale));
+    }
+
+    private static FaultResult faults(long revision, boolean priced, String errors, Supplier<FaultSheet> work) {
+        if (!errors.isEmpty()) {
+            return new FaultResult(revision, priced, null, errors);
+        }
+        try {
+            return new FaultResult(revision, priced, work.get(), "");
+        } catch (RuntimeException refused) {
+            return new FaultResult(revision, priced, null, reason(refused));
+        }
+    }
+
     private JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
-        // Without calculators nothing fails, and everything would seem to suit.
-        String errors =
-                office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
+        String errors = unusable(opened);
         if (!errors.isEmpty()) {
             return new JobResult(revision, true, null, null, errors);
         }
@@ -111,6 +142,11 @@ public final class Desk {
         } catch (RuntimeException refused) {
             return new JobResult(revision, true, null, null, reason(refused));
         }
+    }
+
+    /** Without calculators nothing fails, and everything would seem to suit. */
+    private String unusable(Opened opened) {
+        return office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
     }
 
     /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
@@ -132,7 +168,7 @@ public final class Desk {
             return new JobResult(revision, true, judged, null, "");
         }
         try {
-            Quote quote = office.quote(judged, inForce.book(), today.get());
+            Quote quote = office.quote(judged, inForce.book(), today());
             return new JobResult(revision, true, judged, quote, "");
         } catch (RuntimeException refused) {
             return new JobResult(revision, true, judged, null, reason(refused));

@@ -27,6 +27,7 @@ public final class JobSession {
     private final Signal computing = new Signal();
     private final Signal resulted = new Signal();
     private final Signal chose = new Signal();
+    private final FaultSearch faults;
     private final Runnable otherPrices;
     private final AtomicLong changes = new AtomicLong();
     private boolean oldChanges;
@@ -57,6 +58,7 @@ public final class JobSession {
         }
         edits.changed().listen(this::recalculate);
         edits.changed().listen(this::keepCopy);
+        this.faults = new FaultSearch(this, threads);
         this.otherPrices = desk.changed().listen(this::recalculate);
     }
 
@@ -78,7 +80,8 @@ public final class JobSession {
         }
     }
 
-    private Opened copy() {
+    /** The job as it is now, for work on another thread. */
+    Opened copy() {
         return new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of());
     }
 
@@ -145,6 +148,11 @@ public final class JobSession {
     /** Its edits. */
     public SurveyEdits edits() {
         return edits;
+    }
+
+    /** The search for the fault of the unit that is there. */
+    public FaultSearch faults() {
+        return faults;
     }
 
     /** Language and way of writing numbers. */

@@ -72,6 +72,31 @@ public final class SurveyEdits {
                         : place.setting(domain, element));
     }
 
+    /**
+     * Adds an element to a list, or puts it in the place of another one.
+     *
+     * @param replaced what it replaces; null adds it at the end
+     */
+    public void put(EObject owner, EReference list, EObject element, @Nullable EObject replaced) {
+        int index = replaced == null ? -1 : ((List<?>) owner.eGet(list)).indexOf(replaced);
+        execute(
+                index < 0
+                        ? new AddCommand(domain, owner, list, element)
+                        : new SetCommand(domain, owner, list, element, index));
+    }
+
+    /**
+     * Makes a change that cannot be undone. No edit before it can be undone from then on either: taking one back could take
+     * the object away that holds the record.
+     *
+     * @param change the change; what it throws is thrown, and it must have changed nothing then
+     */
+    public void keep(Runnable change) {
+        change.run();
+        unsaved = true;
+        stack.flush();
+    }
+
     /** Takes an element out of its list. */
     public void remove(EObject element) {
         EObject owner = element.eContainer();

@@ -4,7 +4,7 @@ package twinfeed.desktop.window;
 import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
-import java.time.LocalDate;
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -53,7 +53,7 @@ public final class Startup {
         Bounds.of(settings, Display.getCurrent())
                 .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
-        context.set(Desk.class, new Desk(office, LocalDate::now, locale));
+        context.set(Desk.class, new Desk(office, Clock.systemDefaultZone(), locale));
     }
 
     /** The window is there. */
