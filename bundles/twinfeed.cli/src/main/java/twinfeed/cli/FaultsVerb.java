@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Opened;
+import twinfeed.usecase.Outputs;
 import twinfeed.usecase.faults.FaultLog;
 import twinfeed.usecase.faults.FaultSheet;
 
@@ -55,6 +58,21 @@ final class FaultsVerb implements Callable<Integer> {
     @Option(names = "--at", paramLabel = "TIME", description = "When, as text, for example \"2026-10-06 09:40\".")
     private String at = "";
 
+    @Option(names = "--out", paramLabel = "SHEET.xlsx", description = "Write the job sheet as a workbook.")
+    private @Nullable Path out;
+
+    @Option(
+            names = "--pdf",
+            paramLabel = "SHEET.pdf",
+            description = "Write the job sheet as PDF, to be filled in by pen.")
+    private @Nullable Path pdf;
+
+    @Option(
+            names = "--firm",
+            paramLabel = "FILE",
+            description = "Whose sheet it is: a property file; firm.properties beside the price book if not given.")
+    private @Nullable Path firm;
+
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
@@ -69,13 +87,26 @@ final class FaultsVerb implements Callable<Integer> {
             FaultLog log = new FaultLog(opened.job().getSurvey(), opened.file().toString(), by, at);
             face.office().recordFaults(opened, log, ticks, answers);
         }
-        FaultSheet sheet =
-                face.office().faults(opened, job.book(face), date == null ? face.today() : date, Face.LOCALE);
+        LocalDate day = date == null ? face.today() : date;
+        FaultSheet sheet = face.office().faults(opened, job.book(face), day, Face.LOCALE);
+        Outputs files = new Outputs(out, pdf);
+        if (out != null || pdf != null) {
+            face.office().write(opened, sheet, who(), day, Face.LOCALE, files);
+        }
         if (json) {
             new JsonReport(face.out()).faults(sheet);
         } else {
             new FaultsReport(face).print(sheet);
+            new TextReport(face).written(files);
         }
         return Verbs.DONE;
+    }
+
+    private FirmFile who() {
+        if (firm != null) {
+            return FirmFile.load(firm);
+        }
+        Path book = job.bookFile();
+        return book == null ? FirmFile.none() : FirmFile.beside(book);
     }
 }

@@ -24,6 +24,12 @@ final class JobArguments {
         return job.open(face);
     }
 
+    /** File of the price book, if one is given. */
+    @Nullable
+    Path bookFile() {
+        return book;
+    }
+
     @Nullable
     PriceBook book(Face face) {
         return book == null ? null : face.office().book(book);

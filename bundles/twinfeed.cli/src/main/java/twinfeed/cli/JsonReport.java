@@ -7,7 +7,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import twinfeed.calculator.Answer;
@@ -15,6 +14,7 @@ import twinfeed.calculator.Statement;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
+import twinfeed.usecase.Outputs;
 import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.faults.FaultSheet;
 
@@ -54,7 +54,7 @@ final class JsonReport {
         document("assessment", json -> new AssessmentJson(json, workings).write(judged.record()));
     }
 
-    void quote(Quote quote, Path written) {
+    void quote(Quote quote, Outputs written) {
         document("quote", json -> new QuoteJson(json).write(quote, written));
     }
 

@@ -4,10 +4,12 @@ package twinfeed.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
+import twinfeed.usecase.Outputs;
 
 /** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
 final class QuoteJson {
@@ -17,8 +19,9 @@ final class QuoteJson {
         this.json = json;
     }
 
-    void write(Quote quote, Path written) throws IOException {
-        json.writeStringField("workbook", written.toString());
+    void write(Quote quote, Outputs written) throws IOException {
+        JsonFields.text(json, "workbook", text(written.workbook()));
+        JsonFields.text(json, "pdf", text(written.pdf()));
         JsonFields.text(json, "number", quote.getNumber());
         json.writeNumberField("revision", quote.getRevision());
         json.writeStringField("state", quote.getState().getLiteral());
@@ -36,6 +39,10 @@ final class QuoteJson {
         JsonFields.texts(json, "exclusions", quote.getExclusions());
         JsonFields.texts(json, "terms", quote.getTerms());
         JsonFields.texts(json, "cautions", quote.getCautions());
+    }
+
+    private static @Nullable String text(@Nullable Path file) {
+        return file == null ? null : file.toString();
     }
 
     private void option(QuoteOption option) throws IOException {

@@ -13,6 +13,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Judged;
+import twinfeed.usecase.Outputs;
 
 /** The itemised quote as a workbook. */
 @Command(
@@ -33,6 +34,9 @@ final class QuoteVerb implements Callable<Integer> {
 
     @Option(names = "--out", required = true, paramLabel = "QUOTE.xlsx", description = "The workbook to write.")
     private Path out = Path.of("");
+
+    @Option(names = "--pdf", paramLabel = "QUOTE.pdf", description = "The quote as PDF too, for the customer.")
+    private @Nullable Path pdf;
 
     @Option(
             names = "--firm",
@@ -63,9 +67,9 @@ final class QuoteVerb implements Callable<Integer> {
         Judged judged = face.office().judge(job.open(face), prices, null, Face.LOCALE);
         Quote quote = make(judged, prices);
         if (json) {
-            new JsonReport(face.out()).quote(quote, out);
+            new JsonReport(face.out()).quote(quote, outputs());
         } else {
-            new TextReport(face).quote(quote, out);
+            new TextReport(face).quote(quote, outputs());
         }
         return strict.status(judged);
     }
@@ -74,12 +78,16 @@ final class QuoteVerb implements Callable<Integer> {
         Quote draft = face.office().quote(judged, prices, date == null ? face.today() : date);
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         if (issue == null) {
-            face.office().write(judged, draft, who, Face.LOCALE, out);
+            face.office().write(judged, draft, who, Face.LOCALE, outputs());
             return draft;
         }
         IssuedQuote issued = face.office().issue(judged, draft, prices, issue);
-        face.office().write(judged, issued, who, Face.LOCALE, out);
+        face.office().write(judged, issued, who, Face.LOCALE, outputs());
         face.err().println(issued.file() + " SHA-256 " + issued.digest());
         return issued.quote();
+    }
+
+    private Outputs outputs() {
+        return new Outputs(out, pdf);
     }
 }

@@ -2,8 +2,9 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
@@ -17,6 +18,7 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.units.Quantities;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
+import twinfeed.usecase.Outputs;
 
 /** Prints answers for a person, cautions at the end of each. */
 final class TextReport {
@@ -131,7 +133,7 @@ final class TextReport {
     }
 
     /** The quote in short; the workbook has all of it. */
-    void quote(Quote quote, Path written) {
+    void quote(Quote quote, Outputs written) {
         for (QuoteOption option : quote.getOptions()) {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
@@ -152,7 +154,14 @@ final class TextReport {
             out.println(quote.getBookNote());
         }
         out.println(face.text("cautions"));
-        out.println(face.text("written") + " " + written);
+        written(written);
+    }
+
+    /** Names the files that were written. */
+    void written(Outputs files) {
+        Stream.of(files.workbook(), files.pdf())
+                .filter(Objects::nonNull)
+                .forEach(file -> out.println(face.text("written") + " " + file));
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.OptionResult;
 import twinfeed.calculator.WorkCost;
+import twinfeed.document.JobSheet;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.catalogue.CatalogueFactory;
@@ -20,9 +21,12 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
+import twinfeed.pdf.JobSheetPdf;
 import twinfeed.usecase.faults.FaultDesk;
 import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.usecase.faults.JobSheetWriting;
 import twinfeed.usecase.faults.Offer;
+import twinfeed.workbook.JobSheetWorkbook;
 
 /** The fault-finding at the unit that is there, beside what a new one would cost. */
 final class FaultVisit {
@@ -107,5 +111,15 @@ final class FaultVisit {
                 option.getTitle(),
                 Money.of(CurrencyUnit.of(quote.getCurrency()), option.getNet()),
                 !option.getEnquiries().isEmpty());
+    }
+
+    void write(FaultSheet sheet, FirmFile firm, LocalDate day, Outputs out) {
+        String file = String.valueOf(opened.file().getFileName());
+        JobSheet job = new JobSheetWriting(sheet, opened.job().getSurvey(), locale)
+                .write(file.replaceFirst("\\.job$", ""), firm.firm(), Office.VERSION, day);
+        new Papers()
+                .add(out.workbook(), bytes -> JobSheetWorkbook.write(job, bytes))
+                .add(out.pdf(), bytes -> JobSheetPdf.write(job, bytes))
+                .write();
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.DocumentException;
 import twinfeed.document.Firm;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
@@ -41,15 +42,34 @@ public record FirmFile(Firm firm) {
         Properties properties = new Properties();
         try (Reader reader = Files.newBufferedReader(file)) {
             properties.load(reader);
-            return new FirmFile(new Firm(
+            Firm firm = new Firm(
                     properties.getProperty("name", ""),
                     properties.getProperty("address", ""),
                     properties.getProperty("contact", ""),
                     accent(file, properties.getProperty("accent")),
-                    logo(file, properties.getProperty("logo"))));
+                    logo(file, properties.getProperty("logo")));
+            seen(file, properties.getProperty("logo", ""), firm);
+            return new FirmFile(firm);
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new InputException(
                     InputProblem.ofFile(file.toString(), "it cannot be read", "write it as name=value lines in UTF-8"),
+                    unreadable);
+        }
+    }
+
+    /** A logo that cannot be shown is refused here, before a number is taken for a quote that then cannot be written. */
+    private static void seen(Path file, String logo, Firm firm) {
+        try {
+            firm.picture();
+        } catch (DocumentException unreadable) {
+            throw new InputException(
+                    new InputProblem(
+                            file.toString(),
+                            0,
+                            "logo",
+                            logo,
+                            String.valueOf(unreadable.getMessage()),
+                            "name a PNG or JPEG beside the file"),
                     unreadable);
         }
     }

@@ -224,7 +224,36 @@ public final class Office {
      * @throws twinfeed.model.io.InputException if the file cannot be written
      */
     public void write(Judged judged, Quote quote, FirmFile firm, Locale locale, Path out) {
+        write(judged, quote, firm, locale, Outputs.workbook(out));
+    }
+
+    /**
+     * Writes a quote as a workbook, as a PDF or as both; all of it appears, or nothing.
+     *
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void write(Judged judged, Quote quote, FirmFile firm, Locale locale, Outputs out) {
         new QuoteMaking(judged).write(quote, null, firm, locale, out);
+    }
+
+    /**
+     * Writes the job sheet of a fault-finding as a workbook, as a PDF or as both; all of it appears, or nothing.
+     *
+     * @param opened the job
+     * @param sheet what was found
+     * @param firm whose sheet it is
+     * @param day day of the visit and of the prices
+     * @param locale language of the sheet, that of its texts
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void write(
+            Opened opened,
+            twinfeed.usecase.faults.FaultSheet sheet,
+            FirmFile firm,
+            LocalDate day,
+            Locale locale,
+            Outputs out) {
+        new FaultVisit(this, opened, locale).write(sheet, firm, day, out);
     }
 
     /**
@@ -290,6 +319,11 @@ public final class Office {
 
     /** Writes an issued quote as a workbook, its digest on it. */
     public void write(Judged judged, IssuedQuote issued, FirmFile firm, Locale locale, Path out) {
+        write(judged, issued, firm, locale, Outputs.workbook(out));
+    }
+
+    /** Writes an issued quote as a workbook with its digest on it, as a PDF or as both; all of it appears, or nothing. */
+    public void write(Judged judged, IssuedQuote issued, FirmFile firm, Locale locale, Outputs out) {
         new QuoteMaking(judged).write(issued.quote(), issued.digest(), firm, locale, out);
     }
 

@@ -1,23 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.DocumentException;
 import twinfeed.document.QuoteDocument;
-import twinfeed.model.io.AtomicFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.pdf.QuotePdf;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
 import twinfeed.pricing.QuoteRequest;
 import twinfeed.workbook.QuoteWorkbook;
 
-/** Prices an assessed job and writes the workbook. */
+/** Prices an assessed job and writes its quote. */
 final class QuoteMaking {
     private final Judged judged;
 
@@ -37,16 +35,21 @@ final class QuoteMaking {
         }
     }
 
-    void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, Path out) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+    void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, Outputs out) {
+        QuoteDocument document = document(quote, digest, firm, locale);
+        new Papers()
+                .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
+                .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
+                .write();
+    }
+
+    private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {
         try {
             QuoteDocument document =
                     QuoteDocument.of(survey(), judged.record(), quote, firm.firm(), Office.VERSION, locale);
-            QuoteWorkbook.write(digest == null ? document : document.withFingerprint(digest), bytes);
-        } catch (IOException refused) {
-            throw new UnusableException(out + ": " + refused.getMessage(), refused);
+            return digest == null ? document : document.withFingerprint(digest);
+        } catch (DocumentException refused) {
+            throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);
         }
-        // The whole workbook is in memory before anything touches the disk: it appears whole or not at all.
-        AtomicFile.write(out, bytes.toByteArray());
     }
 }

@@ -37,6 +37,12 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     Set.of("twinfeed.model", "twinfeed.units"),
                     with(EMF, "org.joda.money", "org.apache.commons.csv", "com.fasterxml.jackson.core")),
             new Layer("twinfeed.document", 20, BASE, EMF),
+            // Of the model only what a document shows of it, so neither EMF nor the calculators.
+            new Layer(
+                    "twinfeed.pdf",
+                    10,
+                    Set.of("twinfeed.document", "twinfeed.model"),
+                    List.of("org.apache.fop", "org.apache.xmlgraphics")),
             new Layer(
                     "twinfeed.workbook",
                     30,
@@ -58,6 +64,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "twinfeed.document",
                             "twinfeed.engineering",
                             "twinfeed.model",
+                            "twinfeed.pdf",
                             "twinfeed.pricing",
                             "twinfeed.units",
                             "twinfeed.workbook"),

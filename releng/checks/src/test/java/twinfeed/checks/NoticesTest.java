@@ -27,11 +27,16 @@ class NoticesTest {
             "W3C",
             "EPL-2.0 AND LGPL-2.1-or-later AND MPL-1.1");
 
-    @Test
-    void listsEachLibraryOfTheProductInItsVersion() throws IOException {
+    private static final String EMBEDDED = "## Inside the bundle twinfeed.pdf";
+
+    /** The libraries of the part of the notices before or behind the heading of the embedded ones, with their versions. */
+    private static Map<String, String> noticed(boolean embedded) throws IOException {
+        String text = Files.readString(Project.ROOT.resolve("releng/NOTICES.md"));
+        int cut = text.indexOf(EMBEDDED);
+        assertTrue(cut > 0, EMBEDDED);
         Map<String, String> noticed = new TreeMap<>();
         List<String> incompatible = new ArrayList<>();
-        for (String line : Files.readAllLines(Project.ROOT.resolve("releng/NOTICES.md"))) {
+        for (String line : (embedded ? text.substring(cut) : text.substring(0, cut)).split("\n")) {
             String[] cells = line.split("\\s*\\|\\s*");
             if (cells.length == 4 && cells[1].contains(":")) {
                 noticed.put(cells[1], cells[2]);
@@ -40,6 +45,25 @@ class NoticesTest {
                 }
             }
         }
+        assertEquals(List.of(), List.copyOf(new TreeSet<>(incompatible)));
+        return noticed;
+    }
+
+    @Test
+    void listsEachJarInsideABundle() throws IOException {
+        Set<String> named = new TreeSet<>();
+        noticed(true).forEach((name, version) -> named.add(name.substring(name.indexOf(':') + 1) + "-" + version + ".jar"));
+        Set<String> embedded = new TreeSet<>();
+        for (String bundle : Project.bundles()) {
+            embedded.addAll(Project.embedded(bundle));
+        }
+        assertTrue(embedded.size() >= 15, "jars: " + embedded);
+        assertEquals(embedded, named);
+    }
+
+    @Test
+    void listsEachLibraryOfTheProductInItsVersion() throws IOException {
+        Map<String, String> noticed = noticed(false);
         Map<String, String> shipped = new TreeMap<>();
         for (Library library :
                 Library.below(Project.xml(Project.ROOT.resolve("releng/target/twinfeed.target")), Map.of())) {
@@ -48,7 +72,6 @@ class NoticesTest {
             }
         }
         assertTrue(shipped.size() > 60, "libraries: " + shipped.size());
-        assertEquals(List.of(), List.copyOf(new TreeSet<>(incompatible)));
         assertEquals(shipped, noticed);
     }
 

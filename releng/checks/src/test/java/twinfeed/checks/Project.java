@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -35,6 +38,17 @@ final class Project {
 
     static Path bundle(String name) {
         return ROOT.resolve("bundles").resolve(name);
+    }
+
+    /** Names of the jars that lie inside a bundle. */
+    static Set<String> embedded(String bundle) {
+        try (Stream<Path> found = Files.list(bundle(bundle).resolve("target/classes"))) {
+            return found.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".jar"))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     static Element xml(Path file) {

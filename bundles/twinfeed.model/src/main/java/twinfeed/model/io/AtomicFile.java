@@ -12,6 +12,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Writes a file so that it is there whole or not at all, even if the machine stops: a second file in the same folder,
@@ -28,6 +31,51 @@ public final class AtomicFile {
      * @throws InputException if it cannot be written
      */
     public static void write(Path path, byte[] content) {
+        writeAll(Map.of(path, content));
+    }
+
+    /**
+     * Writes several files. None takes its place before all of them lie complete beside theirs.
+     *
+     * @param contents what to write where
+     * @throws InputException if one cannot be written
+     */
+    public static void writeAll(Map<Path, byte[]> contents) {
+        List<Staged> staged = new ArrayList<>();
+        try {
+            contents.forEach((path, content) -> staged.add(stage(path, content)));
+            staged.forEach(AtomicFile::place);
+        } finally {
+            staged.forEach(Staged::discard);
+        }
+    }
+
+    /** A file that lies complete beside its place. */
+    private static final class Staged {
+        private final Path path;
+        private final Path target;
+        private final Path fresh;
+        private boolean placed;
+
+        Staged(Path path, Path target, Path fresh) {
+            this.path = path;
+            this.target = target;
+            this.fresh = fresh;
+        }
+
+        /** Not after a move: by then the name may be another writer's. */
+        void discard() {
+            try {
+                if (!placed) {
+                    Files.deleteIfExists(fresh);
+                }
+            } catch (IOException left) {
+                return; // the name says what it is, and the next write passes it over
+            }
+        }
+    }
+
+    private static Staged stage(Path path, byte[] content) {
         String name = path.toString();
         if (Files.isDirectory(path)) {
             throw Refusal.ofFile(name, "save.folder");
@@ -37,23 +85,28 @@ public final class AtomicFile {
         }
         try {
             Path target = Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
-            replace(target, content);
+            Staged staged = new Staged(path, target, freshFile(target));
+            try {
+                fill(staged.fresh, content);
+                keepRights(target, staged.fresh);
+                return staged;
+            } catch (IOException | RuntimeException failed) {
+                staged.discard();
+                throw failed;
+            }
         } catch (IOException e) {
             throw Refusal.ofFile(e, name, "save.failed", reason(e));
         }
     }
 
-    private static void replace(Path target, byte[] content) throws IOException {
-        Path fresh = freshFile(target);
+    private static void place(Staged staged) {
         try {
-            fill(fresh, content);
-            keepRights(target, fresh);
-            move(fresh, target);
-        } catch (IOException | RuntimeException failed) {
-            Files.deleteIfExists(fresh); // not after a move: by then the name may be another writer's
-            throw failed;
+            move(staged.fresh, staged.target);
+            staged.placed = true;
+            forceFolder(staged.target);
+        } catch (IOException e) {
+            throw Refusal.ofFile(e, staged.path.toString(), "save.failed", reason(e));
         }
-        forceFolder(target);
     }
 
     /** Created by us and nobody else; a name left behind by a program that was stopped is passed over. */

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pdf;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import twinfeed.document.JobSheet;
+import twinfeed.document.Palette;
+import twinfeed.document.Words;
+import twinfeed.document.picture.Picture;
+
+/** Writes a job sheet as PDF, to be filled in by pen. */
+public final class JobSheetPdf {
+    /** Size of running text in points: what is filled in beside a unit has to be read at arm's length. */
+    private static final double SIZE = 9;
+
+    private JobSheetPdf() {}
+
+    /**
+     * Writes a job sheet. The same sheet gives the same bytes.
+     *
+     * @param job what to write
+     * @param out where to; it is flushed and left open, and nothing is written to it before the PDF is complete
+     * @throws IOException if the firm's logo cannot be read, or the stream cannot be written
+     */
+    public static void write(JobSheet job, OutputStream out) throws IOException {
+        out.write(set(job).pdf());
+        out.flush();
+    }
+
+    static Typesetter.Set set(JobSheet job) throws IOException {
+        Words words = new Words(job.locale());
+        Picture logo = job.firm().picture();
+        Fo fo = Typesetter.get().document();
+        Sheet sheet = new Sheet(fo, new Palette(job.firm().accent()), SIZE);
+        sheet.write(job.foot(), words, job.locale(), () -> {
+            if (!job.firm().name().isEmpty() || logo != null) {
+                new Letterhead(sheet, job.firm(), logo).write();
+            }
+            new JobPage(sheet, job).write();
+        });
+        About about = new About(
+                job.title() + " " + job.reference(),
+                job.firm().name(),
+                "Twinfeed " + job.programVersion(),
+                job.locale(),
+                job.time());
+        return Typesetter.get().set(fo, about);
+    }
+
+    /** Fields of equal width. */
+    static List<Sheet.Place> equal(List<Fo.Content> contents) {
+        String width = 100 / contents.size() + "%";
+        return contents.stream().map(content -> new Sheet.Place(width, content)).toList();
+    }
+}

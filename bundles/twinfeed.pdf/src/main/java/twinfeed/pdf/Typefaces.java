@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pdf;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.apache.fop.fonts.CMapSegment;
+import org.apache.fop.fonts.truetype.FontFileReader;
+import org.apache.fop.fonts.truetype.TTFFile;
+
+/**
+ * Which letters the embedded typefaces have. A letter is set in the first family that has it; what neither has is replaced by the sign
+ * that Unicode keeps for that, so that it is seen and stops nothing.
+ */
+final class Typefaces {
+    /** Family of running text. */
+    static final String TEXT = "Text";
+
+    /** Family of signs and of other scripts. */
+    static final String SIGNS = "Signs";
+
+    private static final int REPLACEMENT = 0xFFFD;
+
+    /** FOP keeps letters as single Java characters. */
+    private static final int LAST_PLANE_0 = 0xFFFF;
+
+    /** A word longer than this may be broken anywhere, or it would leave its column. */
+    private static final int LONG_WORD = 18;
+
+    private static final char BREAK_HERE = '\u200B';
+
+    /**
+     * Letters that are set in one family.
+     *
+     * @param family the family
+     * @param text the letters
+     */
+    record Run(String family, String text) {}
+
+    private final BitSet text;
+    private final BitSet signs;
+
+    Typefaces() {
+        text = covered("LiberationSans-Regular.ttf");
+        text.and(covered("LiberationSans-Bold.ttf"));
+        signs = covered("DejaVuSans.ttf");
+        signs.and(covered("DejaVuSans-Bold.ttf"));
+    }
+
+    private static BitSet covered(String file) {
+        try (InputStream stream = Typefaces.class.getResourceAsStream("fonts/" + file)) {
+            TTFFile font = new TTFFile(false, false);
+            font.readFont(new FontFileReader(stream), "", file);
+            BitSet letters = new BitSet();
+            for (CMapSegment segment : font.getCMaps()) {
+                letters.set(segment.getUnicodeStart(), segment.getUnicodeEnd() + 1);
+            }
+            return letters;
+        } catch (IOException broken) {
+            throw new UncheckedIOException("typeface " + file, broken);
+        }
+    }
+
+    /** Cuts a text into runs of one family each. */
+    List<Run> runs(String whole) {
+        List<Run> runs = new ArrayList<>();
+        StringBuilder open = new StringBuilder();
+        String family = TEXT;
+        int word = 0;
+        for (int letter : whole.codePoints().toArray()) {
+            int shown = shown(letter);
+            String wanted = Character.isWhitespace(shown) || text.get(shown) ? TEXT : SIGNS;
+            if (!wanted.equals(family) && open.length() > 0) {
+                runs.add(new Run(family, open.toString()));
+                open.setLength(0);
+            }
+            family = wanted;
+            word = Character.isWhitespace(shown) ? 0 : word + 1;
+            open.appendCodePoint(shown);
+            if (word > LONG_WORD) {
+                open.append(BREAK_HERE);
+            }
+        }
+        if (open.length() > 0) {
+            runs.add(new Run(family, open.toString()));
+        }
+        return runs;
+    }
+
+    private int shown(int letter) {
+        if (letter == '\n' || letter == '\t' || letter == '\r') {
+            return ' ';
+        }
+        boolean control = letter < ' ' || Character.getType(letter) == Character.FORMAT || letter > LAST_PLANE_0;
+        return !control && (text.get(letter) || signs.get(letter)) ? letter : REPLACEMENT;
+    }
+}

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pdf;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import org.apache.fop.apps.EnvironmentalProfileFactory;
+import org.apache.fop.apps.FOUserAgent;
+import org.apache.fop.apps.Fop;
+import org.apache.fop.apps.FopConfParser;
+import org.apache.fop.apps.FopFactory;
+import org.apache.fop.events.model.EventSeverity;
+import org.apache.xmlgraphics.io.Resource;
+import org.apache.xmlgraphics.io.ResourceResolver;
+import org.apache.xmlgraphics.util.MimeConstants;
+import org.xml.sax.SAXException;
+
+/**
+ * Sets XSL-FO with FOP. Reads nothing but the typefaces of this bundle: no network, no file, no outside entity. One for the process,
+ * made when the first PDF is asked for; thread-safe.
+ */
+final class Typesetter {
+    private static final URI BASE = URI.create("twinfeed:/");
+
+    private final FopFactory factory;
+    private final Typefaces typefaces;
+
+    /** Made when it is first asked for. */
+    private static final class Holder {
+        static final Typesetter ONLY = new Typesetter();
+    }
+
+    /**
+     * What was set.
+     *
+     * @param pdf the file
+     * @param pages its pages
+     * @param remarks what FOP found odd, for example text that leaves its box
+     */
+    record Set(byte[] pdf, int pages, List<String> remarks) {}
+
+    private Typesetter() {
+        try (Borrowed loader = new Borrowed();
+                InputStream configuration = Typesetter.class.getResourceAsStream("fop.xml")) {
+            factory = new FopConfParser(
+                            configuration, EnvironmentalProfileFactory.createRestrictedIO(BASE, new Typeface()))
+                    .getFopFactoryBuilder()
+                    .build();
+            typefaces = new Typefaces();
+        } catch (IOException | SAXException broken) {
+            throw new IllegalStateException("FOP cannot be set up", broken);
+        }
+    }
+
+    static Typesetter get() {
+        return Holder.ONLY;
+    }
+
+    /** A new document to be written. */
+    Fo document() {
+        return new Fo(typefaces);
+    }
+
+    /**
+     * Sets a document.
+     *
+     * @throws IOException if FOP cannot set it
+     */
+    Set set(Fo document, About about) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+        List<String> remarks = new ArrayList<>();
+        try (Borrowed loader = new Borrowed()) {
+            FOUserAgent agent = factory.newFOUserAgent();
+            agent.setTitle(about.title());
+            agent.getEventBroadcaster().addEventListener(event -> {
+                if (event.getSeverity() != EventSeverity.INFO) {
+                    remarks.add(event.getEventID() + " " + event.getParams());
+                }
+            });
+            Fop fop = factory.newFop(MimeConstants.MIME_PDF, agent, bytes);
+            parser().newSAXParser().parse(new ByteArrayInputStream(document.bytes()), fop.getDefaultHandler());
+            byte[] pdf = new Seal(about).close(bytes.toByteArray());
+            return new Set(pdf, fop.getResults().getPageCount(), List.copyOf(remarks));
+        } catch (SAXException | ParserConfigurationException refused) {
+            throw new IOException("the PDF cannot be set: " + refused.getMessage(), refused);
+        }
+    }
+
+    private static SAXParserFactory parser() throws ParserConfigurationException, SAXException {
+        SAXParserFactory parser = SAXParserFactory.newDefaultNSInstance();
+        parser.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+        parser.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        return parser;
+    }
+
+    /** FOP finds its parts through the thread's class loader; here that is the bundle's, whoever calls. */
+    private static final class Borrowed implements AutoCloseable {
+        private final ClassLoader before = Thread.currentThread().getContextClassLoader();
+
+        Borrowed() {
+            Thread.currentThread().setContextClassLoader(Typesetter.class.getClassLoader());
+        }
+
+        @Override
+        public void close() {
+            Thread.currentThread().setContextClassLoader(before);
+        }
+    }
+
+    /** The typefaces beside this class, and nothing else. */
+    private static final class Typeface implements ResourceResolver {
+        @Override
+        public Resource getResource(URI uri) throws IOException {
+            String path = String.valueOf(uri.getPath());
+            InputStream stream = BASE.getScheme().equals(uri.getScheme()) && path.startsWith("/fonts/")
+                    ? Typesetter.class.getResourceAsStream(path.substring(1))
+                    : null;
+            if (stream == null) {
+                throw new IOException(uri + " is not read");
+            }
+            return new Resource(stream);
+        }
+
+        @Override
+        public OutputStream getOutputStream(URI uri) throws IOException {
+            throw new IOException(uri + " is not written");
+        }
+    }
+}
