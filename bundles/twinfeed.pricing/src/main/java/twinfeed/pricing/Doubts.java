@@ -4,7 +4,7 @@ package twinfeed.pricing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
@@ -12,15 +12,16 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.texts.StandingTexts;
 
 /** What is not certain about an option, in words: the reason for a contingency. */
 final class Doubts {
     private final Survey survey;
-    private final Locale locale;
+    private final StandingTexts texts;
 
-    Doubts(Survey survey, Locale locale) {
+    Doubts(Survey survey, StandingTexts texts) {
         this.survey = survey;
-        this.locale = locale;
+        this.texts = texts;
     }
 
     /** Checks too close to call or unanswered, and cable routes that were not seen. */
@@ -28,10 +29,12 @@ final class Doubts {
         List<String> doubts = new ArrayList<>(routes());
         for (Finding finding : option.getFindings()) {
             if (finding.getOutcome() == Outcome.TOO_CLOSE) {
-                doubts.add(text("doubt.tooClose", title(finding)));
+                doubts.add(text("assumption.tooClose", Map.of("check", title(finding))));
             } else if (finding.getOutcome() == Outcome.CANNOT_TELL
                     && !finding.getMissing().isEmpty()) {
-                doubts.add(text("doubt.missing", String.join(", ", finding.getMissing()), title(finding)));
+                doubts.add(text(
+                        "assumption.missing",
+                        Map.of("readings", String.join(", ", finding.getMissing()), "check", title(finding))));
             }
         }
         return List.copyOf(new LinkedHashSet<>(doubts));
@@ -61,14 +64,15 @@ final class Doubts {
         boolean concealed = segment.isSetConfidence() && segment.getConfidence() == Confidence.CONCEALED;
         String name = Objects.requireNonNullElse(segment.getName(), "");
         String method = Objects.requireNonNullElse(segment.getMethod(), "-");
-        return text(concealed ? "doubt.concealed" : "doubt.assumed", name, method);
+        return text(concealed ? "assumption.concealed" : "assumption.assumed", Map.of("cable", name, "method", method));
     }
 
     private static String title(Finding finding) {
         return Objects.requireNonNullElse(finding.getTitle(), finding.getKey());
     }
 
-    private String text(String key, String... arguments) {
-        return QuoteException.MESSAGES.get(locale, key, (Object[]) arguments);
+    /** No assumption can be left out, so that there always is a text. */
+    private String text(String key, Map<String, String> values) {
+        return texts.get(key, values).orElseThrow();
     }
 }

@@ -3,20 +3,22 @@ package twinfeed.pricing;
 
 import java.util.Locale;
 import java.util.Objects;
-import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
+import twinfeed.pricing.texts.Figures;
 
 /** Puts texts and tax to a line. */
 final class LineWriter {
     private final PriceList prices;
     private final Locale locale;
+    private final Figures figures;
     private final String discountReason;
 
     LineWriter(PriceList prices, QuoteRequest request) {
         this.prices = prices;
         locale = request.locale();
+        figures = new Figures(locale);
         Discount discount = request.discount();
         discountReason = discount == null ? "" : discount.reason();
     }
@@ -77,17 +79,26 @@ final class LineWriter {
         Ask ask = line.ask();
         return switch (line.kind()) {
             case ITEM ->
-                text("source.item", line.code(), Objects.requireNonNull(item).date());
+                text(
+                        "source.item",
+                        line.code(),
+                        figures.day(Objects.requireNonNull(item).date()));
             case LABOUR ->
                 text(
                         "source.labour",
                         line.code(),
-                        Shares.plain(Objects.requireNonNull(ask).quantity()).toPlainString(),
-                        Shares.plain(Objects.requireNonNull(item).minutes()).toPlainString(),
-                        amount(prices.labourRate()),
-                        prices.date());
-            case MINIMUM -> text("source.minimum", prices.minimumMinutes(), amount(prices.labourRate()), prices.date());
-            case CONTINGENCY -> text("source.contingency", Shares.percent(line.quantity()), amount(line.unitPrice()));
+                        figures.number(Objects.requireNonNull(ask).quantity()),
+                        figures.number(Objects.requireNonNull(item).minutes()),
+                        figures.amount(prices.labourRate()),
+                        figures.day(prices.date()));
+            case MINIMUM ->
+                text(
+                        "source.minimum",
+                        prices.minimumMinutes(),
+                        figures.amount(prices.labourRate()),
+                        figures.day(prices.date()));
+            case CONTINGENCY ->
+                text("source.contingency", figures.percent(line.quantity()), figures.amount(line.unitPrice()));
             case DISCOUNT -> text("source.discount");
         };
     }
@@ -101,21 +112,17 @@ final class LineWriter {
         }
         String notes = ask.notes();
         if (line.quantity().compareTo(ask.quantity()) != 0) {
-            String built = Shares.plain(ask.quantity()).toPlainString() + " " + item.unit();
+            String built = figures.number(ask.quantity()) + " " + item.unit();
             String more = item.wholeLength() == null
-                    ? text("note.waste", built, Shares.percent(item.waste()))
-                    : text("note.wholeLengths", built, Shares.percent(item.waste()), lengthOf(item));
+                    ? text("note.waste", built, figures.percent(item.waste()))
+                    : text("note.wholeLengths", built, figures.percent(item.waste()), lengthOf(item));
             notes = notes.isEmpty() ? more : notes + "; " + more;
         }
         return notes.isEmpty() ? null : notes;
     }
 
-    private static String lengthOf(PricedItem item) {
-        return Shares.plain(Objects.requireNonNull(item.wholeLength())).toPlainString() + " " + item.unit();
-    }
-
-    private static String amount(BigMoney money) {
-        return money.getAmount().toPlainString() + " " + money.getCurrencyUnit().getCode();
+    private String lengthOf(PricedItem item) {
+        return figures.number(Objects.requireNonNull(item.wholeLength())) + " " + item.unit();
     }
 
     private String text(String key, Object... arguments) {

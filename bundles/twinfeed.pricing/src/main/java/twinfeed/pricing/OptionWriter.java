@@ -15,6 +15,7 @@ import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
+import twinfeed.pricing.texts.Figures;
 
 /** Writes one option of a quote. */
 final class OptionWriter {
@@ -151,7 +152,7 @@ final class OptionWriter {
         List<String> enquiries = new ArrayList<>();
         for (Ask ask : asks.all()) {
             if (ask.item().onEnquiry() && ask.quantity().signum() > 0) {
-                String quantity = Shares.plain(ask.quantity()).toPlainString();
+                String quantity = new Figures(locale).number(ask.quantity());
                 enquiries.add(text(
                         "enquiry.item", quantity, ask.item().unit(), ask.item().description()));
             }

@@ -39,7 +39,7 @@ public final class QuoteBuilder {
 
     private Quote build() {
         List<OptionAssessment> options = OptionChoice.of(request);
-        Doubts doubts = new Doubts(request.survey(), request.locale());
+        Doubts doubts = new Doubts(request.survey(), request.texts());
         OptionWriter writer = new OptionWriter(request, prices, doubts);
         List<Asks> asks = options.stream().map(writer::asks).toList();
         refuseMissing(options, asks);
@@ -47,7 +47,7 @@ public final class QuoteBuilder {
         for (int i = 0; i < asks.size(); i++) {
             quote.getOptions().add(writer.write(options.get(i), asks.get(i)));
         }
-        new QuoteWords(request, options, asks).write(quote, doubts);
+        new QuoteWords(request, quote, options, asks).write(quote, doubts);
         return quote;
     }
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.texts.StandingTexts;
 
 /**
  * What a quote is to be made of.
@@ -22,6 +23,7 @@ import twinfeed.model.survey.Survey;
  * @param extras what the estimator adds to an option, by the id under which it is chosen
  * @param discount a reduction of every option, or null
  * @param locale language of the texts
+ * @param texts standing texts in that language, perhaps in a firm's own wording
  */
 public record QuoteRequest(
         Survey survey,
@@ -31,7 +33,8 @@ public record QuoteRequest(
         List<String> chosen,
         Map<String, List<Need>> extras,
         @Nullable Discount discount,
-        Locale locale) {
+        Locale locale,
+        StandingTexts texts) {
     /** Stands for the unit that is there: work on its feeds and repairs, no new heater. */
     public static final String PRESENT = "present";
 
@@ -45,12 +48,21 @@ public record QuoteRequest(
 
     /** With the options that the verdicts decide on, no extras and no discount, in English. */
     public static QuoteRequest of(Survey survey, Assessment assessment, PriceBook book, LocalDate date) {
-        return new QuoteRequest(survey, assessment, book, date, List.of(), Map.of(), null, Locale.ENGLISH);
+        return new QuoteRequest(
+                survey,
+                assessment,
+                book,
+                date,
+                List.of(),
+                Map.of(),
+                null,
+                Locale.ENGLISH,
+                StandingTexts.of(Locale.ENGLISH));
     }
 
     /** With these heaters as options, in this order, whatever their verdicts. */
     public QuoteRequest choosing(List<String> heaters) {
-        return new QuoteRequest(survey, assessment, book, date, heaters, extras, discount, locale);
+        return new QuoteRequest(survey, assessment, book, date, heaters, extras, discount, locale, texts);
     }
 
     /** With further needs of one option, added to those that it has. */
@@ -59,16 +71,21 @@ public record QuoteRequest(
         more.merge(heater, List.copyOf(needs), (one, two) -> java.util.stream.Stream.of(one, two)
                 .flatMap(List::stream)
                 .toList());
-        return new QuoteRequest(survey, assessment, book, date, chosen, more, discount, locale);
+        return new QuoteRequest(survey, assessment, book, date, chosen, more, discount, locale, texts);
     }
 
     /** With a discount, or without one. */
     public QuoteRequest discounted(@Nullable Discount reduction) {
-        return new QuoteRequest(survey, assessment, book, date, chosen, extras, reduction, locale);
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, reduction, locale, texts);
     }
 
-    /** In another language. */
+    /** In another language, with the standing texts shipped for it. */
     public QuoteRequest in(Locale language) {
-        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, language);
+        return in(language, StandingTexts.of(language));
+    }
+
+    /** In another language, with these standing texts. */
+    public QuoteRequest in(Locale language, StandingTexts standing) {
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, language, standing);
     }
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,26 +14,43 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.texts.Figures;
+import twinfeed.pricing.texts.StandingTexts;
+import twinfeed.pricing.texts.StandingTexts.Kind;
 
 /** Assumptions, exclusions, terms and cautions of a quote. */
 final class QuoteWords {
     private final QuoteRequest request;
     private final Survey survey;
-    private final Locale locale;
+    private final StandingTexts texts;
     private final List<OptionAssessment> options;
     private final Set<String> codes;
 
-    QuoteWords(QuoteRequest request, List<OptionAssessment> options, Collection<Asks> asks) {
+    QuoteWords(QuoteRequest request, Quote quote, List<OptionAssessment> options, Collection<Asks> asks) {
         this.request = request;
         this.options = options;
         survey = request.survey();
-        locale = request.locale();
+        texts = texts(request, quote);
         codes = asks.stream()
                 .flatMap(one -> one.all().stream())
                 .map(ask -> ask.item().code())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The standing texts with what may be named in each of them. */
+    private static StandingTexts texts(QuoteRequest request, Quote quote) {
+        Figures figures = new Figures(request.locale());
+        Customer customer = request.survey().getCustomer();
+        Site site = request.survey().getSite();
+        return request.texts()
+                .with("date", figures.day(quote.getDate()))
+                .with("validUntil", figures.day(quote.getValidUntil()))
+                .with("validDays", String.valueOf(request.book().getValidDays()))
+                .with("customer", customer == null ? "" : Objects.requireNonNullElse(customer.getName(), ""))
+                .with("site", site == null ? "" : Objects.requireNonNullElse(site.getName(), ""));
     }
 
     void write(Quote quote, Doubts doubts) {
@@ -41,6 +58,7 @@ final class QuoteWords {
         Set<String> assumptions = new LinkedHashSet<>();
         request.assessment().getAssumptions().forEach(one -> assumptions.add(one.getText()));
         options.forEach(option -> assumptions.addAll(doubts.of(option)));
+        assumptions.addAll(texts.own(Kind.ASSUMPTION));
         quote.getAssumptions().addAll(assumptions);
         quote.getExclusions().addAll(exclusions());
         quote.getTerms().addAll(terms(quote));
@@ -76,50 +94,55 @@ final class QuoteWords {
 
     private List<String> exclusions() {
         List<String> all = new ArrayList<>();
-        all.add(text("exclusion.notListed"));
-        all.add(text("exclusion.concealed"));
-        all.add(text("exclusion.decoration"));
-        all.add(text("exclusion.asbestos"));
+        say(all, "exclusion.notListed");
+        say(all, "exclusion.concealed");
+        say(all, "exclusion.decoration");
+        say(all, "exclusion.asbestos");
         if (codes.contains("operator-fuse")) {
-            all.add(text("exclusion.operator"));
+            say(all, "exclusion.operator");
         }
+        all.addAll(texts.own(Kind.EXCLUSION));
         all.addAll(request.book().getExclusions());
         return all;
     }
 
     private List<String> terms(Quote quote) {
         List<String> all = new ArrayList<>();
-        all.add(text("term.valid", quote.getValidUntil()));
-        all.add(text("term.rounding." + quote.getRounding()));
-        all.add(text("term.taxDate", quote.getDate()));
-        all.add(text("term.notify"));
-        all.add(text("term.certificate"));
-        all.add(text("term.route"));
-        all.add(loft());
-        if (!Boolean.FALSE.equals(site().getTexturedCoating())) {
-            all.add(text(Boolean.TRUE.equals(site().getTexturedCoating()) ? "term.coatingSeen" : "term.coating"));
-        }
+        say(all, "term.valid");
+        say(all, "term.rounding." + quote.getRounding());
+        say(all, "term.taxDate");
+        say(all, "term.notify");
+        say(all, "term.certificate");
+        say(all, "term.route");
+        site(all);
         if (codes.contains("break-tank-pump")) {
-            all.add(text("term.pump"));
+            say(all, "term.pump");
         }
         if (request.book().getContingency() != null) {
-            all.add(text("term.contingency"));
+            say(all, "term.contingency");
         }
         if (request.book().getPayments().isEmpty()) {
-            all.add(text("term.payment"));
+            say(all, "term.payment");
         }
-        all.add(text("term.cancel"));
+        say(all, "term.cancel");
+        all.addAll(texts.own(Kind.TERM));
         all.addAll(request.book().getTerms());
         return all;
     }
 
-    private Site site() {
-        return survey.getSite() == null ? twinfeed.model.survey.SurveyFactory.eINSTANCE.createSite() : survey.getSite();
-    }
-
-    private String loft() {
-        String access = site().getLoftAccess();
-        return access == null ? text("term.loft") : text("term.loftBy", access);
+    /** How the place of work is to be found. */
+    private void site(List<String> all) {
+        Site site = survey.getSite();
+        String access = site == null ? null : site.getLoftAccess();
+        if (access == null) {
+            say(all, "term.loft");
+        } else {
+            say(all, "term.loftBy", Map.of("loftAccess", access));
+        }
+        Boolean coating = site == null ? null : site.getTexturedCoating();
+        if (!Boolean.FALSE.equals(coating)) {
+            say(all, Boolean.TRUE.equals(coating) ? "term.coatingSeen" : "term.coating");
+        }
     }
 
     private List<String> cautions() {
@@ -128,24 +151,33 @@ final class QuoteWords {
             Verdict verdict = option.isSetVerdict() ? option.getVerdict() : Verdict.CANNOT_TELL;
             String title = Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option));
             if (verdict == Verdict.DOES_NOT_SUIT) {
-                all.add(text("caution.doesNotSuit", title));
+                say(all, "caution.doesNotSuit", Map.of("heater", title));
             } else if (verdict == Verdict.CANNOT_TELL) {
-                all.add(text("caution.cannotTell", title));
+                say(all, "caution.cannotTell", Map.of("heater", title));
             }
         }
-        all.add(text("caution.electricity"));
-        all.add(text("caution.scalding"));
+        say(all, "caution.electricity");
+        say(all, "caution.scalding");
         boolean vulnerable = survey.getCustomer() != null
                 && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
-        all.add(text(vulnerable ? "caution.vulnerable" : "caution.children"));
-        all.add(text("caution.codes"));
+        say(all, vulnerable ? "caution.vulnerable" : "caution.children");
+        say(all, "caution.codes");
+        all.addAll(texts.own(Kind.CAUTION));
         if (request.assessment().getRulesNote() != null) {
             all.add(request.assessment().getRulesNote());
         }
         return all;
     }
 
+    private void say(List<String> all, String key) {
+        say(all, key, Map.of());
+    }
+
+    private void say(List<String> all, String key, Map<String, String> values) {
+        texts.get(key, values).ifPresent(all::add);
+    }
+
     private String text(String key, Object... arguments) {
-        return QuoteException.MESSAGES.get(locale, key, arguments);
+        return QuoteException.MESSAGES.get(request.locale(), key, arguments);
     }
 }

@@ -12,6 +12,7 @@ import org.joda.money.Money;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.TaxSum;
+import twinfeed.pricing.texts.Figures;
 
 /** Adds up the printed lines of an option by tax class. */
 final class TaxSums {
@@ -54,7 +55,8 @@ final class TaxSums {
     }
 
     private String label(TaxTable.Rate rate) {
-        return QuoteException.MESSAGES.get(locale, "tax." + rate.taxClass().key(), Shares.percent(rate.rate()));
+        return QuoteException.MESSAGES.get(
+                locale, "tax." + rate.taxClass().key(), new Figures(locale).percent(rate.rate()));
     }
 
     /** The sum of printed amounts. */

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class MessagesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([a-zA-Z][a-zA-Z0-9.-]*)\"");
     private static final Pattern ASKED = Pattern.compile(
-            "(?:text|new (?:Quote|Life)Exception|MESSAGES[.]get)\\(\\s*(?:locale, )?\"([a-zA-Z0-9.-]+)\"\\s*[,)]");
+            "(?:text|say|new (?:Quote|Life)Exception|MESSAGES[.]get)\\(\\s*(?:locale, |all, )?\"([a-zA-Z0-9.-]+)\"\\s*[,)]");
 
     private static String sources(String folder) throws IOException {
         Path root = Path.of("src/main/java/twinfeed/pricing").resolve(folder);
@@ -41,7 +41,15 @@ class MessagesTest {
     }
 
     private static Set<String> keys(String folder) throws IOException {
-        String path = "/twinfeed/pricing/" + (folder.isEmpty() ? "" : folder + "/") + "messages.properties";
+        Set<String> keys = keys(folder, "messages.properties");
+        if (folder.isEmpty()) {
+            keys.addAll(keys("texts", "standing-texts.properties"));
+        }
+        return keys;
+    }
+
+    private static Set<String> keys(String folder, String name) throws IOException {
+        String path = "/twinfeed/pricing/" + (folder.isEmpty() ? "" : folder + "/") + name;
         Properties properties = new Properties();
         try (var in = Objects.requireNonNull(MessagesTest.class.getResourceAsStream(path), path)) {
             properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));

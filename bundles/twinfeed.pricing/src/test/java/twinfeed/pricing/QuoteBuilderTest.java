@@ -146,7 +146,7 @@ class QuoteBuilderTest {
         assertEquals(new BigDecimal("10.37"), cable.getTax());
         assertEquals("standard", cable.getTaxClass());
         assertEquals(0, cable.getTaxRate().compareTo(new BigDecimal("0.20")));
-        assertEquals("cable-10, price of 2026-09-01", cable.getSource());
+        assertEquals("cable-10, price of 1 September 2026", cable.getSource());
         assertEquals("cable-10-all", cable.getReason());
         assertEquals("12.5 m built in, 5 % for waste", cable.getNote());
         // 13.13 x 2.74 = 35.9762
@@ -159,7 +159,7 @@ class QuoteBuilderTest {
         QuoteLine run = line(draft(request()).getOptions().get(1), "labour", "task-run-cable");
         assertEquals(new BigDecimal("1.6667"), run.getQuantity());
         assertEquals(new BigDecimal("90.00"), run.getNet());
-        assertEquals("task-run-cable: 12.5 × 8 min at 54.00 GBP an hour, 2026-09-01", run.getSource());
+        assertEquals("task-run-cable: 12.5 × 8 min at 54.00 GBP an hour, 1 September 2026", run.getSource());
     }
 
     /** Unit 126.00; labour 13.50 + 67.50; testing 40.50 + 15.00; travel and disposal 18.00 + 6.00; together 286.50. */
@@ -438,7 +438,7 @@ class QuoteBuilderTest {
         String terms = String.join("\n", quote.getTerms());
         assertTrue(quote.getAssumptions().contains("Winter intake taken as 5 °C (common practice)"));
         for (String word : List.of(
-                "2026-12-25",
+                "25 December 2026",
                 "line by line",
                 "notifies",
                 "certificate",
