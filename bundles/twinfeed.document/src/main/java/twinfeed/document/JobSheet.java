@@ -45,7 +45,9 @@ public record JobSheet(
         /** What to do next. */
         NEXT,
         /** What can hurt. */
-        CAUTION
+        CAUTION,
+        /** What hardly anybody reads twice. */
+        SMALL
     }
 
     /**

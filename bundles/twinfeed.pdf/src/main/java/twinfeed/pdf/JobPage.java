@@ -11,7 +11,7 @@ import twinfeed.document.JobSheet.Tone;
 
 /** The job sheet, section by section, with boxes large enough for a pen. */
 final class JobPage {
-    private static final String PEN_HEIGHT = "6.4mm";
+    private static final String PEN_HEIGHT = "5.8mm";
     private static final String NOTES_HEIGHT = "20mm";
     private static final String FIELD_HEIGHT = "12mm";
 
@@ -52,7 +52,16 @@ final class JobPage {
     }
 
     private void section(Section section) {
-        if (section.tone() == Tone.PLAIN) {
+        if (section.tone() == Tone.SMALL) {
+            fo.in(
+                    "block",
+                    () -> {
+                        sheet.heading(section.title());
+                        section.sentences().forEach(fo::block);
+                    },
+                    "font-size",
+                    sheet.letters(0.85));
+        } else if (section.tone() == Tone.PLAIN) {
             sheet.heading(section.title());
             section.sentences().forEach(fo::block);
             table(section.table());
@@ -120,7 +129,17 @@ final class JobPage {
     }
 
     private void notes() {
-        fo.in("block-container", () -> fo.block(""), "height", NOTES_HEIGHT, "border", Sheet.rule());
+        fo.in(
+                "block-container",
+                () -> fo.block(""),
+                "height",
+                NOTES_HEIGHT,
+                "border",
+                "0.5pt solid " + Sheet.muted(),
+                "margin-left",
+                "0mm",
+                "margin-right",
+                "0mm");
     }
 
     private void head(Column column) {

@@ -11,8 +11,10 @@ import twinfeed.document.picture.Picture;
 
 /** Writes a job sheet as PDF, to be filled in by pen. */
 public final class JobSheetPdf {
-    /** Size of running text in points: what is filled in beside a unit has to be read at arm's length. */
-    private static final double SIZE = 9;
+    /** Sizes of running text in points that are tried until the sheet fits both sides of a paper. */
+    private static final List<Double> SIZES = List.of(8.6, 7.9);
+
+    private static final int BOTH_SIDES = 2;
 
     private JobSheetPdf() {}
 
@@ -31,21 +33,23 @@ public final class JobSheetPdf {
     static Typesetter.Set set(JobSheet job) throws IOException {
         Words words = new Words(job.locale());
         Picture logo = job.firm().picture();
-        Fo fo = Typesetter.get().document();
-        Sheet sheet = new Sheet(fo, new Palette(job.firm().accent()), SIZE);
-        sheet.write(job.foot(), words, job.locale(), () -> {
-            if (!job.firm().name().isEmpty() || logo != null) {
-                new Letterhead(sheet, job.firm(), logo).write();
-            }
-            new JobPage(sheet, job).write();
-        });
         About about = new About(
                 job.title() + " " + job.reference(),
                 job.firm().name(),
                 "Twinfeed " + job.programVersion(),
                 job.locale(),
                 job.time());
-        return Typesetter.get().set(fo, about);
+        return Pages.fitting(BOTH_SIDES, SIZES, size -> {
+            Fo fo = Typesetter.get().document();
+            Sheet sheet = new Sheet(fo, new Palette(job.firm().accent()), size);
+            sheet.write(job.foot(), words, job.locale(), () -> {
+                if (!job.firm().name().isEmpty() || logo != null) {
+                    new Letterhead(sheet, job.firm(), logo).write();
+                }
+                new JobPage(sheet, job).write();
+            });
+            return Typesetter.get().set(fo, about);
+        });
     }
 
     /** Fields of equal width. */

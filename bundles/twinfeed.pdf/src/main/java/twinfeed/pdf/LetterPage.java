@@ -72,7 +72,14 @@ final class LetterPage {
                         title(part.title(), 1);
                         part.entries().forEach(entry -> fo.block("•  " + entry));
                     },
-                    sheet.ground("#FFF1CF", "space-before", sheet.space(0.6), "font-size", sheet.letters(0.92)));
+                    sheet.ground(
+                            "#FFF1CF",
+                            "space-before",
+                            sheet.space(0.6),
+                            "font-size",
+                            sheet.letters(0.92),
+                            "keep-together.within-page",
+                            "always"));
         } else {
             fo.in(
                     "block",

@@ -11,7 +11,7 @@ import twinfeed.model.assessment.Verdict;
 
 /** The options side by side, their heads repeated on every page. */
 final class OptionsGrid {
-    private static final int LABEL_SHARE = 22;
+    private static final int LABEL_SHARE = 24;
 
     /** A text with more letters than these is set smaller, for it is as long as the works that it names. */
     private static final int LONG = 90;

@@ -41,7 +41,7 @@ public final class QuotePdf {
                 "Twinfeed " + document.programVersion(),
                 document.locale(),
                 document.time());
-        return Pages.fewest(SIZES, size -> {
+        return Pages.fitting(1, SIZES, size -> {
             Fo fo = Typesetter.get().document();
             Sheet sheet = new Sheet(fo, new Palette(document.firm().accent()), size);
             Letterhead head = new Letterhead(sheet, document.firm(), logo);

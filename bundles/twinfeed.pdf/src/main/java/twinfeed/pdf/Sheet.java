@@ -164,10 +164,10 @@ final class Sheet {
                 "justify");
     }
 
-    /** Attributes of a box on a ground: with a margin as wide as its padding it ends where the text around it does. */
+    /** Attributes of a box on a ground; its margin of nothing keeps it as wide as the text around it. */
     String[] ground(String colour, String... more) {
-        String pad = space(0.45);
-        return joined(more, "background-color", colour, "padding", pad, "margin-left", pad, "margin-right", pad);
+        return joined(
+                more, "background-color", colour, "padding", space(0.45), "margin-left", "0mm", "margin-right", "0mm");
     }
 
     /** A heading of the second level. */
@@ -234,7 +234,16 @@ final class Sheet {
                             "role",
                             "Div");
                 },
-                joined(attributes, "table-layout", "fixed", "width", "100%", "role", "Div"));
+                joined(
+                        attributes,
+                        "table-layout",
+                        "fixed",
+                        "width",
+                        "100%",
+                        "border-collapse",
+                        "separate",
+                        "role",
+                        "Div"));
     }
 
     static String[] joined(String[] some, String... more) {

@@ -78,7 +78,7 @@ public final class JobSheetWriting {
         }
         table("job.done", List.of(column("", Kind.BOX, 1)), List.of(List.of("")));
         sentences("job.notices", Tone.PLAIN, sheet.notices());
-        sentences("job.source", Tone.PLAIN, List.of(sheet.source()));
+        sentences("job.source", Tone.SMALL, List.of(sources(repair)));
         return new JobSheet(
                 words.get("job.title"),
                 reference,
@@ -90,6 +90,15 @@ public final class JobSheetWriting {
                 programVersion,
                 words.locale(),
                 day.atStartOfDay().toInstant(ZoneOffset.UTC));
+    }
+
+    /** In one paragraph: a technician reads it once, if at all. */
+    private String sources(@Nullable RepairAdvice repair) {
+        List<String> all = new ArrayList<>(List.of(sheet.source()));
+        if (repair != null) {
+            all.addAll(repair.assumptions());
+        }
+        return String.join(" · ", all);
     }
 
     private List<Said> facts(LocalDate day) {

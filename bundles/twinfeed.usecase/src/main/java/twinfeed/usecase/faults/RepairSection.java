@@ -37,7 +37,6 @@ final class RepairSection {
         if (!advice.missing().isEmpty()) {
             sentences.add(words.get("job.repair.missing", "codes", String.join(", ", advice.missing())));
         }
-        sentences.addAll(advice.assumptions());
         return List.of(new Section(words.get("job.repair"), Tone.PLAIN, sentences, table()));
     }
 

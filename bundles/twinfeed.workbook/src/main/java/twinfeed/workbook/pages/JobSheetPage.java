@@ -106,6 +106,7 @@ public final class JobSheetPage {
         return switch (tone) {
             case PLAIN -> Looking.BODY;
             case NEXT -> Looking.BODY.paper(Look.Paper.SOFT);
+            case SMALL -> Looking.SMALL;
             case CAUTION -> Looking.BODY.paper(Look.Paper.DOUBT);
         };
     }
