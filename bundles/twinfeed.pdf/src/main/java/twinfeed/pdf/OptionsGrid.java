@@ -58,7 +58,15 @@ final class OptionsGrid {
                         fo.block(option.number(), "font-weight", "bold");
                         fo.block(option.title(), "font-weight", "bold");
                     },
-                    padded("background-color", sheet.accent(), "color", "#FFFFFF", "text-align", "center"));
+                    padded(
+                            "background-color",
+                            sheet.accent(),
+                            "color",
+                            "#FFFFFF",
+                            "text-align",
+                            "center",
+                            "font-size",
+                            sheet.letters(letter.options().size() > 3 ? 0.9 : 1)));
         }
     }
 

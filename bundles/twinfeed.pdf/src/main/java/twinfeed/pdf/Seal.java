@@ -70,22 +70,27 @@ final class Seal {
         Integer[] offsets =
                 places.keySet().stream().filter(offset -> offset < end).toArray(Integer[]::new);
         String info = find(text.substring(end), "/Info (\\d+) 0 R", 1) + " 0 obj";
+        // The length of FOP's own packet, which depends on the time zone, is an object of its own.
+        String length = find(text, "/Type /Metadata[^>]*/Length (\\d+) 0 R", 1) + " 0 obj";
         out.write(pdf, 0, offsets[0]);
         for (int at = 0; at < offsets.length; at++) {
             int from = offsets[at];
             int to = at + 1 < offsets.length ? offsets[at + 1] : end;
             entries.putLong(places.getOrDefault(from, 0) + 1, out.size());
-            out.writeBytes(object(text.substring(from, to), Arrays.copyOfRange(pdf, from, to), info));
+            out.writeBytes(object(text.substring(from, to), Arrays.copyOfRange(pdf, from, to), info, length));
         }
     }
 
-    private byte[] object(String text, byte[] bytes, String info) {
+    private byte[] object(String text, byte[] bytes, String info, String length) {
         String start = text.substring(0, text.indexOf(" obj") + " obj".length());
         if (start.equals(info)) {
             return latin(start + "\n" + new Imprint(about).info() + "\nendobj\n");
         }
+        byte[] packet = new Imprint(about).packet().getBytes(StandardCharsets.UTF_8);
+        if (start.equals(length)) {
+            return latin(start + "\n" + packet.length + "\nendobj\n");
+        }
         if (text.contains("/Type /Metadata")) {
-            byte[] packet = new Imprint(about).packet().getBytes(StandardCharsets.UTF_8);
             return joined(
                     latin(start + "\n<< /Type /Metadata /Subtype /XML /Length " + packet.length + " >>\nstream\n"),
                     packet,

@@ -27,8 +27,11 @@ final class Typefaces {
     /** FOP keeps letters as single Java characters. */
     private static final int LAST_PLANE_0 = 0xFFFF;
 
-    /** A word longer than this may be broken anywhere, or it would leave its column. */
-    private static final int LONG_WORD = 18;
+    /** A longer word than this may be broken within, or it would leave a narrow column. */
+    private static final int LONG_WORD = 16;
+
+    /** Where a long word may first be broken. */
+    private static final int FIRST_BREAK = 8;
 
     private static final char BREAK_HERE = '\u200B';
 
@@ -69,9 +72,10 @@ final class Typefaces {
         List<Run> runs = new ArrayList<>();
         StringBuilder open = new StringBuilder();
         String family = TEXT;
+        int[] letters = whole.codePoints().map(this::shown).toArray();
         int word = 0;
-        for (int letter : whole.codePoints().toArray()) {
-            int shown = shown(letter);
+        for (int at = 0; at < letters.length; at++) {
+            int shown = letters[at];
             String wanted = Character.isWhitespace(shown) || text.get(shown) ? TEXT : SIGNS;
             if (!wanted.equals(family) && open.length() > 0) {
                 runs.add(new Run(family, open.toString()));
@@ -80,7 +84,7 @@ final class Typefaces {
             family = wanted;
             word = Character.isWhitespace(shown) ? 0 : word + 1;
             open.appendCodePoint(shown);
-            if (word > LONG_WORD) {
+            if (word >= FIRST_BREAK && word + rest(letters, at) > LONG_WORD) {
                 open.append(BREAK_HERE);
             }
         }
@@ -88,6 +92,15 @@ final class Typefaces {
             runs.add(new Run(family, open.toString()));
         }
         return runs;
+    }
+
+    /** Letters of the word behind a place. */
+    private static int rest(int[] letters, int at) {
+        int end = at + 1;
+        while (end < letters.length && !Character.isWhitespace(letters[end])) {
+            end++;
+        }
+        return end - at - 1;
     }
 
     private int shown(int letter) {

@@ -7,8 +7,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URI;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -29,6 +31,9 @@ import org.xml.sax.SAXException;
  */
 final class Typesetter {
     private static final URI BASE = URI.create("twinfeed:/");
+
+    /** FOP insists on a title and is choosy about its letters; the seal writes the real one. */
+    private static final String WITHOUT_NAME = "Twinfeed";
 
     private final FopFactory factory;
     private final Typefaces typefaces;
@@ -79,7 +84,7 @@ final class Typesetter {
         List<String> remarks = new ArrayList<>();
         try (Borrowed loader = new Borrowed()) {
             FOUserAgent agent = factory.newFOUserAgent();
-            agent.setTitle(about.title());
+            agent.setTitle(WITHOUT_NAME);
             agent.getEventBroadcaster().addEventListener(event -> {
                 if (event.getSeverity() != EventSeverity.INFO) {
                     remarks.add(event.getEventID() + " " + event.getParams());
@@ -89,7 +94,8 @@ final class Typesetter {
             parser().newSAXParser().parse(new ByteArrayInputStream(document.bytes()), fop.getDefaultHandler());
             byte[] pdf = new Seal(about).close(bytes.toByteArray());
             return new Set(pdf, fop.getResults().getPageCount(), List.copyOf(remarks));
-        } catch (SAXException | ParserConfigurationException refused) {
+        } catch (SAXException | ParserConfigurationException | RuntimeException refused) {
+            // FOP wraps what goes wrong while it writes into runtime exceptions.
             throw new IOException("the PDF cannot be set: " + refused.getMessage(), refused);
         }
     }
@@ -101,17 +107,30 @@ final class Typesetter {
         return parser;
     }
 
-    /** FOP finds its parts through the thread's class loader; here that is the bundle's, whoever calls. */
+    /**
+     * The surroundings that FOP needs, given back when it is done. It finds its parts through the thread's class loader, which here is the
+     * bundle's, whoever calls. And it counts fonts in the digits of the person's language, which fails where those are not 0 to 9: only
+     * there the process counts in those for the time being.
+     */
     private static final class Borrowed implements AutoCloseable {
-        private final ClassLoader before = Thread.currentThread().getContextClassLoader();
+        private final ClassLoader loader = Thread.currentThread().getContextClassLoader();
+        private final Locale format = Locale.getDefault(Locale.Category.FORMAT);
+        private final boolean otherDigits =
+                DecimalFormatSymbols.getInstance(format).getZeroDigit() != '0';
 
         Borrowed() {
             Thread.currentThread().setContextClassLoader(Typesetter.class.getClassLoader());
+            if (otherDigits) {
+                Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);
+            }
         }
 
         @Override
         public void close() {
-            Thread.currentThread().setContextClassLoader(before);
+            Thread.currentThread().setContextClassLoader(loader);
+            if (otherDigits) {
+                Locale.setDefault(Locale.Category.FORMAT, format);
+            }
         }
     }
 
