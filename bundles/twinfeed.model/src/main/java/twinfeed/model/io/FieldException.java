@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.model.io;
+
+/** A field that cannot be set by its name. */
+public final class FieldException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String wrong;
+    private final String right;
+
+    FieldException(String key, String... arguments) {
+        this(new ValueFault(Refusal.wrong(key, arguments), Refusal.right(key, arguments)));
+    }
+
+    FieldException(ValueFault fault) {
+        super(fault.wrong() + "; " + fault.right());
+        this.wrong = fault.wrong();
+        this.right = fault.right();
+    }
+
+    /** What is wrong, as a clause. */
+    public String wrong() {
+        return wrong;
+    }
+
+    /** What would be right, as a clause. */
+    public String right() {
+        return right;
+    }
+}
