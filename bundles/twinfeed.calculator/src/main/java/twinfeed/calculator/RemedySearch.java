@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.survey.Survey;
 
@@ -17,9 +19,10 @@ import twinfeed.model.survey.Survey;
  * Finds the least costly set of works with which no deciding check fails. Exact, not greedy: sets are judged in the order of
  * their cost, each by running every calculator on the edited survey, and the first that passes wins.
  *
- * <p>A set grows only by works that a check failing under it offers. That loses nothing: a set that passes must mend each failing check,
- * and a calculator offers every work that can mend its check. At most one work of a kind is in a set. A set that
- * makes a check fail which did not fail before is never offered.
+ * <p>A set grows only by works that can mend one check that fails under it: those that the check itself offers, for a calculator
+ * offers every work of its own that can mend its check, and those of calculators that change its answer through what they give. That
+ * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set. A set that makes a check fail
+ * which did not fail before is never offered.
  */
 public final class RemedySearch {
     /** So many sets are judged before the search gives up, and says so. */
@@ -27,6 +30,7 @@ public final class RemedySearch {
 
     private final Judge judge;
     private final WorkCost.Source costs;
+    private final Influence influence;
     private final int mostSets;
 
     /** Judges a candidate in a survey with every calculator; with the tolerances of its readings, if they are to count. */
@@ -36,9 +40,14 @@ public final class RemedySearch {
         OptionResult judge(Survey survey, Candidate candidate);
     }
 
-    /** A search with the usual limit. */
+    /** A search with the usual limit that takes each calculator's works to change the answers of all. */
     public RemedySearch(Judge judge, WorkCost.Source costs) {
-        this(judge, costs, MOST_SETS);
+        this(judge, costs, Influence.UNKNOWN, MOST_SETS);
+    }
+
+    /** A search with the usual limit. */
+    public RemedySearch(Judge judge, WorkCost.Source costs, Influence influence) {
+        this(judge, costs, influence, MOST_SETS);
     }
 
     /**
@@ -46,11 +55,13 @@ public final class RemedySearch {
      *
      * @param judge judges the edited surveys
      * @param costs prices sets of works
+     * @param influence whose works can change whose answers; knowing it saves sets
      * @param mostSets how many sets are judged at most
      */
-    public RemedySearch(Judge judge, WorkCost.Source costs, int mostSets) {
+    RemedySearch(Judge judge, WorkCost.Source costs, Influence influence, int mostSets) {
         this.judge = judge;
         this.costs = costs;
+        this.influence = influence;
         this.mostSets = mostSets;
     }
 
@@ -72,10 +83,26 @@ public final class RemedySearch {
         return new WorkPlan(List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted);
     }
 
-    private record WorkSet(List<Remedy> works, WorkCost cost, String ids) {
+    private record WorkSet(List<Remedy> works, WorkCost cost, String whole) {
         static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
                 .thenComparingInt(set -> set.works.size())
-                .thenComparing(WorkSet::ids);
+                .thenComparing(WorkSet::whole);
+    }
+
+    /** A work that a calculator offered under some others. */
+    private record Offer(String calculator, Remedy remedy, Set<String> under) {}
+
+    /** Works of one id differ where they are offered for different pieces or amounts. */
+    private static String whole(Remedy remedy) {
+        return remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items();
+    }
+
+    private static Set<String> each(List<Remedy> works) {
+        return works.stream().map(RemedySearch::whole).collect(Collectors.toSet());
+    }
+
+    private static String whole(List<Remedy> works) {
+        return String.join("+", works.stream().map(RemedySearch::whole).toList());
     }
 
     /** One search. */
@@ -87,6 +114,7 @@ public final class RemedySearch {
         private final Set<String> unknownBefore = new HashSet<>();
         private final PriorityQueue<WorkSet> waiting = new PriorityQueue<>(WorkSet.ORDER);
         private final Set<String> seen = new HashSet<>();
+        private final Map<String, Offer> offers = new LinkedHashMap<>();
         private final Set<String> mendable = new LinkedHashSet<>();
 
         Search(Survey survey, Candidate candidate, OptionResult before) {
@@ -137,46 +165,73 @@ public final class RemedySearch {
                 return switch (finding.outcome()) {
                     case FAILS -> !finding.check().kind().deciding() && failedBefore.contains(key);
                     case TOO_CLOSE -> !finding.check().kind().deciding();
-                    case CANNOT_TELL -> !finding.check().kind().deciding() || unknownBefore.contains(key);
+                    case CANNOT_TELL -> !opensDoubt(finding);
                     default -> true;
                 };
             });
         }
 
         /**
-         * Puts sets with one work more in the queue, for the works that one failing check offers: the one with the fewest. A set that
-         * passes has to mend that check too, so none is lost; and where a failing check has nothing left to offer, no larger set passes.
+         * Puts sets with one work more in the queue, for the works that can mend one open check: the one with the fewest. A set that
+         * passes has to mend that check too, so none is lost; and where nothing can mend a check, no larger set passes.
          */
         private void grow(List<Remedy> works, OptionResult result) {
-            result.findings().stream()
-                    .filter(this::hasToBeMended)
-                    .map(finding -> fresh(finding, works))
-                    .min(Comparator.comparingInt(Map::size))
-                    .ifPresent(offered -> offered.values().forEach(remedy -> offer(works, remedy)));
+            List<Finding> open =
+                    result.findings().stream().filter(this::hasToBeMended).toList();
+            result.findings().forEach(finding -> finding.remedies()
+                    .forEach(remedy -> keep(finding.calculator(), remedy, works)));
+            open.stream()
+                    .map(finding -> choices(finding, works))
+                    .min(Comparator.comparingInt(List::size))
+                    .ifPresent(choices -> choices.forEach(remedy -> offer(works, remedy)));
         }
 
         private boolean hasToBeMended(Finding finding) {
+            String key = finding.check().key();
             return finding.stands()
-                    || (finding.outcome() == Outcome.FAILS
-                            && !failedBefore.contains(finding.check().key()));
+                    || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key))
+                    || opensDoubt(finding);
         }
 
-        private static Map<String, Remedy> fresh(Finding finding, List<Remedy> works) {
-            Map<String, Remedy> fresh = new LinkedHashMap<>();
-            finding.remedies().stream()
+        private boolean opensDoubt(Finding finding) {
+            return finding.outcome() == Outcome.CANNOT_TELL
+                    && finding.check().kind().deciding()
+                    && !unknownBefore.contains(finding.check().key());
+        }
+
+        /** An offer stands once the works are done under which it was made, though its check may pass by then. */
+        private void keep(String calculator, Remedy remedy, List<Remedy> works) {
+            offers.putIfAbsent(calculator + whole(remedy) + whole(works), new Offer(calculator, remedy, each(works)));
+        }
+
+        /**
+         * What can mend a check: its own offers, and what was offered by calculators that can change its answer. A deciding check
+         * that fails offers all that its own calculator knows; one that is only advice, or lacks a reading since, need not.
+         */
+        private List<Remedy> choices(Finding finding, List<Remedy> works) {
+            Map<String, Remedy> choices = new LinkedHashMap<>();
+            finding.remedies().forEach(remedy -> choices.putIfAbsent(whole(remedy), remedy));
+            Set<String> done = each(works);
+            for (Offer offer : offers.values()) {
+                boolean own = offer.calculator.equals(finding.calculator());
+                boolean counts = own ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
+                if (counts && done.containsAll(offer.under)) {
+                    choices.putIfAbsent(whole(offer.remedy), offer.remedy);
+                }
+            }
+            return choices.values().stream()
                     .filter(remedy ->
                             works.stream().noneMatch(work -> work.kind().equals(remedy.kind())))
-                    .forEach(remedy -> fresh.putIfAbsent(remedy.id(), remedy));
-            return fresh;
+                    .toList();
         }
 
         private void offer(List<Remedy> works, Remedy remedy) {
             List<Remedy> more = new ArrayList<>(works);
             more.add(remedy);
             more.sort(Comparator.comparing(Remedy::id));
-            String ids = String.join("+", more.stream().map(Remedy::id).toList());
-            if (seen.add(ids)) {
-                waiting.add(new WorkSet(List.copyOf(more), costs.of(more), ids));
+            String all = whole(more);
+            if (seen.add(all)) {
+                waiting.add(new WorkSet(List.copyOf(more), costs.of(more), all));
             }
         }
 

@@ -21,6 +21,7 @@ public final class Runner {
 
     private final List<Calculator> calculators;
     private final IntakeModel intakeModel;
+    private final Influence influence;
 
     /**
      * A runner for some calculators.
@@ -39,11 +40,17 @@ public final class Runner {
         }
         this.calculators = CalculatorOrder.of(new ArrayList<>(byId.values()));
         this.intakeModel = intakeModel;
+        this.influence = Influence.among(calculators);
     }
 
     /** The calculators in the order in which they run. */
     public List<Calculator> calculators() {
         return calculators;
+    }
+
+    /** Whose works can change whose answers. */
+    public Influence influence() {
+        return influence;
     }
 
     /** Messages of a calculator, or the runner's own for anything else. */

@@ -177,7 +177,7 @@ class RemedySearchTest {
         }
         Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
-        WorkPlan plan = new RemedySearch(runner::judge, world::cost, 0)
+        WorkPlan plan = new RemedySearch(runner::judge, world::cost, Influence.UNKNOWN, 0)
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertTrue(plan.exhausted());
         assertEquals(Verdict.CANNOT_TELL, plan.verdict());

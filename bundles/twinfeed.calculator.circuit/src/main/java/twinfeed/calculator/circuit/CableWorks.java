@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -63,12 +64,11 @@ final class CableWorks {
         return thinnest;
     }
 
+    /** An isolator that does not take the cable can be changed, the heater cannot. */
     private boolean fits(CableSize size, ShowerCase shower) {
         Double heaterMm2 = Si.mm2(shower.heater().getMaximumConductor());
-        Double isolatorMm2 = survey.isolator().conductorMm2();
         return size.sizeMm2() <= survey.rules().number("largest.cable")
-                && (heaterMm2 == null || size.sizeMm2() <= heaterMm2)
-                && (isolatorMm2 == null || size.sizeMm2() <= isolatorMm2);
+                && (heaterMm2 == null || size.sizeMm2() <= heaterMm2);
     }
 
     private boolean canBeMoved() {
@@ -124,9 +124,10 @@ final class CableWorks {
                 copy -> renew(copy, size.sizeMm2()));
     }
 
-    /** Work inside a wall or along a way that nobody has seen leaves something to make good. */
+    /** Work inside a wall or along a way that nobody has seen leaves something to make good, but none in a loft. */
     private static boolean hidden(RunSegment segment) {
-        return segment.place().confidence() == Confidence.CONCEALED || moves(segment, Method.Move.NO);
+        return moves(segment, Method.Move.NO)
+                || (segment.place().confidence() == Confidence.CONCEALED && !moves(segment, Method.Move.LIFT));
     }
 
     private static void renew(Survey copy, double sizeMm2) {
@@ -141,26 +142,42 @@ final class CableWorks {
         return BigDecimal.valueOf(lengthM).setScale(1, RoundingMode.CEILING);
     }
 
-    /** The pieces that carry less than a device of a rating, A, lifted out of insulation or clipped apart. */
-    List<Remedy> moved(double ratingA) {
-        List<Remedy> works = new ArrayList<>();
+    /**
+     * The pieces that carry less than a device of a rating, A, lifted out of insulation or clipped apart.
+     *
+     * @param ratingA rating of the present device
+     * @param newA ratings of those that may take its place: they limit other pieces, so that the same work is offered for each
+     */
+    List<Remedy> moved(double ratingA, List<Double> newA) {
+        Map<String, Remedy> works = new LinkedHashMap<>();
+        moved(works, ratingA, survey.run().deviceFactor());
+        newA.forEach(each -> moved(works, each, 1));
+        return List.copyOf(works.values());
+    }
+
+    private void moved(Map<String, Remedy> works, double ratingA, double deviceFactor) {
         String clipped = survey.rules().text("method.clipped");
         add(
                 works,
                 "lift-out-of-insulation",
-                segment -> limits(segment, ratingA) && moves(segment, Method.Move.LIFT),
+                segment -> moves(segment, Method.Move.LIFT) && limits(segment, ratingA, deviceFactor),
                 piece -> {
                     piece.setMethod(clipped);
                     free(piece);
                 });
-        add(works, "clip-cable", segment -> limits(segment, ratingA) && hampered(segment), CableWorks::free);
-        return works;
+        add(
+                works,
+                "clip-cable",
+                segment -> hampered(segment) && limits(segment, ratingA, deviceFactor),
+                CableWorks::free);
     }
 
-    /** Whether a clipped piece suffers from neighbours or insulation. */
+    /** Whether a clipped piece that can be reached suffers from neighbours or insulation. */
     private static boolean hampered(RunSegment segment) {
         Double cg = segment.place().cg();
-        return moves(segment, Method.Move.CLIP) && (segment.place().ci() < 1 || (cg != null && cg < 1));
+        return moves(segment, Method.Move.CLIP)
+                && segment.place().confidence() != Confidence.CONCEALED
+                && (segment.place().ci() < 1 || (cg != null && cg < 1));
     }
 
     /** What was moved by hand has been seen. */
@@ -171,7 +188,7 @@ final class CableWorks {
     }
 
     private void add(
-            List<Remedy> works,
+            Map<String, Remedy> works,
             String code,
             Predicate<RunSegment> movable,
             Consumer<twinfeed.model.survey.CableSegment> change) {
@@ -186,15 +203,17 @@ final class CableWorks {
         List<RunSegment> pieces = places.stream().map(segments::get).toList();
         double lengthM = pieces.stream().mapToDouble(CableWorks::lengthM).sum();
         String names = String.join(", ", pieces.stream().map(RunSegment::name).toList());
-        works.add(new Remedy(
-                code,
-                code,
-                Map.of("segments", names, "length", lengthM),
-                List.of(new Remedy.Item(code, metres(lengthM))),
-                false,
-                0,
-                copy -> places.forEach(at ->
-                        change.accept(SurveyEdit.circuit(copy).getSegments().get(at)))));
+        works.putIfAbsent(
+                code + places,
+                new Remedy(
+                        code,
+                        code,
+                        Map.of("segments", names, "length", lengthM),
+                        List.of(new Remedy.Item(code, metres(lengthM))),
+                        false,
+                        0,
+                        copy -> places.forEach(at -> change.accept(
+                                SurveyEdit.circuit(copy).getSegments().get(at)))));
     }
 
     private static double lengthM(RunSegment segment) {
@@ -202,10 +221,9 @@ final class CableWorks {
         return lengthM == null ? 0 : lengthM;
     }
 
-    private boolean limits(RunSegment segment, double ratingA) {
+    private static boolean limits(RunSegment segment, double ratingA, double deviceFactor) {
         Method method = segment.place().method();
-        CableSegment placed =
-                method == null ? null : segment.placed(method, survey.run().deviceFactor());
+        CableSegment placed = method == null ? null : segment.placed(method, deviceFactor);
         return placed != null && placed.capacityA() < ratingA;
     }
 }

@@ -26,7 +26,7 @@ final class CapacityJudge implements Judge {
     @Override
     public void judge(ShowerCase shower, Findings findings) {
         capacity(shower, findings);
-        hiddenMethod(findings);
+        hiddenMethod(shower, findings);
     }
 
     private void capacity(ShowerCase shower, Findings findings) {
@@ -115,7 +115,7 @@ final class CapacityJudge implements Judge {
     }
 
     /** The capacity if what nobody saw lies in the worst way that is plausible. */
-    private void hiddenMethod(Findings findings) {
+    private void hiddenMethod(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.HIDDEN_METHOD;
         if (findings.blocked(check)) {
             return;
@@ -130,14 +130,17 @@ final class CapacityJudge implements Judge {
             return;
         }
         Worst worst = worst();
-        findings.on(check)
+        FindingBuilder finding = findings.on(check)
                 .compare(worst.segment.capacityA(), ratingA)
                 .condition(Condition.of(worst.name))
                 .argument("method", worst.method.key())
                 .argument("methodTitle", worst.method.title())
                 .source(survey.cite("capacity"))
-                .working(() -> working(worst.segment))
-                .add();
+                .working(() -> working(worst.segment));
+        if (worst.segment.capacityA() < ratingA) {
+            works.forCapacity(shower, ratingA).forEach(finding::remedy);
+        }
+        finding.add();
     }
 
     /** A segment under the worst method that it may have. */

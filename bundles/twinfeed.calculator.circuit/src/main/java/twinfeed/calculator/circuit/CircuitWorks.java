@@ -49,8 +49,8 @@ final class CircuitWorks {
 
     /** What raises the capacity, or lowers the rating that it has to match. */
     List<Remedy> forCapacity(ShowerCase shower, double ratingA) {
-        List<Remedy> works = new ArrayList<>(devices.below(shower, ratingA));
-        works.addAll(cables.moved(ratingA));
+        List<Remedy> works = new ArrayList<>(devices.forCable(shower, ratingA));
+        works.addAll(cables.moved(ratingA, devices.ratings(shower)));
         works.addAll(cables.thicker(shower));
         return works;
     }
@@ -64,6 +64,10 @@ final class CircuitWorks {
 
     List<Remedy> isolators(ShowerCase shower) {
         return origin.isolators(shower);
+    }
+
+    List<Remedy> isolatorsForCable(ShowerCase shower) {
+        return origin.isolatorsForCable(shower);
     }
 
     List<Remedy> tails(double neededMm2) {

@@ -49,9 +49,9 @@ final class DeviceWorks {
         return upTo(shower, Double.MAX_VALUE);
     }
 
-    /** Those of a smaller rating than that, A. */
-    List<Remedy> below(ShowerCase shower, double ratingA) {
-        return upTo(shower, Math.nextDown(ratingA));
+    /** Those that ask less of the cable than the present one of a rating, A: smaller ones, or as large ones for a rewirable fuse. */
+    List<Remedy> forCable(ShowerCase shower, double ratingA) {
+        return upTo(shower, survey.run().deviceFactor() < 1 ? ratingA : Math.nextDown(ratingA));
     }
 
     /** Those of at most a rating, A. */
@@ -102,11 +102,16 @@ final class DeviceWorks {
         return works;
     }
 
-    /** Devices of an approved type, of the kind that is there. */
+    /** Devices of an approved type, of the present rating too. */
     List<Remedy> approved(ShowerCase shower) {
-        return ratings(shower).stream()
-                .map(ratingA -> device(ratingA, !keepsBreaker()))
-                .toList();
+        List<Remedy> works = new ArrayList<>();
+        for (double ratingA : ratings(shower)) {
+            if (keepsBreaker()) {
+                works.add(device(ratingA, false));
+            }
+            works.add(device(ratingA, true));
+        }
+        return works;
     }
 
     /** A breaker may stay a breaker where a residual-current device protects it already. */
@@ -120,7 +125,8 @@ final class DeviceWorks {
                 && Objects.equals(survey.device().kind().multiple(), usual.multiple());
     }
 
-    private List<Double> ratings(ShowerCase shower) {
+    /** The ratings that are offered, A. */
+    List<Double> ratings(ShowerCase shower) {
         ShowerLoad load = shower.load();
         Double mostA = Si.of(shower.heater().getMaximumDevice());
         if (load == null) {

@@ -57,7 +57,7 @@ final class InstructionJudge implements Judge {
         Double heaterMm2 = Si.mm2(shower.heater().getMaximumConductor());
         Double isolatorMm2 = survey.isolator().conductorMm2();
         Double sizeMm2 = survey.run().lastSizeMm2();
-        terminals(findings, heaterMm2, isolatorMm2, sizeMm2);
+        terminals(shower, findings, heaterMm2, isolatorMm2, sizeMm2);
         if (findings.blocked(CircuitChecks.LARGE_CONDUCTOR) || sizeMm2 == null) {
             return;
         }
@@ -74,7 +74,11 @@ final class InstructionJudge implements Judge {
     }
 
     private void terminals(
-            Findings findings, @Nullable Double heaterMm2, @Nullable Double isolatorMm2, @Nullable Double sizeMm2) {
+            ShowerCase shower,
+            Findings findings,
+            @Nullable Double heaterMm2,
+            @Nullable Double isolatorMm2,
+            @Nullable Double sizeMm2) {
         Check check = CircuitChecks.TERMINALS;
         if (heaterMm2 == null && isolatorMm2 == null) {
             findings.on(check).add();
@@ -85,12 +89,15 @@ final class InstructionJudge implements Judge {
         }
         double heater = heaterMm2 == null ? Double.MAX_VALUE : heaterMm2;
         double isolator = isolatorMm2 == null ? Double.MAX_VALUE : isolatorMm2;
-        findings.on(check)
+        FindingBuilder finding = findings.on(check)
                 .compare(sizeMm2, Math.min(heater, isolator))
                 .variant(isolator < heater ? "isolator" : "")
                 .condition(Condition.NONE)
-                .working(() -> size(sizeMm2))
-                .add();
+                .working(() -> size(sizeMm2));
+        if (sizeMm2 > isolator && sizeMm2 <= heater) {
+            works.isolatorsForCable(shower).forEach(finding::remedy);
+        }
+        finding.add();
     }
 
     private static Working size(double sizeMm2) {

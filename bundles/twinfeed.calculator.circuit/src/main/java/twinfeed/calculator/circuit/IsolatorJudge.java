@@ -55,6 +55,7 @@ final class IsolatorJudge implements Judge {
                 .working(() -> working(load, deviceA, named));
         if (neededA > ratedA) {
             works.isolators(shower).forEach(finding::remedy);
+            works.devicesUpTo(shower, ratedA).forEach(finding::remedy);
         }
         finding.add();
     }

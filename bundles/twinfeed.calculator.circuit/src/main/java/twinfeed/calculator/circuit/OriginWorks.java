@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
 import twinfeed.model.survey.Isolator;
 import twinfeed.model.survey.IsolatorCondition;
@@ -35,9 +36,17 @@ final class OriginWorks {
         ShowerLoad load = shower.load();
         Double presentA = survey.isolator().ratingA();
         boolean scorched = survey.isolator().condition() == IsolatorCondition.SCORCHED;
+        return newIsolators(load, scorched || presentA == null ? 0 : presentA);
+    }
+
+    /** Isolators for the heater, of the present one's rating too: new ones are chosen with terminals for the cable. */
+    List<Remedy> isolatorsForCable(ShowerCase shower) {
+        return newIsolators(shower.load(), 0);
+    }
+
+    private static List<Remedy> newIsolators(@Nullable ShowerLoad load, double aboveA) {
         return ISOLATORS.stream()
-                .filter(ratingA -> load != null && ratingA >= load.designA())
-                .filter(ratingA -> scorched || presentA == null || ratingA > presentA)
+                .filter(ratingA -> load != null && ratingA >= load.designA() && ratingA > aboveA)
                 .map(OriginWorks::isolator)
                 .toList();
     }

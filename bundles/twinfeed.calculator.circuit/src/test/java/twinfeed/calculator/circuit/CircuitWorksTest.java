@@ -183,13 +183,56 @@ class CircuitWorksTest {
     }
 
     @Test
-    void aCableThatFitsNoTerminalIsNotOffered() {
+    void aCableThatDoesNotFitTheHeaterIsNotOffered() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("70 m"));
+        Heater heater = heater("9.5 kW");
+        heater.setMaximumConductor(Area.valueOf("10 mm2"));
+        assertTrue(finding(survey, heater, "circuit.voltageDrop").remedies().isEmpty());
+    }
+
+    /** The isolator that does not take the cable can be changed, even for one of its own rating. */
+    @Test
+    void aCableThatDoesNotFitTheIsolatorBringsAnother() {
         Survey survey = Surveys.suitable();
         circuit(survey).getSegments().get(0).setLength(Length.valueOf("70 m"));
         circuit(survey).getIsolator().setMaximumConductor(Area.valueOf("10 mm2"));
-        assertTrue(finding(survey, heater("9.5 kW"), "circuit.voltageDrop")
-                .remedies()
-                .isEmpty());
+        Heater heater = heater("9.5 kW");
+        offered(finding(survey, heater, "circuit.voltageDrop"), "cable-16")
+                .edit()
+                .accept(survey);
+        Finding terminals = finding(survey, heater, "circuit.terminals");
+        assertEquals(Outcome.FAILS, terminals.outcome());
+        offered(terminals, "isolator-45").edit().accept(survey);
+        assertEquals(
+                Outcome.PASSES, finding(survey, heater, "circuit.terminals").outcome());
+    }
+
+    /** A rewirable fuse lets the cable carry less than a breaker of its rating. */
+    @Test
+    void aFuseIsReplacedByABreakerOfItsRatingForTheCablesSake() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getDevice().setKind("fuse-3036");
+        circuit(survey).getDevice().setRating(Current.valueOf("45 A"));
+        circuit(survey).getSegments().get(0).setMethod("102");
+        Finding capacity = finding(survey, heater("10.5 kW"), "circuit.capacity");
+        assertEquals(Outcome.FAILS, capacity.outcome());
+        offered(capacity, "consumer-unit-rcbo-45");
+    }
+
+    /** The piece that is good enough for the present device may not be for the one that the heater needs. */
+    @Test
+    void liftingIsOfferedForTheDevicesThatMayCome() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getDevice().setRating(Current.valueOf("32 A"));
+        circuit(survey).getSegments().get(0).setMethod("101");
+        circuit(survey).getSegments().get(1).setMethod("100");
+        List<String> lifted = finding(survey, heater("7.5 kW"), "circuit.capacity").remedies().stream()
+                .filter(remedy -> remedy.id().equals("lift-out-of-insulation"))
+                .map(remedy -> String.valueOf(remedy.arguments().get("segments")))
+                .toList();
+        assertEquals(List.of("board to loft", "board to loft, drop to the shower"), lifted);
     }
 
     @Test

@@ -47,14 +47,17 @@ final class PipeAnswer implements PressureAnswer {
         int open = Math.min(1, flows.feed().mostOpen());
         FlowPoint point = flows.running(warmest, flows.feed().grid().nominal(), open);
         Speed fastest = fastest(feed, point, open == 0 ? 0 : total(flows.feed(), point));
-        heater.on(PressureChecks.VELOCITY)
+        FindingBuilder finding = heater.on(PressureChecks.VELOCITY)
                 .compare(fastest.value(), fastest.limit())
                 .condition(condition(flows.feed(), point, fastest))
                 .argument("flow", fastest.flowM3PerS() * FeedWorking.L_PER_MIN)
                 .variant(fastest.limit() == OWN_LIMIT ? "own" : "")
                 .source("EN 806-3: 2.0 m/s in floors and risers, 4.0 m/s in a dead leg to one fitting")
-                .working(() -> velocity(fastest))
-                .add();
+                .working(() -> velocity(fastest));
+        if (fastest.value() > fastest.limit()) {
+            WaterWorks.widerPipes(heater.house()).forEach(finding::remedy);
+        }
+        finding.add();
     }
 
     private static double total(FeedConditions feed, FlowPoint point) {

@@ -98,12 +98,15 @@ final class RunningPressure implements PressureAnswer {
         double inletPa = weaker.curve().pressureAt(flow)
                 + feed.at(intake).inletPa(flow, 0)
                 - feed.feed().curve().pressureAt(flow);
-        compare(heater, PressureChecks.PEAK, inletPa)
+        FindingBuilder finding = compare(heater, PressureChecks.PEAK, inletPa)
                 .argument("percent", share * 100)
                 .condition(feed.shut(intake))
                 .source("judgement")
-                .working(() -> peakWorking(feed.feed(), share, feed.intakeC(intake), flow))
-                .add();
+                .working(() -> peakWorking(feed.feed(), share, feed.intakeC(intake), flow));
+        if (fails(heater, inletPa)) {
+            WaterWorks.morePressure(heater.house()).forEach(finding::remedy);
+        }
+        finding.add();
     }
 
     private static Feed weaker(Feed feed, double share) {

@@ -85,6 +85,8 @@ final class SupplyAnswer implements PressureAnswer {
         if (unitPa > limitPa) {
             double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
             finding.remedy(WaterWorks.reducingValve(setPa));
+            // A tank that is there for other reasons takes the main's pressure away too.
+            finding.remedy(WaterWorks.pump());
         }
         finding.add();
     }

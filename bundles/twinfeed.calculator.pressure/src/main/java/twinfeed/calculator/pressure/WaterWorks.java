@@ -51,6 +51,17 @@ final class WaterWorks {
         return works;
     }
 
+    /** Works in which the water runs slower. */
+    static List<Remedy> widerPipes(House house) {
+        List<Remedy> works = new ArrayList<>();
+        WaterFeed water = house.water();
+        if (water != null && water.getTest() != null) {
+            branch(water).ifPresent(works::add);
+            ownBranch(water).ifPresent(works::add);
+        }
+        return works;
+    }
+
     private static Optional<Remedy> fullBoreValve(WaterFeed water) {
         int count = WaterEdit.count(water, WaterEdit.REDUCED_VALVE);
         return count == 0
@@ -124,7 +135,8 @@ final class WaterWorks {
                 : Optional.empty();
     }
 
-    private static Remedy pump() {
+    /** A break tank with a pump. */
+    static Remedy pump() {
         return work(
                 "break-tank-pump",
                 "breakTankPump",
