@@ -19,11 +19,11 @@ import twinfeed.units.UnitException;
  * @param wrong what is wrong
  * @param right what would be right
  */
-record ValueFault(String wrong, String right) {
+public record ValueFault(String wrong, String right) {
     private static final int MOST_DIGITS = 30;
 
     /** The fault of a text, or null if it can be read. */
-    static @Nullable ValueFault of(EDataType type, String text) {
+    public static @Nullable ValueFault of(EDataType type, String text) {
         try {
             Object value = type.getEPackage().getEFactoryInstance().createFromString(type, text);
             return value instanceof BigDecimal number ? ofDecimal(number) : null;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.model.io;
+package twinfeed.model.check;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,7 +15,8 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.check.ModelPath;
+import twinfeed.model.io.NearestName;
+import twinfeed.model.io.ValueFault;
 
 /**
  * One field of a model, named as problems name it: {@code water.test.runningPressure}, {@code water.segments[rising main].length},

@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.model.io;
+package twinfeed.model.check;
+
+import twinfeed.model.io.ValueFault;
+import twinfeed.model.text.Messages;
 
 /** A field that cannot be set by its name. */
 public final class FieldException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private static final Messages MESSAGES = new Messages(FieldException.class);
+
     private final String wrong;
     private final String right;
 
     FieldException(String key, String... arguments) {
-        this(new ValueFault(Refusal.wrong(key, arguments), Refusal.right(key, arguments)));
+        this(new ValueFault(MESSAGES.get(key + ".wrong", arguments), MESSAGES.get(key + ".right", arguments)));
     }
 
     FieldException(ValueFault fault) {
