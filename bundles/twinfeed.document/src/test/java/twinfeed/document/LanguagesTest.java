@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document;
+
+import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Translation;
+
+/** Every language says all that English says, with the same values in it. */
+class LanguagesTest {
+    @Test
+    void germanSaysAllThatEnglishSays() {
+        Translation.assertGerman(
+                Words.class, "Document", "accept.name", "currency.EUR", "currency.GBP", "currency.USD");
+    }
+}
