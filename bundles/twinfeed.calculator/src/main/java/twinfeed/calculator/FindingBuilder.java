@@ -71,7 +71,7 @@ public final class FindingBuilder {
         return this;
     }
 
-    /** A further value for the text: a Number with its unit in the pattern, or a String. */
+    /** A further value for the text: a Number with its unit in the pattern, a String, a {@link Phrase}, or a list of these. */
     public FindingBuilder argument(String name, Object value) {
         arguments.put(name, value);
         return this;

@@ -7,11 +7,13 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,9 +59,21 @@ public final class Texts {
         return new TreeSet<>(file("").keySet());
     }
 
-    /** A message with its placeholders filled. */
+    /** A message with its placeholders filled; a {@link Phrase} among the arguments, or a list of them, in the same language. */
     public String format(Locale locale, String key, Map<String, ?> arguments) {
-        return TextPattern.fill(get(locale, key), arguments, locale);
+        Map<String, Object> said = new LinkedHashMap<>();
+        arguments.forEach((name, value) -> said.put(name, said(locale, value)));
+        return TextPattern.fill(get(locale, key), said, locale);
+    }
+
+    private Object said(Locale locale, Object value) {
+        if (value instanceof Phrase phrase) {
+            return format(locale, phrase.key(), phrase.arguments());
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(each -> said(locale, each).toString()).collect(Collectors.joining("; "));
+        }
+        return value;
     }
 
     private Map<String, String> file(String language) {

@@ -2,7 +2,6 @@
 package twinfeed.calculator.faults;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import twinfeed.calculator.Assessor;
@@ -13,6 +12,7 @@ import twinfeed.calculator.Exchange;
 import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Phrase;
 import twinfeed.engineering.Heat;
 import twinfeed.engineering.Solution;
 import twinfeed.model.catalogue.Heater;
@@ -107,22 +107,19 @@ final class FaultsAssessor implements Assessor {
         };
     }
 
-    private static String name(String part) {
-        return FaultsCalculator.TEXTS.get(Locale.ROOT, "part." + part);
+    private static Phrase name(String part) {
+        return Phrase.of("part." + part);
     }
 
-    private static String next(Diagnosis diagnosis) {
+    private static Phrase next(Diagnosis diagnosis) {
         return diagnosis
                 .next()
-                .map(step -> FaultsCalculator.TEXTS.format(
-                        Locale.ROOT,
+                .map(step -> new Phrase(
                         step.opensCover() ? "next.cover" : "next.safe",
                         Map.of(
                                 "question",
-                                FaultsCalculator.TEXTS.get(
-                                        Locale.ROOT,
-                                        "question." + step.observation().key()))))
-                .orElseGet(() -> FaultsCalculator.TEXTS.get(Locale.ROOT, "next.none"));
+                                Phrase.of("question." + step.observation().key()))))
+                .orElseGet(() -> Phrase.of("next.none"));
     }
 
     private void elements(ElementJudgement elements, Heater heater, Findings findings) {
@@ -200,9 +197,7 @@ final class FaultsAssessor implements Assessor {
         if (evidence.unsafeReading(data)) {
             findings.on(FaultsChecks.ISOLATION)
                     .cannotTell(List.of("survey.faultFinding.isolation"))
-                    .argument(
-                            "steps",
-                            String.join("; ", steps(evidence.isolation().open())))
+                    .argument("steps", steps(evidence.isolation().open()))
                     .source(ISOLATION)
                     .add();
         } else if (evidence.isolation().complete()) {
@@ -215,9 +210,7 @@ final class FaultsAssessor implements Assessor {
         }
     }
 
-    private static List<String> steps(List<String> keys) {
-        return keys.stream()
-                .map(key -> FaultsCalculator.TEXTS.get(Locale.ROOT, "isolation." + key))
-                .toList();
+    private static List<Phrase> steps(List<String> keys) {
+        return keys.stream().map(key -> Phrase.of("isolation." + key)).toList();
     }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Outcome;
@@ -143,7 +145,11 @@ class ReadingsTest {
         Showers.elements(survey, 12.8, 14.4);
         Finding finding = Showers.finding(survey, "faults.isolation");
         assertEquals(Outcome.CANNOT_TELL, finding.outcome());
-        assertTrue(String.valueOf(finding.arguments().get("steps")).contains("Prove the tester again"));
+        for (var said : Map.of(Locale.ENGLISH, "Prove the tester again", Locale.GERMAN, "Spannungsprüfer erneut").entrySet()) {
+            String sentence = FaultsCalculator.TEXTS.format(
+                    said.getKey(), "check.faults.isolation.cannotTell", finding.arguments());
+            assertTrue(sentence.contains(said.getValue()), sentence);
+        }
         Showers.isolate(survey);
         assertEquals(Outcome.PASSES, Showers.finding(survey, "faults.isolation").outcome());
     }

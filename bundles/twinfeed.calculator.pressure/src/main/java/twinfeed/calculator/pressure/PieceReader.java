@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.Phrase;
 import twinfeed.engineering.Pipe;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
@@ -88,7 +89,7 @@ final class PieceReader {
             usual.ifPresent(bore -> context.assume(
                     "bore",
                     Map.of(
-                            "material", material.getLiteral(),
+                            "material", Phrase.of("material." + material.getLiteral()),
                             "size", segment.getSize(),
                             "bore", bore * MM_PER_M)));
             given = usual.orElse(null);
@@ -105,7 +106,11 @@ final class PieceReader {
             return segment.getRoughness().si();
         }
         double usual = PipeTables.roughnessM(material);
-        context.assume("roughness", Map.of("material", material.getLiteral(), "roughness", usual * MM_PER_M));
+        context.assume(
+                "roughness",
+                Map.of(
+                        "material", Phrase.of("material." + material.getLiteral()),
+                        "roughness", usual * MM_PER_M));
         return usual;
     }
 
@@ -129,7 +134,7 @@ final class PieceReader {
         }
         String kind = fitting.getKind() == null ? "" : fitting.getKind();
         Optional<Double> usual = PipeTables.k(kind);
-        usual.ifPresent(k -> context.assume("fitting", Map.of("kind", kind, "k", k)));
+        usual.ifPresent(k -> context.assume("fitting", Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
         return usual.orElse(null);
     }
 }

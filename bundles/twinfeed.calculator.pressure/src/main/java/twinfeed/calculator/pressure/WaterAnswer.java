@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Phrase;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;
 
@@ -56,7 +57,7 @@ final class WaterAnswer implements PressureAnswer {
         FindingBuilder finding = heater.on(PressureChecks.BACKFLOW)
                 .outcome(enough ? Outcome.PASSES : Outcome.FAILS)
                 .variant(reachesWc ? "wc" : "")
-                .argument("found", protection)
+                .argument("found", Phrase.of("backflow." + protection))
                 .source(REGULATIONS);
         if (!enough && !reachesWc) {
             finding.remedy(WaterWorks.checkValve());

@@ -143,7 +143,7 @@ public final class FaultDesk {
                             words.part(each.part()),
                             each.prior(),
                             each.chance(),
-                            part.reason(),
+                            words.reason(part),
                             part.codes());
                 })
                 .toList();

@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -173,7 +172,7 @@ final class RepairPolicy {
                         "years",
                         life.years(),
                         "hardness",
-                        hardness().substring(hardness().indexOf('.') + 1).toLowerCase(Locale.ROOT))));
+                        words.get(hardness()))));
         life.lines().forEach(line -> all.add(line));
         return all;
     }

@@ -4,6 +4,7 @@ package twinfeed.usecase.faults;
 import java.util.Locale;
 import java.util.Map;
 import twinfeed.calculator.Texts;
+import twinfeed.calculator.faults.FaultPart;
 import twinfeed.calculator.faults.FaultsCalculator;
 
 /** Texts of the job sheet in one language. */
@@ -29,6 +30,14 @@ final class Words {
 
     String part(String key) {
         return FaultsCalculator.TEXTS.get(locale, "part." + key);
+    }
+
+    /** Why a part fails; what a firm's own fault data say is told in the words of the firm. */
+    String reason(FaultPart part) {
+        String key = "reason." + part.key();
+        return part.reason().equals(FaultsCalculator.TEXTS.find(Locale.ROOT, key))
+                ? FaultsCalculator.TEXTS.get(locale, key)
+                : part.reason();
     }
 
     String question(String key) {
