@@ -18,6 +18,7 @@ public final class Settings {
     private static final String RECENT = "recent";
     private static final String PRICES = "prices";
     private static final String CATALOGUE = "catalogue";
+    private static final String OFFICE = "office";
     private static final String LAYOUT = "layout";
     private static final String SEPARATOR = "\n";
 
@@ -66,6 +67,16 @@ public final class Settings {
     /** Another price book was chosen. */
     public void prices(Path book) {
         put(PRICES, book.toAbsolutePath().toString());
+    }
+
+    /** The folder in which quotes are issued; empty if none was chosen yet. */
+    public Optional<Path> office() {
+        return path(node.get(OFFICE, ""));
+    }
+
+    /** Quotes are issued in another folder from now on. */
+    public void office(Path folder) {
+        put(OFFICE, folder.toAbsolutePath().toString());
     }
 
     /** The catalogue that was chosen last; empty if none ever was. */

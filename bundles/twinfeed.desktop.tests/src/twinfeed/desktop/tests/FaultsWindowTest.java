@@ -21,6 +21,7 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.view.CauseRow;
@@ -29,6 +30,7 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.survey.IsolationTick;
 
 /** A fault-finding at the window: answers, ranked causes, safe isolation, dead tests. The steps build on one another. */
+@ExtendWith(Window.Shared.class)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 final class FaultsWindowTest {
     /** Number of the page. */
@@ -46,8 +48,7 @@ final class FaultsWindowTest {
     @BeforeAll
     static void start() throws Exception {
         Offices.demoInto(folder);
-        System.setProperty("twinfeed.demo", folder.toString());
-        window = new Window();
+        window = Window.Shared.get();
         ui = window.ui();
         ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
         ui.await("the job is open", () -> !parts().parts().isEmpty());
@@ -57,7 +58,6 @@ final class FaultsWindowTest {
     @AfterAll
     static void end() throws Exception {
         ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
-        window.close();
     }
 
     private static JobParts parts() {
@@ -169,6 +169,8 @@ final class FaultsWindowTest {
             looked();
             ui.await("it is ticked", () -> selected(step));
             if (i == 2) {
+                ui.await("the next can be ticked", () -> enabled("isolation.provedDead"));
+                ui.run(() -> ui.field(Button.class, "isolation.provedDead").forceFocus());
                 ui.shoot("31-isolation");
             }
         }

@@ -29,6 +29,12 @@ final class Offices {
         }
     }
 
+    /** Leaves one candidate to the first demonstration job, so that the search for work has less to do. */
+    static void onlyOneCandidate(Path folder) throws IOException {
+        Path job = folder.resolve("alder-beck.job");
+        Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));
+    }
+
     /** Copies the demonstration files into a folder. */
     static void demoInto(Path folder) throws IOException {
         Path demo = Path.of(System.getProperty("twinfeed.root")).resolve("demo");

@@ -87,6 +87,69 @@ final class SurveyPagesTest {
         }
     }
 
+    /** Whatever a remark, a finding or a help page may name: by its own words, and never by its name in the model. */
+    @Test
+    void everyFeatureOfTheModelIsCalledByALabel() {
+        Set<String> raw = new TreeSet<>();
+        int seen = 0;
+        for (EClass type : classes(SurveyPackage.Literals.SURVEY, new java.util.LinkedHashSet<>())) {
+            for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
+                String key = feature.getEContainingClass().getName() + "." + feature.getName();
+                String label = words.find("label." + key);
+                seen++;
+                if (label == null || label.isBlank() || label.contains(feature.getName() + ".")) {
+                    raw.add(key);
+                }
+            }
+        }
+        assertTrue(seen > 150, "features: " + seen);
+        assertEquals(Set.of(), raw);
+    }
+
+    @Test
+    void everyWordOfTheModelHasAText() {
+        Set<String> raw = new TreeSet<>();
+        for (EClass type : classes(SurveyPackage.Literals.SURVEY, new java.util.LinkedHashSet<>())) {
+            for (EAttribute attribute : type.getEAllAttributes()) {
+                if (attribute.getEAttributeType() instanceof org.eclipse.emf.ecore.EEnum words) {
+                    words.getELiterals().stream()
+                            .map(literal -> "choice." + words.getName() + "." + literal.getLiteral())
+                            .filter(key -> this.words.find(key) == null)
+                            .forEach(raw::add);
+                }
+            }
+        }
+        assertEquals(Set.of(), raw);
+    }
+
+    private static Set<EClass> classes(EClass type, Set<EClass> found) {
+        if (found.add(type)) {
+            type.getEAllReferences().forEach(reference -> classes(reference.getEReferenceType(), found));
+        }
+        return found;
+    }
+
+    /** Readings that any check, also one of a third party, may wait for. */
+    @Test
+    void readingsThatChecksNeedAreNamedInWords() throws Exception {
+        Set<String> raw = new TreeSet<>();
+        int needs = 0;
+        for (var calculator : Offices.office().calculators()) {
+            for (var check : calculator.statement().checks()) {
+                for (String need : check.needs()) {
+                    needs++;
+                    String name =
+                            twinfeed.desktop.text.ReadingName.of(need.replaceFirst("^heater\\.", "heaters."), words);
+                    if (name.contains(".")) {
+                        raw.add(need);
+                    }
+                }
+            }
+        }
+        assertTrue(needs > 60, "needs: " + needs);
+        assertEquals(Set.of(), raw);
+    }
+
     @Test
     void everyPageAndSectionHasATitle() {
         for (Page page : SurveyPages.all()) {

@@ -195,6 +195,8 @@ final class ViewTest {
         assertEquals("11.5 V", figures.withUnit(11.5, "V"));
         assertEquals("235 V", figures.withUnit(235.4, "V"));
         assertEquals("12345 A", figures.withUnit(12345.0, "A"));
+        assertEquals("1.52 × 10⁻⁶ m²/s", figures.withUnit(1.519e-6, "m²/s"));
+        assertEquals("−2.00 × 10⁻⁵ m", figures.margin(-0.00002, 1.0, "m"));
         assertEquals("", figures.withUnit(null, "A"));
         assertEquals("0,350 ohm", new Figures(Locale.GERMANY).withUnit(0.35, "ohm"));
         assertEquals(

@@ -1,29 +1,44 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.tests;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.ui.internal.workbench.E4Workbench;
 import org.eclipse.e4.ui.internal.workbench.swt.E4Application;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.osgi.framework.Bundle;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.window.JobParts;
 
 /**
  * The whole application with its window, started as the product starts it, in a thread of its own. The platform's test harness
  * is not used: it would bring the older workbench, with which the application's keys stop working.
  */
-final class Window implements AutoCloseable {
+final class Window implements ExtensionContext.Store.CloseableResource {
     private final CountDownLatch started = new CountDownLatch(1);
     private final Thread thread;
     private volatile Display display;
     private volatile E4Workbench workbench;
     private volatile Throwable failure;
 
-    /** Starts with arguments as on the command line. */
-    Window(String... arguments) throws InterruptedException {
+    private final Path demo;
+
+    /** Starts with arguments as on the command line, and with demonstration files of its own. */
+    Window(String... arguments) throws InterruptedException, IOException {
+        demo = Files.createTempDirectory("twinfeed-demo");
+        Offices.demoInto(demo);
+        Offices.onlyOneCandidate(demo);
+        System.setProperty("twinfeed.demo", demo.toString());
         thread = new Thread(() -> live(arguments), "window");
         thread.setDaemon(true);
         thread.start();
@@ -48,6 +63,57 @@ final class Window implements AutoCloseable {
                 display.dispose();
             }
         }
+    }
+
+    /** The one window of all tests, for the display can be had once only. It closes when all tests are over. */
+    static final class Shared implements BeforeAllCallback {
+        private static Window window;
+
+        @Override
+        public void beforeAll(ExtensionContext test) {
+            window = test.getRoot()
+                    .getStore(ExtensionContext.Namespace.GLOBAL)
+                    .getOrComputeIfAbsent(Window.class, each -> start(), Window.class);
+            window.fresh();
+        }
+
+        private static Window start() {
+            try {
+                return new Window();
+            } catch (InterruptedException | IOException failed) {
+                throw new IllegalStateException(failed);
+            }
+        }
+
+        static Window get() {
+            return window;
+        }
+    }
+
+    /** As after the start: no job is open, and none was. */
+    private void fresh() {
+        ui().run(() -> {
+            JobParts parts = context().get(JobParts.class);
+            EPartService service =
+                    workbench.getApplication().getChildren().get(0).getContext().get(EPartService.class);
+            for (MPart part : service.getParts().stream().toList()) {
+                if (!part.getElementId().equals("twinfeed.desktop.start")) {
+                    part.setDirty(false);
+                    service.hidePart(part, true);
+                }
+            }
+            Settings settings = context().get(Settings.class);
+            settings.recent().forEach(settings::forget);
+            service.showPart("twinfeed.desktop.start", EPartService.PartState.ACTIVATE);
+            if (!parts.parts().isEmpty()) {
+                throw new IllegalStateException("a job is still open");
+            }
+        });
+    }
+
+    /** The demonstration files. */
+    Path demo() {
+        return demo;
     }
 
     Ui ui() {

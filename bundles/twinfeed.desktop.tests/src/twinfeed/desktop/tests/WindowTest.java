@@ -33,7 +33,7 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.ExtendWith;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.session.Rescue;
@@ -44,6 +44,7 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 
 /** One sitting at the window, from the first start to the second opening of what was saved. The steps build on one another. */
+@ExtendWith(Window.Shared.class)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 final class WindowTest {
     private static final String STATIC = "survey.water.test.staticPressure";
@@ -53,27 +54,21 @@ final class WindowTest {
     /** Number of the page with the two-point test. */
     private static final int WATER = 3;
 
-    @TempDir
-    static Path folder;
+    private static Path folder;
 
     private static Window window;
     private static Ui ui;
 
     @BeforeAll
     static void start() throws Exception {
-        Offices.demoInto(folder);
-        // Two options, so that the search for work has less to do.
-        Path job = folder.resolve("alder-beck.job");
-        Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));
-        System.setProperty("twinfeed.demo", folder.toString());
-        window = new Window();
+        window = Window.Shared.get();
         ui = window.ui();
+        folder = window.demo();
     }
 
     @AfterAll
     static void end() throws Exception {
         ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
-        window.close();
     }
 
     private static JobParts parts() {

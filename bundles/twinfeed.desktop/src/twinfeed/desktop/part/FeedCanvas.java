@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Shortened;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.FeedPicture;
@@ -116,7 +117,7 @@ final class FeedCanvas {
 
     private void title(GC gc, String text, Tone tone, int x, int width) {
         gc.setForeground(Palette.of(tone, canvas));
-        gc.drawText(shortened(gc, text, width), x, 0, true);
+        gc.drawText(Shortened.to(gc, text, width), x, 0, true);
     }
 
     /** A line down to the unit, and a knot on it for each piece. */
@@ -172,25 +173,14 @@ final class FeedCanvas {
         if (piece.binding()) {
             gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         }
-        String name = shortened(gc, piece.name(), width);
+        String name = Shortened.to(gc, piece.name(), width);
         gc.setForeground(canvas.getForeground());
         gc.drawText(name, x, y, true);
         int used = gc.textExtent(name).x + GAP;
         gc.setFont(plain);
         if (!piece.detail().isEmpty() && used < width) {
             gc.setForeground(Palette.of(Tone.QUIET, canvas));
-            gc.drawText(shortened(gc, piece.detail(), width - used), x + used, y, true);
+            gc.drawText(Shortened.to(gc, piece.detail(), width - used), x + used, y, true);
         }
-    }
-
-    private static String shortened(GC gc, String text, int width) {
-        if (gc.textExtent(text).x <= width) {
-            return text;
-        }
-        int length = text.length();
-        while (length > 0 && gc.textExtent(text.substring(0, length) + "\u2026").x > width) {
-            length--;
-        }
-        return length == 0 ? "" : text.substring(0, length) + "\u2026";
     }
 }

@@ -13,12 +13,16 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.OptionResult;
+import twinfeed.desktop.chart.ChartsView;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
@@ -48,23 +52,32 @@ final class FindingsPane {
     private final Tree tree;
     private final Columns columns;
     private final WorkingPane working;
+    private final ChartsView charts;
     private List<List<String>> checks = List.of();
     private final Set<String> folded = new HashSet<>();
     private String chosen = "";
 
-    FindingsPane(SashForm parent, JobSession session, Words words, Consumer<Piece> open) {
+    FindingsPane(SashForm parent, JobSession session, Words words, Consumer<Piece> open, Consumer<String> explain) {
         this.session = session;
         this.words = words;
         this.figures = new Figures(words.locale());
-        SashForm halves = new SashForm(parent, SWT.VERTICAL);
-        Composite pane = Controls.pane(halves);
+        Composite pane = Controls.pane(parent);
         this.heading = Controls.heading(pane, words.get("pane.findings"));
         this.state = Controls.wrapped(pane);
         this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
-        this.tree = tree(pane);
+        TabFolder tabs = new TabFolder(pane, SWT.TOP);
+        tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        tabs.setData("twinfeed.field", "findings.tabs");
+        SashForm halves = new SashForm(tabs, SWT.VERTICAL);
+        tab(tabs, "findings.checks", halves);
+        this.tree = tree(halves);
         this.columns = Columns.of(tree, 0, 150, 5);
-        this.working = new WorkingPane(halves, words);
-        halves.setWeights(66, 34);
+        this.working = new WorkingPane(halves, words, () -> explain.accept(chosen));
+        halves.setWeights(50, 50);
+        this.charts = new ChartsView(tabs, words);
+        tab(tabs, "findings.charts", charts.control());
+        tabs.addSelectionListener(
+                SelectionListener.widgetSelectedAdapter(event -> charts.seen(tabs.getSelectionIndex() == 1)));
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
         Runnable edits = session.computing().listen(this::showState);
@@ -76,10 +89,21 @@ final class FindingsPane {
         show();
     }
 
+    private void tab(TabFolder tabs, String key, Control control) {
+        TabItem item = new TabItem(tabs, SWT.NONE);
+        item.setText(words.get(key));
+        item.setControl(control);
+    }
+
+    /** Key of the check that is chosen; null if none is. */
+    @Nullable
+    String chosen() {
+        return chosen.isEmpty() ? null : chosen;
+    }
+
     private Tree tree(Composite pane) {
         Tree made = new Tree(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         made.setHeaderVisible(true);
-        made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         made.setData("twinfeed.field", "findings");
         Controls.name(made, words.get("pane.findings"));
         column(made, "finding.check", SWT.LEFT);
@@ -133,6 +157,7 @@ final class FindingsPane {
         columns.fit();
         tree.setRedraw(true);
         feeds.show(picture(option));
+        charts.show(option.orElse(null));
     }
 
     /** As long as the same checks are answered, only texts change: nothing scrolls away under the eyes of a person. */

@@ -26,9 +26,11 @@ import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.OpenJob;
+import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.InputException;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Opened;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
@@ -66,7 +68,8 @@ public final class JobPart {
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
         panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         this.survey = new SurveyPane(panes, session, words);
-        this.findings = new FindingsPane(panes, session, words, piece -> survey.open(piece.place()));
+        this.findings = new FindingsPane(
+                panes, session, words, piece -> survey.open(piece.place()), check -> jobs.explain(check, session));
         this.options = new OptionsPane(panes, session, words);
         this.faults = new FaultsPane(panes, session, words);
         panes.setWeights(settings.layout(LAYOUT, 250, 425, 325, 750));
@@ -214,6 +217,31 @@ public final class JobPart {
         answers.put(words.get("export.look"), () -> Program.launch(file.toString()));
         answers.put(words.get("notice.close"), () -> {});
         notice.show(Tone.GOOD, words.format("export.done", Map.of("file", file)), answers);
+    }
+
+    /** Explains the check that is looked at. */
+    public void explain() {
+        jobs.explain(survey.shows(FAULTS) ? "faults.likely" : findings.chosen(), session);
+    }
+
+    /** Says that a quote was issued, and offers its workbook and the list of issued quotes. */
+    void issued(IssuedQuote issued, QuoteWork work) {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put(words.get("issue.workbook"), () -> writeIssued(issued, work));
+        answers.put(words.get("issue.show"), jobs::showIssued);
+        answers.put(words.get("notice.close"), () -> {});
+        notice.show(
+                Tone.GOOD, words.format("issue.done", Map.of("name", issued.name(), "file", issued.file())), answers);
+    }
+
+    private void writeIssued(IssuedQuote issued, QuoteWork work) {
+        Path out = issued.file().resolveSibling(issued.name() + ".xlsx");
+        try {
+            work.write(issued, out);
+            written(out);
+        } catch (RuntimeException refused) {
+            say(Tone.BAD, words.format("export.refused", Map.of("reason", String.valueOf(refused.getMessage()))));
+        }
     }
 
     /** Goes on to the next of the three panes. */

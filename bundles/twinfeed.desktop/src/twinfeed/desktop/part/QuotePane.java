@@ -28,6 +28,7 @@ import twinfeed.desktop.view.QuoteRows;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.usecase.IssuedQuote;
 
 /** The quote of the chosen option as it stands: lines and totals. */
 final class QuotePane {
@@ -36,6 +37,7 @@ final class QuotePane {
     private final Composite pane;
     private final Label heading;
     private final Label basis;
+    private final Label issued;
     private final Label trouble;
     private final Table table;
     private final Columns columns;
@@ -47,6 +49,9 @@ final class QuotePane {
         this.heading = Controls.heading(pane, words.get("pane.quote"));
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
+        this.issued = Controls.wrapped(pane);
+        issued.setForeground(Palette.of(Tone.GOOD, issued));
+        issued.setData("twinfeed.field", "quote.issued");
         this.trouble = Controls.wrapped(pane);
         trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
         this.table = table();
@@ -87,6 +92,7 @@ final class QuotePane {
         heading.setText(option.map(each -> words.format("quote.of", Map.of("option", each.getTitle())))
                 .orElse(words.get("pane.quote")));
         Controls.show(basis, quote == null ? "" : basis(quote));
+        showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
         table.removeAll();
         if (quote != null) {
@@ -94,6 +100,24 @@ final class QuotePane {
         }
         columns.fit();
         pane.layout();
+    }
+
+    /** A draft goes on after it was issued; what was issued stands as it was then. */
+    private void showIssued() {
+        IssuedQuote last = session.issued();
+        Controls.show(
+                issued,
+                last == null
+                        ? ""
+                        : words.format(
+                                "quote.issued",
+                                Map.of(
+                                        "name",
+                                        last.name(),
+                                        "state",
+                                        words.get("issued.state."
+                                                + last.stateOn(session.desk().today())
+                                                        .getLiteral()))));
     }
 
     private String basis(Quote quote) {

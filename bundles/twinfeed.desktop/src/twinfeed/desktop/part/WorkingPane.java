@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -27,16 +29,24 @@ final class WorkingPane {
     private final Figures figures;
     private final Composite pane;
     private final Label heading;
+    private final Link explain;
     private final Label sentence;
     private final Label basis;
     private final Table steps;
     private final Columns columns;
 
-    WorkingPane(Composite parent, Words words) {
+    WorkingPane(Composite parent, Words words, Runnable explain) {
         this.words = words;
         this.figures = new Figures(words.locale());
         this.pane = Controls.pane(parent);
-        this.heading = Controls.heading(pane, words.get("pane.working"));
+        Composite head = Controls.columns(pane, 2);
+        head.setLayoutData(Controls.across(pane));
+        this.heading = Controls.heading(head, words.get("pane.working"));
+        ((GridData) heading.getLayoutData()).horizontalSpan = 1;
+        this.explain = new Link(head, SWT.NONE);
+        this.explain.setText("<a>" + words.get("working.explain") + "</a>");
+        this.explain.setData("twinfeed.field", "working.explain");
+        this.explain.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> explain.run()));
         this.sentence = Controls.wrapped(pane);
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
@@ -66,6 +76,7 @@ final class WorkingPane {
                         ? words.get("pane.working")
                         : words.format("working.of", Map.of("title", finding.getTitle())));
         Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
+        explain.setVisible(finding != null);
         Controls.show(basis, finding == null ? "" : basis(finding));
         if (finding != null) {
             finding.getSteps().forEach(this::step);

@@ -11,6 +11,7 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Opened;
 
 /**
@@ -35,6 +36,7 @@ public final class JobSession {
     private FileMark mark;
     private @Nullable JobResult result;
     private @Nullable String chosen;
+    private @Nullable IssuedQuote issued;
 
     /**
      * A job that was just opened.
@@ -255,6 +257,17 @@ public final class JobSession {
     /** What has to be done to write the quote of the survey as it is now. */
     public QuoteWork quoteWork() {
         return new QuoteWork(desk, copy());
+    }
+
+    /** The quote of this job that was issued last in this sitting; null if none was. */
+    public @Nullable IssuedQuote issued() {
+        return issued;
+    }
+
+    /** A quote of this job was issued. */
+    public void issued(IssuedQuote quote) {
+        issued = quote;
+        resulted.fire();
     }
 
     /** The job is not shown any more. */

@@ -2,6 +2,7 @@
 package twinfeed.desktop.session;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 
 /** The open jobs, as far as a job or the start page has to do with them. */
 public interface Jobs {
@@ -13,6 +14,17 @@ public interface Jobs {
 
     /** Forgets an open job as it is here, and goes on with the changes of an earlier sitting. */
     void takeOldChanges(JobSession job);
+
+    /**
+     * Explains a check.
+     *
+     * @param check its key; null lists all checks
+     * @param job the job from which examples come; null for none
+     */
+    void explain(@Nullable String check, @Nullable JobSession job);
+
+    /** Shows the quotes that the office has issued. */
+    void showIssued();
 
     /** A job was opened or saved there. */
     void remember(Path file);

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Opened;
 
@@ -41,6 +42,37 @@ public final class QuoteWork {
      * @throws RuntimeException if it cannot be written; its message says why
      */
     public void write(Path out) {
+        Ready ready = ready();
+        desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+    }
+
+    /**
+     * Issues what was computed: it takes a number, or is the next revision of a quote that it supersedes. Cannot be undone.
+     *
+     * @param office folder of the office's quotes
+     * @param previous file of the latest revision of the quote to be revised; null takes a new number
+     * @throws RuntimeException if it cannot be issued; its message says why
+     */
+    public IssuedQuote issue(Path office, @Nullable Path previous) {
+        Ready ready = ready();
+        return previous == null
+                ? desk.office().issue(ready.judged, ready.quote, ready.prices.book(), office)
+                : desk.office().revise(ready.judged, ready.quote, ready.prices.book(), previous);
+    }
+
+    /**
+     * Writes the workbook of what was issued, its digest on it; likewise.
+     *
+     * @throws RuntimeException if it cannot be written; its message says why
+     */
+    public void write(IssuedQuote issued, Path out) {
+        Ready ready = ready();
+        desk.office().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+    }
+
+    private record Ready(Judged judged, Quote quote, Desk.Prices prices) {}
+
+    private Ready ready() {
         JobResult computed = result;
         @Nullable Judged judged = computed == null ? null : computed.judged();
         @Nullable Quote quote = computed == null ? null : computed.quote();
@@ -48,6 +80,6 @@ public final class QuoteWork {
         if (judged == null || quote == null || prices == null) {
             throw new IllegalStateException("nothing was computed");
         }
-        desk.office().write(judged, quote, FirmFile.beside(prices.file()), desk.locale(), out);
+        return new Ready(judged, quote, prices);
     }
 }

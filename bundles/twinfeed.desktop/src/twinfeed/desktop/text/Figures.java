@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Numbers as screens show them: three significant digits, in the person's way of writing, without group separators. */
 public final class Figures {
     private static final int MOST_DECIMALS = 4;
+    private static final double LEAST_PLAIN = 0.001;
 
     private final Locale locale;
 
@@ -20,7 +21,20 @@ public final class Figures {
 
     /** A number; empty if there is none. */
     public String number(@Nullable Double value) {
-        return value == null ? "" : number(value, decimals(value));
+        if (value == null) {
+            return "";
+        }
+        return value != 0 && Math.abs(value) < LEAST_PLAIN ? power(value) : number(value, decimals(value));
+    }
+
+    /** A very small number, which decimals would show as none: {@code 1.52 x 10^-6}. */
+    private String power(double value) {
+        int exponent = (int) Math.floor(Math.log10(Math.abs(value)));
+        StringBuilder raised = new StringBuilder();
+        for (char digit : String.valueOf(-exponent).toCharArray()) {
+            raised.append("\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079".charAt(digit - '0'));
+        }
+        return number(value * Math.pow(10, -exponent), 2) + " \u00D7 10\u207B" + raised;
     }
 
     /** A number with its unit. */
@@ -36,7 +50,9 @@ public final class Figures {
         }
         int least = decimals(limit == null ? margin : limit);
         int needed = margin == 0 ? 0 : (int) Math.ceil(-Math.log10(Math.abs(margin)));
-        String text = number(margin, Math.max(least, Math.min(MOST_DECIMALS, needed)));
+        String text = needed > MOST_DECIMALS
+                ? (margin < 0 ? "-" : "") + power(Math.abs(margin))
+                : number(margin, Math.max(least, Math.min(MOST_DECIMALS, needed)));
         String signed = text.startsWith("-") ? text.replace('-', '\u2212') : "+" + text;
         return unit == null || unit.isEmpty() ? signed : signed + " " + unit;
     }

@@ -14,8 +14,10 @@ import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.help.HelpPart;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.FileMark;
@@ -30,6 +32,12 @@ import twinfeed.usecase.Opened;
 public final class JobParts implements Jobs {
     /** Id of the part descriptor of a job. */
     public static final String DESCRIPTOR = "twinfeed.desktop.job";
+
+    /** Id of the part that explains checks. */
+    public static final String HELP = "twinfeed.desktop.help";
+
+    /** Id of the part that lists issued quotes. */
+    public static final String ISSUED = "twinfeed.desktop.issued";
 
     private final EPartService service;
     private final Desk desk;
@@ -135,6 +143,19 @@ public final class JobParts implements Jobs {
             show(new OpenJob(changed, mark, true));
         } catch (RuntimeException refused) {
             complain("open.refused", job.rescue().path(), refused);
+        }
+    }
+
+    @Override
+    public void showIssued() {
+        service.showPart(ISSUED, PartState.ACTIVATE);
+    }
+
+    @Override
+    public void explain(@Nullable String check, @Nullable JobSession job) {
+        MPart part = service.showPart(HELP, PartState.ACTIVATE);
+        if (part != null && part.getObject() instanceof HelpPart help) {
+            help.show(check, job == null ? null : job.result(), job == null ? null : job.chosen());
         }
     }
 

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.chart.Chart;
+import twinfeed.desktop.chart.ChartCanvas;
+import twinfeed.desktop.chart.MarginCanvas;
+import twinfeed.desktop.chart.MarginRow;
+import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.window.JobParts;
+import twinfeed.model.assessment.OptionAssessment;
+
+/** Charts below the drawing, and the page that explains a finding. */
+@ExtendWith(Window.Shared.class)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+final class ChartsHelpWindowTest {
+    @TempDir
+    static Path folder;
+
+    private static Window window;
+    private static Ui ui;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Offices.demoInto(folder);
+        window = Window.Shared.get();
+        ui = window.ui();
+        ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
+        ui.await("everything is worked out", () -> job().session().current());
+    }
+
+    private static JobParts parts() {
+        return window.context().get(JobParts.class);
+    }
+
+    private static JobPart job() {
+        return (JobPart) parts().parts().get(0).getObject();
+    }
+
+    private static OptionAssessment option() {
+        return OptionRows.chosen(job().session().result(), job().session().chosen())
+                .orElseThrow();
+    }
+
+    @Test
+    @Order(1)
+    void chartsShowTheYearTheFeedAndTheMargins() throws Exception {
+        ui.run(() -> {
+            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
+            tabs.setSelection(1);
+            Ui.send(tabs, SWT.Selection);
+        });
+        ui.shoot("40-charts");
+        assertTrue(ui.ask(() -> ui.all(
+                                Canvas.class,
+                                canvas -> "chart".equals(canvas.getData("twinfeed.field")) && canvas.isVisible()))
+                        .size()
+                >= 3);
+        List<Chart> charts = ui.ask(() -> Chart.of(option()));
+        Chart year = charts.stream()
+                .filter(chart -> chart.labels().size() == 12)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(12, year.curves().get(0).y().size(), "a point for each month");
+        Chart feed = charts.stream()
+                .filter(chart ->
+                        chart.curves().stream().anyMatch(curve -> curve.x().size() == 1))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(feed.curves().size() >= 2, "supply curve, switch line, operating point");
+        List<MarginRow> margins = ui.ask(() -> MarginRow.of(option(), new Words(Locale.UK)));
+        assertTrue(margins.stream().anyMatch(row -> row.high() > row.low()), "some margin has an interval");
+        assertTrue(margins.stream().allMatch(row -> row.low() <= row.high()));
+        ui.run(() -> ui.field(Canvas.class, "margins").setFocus());
+        ui.run(() -> scrollTo(ui.field(Canvas.class, "margins")));
+        ui.shoot("41-margins");
+    }
+
+    private static void scrollTo(Control control) {
+        var parent = control.getParent();
+        while (!(parent instanceof org.eclipse.swt.custom.ScrolledComposite scroll)) {
+            parent = parent.getParent();
+        }
+        scroll.setOrigin(0, control.getLocation().y - 60);
+    }
+
+    /** On a dark ground and with letters of twice the size everything is drawn, and in light colours. */
+    @Test
+    @Order(2)
+    void chartsCanBeReadOnDarkGroundAndAtTwiceTheSize() throws Exception {
+        List<Long> light = ui.ask(() -> {
+            Shell shell = new Shell(ui.shell().getDisplay());
+            shell.setLayout(new GridLayout(1, false));
+            Color ground = new Color(30, 32, 36);
+            Color letters = new Color(230, 230, 230);
+            shell.setBackground(ground);
+            Font font = large(shell);
+            Words words = new Words(Locale.UK);
+            List<Canvas> drawn = new ArrayList<>();
+            for (Chart chart : Chart.of(option()).subList(0, 2)) {
+                ChartCanvas canvas = new ChartCanvas(shell, chart, Locale.UK);
+                canvas.control().setFont(font);
+                canvas.fit();
+                drawn.add(canvas.control());
+            }
+            MarginCanvas margins =
+                    new MarginCanvas(shell, MarginRow.of(option(), words).subList(0, 4), words);
+            margins.control().setFont(font);
+            margins.fit();
+            drawn.add(margins.control());
+            drawn.forEach(canvas -> {
+                canvas.setBackground(ground);
+                canvas.setForeground(letters);
+            });
+            shell.setBounds(0, 0, 1400, 1200);
+            shell.open();
+            shell.layout();
+            shell.forceActive();
+            return drawn.stream().map(ChartsHelpWindowTest::lightDots).toList();
+        });
+        ui.shoot("42-charts-dark-large");
+        ui.run(() -> ui.all(Shell.class, shell -> shell.getSize().x == 1400).forEach(Shell::dispose));
+        assertTrue(light.stream().allMatch(dots -> dots > 500), "light dots: " + light);
+    }
+
+    private static Font large(Shell shell) {
+        FontData[] data = shell.getFont().getFontData();
+        data[0].setHeight(2 * data[0].getHeight());
+        Font font = new Font(shell.getDisplay(), data[0]);
+        shell.addListener(SWT.Dispose, event -> font.dispose());
+        return font;
+    }
+
+    private static long lightDots(Canvas canvas) {
+        Image image = new Image(canvas.getDisplay(), canvas.getSize().x, canvas.getSize().y);
+        GC gc = new GC(image);
+        canvas.print(gc);
+        gc.dispose();
+        var data = image.getImageData();
+        image.dispose();
+        long dots = 0;
+        for (int y = 0; y < data.height; y++) {
+            for (int x = 0; x < data.width; x++) {
+                var rgb = data.palette.getRGB(data.getPixel(x, y));
+                dots += rgb.red + rgb.green + rgb.blue > 450 ? 1 : 0;
+            }
+        }
+        return dots;
+    }
+
+    @Test
+    @Order(3)
+    void findingIsExplainedFromItsLink() throws Exception {
+        ui.run(() -> {
+            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
+            tabs.setSelection(0);
+            Ui.send(tabs, SWT.Selection);
+            Tree findings = ui.field(Tree.class, "findings");
+            TreeItem item = findings.getItem(0).getItem(2);
+            findings.setSelection(item);
+            Ui.send(findings, SWT.Selection);
+            Ui.send(ui.field(Link.class, "working.explain"), SWT.Selection);
+        });
+        ui.await("the page is there", () -> !ui.all(
+                        StyledText.class,
+                        text -> "help.text".equals(text.getData("twinfeed.field")) && text.isVisible())
+                .isEmpty());
+        String text = ui.ask(() -> ui.field(StyledText.class, "help.text").getText());
+        assertTrue(text.startsWith("Capacity of the cable"), text);
+        assertTrue(text.contains("It * Ca") || text.contains("It*Ca"), text);
+        assertTrue(text.contains("BS 7671"), "names its source");
+        assertEquals("Capacity of the cable", ui.ask(() -> ui.field(Tree.class, "help.checks")
+                .getSelection()[0]
+                .getText()));
+        ui.shoot("43-help");
+    }
+}

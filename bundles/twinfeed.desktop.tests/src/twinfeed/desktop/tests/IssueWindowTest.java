@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.issued.IssueDialog;
+import twinfeed.desktop.issued.IssuedPart;
+import twinfeed.desktop.issued.Revisions;
+import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.part.QuoteIssue;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.window.JobParts;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.usecase.IssuedQuote;
+
+/** Quotes are issued, reopened, revised, compared and decided at the window. The steps build on one another. */
+@ExtendWith(Window.Shared.class)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+final class IssueWindowTest {
+    private static final Words WORDS = new Words(Locale.UK);
+
+    @TempDir
+    static Path folder;
+
+    private static Window window;
+    private static Ui ui;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Offices.demoInto(folder);
+        Offices.onlyOneCandidate(folder);
+        window = Window.Shared.get();
+        ui = window.ui();
+        ui.run(() -> window.context().get(Settings.class).office(folder.resolve("office")));
+        ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
+        ui.await("everything is worked out", () -> job().session().current());
+    }
+
+    @AfterAll
+    static void end() throws Exception {
+        ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
+        // What was issued is read-only, which keeps some systems from removing it.
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.forEach(file -> file.toFile().setWritable(true));
+        }
+    }
+
+    private static JobParts parts() {
+        return window.context().get(JobParts.class);
+    }
+
+    private static JobPart job() {
+        return (JobPart) parts().parts().get(0).getObject();
+    }
+
+    private static Path office() {
+        return folder.resolve("office");
+    }
+
+    private static Path quote(int revision) {
+        return office().resolve("quotes")
+                .resolve(job().session().issued().quote().getNumber() + "-r" + revision + ".quote");
+    }
+
+    private static IssuedPart list() {
+        MPart part = window.context().getActiveChild().get(EPartService.class).findPart(JobParts.ISSUED);
+        return (IssuedPart) part.getObject();
+    }
+
+    private static List<String> cells(String table, int column) {
+        return ui.ask(() -> Stream.of(ui.field(Table.class, table).getItems())
+                .map(item -> item.getText(column))
+                .toList());
+    }
+
+    @Test
+    @Order(1)
+    void confirmationSaysWhatIsFrozen() throws Exception {
+        ui.run(() -> ui.shell().getDisplay().asyncExec(() -> {
+            Revisions revisions =
+                    new Revisions(job().session().desk(), job().session().survey());
+            new IssueDialog(ui.shell(), WORDS, office(), revisions).open();
+        }));
+        ui.await("the dialogue is open", () -> dialogue() != null);
+        String texts =
+                String.join("\n", ui.ask(() -> ui.all(Label.class, label -> label.getShell() == dialogue()).stream()
+                        .map(Label::getText)
+                        .toList()));
+        assertTrue(texts.contains("SHA-256") && texts.contains("cannot be undone"), texts);
+        ui.shoot("50-issue-dialogue");
+        assertEquals(
+                List.of("a quote with a number of its own"),
+                ui.ask(() -> List.of(ui.all(CCombo.class, combo -> combo.getShell() == dialogue())
+                        .get(0)
+                        .getItems())));
+        ui.run(() -> dialogue().close());
+        assertFalse(Files.exists(office()), "looking issues nothing");
+    }
+
+    private static Shell dialogue() {
+        return ui.all(Shell.class, shell -> shell.getText().equals(WORDS.get("issue.title"))).stream()
+                .findFirst()
+                .orElse(null);
+    }
+
+    @Test
+    @Order(2)
+    void quoteIsIssuedAndItsStateIsShown() {
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), null, ui.shell()));
+        IssuedQuote issued = job().session().issued();
+        assertTrue(issued.unchanged());
+        assertEquals(1, issued.quote().getRevision());
+        assertTrue(Files.isRegularFile(quote(1)));
+        assertFalse(
+                quote(1).toFile().canWrite() && !System.getProperty("user.name").equals("root"));
+        assertTrue(ui.ask(() -> ui.field(Label.class, "quote.issued").getText()).contains(issued.name()));
+        ui.shoot("51-issued");
+        press("Write its workbook beside it");
+        assertTrue(Files.isRegularFile(quote(1).resolveSibling(issued.name() + ".xlsx")));
+    }
+
+    private static void press(String text) {
+        ui.run(() -> Ui.send(
+                ui.all(
+                                Button.class,
+                                button -> button.isVisible() && button.getText().equals(text))
+                        .get(0),
+                SWT.Selection));
+    }
+
+    @Test
+    @Order(3)
+    void revisionIsComparedLineByLine() throws Exception {
+        FieldPath address = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.runningPressure");
+        ui.run(() -> job().session()
+                .edits()
+                .set(job().session().survey(), address.steps(), twinfeed.units.Pressure.valueOf("2.0 bar ± 0.05 bar")));
+        ui.await("everything is worked out", () -> job().session().current());
+        Path first = quote(1);
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), first, ui.shell()));
+        assertEquals(2, job().session().issued().quote().getRevision());
+        ui.run(() -> parts().showIssued());
+        ui.await("both are listed", () -> ui.field(Table.class, "issued").getItemCount() == 2);
+        assertEquals(List.of("→ superseded", "○ issued, open"), cells("issued", 4));
+        assertEquals(List.of("✓ as issued", "✓ as issued"), cells("issued", 6));
+        assertTrue(cells("issued.lines", 0).size() > 5, "what was issued is read again");
+        ui.shoot("52-issued-quotes");
+        ui.run(() -> Ui.send(ui.field(Button.class, "issued.compare"), SWT.Selection));
+        ui.shoot("53-compared");
+        List<String> what = cells("issued.differences", 2);
+        assertTrue(what.stream().noneMatch(each -> each.matches(".*\\[.*|[a-z-]+: .*")), what.toString());
+        assertFalse(cells("issued.differences", 0).isEmpty());
+    }
+
+    @Test
+    @Order(4)
+    void customerAcceptsAndTheQuoteIsClosed() throws Exception {
+        IssuedQuote open = job().session().issued();
+        assertTrue(ui.ask(() -> ui.field(Button.class, "issued.accept").isEnabled()));
+        String option = open.quote().getOptions().get(0).getName();
+        ui.run(() -> list().accept(open, option));
+        ui.await(
+                "it is accepted",
+                () -> ui.field(Table.class, "issued").getItem(1).getText(4).equals("✓ accepted"));
+        assertFalse(ui.ask(() -> ui.field(Button.class, "issued.accept").isEnabled()));
+        ui.run(() -> list().decline(open));
+        assertTrue(
+                ui.ask(() -> ui.field(Label.class, "issued.trouble").getText()).contains("accepted"));
+    }
+
+    @Test
+    @Order(5)
+    void fileThatWasChangedIsFoundOut() throws Exception {
+        Path file = quote(2);
+        file.toFile().setWritable(true);
+        Files.writeString(file, Files.readString(file).replaceFirst("Netherquill", "Overquill"));
+        ui.run(() -> list().read());
+        ui.await(
+                "it is seen",
+                () -> ui.field(Table.class, "issued").getItem(1).getText(6).startsWith("✗"));
+        assertEquals("✗ changed since it was issued", cells("issued", 6).get(1));
+        ui.shoot("54-changed-file");
+    }
+
+    @Test
+    @Order(6)
+    void whatCannotBeIssuedIsSaid() throws Exception {
+        Path nowhere = folder.resolve("alder-beck.job");
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(nowhere, null, ui.shell()));
+        ui.run(() -> parts().open(nowhere));
+        List<String> said = ui.ask(() -> ui
+                .all(
+                        Label.class,
+                        label -> label.isVisible()
+                                && "notice".equals(label.getParent().getData("twinfeed.field")))
+                .stream()
+                .map(Label::getText)
+                .toList());
+        assertTrue(said.get(0).startsWith("The quote was not issued"), said.toString());
+    }
+}

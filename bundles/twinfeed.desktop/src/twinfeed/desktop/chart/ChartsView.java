@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.chart;
+
+import java.util.List;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.assessment.OptionAssessment;
+
+/** The curves of an option one under the other, and all its margins. Drawn anew only if they are others, and while it is seen. */
+public final class ChartsView {
+    /** How many charts stand before the margins. */
+    private static final int FIRST = 2;
+
+    private final Words words;
+    private final Scroll scroll;
+    private List<Chart> charts = List.of();
+    private List<MarginRow> margins = List.of();
+    private @Nullable OptionAssessment option;
+    private boolean seen;
+
+    /** Nothing to be seen yet. */
+    public ChartsView(Composite parent, Words words) {
+        this.words = words;
+        this.scroll = new Scroll(parent);
+        draw();
+    }
+
+    /** The whole. */
+    public Composite control() {
+        return scroll.control();
+    }
+
+    /** Shows another option, or the same with other figures; null shows none. */
+    public void show(@Nullable OptionAssessment next) {
+        option = next;
+        if (seen) {
+            update();
+        }
+    }
+
+    /** Comes to be seen, or goes. */
+    public void seen(boolean now) {
+        seen = now;
+        if (seen) {
+            update();
+            scroll.fit();
+        }
+    }
+
+    private void update() {
+        List<Chart> nextCharts = Chart.of(option);
+        List<MarginRow> nextMargins = MarginRow.of(option, words);
+        if (!nextCharts.equals(charts) || !nextMargins.equals(margins)) {
+            charts = nextCharts;
+            margins = nextMargins;
+            draw();
+        }
+    }
+
+    private void draw() {
+        Composite content = scroll.content();
+        content.setRedraw(false);
+        for (Control child : content.getChildren()) {
+            child.dispose();
+        }
+        charts.stream().limit(FIRST).forEach(chart -> new ChartCanvas(content, chart, words.locale()));
+        if (!margins.isEmpty()) {
+            ((GridData) Controls.heading(content, words.get("chart.margins")).getLayoutData()).verticalIndent = 8;
+            quiet(content, words.get("chart.margins.help"));
+            new MarginCanvas(content, margins, words);
+        }
+        charts.stream().skip(FIRST).forEach(chart -> new ChartCanvas(content, chart, words.locale()));
+        if (charts.isEmpty() && margins.isEmpty()) {
+            quiet(content, words.get("chart.none"));
+        }
+        content.setRedraw(true);
+        scroll.fit();
+    }
+
+    private static void quiet(Composite content, String text) {
+        Label label = Controls.wrapped(content);
+        label.setText(text);
+        label.setForeground(Palette.of(Tone.QUIET, label));
+    }
+}

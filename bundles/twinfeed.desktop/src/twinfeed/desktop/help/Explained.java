@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.help;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.OptionResult;
+import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.view.OptionRows;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.usecase.Judged;
+
+/**
+ * How a check was answered in a job, for its page: with a working if any option of the job has one, those that are looked at
+ * first.
+ *
+ * @param option name of the heater; empty if the check was not answered anywhere
+ * @param finding the finding with its texts
+ * @param answer the same as the calculator gave it
+ */
+record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@Nullable Finding answer) {
+    static final Explained NOTHING = new Explained("", null, null);
+
+    /** The best example in a result. */
+    static Explained of(String check, @Nullable JobResult result, @Nullable String chosen) {
+        Judged judged = result == null ? null : result.judged();
+        if (judged == null) {
+            return NOTHING;
+        }
+        List<OptionAssessment> options = new ArrayList<>(judged.record().getOptions());
+        OptionRows.chosen(result, chosen).ifPresent(first -> {
+            options.remove(first);
+            options.add(0, first);
+        });
+        List<Explained> all = options.stream()
+                .flatMap(option -> in(option, check, judged).stream())
+                .toList();
+        return all.stream()
+                .filter(each ->
+                        each.finding() != null && !each.finding().getSteps().isEmpty())
+                .findFirst()
+                .or(() -> all.stream().findFirst())
+                .orElse(NOTHING);
+    }
+
+    private static Optional<Explained> in(OptionAssessment option, String check, Judged judged) {
+        int index = judged.record().getOptions().indexOf(option);
+        OptionResult answers = judged.assessed().options().get(index);
+        return Stream.of(option.getFindings())
+                .flatMap(Collection::stream)
+                .filter(finding -> finding.getKey().equals(check))
+                .findFirst()
+                .map(finding -> new Explained(
+                        option.getTitle(), finding, answers.finding(check).orElse(null)));
+    }
+}

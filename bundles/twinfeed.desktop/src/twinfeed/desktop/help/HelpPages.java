@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.help;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Parameter;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.Runner;
+import twinfeed.calculator.Sense;
+import twinfeed.calculator.Statement;
+import twinfeed.calculator.Texts;
+import twinfeed.desktop.help.HelpPage.Section;
+import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.text.Figures;
+import twinfeed.desktop.text.ReadingName;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Step;
+
+/**
+ * One page for each check, made from what its calculator says of itself, so that a third party's check has one like any other.
+ * Formula, source and works come from an answer of the check in a job where there is one. A calculator may say more in its
+ * messages {@code help.KEY} (what the check asks) and {@code help.KEY.do} (what to do).
+ */
+public final class HelpPages {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)(:\\d+)?}");
+    private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
+
+    private final List<Calculator> calculators;
+    private final Words words;
+    private final Figures figures;
+
+    /** For these calculators in a language. */
+    public HelpPages(List<Calculator> calculators, Words words) {
+        this.calculators = calculators;
+        this.words = words;
+        this.figures = new Figures(words.locale());
+    }
+
+    /** All that have a page. */
+    public List<Statement> statements() {
+        return calculators.stream().map(Calculator::statement).toList();
+    }
+
+    /** Name of a check. */
+    public String title(Statement statement, Check check) {
+        return statement.texts().get(words.locale(), "check." + check.key());
+    }
+
+    /**
+     * The page of a check.
+     *
+     * @param key key of the check
+     * @param result a job's answers, from which formula and source come; may be null
+     * @param chosen key of the option that is looked at; may be null
+     * @return nothing if no calculator has such a check
+     */
+    public Optional<HelpPage> of(String key, @Nullable JobResult result, @Nullable String chosen) {
+        for (Statement statement : statements()) {
+            for (Check check : statement.checks()) {
+                if (check.key().equals(key)) {
+                    return Optional.of(page(statement, check, Explained.of(key, result, chosen)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private HelpPage page(Statement statement, Check check, Explained example) {
+        List<Section> sections = new ArrayList<>();
+        sections.add(section("asks", asks(statement, check)));
+        sections.add(section("answers", answers(statement.texts(), check)));
+        sections.add(section("needs", needs(check)));
+        sections.add(section("formula", formula(example)));
+        sections.add(section("source", source(example)));
+        sections.add(section("do", todo(statement, check, example)));
+        if (!statement.parameters().isEmpty()) {
+            sections.add(section("parameters", parameters(statement)));
+        }
+        return new HelpPage(title(statement, check), sections);
+    }
+
+    private Section section(String key, List<String> lines) {
+        return new Section(words.get("help.section." + key), lines);
+    }
+
+    private List<String> asks(Statement statement, Check check) {
+        List<String> lines = new ArrayList<>();
+        Texts texts = statement.texts();
+        String own = texts.find(words.locale(), "help." + check.key());
+        if (own != null) {
+            lines.add(own);
+        }
+        lines.add(words.format(
+                "help.sense." + lower(check.sense()), Map.of("title", title(statement, check), "unit", unit(check))));
+        String kind = Runner.TEXTS.get(words.locale(), "kind." + lower(check.kind()));
+        lines.add(words.format(check.kind().deciding() ? "help.deciding" : "help.advising", Map.of("kind", kind)));
+        lines.add(words.format(
+                "help.calculator",
+                Map.of("title", texts.get(words.locale(), "title"), "version", statement.version())));
+        return lines;
+    }
+
+    private static String unit(Check check) {
+        return check.unit().isEmpty() ? "\u2013" : check.unit();
+    }
+
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The sentences that it may answer with; a figure that stands in one is named in angle brackets. */
+    private List<String> answers(Texts texts, Check check) {
+        List<String> lines = new ArrayList<>();
+        for (Outcome outcome : Outcome.values()) {
+            String word = Runner.TEXTS.get(words.locale(), "outcome." + outcome.key());
+            String base = "check." + check.key() + "." + outcome.key();
+            List<String> sentences = texts.keys().stream()
+                    .filter(key -> key.equals(base) || key.startsWith(base + "."))
+                    .map(key -> texts.get(words.locale(), key))
+                    .toList();
+            if (sentences.isEmpty() && common(outcome, check)) {
+                sentences = List.of(Runner.TEXTS.get(words.locale(), "outcome." + outcome.key() + ".sentence"));
+            }
+            sentences.forEach(sentence -> lines.add(
+                    sentence.startsWith(upper(word)) ? named(sentence) : upper(word) + ": " + named(sentence)));
+        }
+        return lines;
+    }
+
+    /** Whether an outcome without a sentence of the check's own can come up: a figure without a limit neither fails nor is close. */
+    private static boolean common(Outcome outcome, Check check) {
+        return switch (outcome) {
+            case PASSES, FAILS, TOO_CLOSE -> check.sense() != Sense.REPORT;
+            case CANNOT_TELL -> true;
+            case NOT_APPLICABLE -> false;
+        };
+    }
+
+    private static String upper(String word) {
+        return word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    }
+
+    private String named(String sentence) {
+        return PLACEHOLDER.matcher(sentence).replaceAll(match -> "\u2039" + name(match.group(1)) + "\u203A");
+    }
+
+    private String name(String placeholder) {
+        String own = words.find("help.placeholder." + placeholder);
+        return own == null ? INNER_CAPITAL.matcher(placeholder).replaceAll(" ").toLowerCase(Locale.ROOT) : own;
+    }
+
+    private List<String> needs(Check check) {
+        Set<String> lines = new LinkedHashSet<>();
+        check.needs().forEach(path -> lines.add("\u2022 " + reading(path)));
+        return lines.isEmpty() ? List.of(words.get("help.needs.nothing")) : List.copyOf(lines);
+    }
+
+    private String reading(String path) {
+        String known = Runner.TEXTS.find(words.locale(), "reading." + path);
+        if (known != null) {
+            return upper(known);
+        }
+        String label = ReadingName.of(path.replaceFirst("^heater\\.", "heaters."), words);
+        return label.contains(".") ? path : label;
+    }
+
+    private List<String> formula(Explained example) {
+        @Nullable Finding finding = example.finding();
+        if (finding == null || finding.getSteps().isEmpty()) {
+            return List.of(words.get("help.formula.none"));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(words.format("help.formula.of", Map.of("option", example.option())));
+        finding.getSteps().forEach(step -> lines.add(formula(step)));
+        return lines;
+    }
+
+    private String formula(Step step) {
+        String value = figures.withUnit(step.getValue(), step.getUnit());
+        String expression =
+                step.getExpression() == null || step.getExpression().isEmpty() ? "" : " = " + step.getExpression();
+        return "   " + step.getSymbol() + expression + " = " + value + "   (" + step.getMeaning() + ")";
+    }
+
+    private List<String> source(Explained example) {
+        Set<String> lines = new LinkedHashSet<>();
+        @Nullable Finding finding = example.finding();
+        if (finding != null) {
+            add(lines, finding.getSource());
+            finding.getSteps().forEach(step -> add(lines, step.getSource()));
+        }
+        return lines.isEmpty() ? List.of(words.get("help.source.none")) : List.copyOf(lines);
+    }
+
+    private static void add(Set<String> lines, @Nullable String source) {
+        if (source != null && !source.isEmpty()) {
+            lines.add("\u2022 " + source);
+        }
+    }
+
+    private List<String> todo(Statement statement, Check check, Explained example) {
+        List<String> lines = new ArrayList<>();
+        String own = statement.texts().find(words.locale(), "help." + check.key() + ".do");
+        if (own != null) {
+            lines.add(own);
+        }
+        @Nullable Finding finding = example.finding();
+        if (finding != null) {
+            lines.add(words.format("help.now", Map.of("option", example.option(), "text", text(finding))));
+            if (finding.getRemeasure() != null) {
+                lines.add(words.format("help.remeasure", Map.of("reading", finding.getRemeasure())));
+            }
+        }
+        twinfeed.calculator.@Nullable Finding answer = example.answer();
+        List<Remedy> remedies = answer == null ? List.of() : answer.remedies();
+        if (!remedies.isEmpty()) {
+            lines.add(words.get("help.remedies"));
+            remedies.forEach(remedy -> lines.add("\u2022 "
+                    + statement.texts().format(words.locale(), "remedy." + remedy.kind(), remedy.arguments())));
+        } else if (check.kind().deciding()) {
+            lines.add(words.get("help.remedies.none"));
+        }
+        lines.add(words.get("help.cannotTell"));
+        return lines;
+    }
+
+    private static String text(Finding finding) {
+        return finding.getText() == null ? "" : finding.getText();
+    }
+
+    private List<String> parameters(Statement statement) {
+        return statement.parameters().stream()
+                .map(parameter -> parameter(statement, parameter))
+                .toList();
+    }
+
+    private String parameter(Statement statement, Parameter parameter) {
+        String help = statement.texts().get(words.locale(), "parameter." + parameter.key());
+        Object fallback =
+                parameter.fallback() != null ? figures.number(parameter.fallback()) : parameter.fallbackWord();
+        String without =
+                fallback == null ? "" : " " + words.format("help.parameter.default", Map.of("value", fallback));
+        return "\u2022 " + parameter.key() + ": " + help + without;
+    }
+}

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.issued;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.jface.dialogs.Dialog;
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Words;
+import twinfeed.usecase.IssuedQuote;
+
+/** Asks whether, where and as what a quote is to be issued, and says what is frozen by it. */
+public final class IssueDialog extends Dialog {
+    private static final int WIDTH = 560;
+
+    private final Words words;
+    private final Revisions revisions;
+    private @Nullable Path office;
+    private List<IssuedQuote> latest = List.of();
+    private @Nullable Path previous;
+    private @Nullable Text folder;
+    private @Nullable CCombo as;
+    private @Nullable Label follows;
+
+    /**
+     * Not open yet.
+     *
+     * @param office folder of the office's quotes; null if none was chosen yet
+     * @param revisions which quotes there can be revised
+     */
+    public IssueDialog(Shell shell, Words words, @Nullable Path office, Revisions revisions) {
+        super(shell);
+        this.words = words;
+        this.office = office;
+        this.revisions = revisions;
+    }
+
+    /** The folder that was chosen. */
+    public @Nullable Path office() {
+        return office;
+    }
+
+    /** File of the quote that is to be revised; null if a new number is wanted. */
+    public @Nullable Path previous() {
+        return previous;
+    }
+
+    @Override
+    protected void configureShell(Shell shell) {
+        super.configureShell(shell);
+        shell.setText(words.get("issue.title"));
+    }
+
+    @Override
+    protected boolean isResizable() {
+        return true;
+    }
+
+    @Override
+    protected Control createDialogArea(Composite parent) {
+        Composite area = (Composite) super.createDialogArea(parent);
+        Composite body = Controls.columns(area, 3);
+        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        label(body, "issue.office");
+        Text where = new Text(body, SWT.BORDER | SWT.READ_ONLY);
+        where.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        Controls.name(where, words.get("issue.office"));
+        folder = where;
+        Button change = new Button(body, SWT.PUSH);
+        change.setText(words.get("issue.office.choose"));
+        change.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
+        label(body, "issue.as");
+        CCombo combo = Controls.choice(body);
+        GridData across = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        across.horizontalSpan = 2;
+        combo.setLayoutData(across);
+        Controls.name(combo, words.get("issue.as"));
+        combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> pick(combo.getSelectionIndex())));
+        as = combo;
+        Label effect = text(body, "");
+        follows = effect;
+        text(body, words.get("issue.frozen"));
+        Label last = text(body, "\u26A0 " + words.get("issue.noUndo"));
+        last.setForeground(Palette.of(Tone.BAD, last));
+        return area;
+    }
+
+    private void label(Composite body, String key) {
+        new Label(body, SWT.NONE).setText(words.get(key));
+    }
+
+    private static Label text(Composite body, String text) {
+        Label label = Controls.wrapped(body);
+        label.setText(text);
+        ((GridData) label.getLayoutData()).widthHint = WIDTH;
+        ((GridData) label.getLayoutData()).verticalIndent = 6;
+        return label;
+    }
+
+    @Override
+    protected void createButtonsForButtonBar(Composite parent) {
+        createButton(parent, IDialogConstants.OK_ID, words.get("issue.do"), false);
+        createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), true);
+        look();
+    }
+
+    private void choose() {
+        DirectoryDialog dialog = new DirectoryDialog(getShell());
+        dialog.setText(words.get("issue.office"));
+        if (office != null) {
+            dialog.setFilterPath(office.toString());
+        }
+        String answer = dialog.open();
+        if (answer != null) {
+            office = Path.of(answer);
+            look();
+        }
+    }
+
+    /** What there is in the folder. */
+    private void look() {
+        Path there = office;
+        latest = there == null ? List.of() : revisions.in(there);
+        if (folder == null || as == null) {
+            return;
+        }
+        folder.setText(there == null ? words.get("issue.office.none") : there.toString());
+        as.removeAll();
+        as.add(words.get("issue.new"));
+        for (IssuedQuote each : latest) {
+            as.add(words.format("issue.revision", Map.of("name", each.name(), "customer", each.customer())));
+        }
+        as.select(0);
+        pick(0);
+        Button issue = getButton(IDialogConstants.OK_ID);
+        if (issue != null) {
+            issue.setEnabled(there != null);
+        }
+    }
+
+    private void pick(int index) {
+        previous = index <= 0 ? null : latest.get(index - 1).file();
+        if (follows != null) {
+            follows.setText(
+                    index <= 0
+                            ? words.get("issue.new.follows")
+                            : words.format(
+                                    "issue.revision.follows",
+                                    Map.of("name", latest.get(index - 1).name())));
+            follows.requestLayout();
+        }
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.issued;
+
+import java.util.List;
+import java.util.Map;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Columns;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.QuoteRow;
+import twinfeed.desktop.view.QuoteRows;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.QuoteDifference;
+
+/** What an issued quote says, or how two of them differ. */
+final class IssuedDetail {
+    private final Words words;
+    private final Composite pane;
+    private final Label heading;
+    private final Label basis;
+    private final Composite stack;
+    private final StackLayout layout = new StackLayout();
+    private final Table lines;
+    private final Columns lineColumns;
+    private final Table differences;
+    private final Columns differenceColumns;
+
+    IssuedDetail(Composite parent, Words words) {
+        this.words = words;
+        this.pane = Controls.pane(parent);
+        this.heading = Controls.heading(pane, "");
+        this.basis = Controls.wrapped(pane);
+        basis.setForeground(Palette.of(Tone.QUIET, basis));
+        this.stack = new Composite(pane, SWT.NONE);
+        stack.setLayout(layout);
+        stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        this.lines =
+                table("issued.lines", "quote.what", "quote.quantity", "quote.unitPrice", "quote.amount", "quote.note");
+        this.lineColumns = Columns.of(lines, 0, 160, 4);
+        this.differences = table(
+                "issued.differences",
+                "compare.kind",
+                "compare.where",
+                "compare.what",
+                "compare.before",
+                "compare.after");
+        this.differenceColumns = Columns.of(differences, 2, 160, 5);
+        layout.topControl = lines;
+        differences.addSelectionListener(
+                SelectionListener.widgetSelectedAdapter(event -> read((TableItem) event.item)));
+    }
+
+    /** Long texts do not fit into a table; the chosen line is written out above it. */
+    private void read(TableItem item) {
+        Controls.show(
+                basis,
+                words.format(
+                        "compare.full",
+                        Map.of("what", item.getText(2), "before", item.getText(3), "after", item.getText(4))));
+        pane.layout();
+    }
+
+    private Table table(String id, String... keys) {
+        Table made = new Table(stack, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+        made.setHeaderVisible(true);
+        made.setData("twinfeed.field", id);
+        Controls.name(made, words.get(id));
+        boolean money = id.equals("issued.lines");
+        for (int i = 0; i < keys.length; i++) {
+            new TableColumn(made, money && i > 0 && i < 4 ? SWT.RIGHT : SWT.LEFT).setText(words.get(keys[i]));
+        }
+        return made;
+    }
+
+    /** Shows a quote; null shows that none, or several, are chosen. */
+    void show(@Nullable IssuedQuote issued) {
+        lines.removeAll();
+        layout.topControl = lines;
+        stack.layout();
+        if (issued == null) {
+            heading.setText(words.get("issued.choose"));
+            Controls.show(basis, "");
+            pane.layout();
+            return;
+        }
+        heading.setText(words.format("issued.of", Map.of("name", issued.name(), "customer", issued.customer()))
+                .replace("&", "&&"));
+        Controls.show(
+                basis, words.format("issued.digest", Map.of("digest", issued.digest(), "file", issued.verification())));
+        for (QuoteOption option : issued.quote().getOptions()) {
+            bold(option.getTitle(), Palette.of(Tone.WATER, lines));
+            new QuoteRows(words).of(issued.quote(), option).forEach(this::line);
+        }
+        lineColumns.fit();
+        pane.layout();
+    }
+
+    private void bold(String title, org.eclipse.swt.graphics.Color colour) {
+        TableItem item = new TableItem(lines, SWT.NONE);
+        item.setText(title);
+        item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        item.setForeground(colour);
+    }
+
+    private void line(QuoteRow row) {
+        TableItem item = new TableItem(lines, SWT.NONE);
+        String indent = row.level() == QuoteRow.Level.LINE ? "      " : "   ";
+        item.setText(new String[] {indent + row.text(), row.quantity(), row.unitPrice(), row.net(), row.note()});
+        if (row.level() != QuoteRow.Level.LINE) {
+            item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        }
+    }
+
+    /** Shows how two quotes differ, line by line. */
+    void compare(IssuedQuote before, IssuedQuote after, List<QuoteDifference> found) {
+        heading.setText(words.format("compare.of", Map.of("before", before.name(), "after", after.name())));
+        Controls.show(basis, words.get(found.isEmpty() ? "compare.same" : "compare.choose"));
+        differences.removeAll();
+        for (DifferenceRow row : DifferenceRow.of(found, before.quote(), after.quote(), words)) {
+            TableItem item = new TableItem(differences, SWT.NONE);
+            item.setText(new String[] {row.kind().toString(), row.where(), row.what(), row.before(), row.after()});
+            item.setForeground(0, Palette.of(row.kind().tone(), differences));
+        }
+        layout.topControl = differences;
+        differenceColumns.fit();
+        stack.layout();
+        differenceColumns.fit();
+        pane.layout();
+    }
+}
