@@ -355,6 +355,14 @@ class QuoteWorkbookTest {
         }
     }
 
+    @Test
+    void printingTheBookDoesNotPrintEveryWorking() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            assertEquals("Workings!$A$1:$F$4", book.getPrintArea(book.getSheetIndex("Workings")));
+            assertTrue(book.getSheet("Workings").getLastRowNum() > 50);
+        }
+    }
+
     private static XSSFWorkbook read(byte[] bytes) throws Exception {
         return new XSSFWorkbook(new ByteArrayInputStream(bytes));
     }

@@ -67,6 +67,12 @@ public final class PageSetup {
         return !doubled.isEmpty() && Character.isDigit(doubled.charAt(0)) ? " " + doubled : doubled;
     }
 
+    /** Prints the sheet from its top to a row and a column alone; the rest is for the screen. */
+    public PageSetup printOnly(int lastRow, int lastColumn) {
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
+        return this;
+    }
+
     /** Starts a new printed page after a row. */
     public PageSetup breakAfter(int row) {
         sheet.setRowBreak(row);

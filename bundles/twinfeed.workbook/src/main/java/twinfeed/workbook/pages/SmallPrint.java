@@ -65,7 +65,7 @@ final class SmallPrint {
         double before = page.heightSum();
         page.row().text(0, QuotePage.LAST, part.title(), Looking.BODY.ink(Look.Ink.SMALL_BOLD));
         String text = fitting(part.entries(), height - (page.heightSum() - before));
-        page.row().text(0, QuotePage.LAST, text, Looking.SMALL);
+        page.row().text(0, QuotePage.LAST, text, part.whole() ? Looking.SMALL.paper(Look.Paper.DOUBT) : Looking.SMALL);
         return page.heightSum() - before;
     }
 

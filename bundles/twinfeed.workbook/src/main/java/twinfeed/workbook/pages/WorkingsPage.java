@@ -42,6 +42,8 @@ public final class WorkingsPage {
         page.setup().landscape();
         page.columns(13, 46, 15, 10, 42, 40);
         sheets.head(page, "workings", LAST);
+        page.row().text(0, LAST, sheets.words().get("workings.print"), Looking.MUTED);
+        page.setup().printOnly(page.rowIndex(), LAST);
         sheets.tableHead(page, "workings", LAST + 1, Set.of(VALUE));
         page.setup().header(page.rowIndex(), page.rowIndex());
         List<OptionAssessment> options = sheets.document().assessment().getOptions();
