@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 // Prints how many networks a second EPANET solves: the two-branch network of the check values with the tap open (N1b), opened once, one
-// length changed each time, solved again through initH and runH. For the comparison with the benchmark of the engineering bundle.
+// length changed each time, solved again through initH and runH. With the argument on-request it is the other side of
+// releng/benchmark epanet.
+import { createInterface } from 'node:readline';
 import { Project, Workspace, LinkProperty, InitHydOption } from 'epanet-js';
 
 const workspace = new Workspace();
@@ -30,20 +32,25 @@ Trials 200
 model.open('net.inp', 'report.rpt', 'out.bin');
 model.openH();
 const pipe = model.getLinkIndex('shower');
-let sum = 0;
 const solve = (i) => {
   model.setLinkValue(pipe, LinkProperty.Length, 8 + (i % 100) * 0.01);
   model.initH(InitHydOption ? InitHydOption.NoSave : 0);
   model.runH();
-  sum += model.getLinkValue(pipe, LinkProperty.Flow);
+  model.getLinkValue(pipe, LinkProperty.Flow);
 };
-for (let i = 0; i < 20000; i++) solve(i);
-const rates = [];
-for (let round = 0; round < 5; round++) {
+const flowAt = (i) => (solve(i), model.getLinkValue(pipe, LinkProperty.Flow));
+const round = () => {
   const begin = process.hrtime.bigint();
   const count = 50000;
   for (let i = 0; i < count; i++) solve(i);
-  rates.push(count / (Number(process.hrtime.bigint() - begin) / 1e9));
+  return count / (Number(process.hrtime.bigint() - begin) / 1e9);
+};
+for (let i = 0; i < 20000; i++) solve(i);
+if (process.argv[2] === 'on-request') {
+  // Each line read asks for one round; first the flows through the unit at the hundred lengths, L/min.
+  console.log(Array.from({ length: 100 }, (_, i) => flowAt(i)).join(','));
+  for await (const line of createInterface({ input: process.stdin })) console.log(line, round());
+} else {
+  const rates = Array.from({ length: 5 }, round).sort((a, b) => a - b);
+  console.log(`EPANET: ${Math.round(rates[2])} networks a second (median of 5 rounds); flow at 8 m ${flowAt(0).toFixed(4)} L/min`);
 }
-rates.sort((a, b) => a - b);
-console.log(`EPANET: ${Math.round(rates[2])} networks a second (median of 5 rounds); flow at 8 m ${(sum, solve(0), model.getLinkValue(pipe, LinkProperty.Flow)).toFixed(4)} L/min`);

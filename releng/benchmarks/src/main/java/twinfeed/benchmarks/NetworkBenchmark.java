@@ -32,7 +32,7 @@ import twinfeed.engineering.Tap;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-@Fork(2)
+@Fork(1)
 public class NetworkBenchmark {
     private static final double PA_PER_BAR = 1e5;
     private static final double M3_PER_S_PER_L_PER_MIN = 1e-3 / 60;
@@ -43,6 +43,8 @@ public class NetworkBenchmark {
     public int taps;
 
     private Network network = network(0);
+    private final FreeOutletNetwork freeOutlet = new FreeOutletNetwork();
+    private int step;
     private Outlet need = Outlet.ofPoint(8 * M3_PER_S_PER_L_PER_MIN, PA_PER_BAR, 0);
 
     /** Makes the network for the number of taps. */
@@ -61,6 +63,12 @@ public class NetworkBenchmark {
                 List.of(new PipeSegment(4, 13.6e-3, COPPER_ROUGHNESS_M, 4, 0.5)),
                 Outlet.ofCoefficient(4 * M3_PER_S_PER_L_PER_MIN, fluid));
         return Network.of(supply, List.of(common), List.of(branch), java.util.Collections.nCopies(taps, tap), fluid);
+    }
+
+    /** The network that EPANET is timed with (see {@link EpanetComparison}), one length changed each time. */
+    @Benchmark
+    public double freeOutletOneLengthChanged() {
+        return freeOutlet.flowLPerMin(step++ & 63);
     }
 
     /** The pressure at the unit that takes its set flow. */
