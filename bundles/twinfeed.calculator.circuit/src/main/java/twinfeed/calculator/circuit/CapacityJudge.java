@@ -68,9 +68,9 @@ final class CapacityJudge implements Judge {
         return piece.sizeMm2() == null ? 0 : piece.sizeMm2();
     }
 
-    private static String methodTitle(RunSegment piece) {
+    private Object methodTitle(RunSegment piece) {
         Method method = piece.place().method();
-        return method == null ? "" : method.title();
+        return method == null ? "" : CircuitCalculator.methodTitle(survey.rules(), method);
     }
 
     /** A load that cannot rise may be left without overload protection, but only as a designer's recorded decision. */
@@ -134,7 +134,7 @@ final class CapacityJudge implements Judge {
                 .compare(worst.segment.capacityA(), ratingA)
                 .condition(Condition.of(worst.name))
                 .argument("method", worst.method.key())
-                .argument("methodTitle", worst.method.title())
+                .argument("methodTitle", CircuitCalculator.methodTitle(survey.rules(), worst.method))
                 .source(survey.cite("capacity"))
                 .working(() -> working(worst.segment));
         if (worst.segment.capacityA() < ratingA) {

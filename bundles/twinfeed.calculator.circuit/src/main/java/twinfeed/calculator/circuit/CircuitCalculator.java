@@ -2,14 +2,18 @@
 package twinfeed.calculator.circuit;
 
 import java.util.List;
+import java.util.Locale;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Parameter;
+import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Statement;
 import twinfeed.calculator.Texts;
+import twinfeed.calculator.rules.Method;
+import twinfeed.calculator.rules.RuleSet;
 import twinfeed.units.Kind;
 
 /**
@@ -33,6 +37,15 @@ public final class CircuitCalculator implements Calculator {
                     Parameter.optional("ambient", Kind.TEMPERATURE, 30, 10, 60),
                     Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60)),
             CircuitFormulas.ALL);
+
+    /**
+     * A method's title in the reader's language where the messages have it for this rule set; a rule set that says something else
+     * is told in its own words.
+     */
+    static Object methodTitle(RuleSet rules, Method method) {
+        String key = "method." + rules.id() + "." + method.key();
+        return method.title().equals(TEXTS.find(Locale.ROOT, key)) ? Phrase.of(key) : method.title();
+    }
 
     @Override
     public Statement statement() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
@@ -154,7 +155,11 @@ final class DeviceWorks {
         return new Remedy(
                 board ? "consumer-unit-" + code : "device-" + code,
                 board ? "consumer-unit" : "device",
-                Map.of("rating", rating, "device", code.startsWith("rcbo") ? "RCBO" : "circuit-breaker"),
+                Map.of(
+                        "rating",
+                        rating,
+                        "device",
+                        Phrase.of(code.startsWith("rcbo") ? "device.rcbo" : "device.breaker")),
                 items,
                 false,
                 0,
