@@ -145,7 +145,8 @@ class ReadingsTest {
         Showers.elements(survey, 12.8, 14.4);
         Finding finding = Showers.finding(survey, "faults.isolation");
         assertEquals(Outcome.CANNOT_TELL, finding.outcome());
-        for (var said : Map.of(Locale.ENGLISH, "Prove the tester again", Locale.GERMAN, "Spannungsprüfer erneut").entrySet()) {
+        for (var said : Map.of(Locale.ENGLISH, "Prove the tester again", Locale.GERMAN, "Spannungsprüfer erneut")
+                .entrySet()) {
             String sentence = FaultsCalculator.TEXTS.format(
                     said.getKey(), "check.faults.isolation.cannotTell", finding.arguments());
             assertTrue(sentence.contains(said.getValue()), sentence);

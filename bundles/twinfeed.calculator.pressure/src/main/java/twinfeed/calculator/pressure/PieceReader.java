@@ -108,9 +108,7 @@ final class PieceReader {
         double usual = PipeTables.roughnessM(material);
         context.assume(
                 "roughness",
-                Map.of(
-                        "material", Phrase.of("material." + material.getLiteral()),
-                        "roughness", usual * MM_PER_M));
+                Map.of("material", Phrase.of("material." + material.getLiteral()), "roughness", usual * MM_PER_M));
         return usual;
     }
 
