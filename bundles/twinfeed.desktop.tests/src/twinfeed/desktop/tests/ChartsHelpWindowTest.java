@@ -127,14 +127,14 @@ final class ChartsHelpWindowTest {
             Font font = large(shell);
             Words words = new Words(Locale.UK);
             List<Canvas> drawn = new ArrayList<>();
-            for (Chart chart : Chart.of(option()).subList(0, 2)) {
+            for (Chart chart : Chart.of(option()).subList(1, 2)) {
                 ChartCanvas canvas = new ChartCanvas(shell, chart, Locale.UK);
                 canvas.control().setFont(font);
                 canvas.fit();
                 drawn.add(canvas.control());
             }
             MarginCanvas margins =
-                    new MarginCanvas(shell, MarginRow.of(option(), words).subList(0, 4), words);
+                    new MarginCanvas(shell, MarginRow.of(option(), words).subList(0, 12), words);
             margins.control().setFont(font);
             margins.fit();
             drawn.add(margins.control());

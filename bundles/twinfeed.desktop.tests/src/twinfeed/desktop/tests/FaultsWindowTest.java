@@ -152,8 +152,34 @@ final class FaultsWindowTest {
         assertTrue(ui.ask(() -> job().session().faults().recorded("isolatorHot").isEmpty()));
     }
 
+    /** With nothing more to be learned from outside, the next step opens the cover, and says what comes before that. */
     @Test
     @Order(4)
+    void stepUnderTheCoverAsksForTheIsolationFirst() throws Exception {
+        for (int i = 0; i < 40 && next() != null && next().procedure().isEmpty(); i++) {
+            press("answer." + next().observation() + ".unknown");
+            looked();
+        }
+        assertEquals("cover", next().place());
+        assertEquals(6, next().procedure().size());
+        List<Button> answers =
+                ui.ask(() -> ui.all(Button.class, button -> String.valueOf(button.getData("twinfeed.field"))
+                        .startsWith("next.")));
+        assertEquals(List.of(), answers, "no answer is at hand before the isolation is done");
+        press("faults.toIsolation");
+        ui.shoot("31-cover-step");
+        ui.await(
+                "the isolation can be seen",
+                () -> ui.shell().getDisplay().map(ui.field(Button.class, "isolation.isolatorOpen"), ui.shell(), 0, 0).y
+                        < ui.shell().getClientArea().height);
+    }
+
+    private static twinfeed.usecase.faults.FaultSheet.Next next() {
+        return ui.ask(() -> job().session().faults().result().sheet().next());
+    }
+
+    @Test
+    @Order(5)
     void coverStaysOnUntilEveryStepIsTicked() throws Exception {
         looked();
         assertFalse(enabled("answer.elementOpen.yes"));
@@ -170,8 +196,7 @@ final class FaultsWindowTest {
             ui.await("it is ticked", () -> selected(step));
             if (i == 2) {
                 ui.await("the next can be ticked", () -> enabled("isolation.provedDead"));
-                ui.run(() -> ui.field(Button.class, "isolation.provedDead").forceFocus());
-                ui.shoot("31-isolation");
+                ui.shoot("32-isolation");
             }
         }
         ui.await("the dead tests are open", () -> enabled("answer.elementOpen.yes"));
@@ -194,7 +219,7 @@ final class FaultsWindowTest {
     }
 
     @Test
-    @Order(5)
+    @Order(6)
     void ticksCannotBeUndone() throws Exception {
         ui.run(() -> job().undo());
         looked();
@@ -212,7 +237,7 @@ final class FaultsWindowTest {
     }
 
     @Test
-    @Order(6)
+    @Order(7)
     void deadTestIsAnsweredAndRepairIsComparedWithReplacement() throws Exception {
         press("answer.goesColdWhenTapOpens.yes");
         press("answer.halfHeatSlowestSetting.yes");
@@ -226,9 +251,9 @@ final class FaultsWindowTest {
                 .toList());
         assertTrue(shown.contains("The unit that is there, repaired"), shown.toString());
         assertTrue(shown.stream().anyMatch(each -> each.startsWith("£")), "figures");
-        ui.shoot("32-repair");
+        ui.shoot("33-repair");
         ui.run(() -> scroll(ui.field(Canvas.class, "causes"), 700));
-        ui.shoot("33-repair-below");
+        ui.shoot("34-repair-below");
     }
 
     private static void scroll(Control inside, int to) {
@@ -240,7 +265,7 @@ final class FaultsWindowTest {
     }
 
     @Test
-    @Order(7)
+    @Order(8)
     void isolationThatBeginsAgainLeavesItsRecordBehind() throws Exception {
         ui.run(() -> job().session().faults().beginIsolationAgain());
         looked();
@@ -255,11 +280,11 @@ final class FaultsWindowTest {
                 .getWhat()
                 .contains("6 steps"));
         assertFalse(text("isolation.notice").isBlank(), "what was found under the cover has no isolation any more");
-        ui.shoot("34-isolation-again");
+        ui.shoot("35-isolation-again");
     }
 
     @Test
-    @Order(8)
+    @Order(9)
     void nobodyAnswersWithoutAName() throws Exception {
         ui.run(() -> {
             job().session()
