@@ -233,27 +233,12 @@ public final class Network {
                 (q, out) -> excess(branches, fixedFlow, q, tee, out),
                 fixedFlow,
                 fixedFlow + most.value,
-                likelyTotal(fixedFlow, highestPa, most),
+                fixedFlow + most.value / 2,
                 excess);
         // From the last evaluation, not at the root itself, which may lie just across a step of friction.
         return Math.abs(excess.value) <= STEP_WIDTH * total
                 ? tee.value - tee.slope * excess.value / excess.slope
                 : teePressureWithinStep(branches, fixedFlow, total);
-    }
-
-    /**
-     * A good start for the search: the common pipe taken as A - B Q^2 through no flow and the most, the branches as one
-     * outlet with the flow and the slope that they have at the highest pressure, (Q - fixed)^2 k + e = p.
-     */
-    private double likelyTotal(double fixedFlow, double highestPa, SlopedValue most) {
-        double start = teePressure(0);
-        double largest = fixedFlow + most.value;
-        double b = (start - teePressure(largest)) / (largest * largest);
-        double overPa = most.value / (2 * most.slope);
-        double k = overPa / (most.value * most.value);
-        double leftPa = start - (highestPa - overPa);
-        double root = Math.sqrt(Math.max(0, (k + b) * leftPa - k * b * fixedFlow * fixedFlow));
-        return (k * fixedFlow + root) / (k + b);
     }
 
     /**

@@ -137,6 +137,28 @@ class NetworkTest {
     }
 
     @Test
+    void otherPipeToTheUnitIsAnotherNetwork() {
+        List<PipeSegment> wide = List.of(new PipeSegment(6, 20.2e-3, 0.0015e-3, 6, 3.0));
+        NetworkState changed = OPEN.withUnitBranch(wide).atOutlet(NEED, 0);
+        NetworkState made =
+                Network.of(WEAK, COMMON, wide, List.of(KITCHEN, BASIN), COLD).atOutlet(NEED, 0);
+        assertEquals(made, changed);
+        assertTrue(changed.unitFlowM3PerS() > OPEN.atOutlet(NEED, 0).unitFlowM3PerS());
+    }
+
+    @Test
+    void riseAndBackPressureBothHaveToBePassed() {
+        double backPa = 0.2 * BAR;
+        Outlet high = new Outlet(NEED.resistancePaPerFlow2(), backPa);
+        for (Network network : List.of(SHUT, OPEN)) {
+            NetworkState state = network.atOutlet(high, 0);
+            double inletPa = state.teePressurePa() - PipeRun.of(BRANCH, COLD).totalPa(state.unitFlowM3PerS());
+            assertTrue(state.unitFlowM3PerS() > 0);
+            assertEquals(inletPa, high.pressureAt(state.unitFlowM3PerS()), 1e-3);
+        }
+    }
+
+    @Test
     void lossSharesAddUp() {
         NetworkState state = OPEN.atUnitFlow(4 * L_PER_MIN, 0);
         LossShares shares = OPEN.lossShares(state);

@@ -66,6 +66,21 @@ class PipeTest {
         assertEquals(flow, run.flowAt(run.lossPa(flow)).value(), flow * 1e-12);
     }
 
+    /** Pieces that share a bore but not a roughness, or a smooth wall but not a bore, keep their own friction factors. */
+    @Test
+    void onlyPipeOfOneBoreAndRoughnessIsTakenTogether() {
+        double flow = 8 * L_PER_MIN;
+        for (List<PipeSegment> run : List.of(
+                List.of(new PipeSegment(5, 13.6e-3, 0, 0, 0), new PipeSegment(5, 20.2e-3, 0, 0, 0)),
+                List.of(new PipeSegment(5, 13.6e-3, 0, 0, 0), new PipeSegment(5, 13.6e-3, 1e-4, 0, 0)),
+                List.of(new PipeSegment(5, 13.6e-3, 0, 0, 0), new PipeSegment(5, 13.6e-3, 0, 0, 0)))) {
+            double sum = run.stream()
+                    .mapToDouble(segment -> Pipe.frictionLossPa(segment, COLD, flow))
+                    .sum();
+            assertEquals(sum, PipeRun.of(run, COLD).frictionPa(flow), 1e-9 * sum);
+        }
+    }
+
     @Test
     void flowAtTheStepOfTheCriticalRegimeIsItsPlace() {
         // Between the laminar and the turbulent loss at Re = 2000 no flow has exactly this loss: the step is the
