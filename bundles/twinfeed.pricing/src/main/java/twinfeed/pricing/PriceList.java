@@ -41,7 +41,7 @@ final class PriceList {
         }
         currency = currency(book.getCurrency());
         date = book.getDate();
-        labourRate = BigMoney.of(currency, book.getLabourRate());
+        labourRate = exact(currency, book.getLabourRate());
         labourCost = money(book.getLabourCost());
         labourTax = taxClass(Objects.requireNonNullElse(book.getLabourTaxClass(), TaxClass.STANDARD.key()));
         minimumMinutes = BigDecimal.valueOf(Objects.requireNonNullElse(book.getMinimumMinutes(), 0));
@@ -109,7 +109,14 @@ final class PriceList {
     }
 
     private @Nullable BigMoney money(@Nullable BigDecimal amount) {
-        return amount == null ? null : BigMoney.of(currency, amount);
+        return amount == null ? null : exact(currency, amount);
+    }
+
+    /** With the places of the currency at least, so that 126 in a sheet and 126.00 in a text print alike; more places stay. */
+    private static BigMoney exact(CurrencyUnit currency, BigDecimal amount) {
+        int places = Math.max(
+                currency.getDecimalPlaces(), amount.stripTrailingZeros().scale());
+        return BigMoney.of(currency, amount.setScale(places));
     }
 
     CurrencyUnit currency() {

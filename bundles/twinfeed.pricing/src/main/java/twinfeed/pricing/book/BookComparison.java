@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pricing.book;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,8 +11,11 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
+import twinfeed.pricing.Shares;
+import twinfeed.units.Ratio;
 
 /**
  * What differs between two price books.
@@ -71,8 +75,18 @@ public record BookComparison(List<String> added, List<Change> changed, List<Stri
 
     private static void differences(String code, EObject before, EObject after, List<Change> changed) {
         for (EAttribute attribute : before.eClass().getEAllAttributes()) {
-            difference(code, attribute.getName(), text(before, attribute), text(after, attribute), changed);
+            if (!sameNumber(before.eGet(attribute), after.eGet(attribute))) {
+                difference(code, attribute.getName(), text(before, attribute), text(after, attribute), changed);
+            }
         }
+    }
+
+    /** 126 in a sheet is 126.00 in a text, and 5 % is 0.05. */
+    private static boolean sameNumber(@Nullable Object before, @Nullable Object after) {
+        if (before instanceof Ratio one && after instanceof Ratio other) {
+            return Shares.exact(one).compareTo(Shares.exact(other)) == 0;
+        }
+        return before instanceof BigDecimal one && after instanceof BigDecimal other && one.compareTo(other) == 0;
     }
 
     private static void difference(String code, String field, String before, String after, List<Change> changed) {
