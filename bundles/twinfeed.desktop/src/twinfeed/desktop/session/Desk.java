@@ -17,6 +17,7 @@ import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Office;
 import twinfeed.usecase.Opened;
@@ -127,7 +128,7 @@ public final class Desk {
         }
         try {
             return new FaultResult(revision, priced, work.get(), "");
-        } catch (RuntimeException refused) {
+        } catch (RuntimeException | LinkageError refused) {
             return new FaultResult(revision, priced, null, reason(refused));
         }
     }
@@ -139,7 +140,7 @@ public final class Desk {
         }
         try {
             return work.get();
-        } catch (RuntimeException refused) {
+        } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, null, null, reason(refused));
         }
     }
@@ -168,14 +169,14 @@ public final class Desk {
             return new JobResult(revision, true, judged, null, "");
         }
         try {
-            Quote quote = office.quote(judged, inForce.book(), today());
+            Quote quote = office.quote(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
             return new JobResult(revision, true, judged, quote, "");
-        } catch (RuntimeException refused) {
+        } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, judged, null, reason(refused));
         }
     }
 
-    private static String reason(RuntimeException refused) {
+    private static String reason(Throwable refused) {
         String message = refused.getMessage();
         return message == null ? refused.toString() : message;
     }

@@ -88,10 +88,10 @@ final class FaultsVerb implements Callable<Integer> {
             face.office().recordFaults(opened, log, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
-        FaultSheet sheet = face.office().faults(opened, job.book(face), day, Face.LOCALE);
+        FaultSheet sheet = face.office().faults(opened, job.book(face), day, job.locale());
         Outputs files = new Outputs(out, pdf);
         if (out != null || pdf != null) {
-            face.office().write(opened, sheet, who(), day, Face.LOCALE, files);
+            face.office().write(opened, sheet, who(), day, job.locale(), files);
         }
         if (json) {
             new JsonReport(face.out()).faults(sheet);

@@ -2,6 +2,7 @@
 package twinfeed.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -17,8 +18,14 @@ final class JobArguments {
     @Option(
             names = "--book",
             paramLabel = "BOOK",
-            description = "Price book, by which the least costly work is found; without one the fewest works are.")
+            description =
+                    "Price book, *.csv or *.xlsx, by which the least costly work is found; without one the fewest works are.")
     private @Nullable Path book;
+
+    /** Language of the texts. */
+    Locale locale() {
+        return job.locale();
+    }
 
     Opened open(Face face) {
         return job.open(face);
@@ -37,6 +44,6 @@ final class JobArguments {
 
     Judged judge(Face face, @Nullable String heater) {
         PriceBook prices = book(face);
-        return face.office().judge(open(face), prices, heater, Face.LOCALE);
+        return face.office().judge(open(face), prices, heater, locale());
     }
 }

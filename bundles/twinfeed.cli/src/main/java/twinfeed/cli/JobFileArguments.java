@@ -2,9 +2,11 @@
 package twinfeed.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import twinfeed.usecase.Languages;
 import twinfeed.usecase.Opened;
 
 /** The job that a verb works on, with its catalogue. */
@@ -17,6 +19,17 @@ final class JobFileArguments {
             paramLabel = "FILE",
             description = "Heater catalogue to use instead of the one that the job names.")
     private @Nullable Path catalogue;
+
+    @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            description = "Language of findings, quotes and sheets: en or de. Numbers on the screen keep their point.")
+    private @Nullable String language;
+
+    /** Language of the texts. */
+    Locale locale() {
+        return language == null ? Face.LOCALE : Languages.of(language);
+    }
 
     Opened open(Face face) {
         Opened opened = face.office().open(file, catalogue);

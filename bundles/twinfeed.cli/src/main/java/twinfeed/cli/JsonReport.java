@@ -7,15 +7,18 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Statement;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.BookReport;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.Outputs;
 import twinfeed.usecase.QuoteDifference;
+import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.faults.FaultSheet;
 
 /**
@@ -86,6 +89,14 @@ final class JsonReport {
             }
             json.writeEndArray();
         });
+    }
+
+    void book(BookReport report) {
+        document("book", json -> new BookJson(json).write(report));
+    }
+
+    void batch(BatchReport report, Path written) {
+        document("batch", json -> new BookJson(json).batch(report, written));
     }
 
     void plugins(List<Statement> statements) {

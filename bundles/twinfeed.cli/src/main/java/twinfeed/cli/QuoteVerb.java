@@ -29,7 +29,7 @@ final class QuoteVerb implements Callable<Integer> {
     @Mixin
     private final StrictArgument strict = new StrictArgument();
 
-    @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv.")
+    @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv or *.xlsx.")
     private Path book = Path.of("");
 
     @Option(names = "--out", required = true, paramLabel = "QUOTE.xlsx", description = "The workbook to write.")
@@ -64,7 +64,7 @@ final class QuoteVerb implements Callable<Integer> {
     public Integer call() {
         face.office().prepareWriting();
         PriceBook prices = face.office().book(book);
-        Judged judged = face.office().judge(job.open(face), prices, null, Face.LOCALE);
+        Judged judged = face.office().judge(job.open(face), prices, null, job.locale());
         Quote quote = make(judged, prices);
         if (json) {
             new JsonReport(face.out()).quote(quote, outputs());
@@ -75,14 +75,15 @@ final class QuoteVerb implements Callable<Integer> {
     }
 
     private Quote make(Judged judged, PriceBook prices) {
-        Quote draft = face.office().quote(judged, prices, date == null ? face.today() : date);
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
+        LocalDate day = date == null ? face.today() : date;
+        Quote draft = face.office().quote(judged, prices, day, who, job.locale());
         if (issue == null) {
-            face.office().write(judged, draft, who, Face.LOCALE, outputs());
+            face.office().write(judged, draft, who, job.locale(), outputs());
             return draft;
         }
         IssuedQuote issued = face.office().issue(judged, draft, prices, issue);
-        face.office().write(judged, issued, who, Face.LOCALE, outputs());
+        face.office().write(judged, issued, who, job.locale(), outputs());
         face.err().println(issued.file() + " SHA-256 " + issued.digest());
         return issued.quote();
     }

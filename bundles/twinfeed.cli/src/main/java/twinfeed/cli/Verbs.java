@@ -40,6 +40,8 @@ public final class Verbs {
                 .addSubcommand(new AssessVerb(face))
                 .addSubcommand(new OptionsVerb(face))
                 .addSubcommand(new QuoteVerb(face))
+                .addSubcommand(new BatchVerb(face))
+                .addSubcommand(new BookVerb(face))
                 .addSubcommand(new FaultsVerb(face))
                 .addSubcommand(new CompareVerb(face))
                 .addSubcommand(new CalcVerb(face))

@@ -149,4 +149,30 @@ class JsonSchemaTest {
         assertFalse(problems(MAPPER.readTree("{\"schema\":\"urn:twinfeed:json:answer:1\"}"), "answer")
                 .isEmpty());
     }
+
+    @Test
+    void batch(@TempDir Path folder) throws IOException {
+        Object[] words = {
+            "batch",
+            Run.DEMO.resolve("dwellings.csv"),
+            "--like",
+            Run.DEMO.resolve("alder-beck.job"),
+            "--book",
+            Run.DEMO.resolve("prices.csv"),
+            "--out",
+            folder.resolve("result.xlsx"),
+            "--json"
+        };
+        JsonNode document = valid(Run.of(words), "batch");
+        assertEquals(6, document.get("judged").asInt());
+        assertEquals(2, document.get("refused").size());
+    }
+
+    @Test
+    void book() throws IOException {
+        Path prices = Run.DEMO.resolve("prices.csv");
+        assertTrue(valid(Run.of("book", prices, "--json"), "book").get("usable").asBoolean());
+        assertFalse(valid(Run.of("book", prices, "--against", prices, "--json"), "book")
+                .has("added"));
+    }
 }

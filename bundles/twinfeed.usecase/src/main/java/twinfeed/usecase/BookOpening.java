@@ -4,29 +4,66 @@ package twinfeed.usecase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.book.BookRow;
+import twinfeed.pricing.book.ImportReport;
 import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookException;
+import twinfeed.pricing.book.PriceBookRows;
+import twinfeed.workbook.PriceBookSheet;
+import twinfeed.workbook.WorkbookException;
 
-/** Reads a price book, or says in the common form what is wrong with it. */
+/** Reads a price book from a CSV file or from the first sheet of a workbook. */
 final class BookOpening {
+    /**
+     * The book.
+     *
+     * @throws InputException if the file cannot be used, with everything that is wrong in it
+     */
     PriceBook open(Path file) {
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "there is no such file", "name a price book, *.csv"));
-        }
         try {
-            return PriceBookCsv.read(file).bookOrThrow();
+            return report(file).bookOrThrow();
         } catch (PriceBookException refused) {
             throw new UnusableException(refused.report().refusals(Locale.ROOT), refused);
+        }
+    }
+
+    /**
+     * What is in the file, row by row; nothing of it is taken where a row is refused.
+     *
+     * @throws InputException if it cannot be read as rows at all
+     */
+    ImportReport report(Path file) {
+        if (!Files.isRegularFile(file)) {
+            throw new InputException(InputProblem.ofFile(
+                    file.toString(), "there is no such file", "name a price book, *.csv or *.xlsx"));
+        }
+        try {
+            return isWorkbook(file) ? sheet(file) : PriceBookCsv.read(file);
+        } catch (WorkbookException refused) {
+            throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {
             throw new InputException(
                     InputProblem.ofFile(
-                            file.toString(), "it cannot be read", "check its rights and that it is text in UTF-8"),
+                            file.toString(),
+                            "it cannot be read",
+                            "check its rights and that it is a workbook, *.xlsx, or text in UTF-8, *.csv"),
                     unreadable);
         }
+    }
+
+    static boolean isWorkbook(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
+    }
+
+    private static ImportReport sheet(Path file) throws IOException {
+        List<BookRow> rows = PriceBookSheet.read(file).stream()
+                .map(row -> new BookRow(row.number(), row.cells()))
+                .toList();
+        return PriceBookRows.read(String.valueOf(file.getFileName()), rows);
     }
 }

@@ -95,7 +95,7 @@ final class FaultVisit {
     private List<Offer> offers(Judged judged, PriceBook book, LocalDate date) {
         Quote quote;
         try {
-            quote = office.quote(judged, book, date);
+            quote = office.quote(judged, book, date, FirmFile.none(), locale);
         } catch (UnusableException nothingSuits) {
             return List.of();
         }

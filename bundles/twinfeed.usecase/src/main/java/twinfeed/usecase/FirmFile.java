@@ -5,32 +5,38 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.Firm;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
+import twinfeed.pricing.texts.StandingTextFile;
+import twinfeed.pricing.texts.StandingTexts;
 
 /**
  * Who quotes: a UTF-8 property file with {@code name}, {@code address}, {@code contact} (lines separated by semicolons),
  * {@code accent} (colour as RRGGBB) and {@code logo} (a PNG or JPEG beside it), all of them optional.
  *
+ * Its own wording of a quote's standing texts lies beside it ({@link StandingTextFile}).
+ *
  * @param firm the firm
+ * @param folder where its wording lies; absent for none
  */
-public record FirmFile(Firm firm) {
+public record FirmFile(Firm firm, @Nullable Path folder) {
     private static final String NAME = "firm.properties";
     private static final long LARGEST_LOGO = 4L << 20;
 
     /** A firm without a name, for quotes whose head is filled in by hand. */
     public static FirmFile none() {
-        return new FirmFile(Firm.of("", "", ""));
+        return new FirmFile(Firm.of("", "", ""), null);
     }
 
     /** The firm described beside a price book, or none. */
     public static FirmFile beside(Path book) {
         Path file = book.toAbsolutePath().resolveSibling(NAME);
-        return Files.isRegularFile(file) ? load(file) : none();
+        return Files.isRegularFile(file) ? load(file) : new FirmFile(none().firm(), file.getParent());
     }
 
     /**
@@ -49,7 +55,7 @@ public record FirmFile(Firm firm) {
                     accent(file, properties.getProperty("accent")),
                     logo(file, properties.getProperty("logo")));
             seen(file, properties.getProperty("logo", ""), firm);
-            return new FirmFile(firm);
+            return new FirmFile(firm, file.toAbsolutePath().getParent());
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new InputException(
                     InputProblem.ofFile(file.toString(), "it cannot be read", "write it as name=value lines in UTF-8"),
@@ -72,6 +78,16 @@ public record FirmFile(Firm firm) {
                             "name a PNG or JPEG beside the file"),
                     unreadable);
         }
+    }
+
+    /**
+     * The standing texts of its quotes in a language.
+     *
+     * @throws InputException if its own wording cannot be used
+     */
+    StandingTexts texts(Locale locale) {
+        StandingTexts texts = folder == null ? StandingTexts.of(locale) : StandingTextFile.in(folder, locale);
+        return texts.with("firm", firm.name());
     }
 
     private static int accent(Path file, @Nullable String text) {

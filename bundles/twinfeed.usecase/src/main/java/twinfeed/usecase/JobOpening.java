@@ -38,6 +38,23 @@ final class JobOpening {
         return new Opened(file, job, catalogue, warnings);
     }
 
+    /**
+     * Checks a job that was made from an opened one.
+     *
+     * @throws InputException if it cannot be calculated with, all problems at once
+     */
+    Opened checked(Opened pattern, Job job) {
+        Path file = pattern.file();
+        sort(JobCheck.of(job, pattern.catalogue()), file.toString());
+        if (errors.isEmpty()) {
+            data(job.getSurvey(), file);
+        }
+        if (!errors.isEmpty()) {
+            throw new InputException(errors);
+        }
+        return new Opened(file, job, pattern.catalogue(), warnings);
+    }
+
     private void sort(List<Problem> problems, String name) {
         for (Problem problem : problems) {
             if (problem.isError()) {

@@ -24,6 +24,7 @@ import twinfeed.calculator.WorkCost;
 import twinfeed.calculator.WorkPlan;
 import twinfeed.engineering.MainsTemperature;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
@@ -85,12 +86,32 @@ public final class Office {
     }
 
     /**
-     * Reads a price book.
+     * Checks a job that was made from an opened one, whose catalogue it keeps.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; every problem is in its message
+     */
+    public Opened checked(Opened pattern, Job job) {
+        return new JobOpening().checked(pattern, job);
+    }
+
+    /**
+     * Reads a price book, *.csv or *.xlsx.
      *
      * @throws twinfeed.model.io.InputException if it cannot be used; nothing of it is taken then
      */
     public PriceBook book(Path file) {
         return new BookOpening().open(file);
+    }
+
+    /**
+     * What taking over a price list would do, row by row.
+     *
+     * @param file the list, *.csv or *.xlsx
+     * @param present the book that it would take the place of; absent for none
+     * @throws twinfeed.model.io.InputException if it cannot be read as rows at all
+     */
+    public BookReport bookReport(Path file, @Nullable PriceBook present) {
+        return BookReport.of(new BookOpening().report(file), present);
     }
 
     /**
@@ -211,11 +232,13 @@ public final class Office {
      * @param judged the assessed job
      * @param book the price book
      * @param date day of the quote
+     * @param firm who quotes, perhaps with its own wording of the standing texts
+     * @param locale language of the texts; that of the assessment
      * @return a draft
      * @throws twinfeed.model.io.InputException if the book lacks something that the work needs
      */
-    public Quote quote(Judged judged, PriceBook book, LocalDate date) {
-        return new QuoteMaking(judged).draft(book, date);
+    public Quote quote(Judged judged, PriceBook book, LocalDate date, FirmFile firm, Locale locale) {
+        return new QuoteMaking(judged).draft(book, date, firm, locale);
     }
 
     /**

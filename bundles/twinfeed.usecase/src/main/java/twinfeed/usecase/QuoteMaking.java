@@ -27,9 +27,11 @@ final class QuoteMaking {
         return judged.opened().job().getSurvey();
     }
 
-    Quote draft(PriceBook book, LocalDate date) {
+    Quote draft(PriceBook book, LocalDate date, FirmFile firm, Locale locale) {
+        QuoteRequest request =
+                QuoteRequest.of(survey(), judged.record(), book, date).in(locale, firm.texts(locale));
         try {
-            return QuoteBuilder.draft(QuoteRequest.of(survey(), judged.record(), book, date));
+            return QuoteBuilder.draft(request);
         } catch (QuoteException refused) {
             throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);
         }

@@ -68,7 +68,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "twinfeed.pricing",
                             "twinfeed.units",
                             "twinfeed.workbook"),
-                    with(EMF, "org.joda.money", "org.osgi.framework")),
+                    with(EMF, "org.joda.money", "org.apache.commons.csv", "org.osgi.framework")),
             new Layer(
                     "twinfeed.cli",
                     10,

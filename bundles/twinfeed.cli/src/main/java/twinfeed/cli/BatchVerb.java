@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.Languages;
+import twinfeed.usecase.batch.BatchReport;
+import twinfeed.usecase.batch.BatchWriting;
+
+/** Many dwellings at once. */
+@Command(
+        name = "batch",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Judge and price every dwelling of a list. Its first row names the columns: \"dwelling\", and fields of the survey such as",
+            "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job says, \"-\" takes",
+            "the value away, a column whose name begins with # is a remark. Rows that cannot be used are set aside in a sheet of their own, with the reason."
+        })
+final class BatchVerb implements Callable<Integer> {
+    /** Rows between two lines of progress. */
+    private static final int STEP = 50;
+
+    private final Face face;
+
+    @Parameters(index = "0", paramLabel = "DWELLINGS", description = "The list, *.csv or *.xlsx.")
+    private Path list = Path.of("");
+
+    @Option(
+            names = "--like",
+            required = true,
+            paramLabel = "JOB",
+            description = "The job whose survey stands for everything that a row does not say.")
+    private Path like = Path.of("");
+
+    @Option(names = "--catalogue", paramLabel = "FILE", description = "Heater catalogue instead of the job's own.")
+    private @Nullable Path catalogue;
+
+    @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv or *.xlsx.")
+    private Path book = Path.of("");
+
+    @Option(names = "--out", required = true, paramLabel = "RESULT.xlsx", description = "The workbook to write.")
+    private Path out = Path.of("");
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the prices; today if not given.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--language", paramLabel = "CODE", description = "Language of the results: en or de.")
+    private @Nullable String language;
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    BatchVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        Locale locale = language == null ? Face.LOCALE : Languages.of(language);
+        BatchWriting writing = new BatchWriting(
+                face.office(),
+                face.office().open(like, catalogue),
+                face.office().book(book),
+                FirmFile.beside(book),
+                date == null ? face.today() : date,
+                locale);
+        BatchReport report = writing.write(list, out, this::progress);
+        if (json) {
+            new JsonReport(face.out()).batch(report, out);
+        } else {
+            print(report);
+        }
+        return Verbs.DONE;
+    }
+
+    private void progress(int rows) {
+        if (rows % STEP == 0) {
+            face.err().println(rows + " " + face.text("batch.rows"));
+        }
+    }
+
+    private void print(BatchReport report) {
+        face.out().println(face.text("batch.judged") + " " + report.judged());
+        face.out().println(face.text("batch.offered") + " " + report.offered());
+        face.out().println(face.text("batch.refused") + " " + report.refused().size());
+        report.refused().forEach(one -> face.err()
+                .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "
+                        + one.reason().replace("\n", "\n  ")));
+        face.out().println(face.text("cautions"));
+        face.out().println(face.text("written") + " " + out);
+    }
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import twinfeed.model.io.AtomicFile;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.usecase.BookReport;
+
+/** What is in a price list, and what it would change. */
+@Command(
+        name = "book",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Check a price list, *.csv or *.xlsx, row by row; say what it would change against the present book;",
+            "and write it as a price book in CSV. A list of which one row is refused is not taken at all."
+        })
+final class BookVerb implements Callable<Integer> {
+    private final Face face;
+
+    @Parameters(index = "0", paramLabel = "LIST", description = "The price list, *.csv or *.xlsx.")
+    private Path list = Path.of("");
+
+    @Option(names = "--against", paramLabel = "BOOK", description = "The present price book.")
+    private @Nullable Path present;
+
+    @Option(names = "--out", paramLabel = "BOOK.csv", description = "Write the list as a price book.")
+    private @Nullable Path out;
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    BookVerb(Face face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        PriceBook old = present == null ? null : face.office().book(present);
+        BookReport report = face.office().bookReport(list, old);
+        String text = report.text();
+        if (out != null && text != null) {
+            AtomicFile.write(out, text.getBytes(StandardCharsets.UTF_8));
+        }
+        if (json) {
+            new JsonReport(face.out()).book(report);
+        } else {
+            print(report);
+        }
+        return text == null ? Verbs.UNUSABLE : Verbs.DONE;
+    }
+
+    private void print(BookReport report) {
+        report.refused().forEach(face.err()::println);
+        report.notices().forEach(one -> face.out().println("  " + one));
+        line("book.added", report.added());
+        for (BookReport.Change change : report.changed()) {
+            String what = change.code().isEmpty() ? change.field() : change.code() + " " + change.field();
+            face.out().println("~ " + what + ": " + change.before() + " -> " + change.after());
+        }
+        line("book.removed", report.removed());
+        face.out().println(face.text(report.text() == null ? "book.unusable" : "book.usable"));
+        if (out != null && report.text() != null) {
+            face.out().println(face.text("written") + " " + out);
+        }
+    }
+
+    private void line(String key, List<String> codes) {
+        if (!codes.isEmpty()) {
+            face.out().println(face.text(key) + " (" + codes.size() + ") " + String.join(", ", codes));
+        }
+    }
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BookVerbTest {
+    private static final Path BOOK = Run.DEMO.resolve("prices.csv");
+
+    @TempDir
+    private Path folder;
+
+    /** The demonstration's list as an office would keep it in a workbook: figures as numbers, days as days. */
+    private Path workbook() throws IOException {
+        Path file = folder.resolve("prices.xlsx");
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(file);
+                var reader = Files.newBufferedReader(BOOK)) {
+            Sheet sheet = book.createSheet("Prices");
+            int number = 0;
+            for (CSVRecord record : CSVFormat.RFC4180.parse(reader)) {
+                Row row = sheet.createRow(number++);
+                for (int at = 0; at < record.size(); at++) {
+                    String text = record.get(at);
+                    if (text.matches("\\d+(\\.\\d+)?")) {
+                        row.createCell(at).setCellValue(Double.parseDouble(text));
+                    } else if (!text.isEmpty()) {
+                        row.createCell(at).setCellValue(text);
+                    }
+                }
+            }
+            book.write(out);
+        }
+        return file;
+    }
+
+    @Test
+    void aWorkbookPricesTheQuoteAsTheCsvDoes() throws IOException {
+        Path sheet = workbook();
+        Files.copy(Run.DEMO.resolve("netherquill.png"), folder.resolve("netherquill.png"));
+        for (String name : List.of("firm.properties", "standing-texts.properties")) {
+            Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
+        }
+        Path out = folder.resolve("quote.xlsx");
+        Object job = Run.DEMO.resolve("alder-beck.job");
+        Run fromSheet = Run.of("quote", job, "--book", sheet, "--out", out, "--json");
+        assertEquals(0, fromSheet.status(), fromSheet.err());
+        Run fromText = Run.of("quote", job, "--book", BOOK, "--out", out, "--json");
+        assertEquals(fromText.out(), fromSheet.out());
+    }
+
+    @Test
+    void saysWhatAListChanges() throws IOException {
+        Path sheet = workbook();
+        Run same = Run.of("book", sheet, "--against", BOOK);
+        assertEquals(0, same.status(), same.err());
+        assertFalse(same.out().contains("~ ") || same.out().contains("New:"), same.out());
+        String dearer = Files.readString(BOOK)
+                .replace(
+                        "h95,\"Heater 9.5 kW, two-element\",each,112.00,158.00",
+                        "h95,\"Heater 9.5 kW, two-element\",each,112.00,162.50");
+        Path list =
+                Files.writeString(folder.resolve("new.csv"), dearer + "h00,Heater,each,1.00,2.00,,,standard,,,,,,\n");
+        Path taken = folder.resolve("taken.csv");
+        Run changed = Run.of("book", list, "--against", BOOK, "--out", taken);
+        assertEquals(0, changed.status(), changed.err());
+        assertTrue(changed.out().contains("~ h95 price: 158.00 -> 162.50"), changed.out());
+        assertTrue(changed.out().contains("New: (1) h00"), changed.out());
+        assertEquals(0, Run.of("book", taken, "--against", list).status());
+    }
+
+    @Test
+    void takesNothingOfAListWithOneBadRow() throws IOException {
+        String bad = Files.readString(BOOK)
+                .replace(
+                        "cable-10,\"Flat twin and earth cable, 10 mm²\",m,2.74,3.95",
+                        "cable-10,\"Flat twin and earth cable, 10 mm²\",m,2.74,\"3,95\"");
+        Path list = Files.writeString(folder.resolve("bad.csv"), bad);
+        Path out = folder.resolve("out.csv");
+        Run run = Run.of("book", list, "--out", out);
+        assertEquals(2, run.status(), run.out());
+        assertTrue(run.err().contains("cable-10") || run.err().contains("3,95"), run.err());
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void saysThatThereIsNoSuchList() {
+        Run run = Run.of("book", folder.resolve("none.xlsx"));
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("*.csv or *.xlsx"), run.err());
+    }
+}

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.book.BookComparison;
+import twinfeed.pricing.book.ImportReport;
+import twinfeed.pricing.book.PriceBookText;
+
+/**
+ * What is in a price list, and what it would change.
+ *
+ * @param added codes that are new; all of them where there is no book yet
+ * @param changed values that differ
+ * @param removed codes that would be gone
+ * @param refused refused rows with their reasons, a line each; where there are any, nothing is taken
+ * @param notices what is odd but would be taken, a line each
+ * @param text the whole list as a price book in CSV; absent where a row is refused
+ */
+public record BookReport(
+        List<String> added,
+        List<Change> changed,
+        List<String> removed,
+        List<String> refused,
+        List<String> notices,
+        @Nullable String text) {
+    public BookReport {
+        added = List.copyOf(added);
+        changed = List.copyOf(changed);
+        removed = List.copyOf(removed);
+        refused = List.copyOf(refused);
+        notices = List.copyOf(notices);
+    }
+
+    /**
+     * A value that differs.
+     *
+     * @param code code of its item; empty for the head of the book
+     * @param field which value
+     * @param before what it was; empty for none
+     * @param after what it would be; empty for none
+     */
+    public record Change(String code, String field, String before, String after) {}
+
+    static BookReport of(ImportReport report, @Nullable PriceBook present) {
+        Optional<BookComparison> comparison = present == null ? Optional.empty() : report.against(present);
+        return new BookReport(
+                comparison.map(BookComparison::added).orElse(report.added()),
+                comparison.map(BookComparison::changed).stream()
+                        .flatMap(List::stream)
+                        .map(one -> new Change(one.code(), one.field(), one.before(), one.after()))
+                        .toList(),
+                comparison.map(BookComparison::removed).orElse(List.of()),
+                lines(report.refused().stream().map(one -> one.message(Locale.ROOT))),
+                lines(report.notices().stream().map(one -> one.message(Locale.ROOT))),
+                report.book().map(PriceBookText::of).orElse(null));
+    }
+
+    private static List<String> lines(Stream<String> lines) {
+        return lines.toList();
+    }
+}

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.batch;
+
+import java.util.List;
+
+/**
+ * What came of a list of dwellings.
+ *
+ * @param judged number of dwellings judged
+ * @param offered number of those to which a heater can be offered
+ * @param refused the rows that could not be used, in their order
+ */
+public record BatchReport(int judged, int offered, List<Refused> refused) {
+    public BatchReport {
+        refused = List.copyOf(refused);
+    }
+}

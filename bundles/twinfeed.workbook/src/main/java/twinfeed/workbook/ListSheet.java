@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import twinfeed.workbook.read.SheetReader;
+
+/** Reads a long list from the first sheet of a workbook, a row at a time. */
+public final class ListSheet {
+    /** As many rows as a sheet can have. */
+    public static final int MOST_ROWS = 1 << 20;
+
+    private ListSheet() {}
+
+    /**
+     * Reads its rows; empty ones are left out.
+     *
+     * @param file an .xlsx workbook
+     * @param rows takes each row before the next one is read; what it throws ends the reading
+     * @throws WorkbookException if the file is none, is damaged, is out of proportion, or holds what a list cannot hold, such as merged
+     *     cells or a formula without a value; the message names file and cell
+     * @throws IOException if the file cannot be read
+     */
+    public static void read(Path file, Consumer<SheetRow> rows) throws IOException {
+        SheetReader.read(file, MOST_ROWS, rows);
+    }
+}
