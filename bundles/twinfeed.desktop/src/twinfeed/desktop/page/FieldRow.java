@@ -25,6 +25,8 @@ final class FieldRow {
     /** Widget data by which tests find a field: the reading's path in the model. */
     static final String FIELD = "twinfeed.field";
 
+    private static final String LABEL = "twinfeed.label";
+    private static final int MARGIN = 12;
     private static final int NARROWEST = 110;
     private static final int LABEL_CHARACTERS = 22;
 
@@ -52,6 +54,19 @@ final class FieldRow {
         GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
         data.widthHint = LABEL_CHARACTERS * averageWidth(label);
         label.setLayoutData(data);
+        label.setData(LABEL, data.widthHint);
+    }
+
+    /** Makes labels narrower where a page is narrow, or letters are large: half of it belongs to the answers. */
+    static void narrow(Composite page, int width) {
+        for (Control child : page.getChildren()) {
+            if (child.getData(LABEL) instanceof Integer wanted && child.getLayoutData() instanceof GridData data) {
+                data.widthHint = Math.min(wanted, width / 2 - 2 * MARGIN);
+            }
+            if (child instanceof Composite inner) {
+                narrow(inner, width);
+            }
+        }
     }
 
     private static int averageWidth(Label label) {

@@ -149,6 +149,7 @@ final class PageView {
     private void fit() {
         int width = scroll.getClientArea().width;
         if (width > 0) {
+            FieldRow.narrow(content, width);
             content.layout(true, true);
             scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
         }
@@ -163,6 +164,7 @@ final class PageView {
         if (parent instanceof ScrolledComposite scroll && scroll.getContent() instanceof Composite content) {
             int width = scroll.getClientArea().width;
             if (width > 0) {
+                FieldRow.narrow(content, width);
                 content.layout(true, true);
                 scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
             }

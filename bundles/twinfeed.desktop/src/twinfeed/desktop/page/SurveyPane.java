@@ -58,8 +58,8 @@ public final class SurveyPane {
         Table table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         Controls.name(table, context.words().get("pane.survey"));
         table.setData(FieldRow.FIELD, "pages");
-        TableColumn title = new TableColumn(table, SWT.LEFT);
-        TableColumn count = new TableColumn(table, SWT.RIGHT);
+        new TableColumn(table, SWT.LEFT);
+        new TableColumn(table, SWT.RIGHT);
         for (int i = 0; i < pages.size(); i++) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(
@@ -69,13 +69,19 @@ public final class SurveyPane {
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
         data.heightHint = pages.size() * table.getItemHeight();
         table.setLayoutData(data);
-        table.addListener(SWT.Resize, event -> {
-            int width = table.getClientArea().width;
-            count.setWidth(width / 3);
-            title.setWidth(width - width / 3);
-        });
+        table.addListener(SWT.Resize, event -> spread(table));
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
         return table;
+    }
+
+    /** Remarks take the room that they need, titles the rest. */
+    private static void spread(Table table) {
+        TableColumn count = table.getColumn(1);
+        count.pack();
+        int width = table.getClientArea().width;
+        int remarks = Math.min(count.getWidth(), width / 2);
+        count.setWidth(remarks);
+        table.getColumn(0).setWidth(width - remarks);
     }
 
     /** How many pages there are. */
@@ -146,6 +152,7 @@ public final class SurveyPane {
         for (int i = 0; i < pages.size(); i++) {
             mark(list.getItem(i), pages.get(i));
         }
+        spread(list);
     }
 
     private void mark(TableItem item, Page page) {
