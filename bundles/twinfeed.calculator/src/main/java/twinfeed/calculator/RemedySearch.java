@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.survey.Survey;
@@ -235,18 +236,31 @@ public final class RemedySearch {
             }
         }
 
-        private List<String> failing() {
-            return before.findings().stream()
-                    .filter(Finding::stands)
-                    .map(finding -> finding.check().key())
-                    .toList();
-        }
-
-        /** What nothing mended; if each check alone could be mended but no set mends all, all that failed. */
+        /**
+         * What nothing mended: the checks for which there is no work, or else those that none of the sets mended, or else, if each
+         * alone could be mended but no set mends all, all that failed.
+         */
         private List<String> unmended() {
             List<String> stubborn =
-                    failing().stream().filter(key -> !mendable.contains(key)).toList();
+                    failing(finding -> !mendable.contains(finding.check().key()));
+            List<String> hopeless = failing(finding -> finding.remedies().isEmpty()
+                    && !mendable.contains(finding.check().key()));
+            if (!hopeless.isEmpty()) {
+                return hopeless;
+            }
             return stubborn.isEmpty() ? failing() : stubborn;
+        }
+
+        private List<String> failing() {
+            return failing(finding -> true);
+        }
+
+        private List<String> failing(Predicate<Finding> which) {
+            return before.findings().stream()
+                    .filter(Finding::stands)
+                    .filter(which)
+                    .map(finding -> finding.check().key())
+                    .toList();
         }
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.BiConsumer;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.survey.Survey;
@@ -181,6 +182,66 @@ class RemedySearchTest {
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertTrue(plan.exhausted());
         assertEquals(Verdict.CANNOT_TELL, plan.verdict());
+    }
+
+    private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, Sense.AT_LEAST, "");
+    private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, Sense.AT_LEAST, "");
+
+    private static Remedy work(String id) {
+        return new Remedy(
+                id,
+                id,
+                Map.of(),
+                List.of(),
+                false,
+                0,
+                survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
+    }
+
+    private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
+        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", List.of(LOAD, OTHER), answers));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        return new RemedySearch(runner::judge, WorkCost.BY_COUNT)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+    }
+
+    private static boolean done(Survey survey, String id) {
+        return survey.getNotes() != null && survey.getNotes().contains(id);
+    }
+
+    @Test
+    void aWorkThatOpensADoubtIsFollowedByTheOneThatClosesIt() {
+        WorkPlan plan = plan((survey, findings) -> {
+            boolean carries = done(survey, "device");
+            findings.on(LOAD)
+                    .compare(carries ? 1 : -1, 0)
+                    .remedy(work("device"))
+                    .remedy(work("cable"))
+                    .add();
+            FindingBuilder other = findings.on(OTHER).compare(1, 0);
+            if (done(survey, "device") && !done(survey, "cable")) {
+                other.cannotTell(List.of("survey.electricity"));
+            }
+            other.add();
+        });
+        assertEquals(
+                List.of("cable", "device"),
+                plan.works().stream().map(Remedy::id).toList());
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    @Test
+    void whatNothingMendsIsNamed() {
+        WorkPlan plan = plan((survey, findings) -> {
+            findings.on(LOAD)
+                    .compare(done(survey, "device") ? 1 : -1, 0)
+                    .remedy(work("device"))
+                    .add();
+            findings.on(OTHER).compare(done(survey, "device") ? -2 : -1, 0).add();
+        });
+        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
+        assertEquals(List.of(), plan.works());
+        assertEquals(List.of("made.other"), plan.unmended());
     }
 
     @Test

@@ -106,6 +106,27 @@ class UncertaintyTest {
                         .remeasure());
     }
 
+    private static double share(double limit) {
+        Chance chance = Uncertainty.whereInDoubt(Fixtures.runner(sum(limit)))
+                .judge(Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0 ohm"), Fixtures.candidate())
+                .findings()
+                .get(0)
+                .chance();
+        assertNotNull(chance);
+        return chance.passes();
+    }
+
+    /** A share of few draws is a whole number of them; one near where "too close to call" begins needs them all. */
+    @Test
+    void allAreDrawnOnlyWhereTheFirstLeaveItOpen() {
+        assertEquals(1, share(5));
+        assertEquals(0.5, share(10.5), 0.02);
+        assertEquals(Math.rint(share(10.5) * Uncertainty.FIRST_POINTS), share(10.5) * Uncertainty.FIRST_POINTS);
+        double near = share(9.589);
+        assertEquals(0.9555, near, 0.001);
+        assertTrue(Math.rint(near * Uncertainty.FIRST_POINTS) != near * Uncertainty.FIRST_POINTS);
+    }
+
     @Test
     void inBetweenIsTooClose() {
         Uncertainty uncertainty = new Uncertainty(Fixtures.runner(sum(10.6)));
