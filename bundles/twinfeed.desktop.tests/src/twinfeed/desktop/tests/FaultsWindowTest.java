@@ -183,6 +183,10 @@ final class FaultsWindowTest {
     void coverStaysOnUntilEveryStepIsTicked() throws Exception {
         looked();
         assertFalse(enabled("answer.elementOpen.yes"));
+        assertFalse(
+                ui.ask(() -> ui.field(Text.class, "survey.faultFinding.coil").isEnabled()));
+        assertTrue(ui.ask(() ->
+                ui.field(Text.class, "survey.faultFinding.runningPressure").isEnabled()));
         assertThrowsRefusal();
         for (int i = 0; i < PROCEDURE.size(); i++) {
             String step = "isolation." + PROCEDURE.get(i);
@@ -200,6 +204,7 @@ final class FaultsWindowTest {
             }
         }
         ui.await("the dead tests are open", () -> enabled("answer.elementOpen.yes"));
+        assertTrue(ui.ask(() -> ui.field(Text.class, "survey.faultFinding.coil").isEnabled()));
         List<IsolationTick> ticks = job().session().survey().getFaultFinding().getIsolation();
         assertEquals(PROCEDURE, ticks.stream().map(IsolationTick::getStep).toList());
         assertTrue(ticks.stream()

@@ -142,9 +142,7 @@ public final class FaultsPane {
     private void show() {
         FaultResult result = search.result();
         @Nullable FaultSheet known = result == null ? null : result.sheet();
-        boolean complete = known != null
-                && known.isolation().stream().allMatch(FaultSheet.Tick::done)
-                && known.isolationNotice().isEmpty();
+        boolean complete = search.coverMayComeOff();
         if (known != null) {
             isolation.show(known);
         }

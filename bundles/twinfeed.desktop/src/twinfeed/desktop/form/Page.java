@@ -28,6 +28,13 @@ public record Page(String key, List<Section> sections) {
      * @param items the questions
      */
     public record Section(String key, boolean folded, List<Item> items) {
+        private static final java.util.Set<String> UNDER_COVER = java.util.Set.of("elements", "deadTests");
+
+        /** Whether its readings are taken under the cover, and so wait for the safe isolation. */
+        public boolean underCover() {
+            return UNDER_COVER.contains(key);
+        }
+
         public Section {
             items = List.copyOf(items);
         }

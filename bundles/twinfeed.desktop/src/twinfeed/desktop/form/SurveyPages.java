@@ -76,12 +76,9 @@ public final class SurveyPages {
         String done = "faultFinding.";
         return page(
                 "faults",
+                section("outside", under(done, "flowHottest flowColdest runningPressure shutOffTime")),
                 section("elements", several(done + "elements", "name resistance", "name resistance open")),
-                section(
-                        "deadTests",
-                        under(
-                                done,
-                                "coil coilOpen cutOutCloses switchCloses flowHottest flowColdest runningPressure shutOffTime")),
+                section("deadTests", under(done, "coil coilOpen cutOutCloses switchCloses")),
                 section("steps", several(done + "steps", "what by", "what= by at")),
                 folded("answers", fixed("symptoms", "key answer", "note= by at")));
     }

@@ -21,6 +21,7 @@ import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
 
 /** One page of the survey; it scrolls if it does not fit. */
 final class PageView {
@@ -29,6 +30,7 @@ final class PageView {
     private final Composite content;
     private final List<ItemViews> views = new ArrayList<>();
     private final Map<Section, Label> sectionRemarks = new LinkedHashMap<>();
+    private final Map<Composite, Label> underCover = new LinkedHashMap<>();
     private final Map<Section, Runnable> unfold = new LinkedHashMap<>();
 
     PageView(Composite parent, FormContext context, Page page) {
@@ -63,7 +65,12 @@ final class PageView {
         Label remark = Controls.wrapped(content);
         Controls.show(remark, "");
         sectionRemarks.put(section, remark);
+        Label locked = section.underCover() ? Controls.wrapped(content) : null;
         Composite body = Controls.columns(content, 2);
+        if (locked != null) {
+            locked.setForeground(Palette.of(Tone.DOUBT, locked));
+            underCover.put(body, locked);
+        }
         ((GridLayout) body.getLayout()).horizontalSpacing = 8;
         body.setLayoutData(Controls.across(content));
         ItemViews view = new ItemViews(body, context, context.session().survey(), section.items());
@@ -96,6 +103,20 @@ final class PageView {
             toggle.setSelection(true);
             show.run();
         };
+    }
+
+    /** Readings under the cover wait for the safe isolation. */
+    void lock() {
+        boolean open = context.session().faults().coverMayComeOff();
+        boolean changed = false;
+        for (Map.Entry<Composite, Label> entry : underCover.entrySet()) {
+            entry.getKey().setEnabled(open);
+            changed |=
+                    Controls.show(entry.getValue(), open ? "" : context.words().get("page.faults.locked"));
+        }
+        if (changed) {
+            fit();
+        }
     }
 
     void refresh() {

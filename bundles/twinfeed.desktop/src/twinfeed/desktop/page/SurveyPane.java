@@ -49,6 +49,7 @@ public final class SurveyPane {
         List<Runnable> ends = new ArrayList<>();
         ends.add(session.edits().changed().listen(this::refresh));
         ends.add(session.resulted().listen(this::remark));
+        ends.add(session.faults().resulted().listen(() -> views.values().forEach(PageView::lock)));
         pane.addListener(SWT.Dispose, event -> ends.forEach(Runnable::run));
         remark();
         show(0);
@@ -138,6 +139,7 @@ public final class SurveyPane {
     private PageView make(Page page) {
         PageView view = new PageView(stack, context, page);
         view.remark(remarks);
+        view.lock();
         return view;
     }
 

@@ -15,6 +15,7 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.survey.Symptom;
 import twinfeed.usecase.faults.FaultLog;
+import twinfeed.usecase.faults.FaultSheet;
 
 /**
  * The search for the fault of one open job: answers and ticks go in, each with the person and the time, and the job sheet comes
@@ -96,6 +97,15 @@ public final class FaultSearch {
     public boolean current() {
         FaultResult known = result;
         return known != null && known.revision() == recalculation.revision();
+    }
+
+    /** Whether the safe isolation is complete, as the newest sheet has it. */
+    public boolean coverMayComeOff() {
+        FaultResult known = result;
+        return known != null
+                && known.sheet() != null
+                && known.sheet().isolation().stream().allMatch(FaultSheet.Tick::done)
+                && known.sheet().isolationNotice().isEmpty();
     }
 
     /** Whether prices are still being worked out. */
