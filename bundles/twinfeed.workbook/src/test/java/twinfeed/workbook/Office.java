@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Assumptions;
  * LibreOffice as judge, in a profile of its own that recalculates every formula of a loaded file: left to itself it trusts the values
  * that the file brings along, and then could find nothing wrong.
  */
-final class Office {
+public final class Office {
     private static final String RECALCULATE_ALWAYS =
             """
             <?xml version="1.0" encoding="UTF-8"?>
@@ -26,7 +26,7 @@ final class Office {
     private Office() {}
 
     /** Skips the test where there is no LibreOffice, and says so. */
-    static void assumePresent() {
+    public static void assumePresent() {
         boolean present = Arrays.stream(System.getenv("PATH").split(java.io.File.pathSeparator))
                 .anyMatch(folder -> Files.isExecutable(Path.of(folder, "soffice")));
         if (!present) {
@@ -36,7 +36,7 @@ final class Office {
     }
 
     /** Loads files, recalculates them and saves them in another format, under their names in the folder {@code out}. */
-    static void convert(Path folder, String format, Path... files) throws IOException, InterruptedException {
+    public static void convert(Path folder, String format, Path... files) throws IOException, InterruptedException {
         Path user = Files.createDirectories(folder.resolve("profile/user"));
         Files.writeString(user.resolve("registrymodifications.xcu"), RECALCULATE_ALWAYS);
         List<String> command = new ArrayList<>(List.of(

@@ -29,7 +29,7 @@ public final class Recalculation {
      * @param formulas number of formulas compared
      * @param differences those that came out otherwise
      */
-    record Outcome(int formulas, List<String> differences) {}
+    public record Outcome(int formulas, List<String> differences) {}
 
     /** Arguments: books to judge. */
     public static void main(String[] arguments) throws Exception {
@@ -45,7 +45,13 @@ public final class Recalculation {
         });
     }
 
-    static Map<String, Outcome> judge(Path folder, Map<String, byte[]> books) throws Exception {
+    /**
+     * Judges books.
+     *
+     * @param folder a folder for what LibreOffice reads and writes
+     * @param books books by their file names
+     */
+    public static Map<String, Outcome> judge(Path folder, Map<String, byte[]> books) throws Exception {
         List<Path> files = new ArrayList<>();
         for (Map.Entry<String, byte[]> book : books.entrySet()) {
             files.add(Files.write(folder.resolve(book.getKey()), Poison.formulas(book.getValue())));
