@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
@@ -110,12 +111,26 @@ final class PageView {
         boolean open = context.session().faults().coverMayComeOff();
         boolean changed = false;
         for (Map.Entry<Composite, Label> entry : underCover.entrySet()) {
-            entry.getKey().setEnabled(open);
+            if (entry.getKey().getEnabled() != open) {
+                enable(entry.getKey(), open);
+                // Buttons of lists are enabled by what is chosen there.
+                refresh();
+            }
             changed |=
                     Controls.show(entry.getValue(), open ? "" : context.words().get("page.faults.locked"));
         }
         if (changed) {
             fit();
+        }
+    }
+
+    /** Each by itself, too: on some systems what stands on a disabled ground does not look disabled. */
+    private static void enable(Control control, boolean open) {
+        control.setEnabled(open);
+        if (control instanceof Composite composite && !(control instanceof CCombo)) {
+            for (Control child : composite.getChildren()) {
+                enable(child, open);
+            }
         }
     }
 
