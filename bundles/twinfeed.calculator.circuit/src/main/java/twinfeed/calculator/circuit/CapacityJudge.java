@@ -137,10 +137,16 @@ final class CapacityJudge implements Judge {
                 .argument("methodTitle", CircuitCalculator.methodTitle(survey.rules(), worst.method))
                 .source(survey.cite("capacity"))
                 .working(() -> working(worst.segment));
-        if (worst.segment.capacityA() < ratingA) {
+        // Where the stated methods carry too little already, that check offers the same.
+        if (worst.segment.capacityA() < ratingA && statedCapacityA() >= ratingA) {
             works.forCapacity(shower, ratingA).forEach(finding::remedy);
         }
         finding.add();
+    }
+
+    private double statedCapacityA() {
+        List<CableSegment> placed = survey.run().placed();
+        return placed == null ? 0 : placed.get(Cable.governingSegment(placed)).capacityA();
     }
 
     /** A segment under the worst method that it may have. */
