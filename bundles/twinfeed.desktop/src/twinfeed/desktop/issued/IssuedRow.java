@@ -24,9 +24,17 @@ import twinfeed.usecase.IssuedQuote;
  * @param state where it stands
  * @param total what it comes to with tax, option by option
  * @param file whether its file is as it was issued
+ * @param open whether the customer can still decide
  */
 public record IssuedRow(
-        IssuedQuote issued, String customer, String date, String until, Mark state, String total, Mark file) {
+        IssuedQuote issued,
+        String customer,
+        String date,
+        String until,
+        Mark state,
+        String total,
+        Mark file,
+        boolean open) {
 
     /** The line of a quote on a day. */
     public static IssuedRow of(IssuedQuote issued, LocalDate today, Words words) {
@@ -46,7 +54,8 @@ public record IssuedRow(
                 totals,
                 issued.unchanged()
                         ? new Mark("\u2713", words.get("issued.file.unchanged"), Tone.GOOD)
-                        : new Mark("\u2717", issued.verification(), Tone.BAD));
+                        : new Mark("\u2717", issued.verification(), Tone.BAD),
+                issued.unchanged() && issued.stateOn(today) == QuoteState.ISSUED);
     }
 
     private static String day(@Nullable LocalDate day, Words words) {
@@ -68,10 +77,5 @@ public record IssuedRow(
             case LAPSED -> new Mark("\u2013", word, Tone.QUIET);
             case SUPERSEDED -> new Mark("\u2192", word, Tone.QUIET);
         };
-    }
-
-    /** Whether the customer can still decide. */
-    public boolean open() {
-        return state.sign().equals("\u25CB") && issued.unchanged();
     }
 }
