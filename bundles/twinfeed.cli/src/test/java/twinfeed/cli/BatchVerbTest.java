@@ -77,6 +77,10 @@ class BatchVerbTest {
             Sheet dwellings = book.getSheet("Dwellings");
             assertEquals("Alder Beck 1", cell(dwellings, 2, "Dwelling").getStringCellValue());
             assertEquals(7, dwellings.getLastRowNum());
+            assertTrue(cell(dwellings, 2, "Which first").getStringCellValue().matches("[1-4] .+"));
+            assertEquals(
+                    "1 a safety check fails now",
+                    cell(dwellings, 3, "Which first").getStringCellValue());
             Sheet refused = book.getSheet("Set aside");
             assertEquals(
                     List.of(8.0, 9.0),

@@ -159,4 +159,22 @@ class QuoteVerbTest {
                     "something is left behind");
         }
     }
+
+    @Test
+    void picturesBesideTheJobAreInTheBookAndNoOthers() throws IOException {
+        copy("alder-beck-loft.jpg");
+        assertEquals(0, quote().status());
+        assertEquals(1, pictures());
+        Files.move(folder.resolve("alder-beck-loft.jpg"), folder.resolveSibling("outside.jpg"));
+        Files.writeString(job, Files.readString(job).replace("alder-beck-loft.jpg", "../outside.jpg"));
+        assertEquals(0, quote().status());
+        assertEquals(0, pictures(), "a name that leads out of the folder opens nothing");
+    }
+
+    private int pictures() throws IOException {
+        try (var stream = Files.newInputStream(out);
+                var book = new org.apache.poi.xssf.usermodel.XSSFWorkbook(stream)) {
+            return book.getAllPictures().size();
+        }
+    }
 }

@@ -47,8 +47,9 @@ final class QuoteMaking {
 
     private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {
         try {
-            QuoteDocument document =
-                    QuoteDocument.of(survey(), judged.record(), quote, firm.firm(), Office.VERSION, locale);
+            QuoteDocument document = QuoteDocument.of(
+                            survey(), judged.record(), quote, firm.firm(), Office.VERSION, locale)
+                    .withPhotos(new JobPhotos(judged.opened().file()));
             return digest == null ? document : document.withFingerprint(digest);
         } catch (DocumentException refused) {
             throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);

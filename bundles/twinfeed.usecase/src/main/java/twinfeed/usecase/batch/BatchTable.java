@@ -17,6 +17,7 @@ import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.Site;
 import twinfeed.workbook.ResultWorkbook;
 import twinfeed.workbook.ResultWorkbook.Column;
 import twinfeed.workbook.ResultWorkbook.Kind;
@@ -46,6 +47,8 @@ final class BatchTable {
         List<Column> columns = new ArrayList<>();
         columns.add(column("row", Kind.COUNT, 6));
         columns.add(column("dwelling", Kind.TEXT, 26));
+        columns.add(column("inspection", Kind.DATE, 14));
+        columns.add(column("urgency", Kind.TEXT, 26));
         columns.add(column("present", Kind.VERDICT, 17));
         heaters.forEach(heater -> columns.add(
                 new Column(Objects.requireNonNullElse(heater.getTitle(), heater.getId()), Kind.VERDICT, 17)));
@@ -75,6 +78,9 @@ final class BatchTable {
         List<@Nullable Object> row = new ArrayList<>();
         row.add(dwelling.row());
         row.add(dwelling.name());
+        Site site = dwelling.judged().opened().job().getSurvey().getSite();
+        row.add(site == null ? null : site.getLastInspection());
+        row.add(text("urgency." + Urgency.of(assessment).key()));
         row.add(assessment.getOptions().stream()
                 .filter(BatchTable::present)
                 .findFirst()
