@@ -52,7 +52,8 @@ class NoticesTest {
     @Test
     void listsEachJarInsideABundle() throws IOException {
         Set<String> named = new TreeSet<>();
-        noticed(true).forEach((name, version) -> named.add(name.substring(name.indexOf(':') + 1) + "-" + version + ".jar"));
+        noticed(true)
+                .forEach((name, version) -> named.add(name.substring(name.indexOf(':') + 1) + "-" + version + ".jar"));
         Set<String> embedded = new TreeSet<>();
         for (String bundle : Project.bundles()) {
             embedded.addAll(Project.embedded(bundle));
