@@ -66,6 +66,7 @@ final class QuoteJson {
         JsonFields.money(json, "net", option.getNet());
         JsonFields.money(json, "tax", option.getTax());
         JsonFields.money(json, "total", option.getTotal());
+        JsonFields.money(json, "showerCost", option.getShowerCost());
         JsonFields.texts(json, "enquiries", option.getEnquiries());
         json.writeEndObject();
     }

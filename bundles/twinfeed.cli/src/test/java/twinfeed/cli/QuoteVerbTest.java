@@ -165,8 +165,10 @@ class QuoteVerbTest {
         copy("alder-beck-loft.jpg");
         assertEquals(0, quote().status());
         assertEquals(1, pictures());
-        Files.move(folder.resolve("alder-beck-loft.jpg"), folder.resolveSibling("outside.jpg"));
-        Files.writeString(job, Files.readString(job).replace("alder-beck-loft.jpg", "../outside.jpg"));
+        Path inner = Files.createDirectory(folder.resolve("inner"));
+        Files.move(folder.resolve("heaters.catalogue"), inner.resolve("heaters.catalogue"));
+        String outside = Files.readString(job).replace("alder-beck-loft.jpg", "../alder-beck-loft.jpg");
+        job = Files.writeString(inner.resolve("alder-beck.job"), outside);
         assertEquals(0, quote().status());
         assertEquals(0, pictures(), "a name that leads out of the folder opens nothing");
     }

@@ -41,6 +41,7 @@ final class OptionRows {
         add(Kind.GIVES, words.get("quote.gives"), option -> Value.of(option.getText()));
         add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
         flows();
+        showers();
         add(Kind.INCLUDED, words.get("quote.included"), OptionRows::included);
         add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
         add(Kind.TAX, words.get("quote.tax"), option -> amount(option.getTax()));
@@ -84,6 +85,12 @@ final class OptionRows {
                         Kind.FLOW,
                         label("quote.flowOffered", first),
                         option -> flow(offered(option).orElse(null))));
+    }
+
+    private void showers() {
+        if (options.stream().anyMatch(option -> option.getShowerCost() != null)) {
+            add(Kind.SHOWER, words.get("quote.shower"), option -> amount(option.getShowerCost()));
+        }
     }
 
     private String label(String key, Finding finding) {

@@ -74,6 +74,8 @@ public record QuoteLetter(
         VERDICT,
         /** A flow. */
         FLOW,
+        /** What the electricity of a shower costs. */
+        SHOWER,
         /** What is included. */
         INCLUDED,
         /** Price without tax. */

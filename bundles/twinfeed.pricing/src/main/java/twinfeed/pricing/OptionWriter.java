@@ -2,10 +2,12 @@
 package twinfeed.pricing;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
@@ -22,6 +24,10 @@ final class OptionWriter {
     private static final String STANDARD = "standard-work";
     private static final String EXTRA = "estimator";
     private static final String UNIT = "unit";
+
+    /** Eight minutes; common practice for the length of a shower. */
+    private static final BigDecimal SHOWER_HOURS =
+            new BigDecimal("8").divide(new BigDecimal("60"), MathContext.DECIMAL64);
 
     private final QuoteRequest request;
     private final PriceList prices;
@@ -74,6 +80,7 @@ final class OptionWriter {
         totals(written, lines);
         written.getEnquiries().addAll(enquiries(option, asks));
         leadDays(option, asks, written);
+        showerCost(option, written);
         return written;
     }
 
@@ -166,6 +173,16 @@ final class OptionWriter {
             }
         }
         return enquiries;
+    }
+
+    /** What the electricity of a shower costs, so that options can be compared; at rated power, which is more than a winter's voltage gives. */
+    private void showerCost(OptionAssessment option, QuoteOption written) {
+        BigDecimal price = request.book().getEnergyPrice();
+        if (price != null && price.signum() > 0 && option.getPowerKw() != null) {
+            BigDecimal energyKwh = BigDecimal.valueOf(option.getPowerKw()).multiply(SHOWER_HOURS);
+            written.setShowerCost(Rounding.halfUp(BigMoney.of(prices.currency(), price.multiply(energyKwh)))
+                    .getAmount());
+        }
     }
 
     private static void leadDays(OptionAssessment option, Asks asks, QuoteOption written) {

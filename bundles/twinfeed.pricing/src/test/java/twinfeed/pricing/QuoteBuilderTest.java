@@ -525,4 +525,16 @@ class QuoteBuilderTest {
                 new BigDecimal("103.40"),
                 line(draft(request()).getOptions().get(0), "unit", "h75").getUnitPrice());
     }
+
+    /** By hand: 9.5 kW for 8 of 60 minutes are 1.2667 kWh, at 0.27 each 0.342. */
+    @Test
+    void saysWhatTheElectricityOfAShowerCosts() {
+        book.setEnergyPrice(new BigDecimal("0.27"));
+        Quote quote = draft(request().choosing(List.of("h95")));
+        assertEquals(new BigDecimal("0.34"), quote.getOptions().get(0).getShowerCost());
+        book.setEnergyPrice(null);
+        assertEquals(
+                null,
+                draft(request().choosing(List.of("h95"))).getOptions().get(0).getShowerCost());
+    }
 }

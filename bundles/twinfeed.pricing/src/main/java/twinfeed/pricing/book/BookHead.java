@@ -35,6 +35,7 @@ final class BookHead {
             "labour-tax-class",
             "minimum-minutes",
             "valid-days",
+            "energy-price",
             "contingency",
             "rounding",
             "markup");
@@ -127,6 +128,7 @@ final class BookHead {
             case "labour-tax-class" -> book.setLabourTaxClass(oneOf(row, key, text, TaxClass.keys()));
             case "minimum-minutes" -> book.setMinimumMinutes(cells.whole(row, key, text));
             case "valid-days" -> book.setValidDays(cells.whole(row, key, text));
+            case "energy-price" -> book.setEnergyPrice(cells.number(row, key, text));
             case "contingency" -> book.setContingency(cells.ratio(row, key, text, "1"));
             case "rounding" -> book.setRounding(oneOf(row, key, text, Rounding.keys()));
             default -> book.setMarkup(cells.ratio(row, key, text, "10"));

@@ -21,7 +21,8 @@ import twinfeed.model.pricebook.PricebookFactory;
  *
  * <p>First the head, rows whose first cell begins with {@code #}: {@code # key: value}, further values in the cells that follow.
  * Keys: {@code title}, {@code currency} (ISO 4217), {@code date}, {@code labour-rate} (an hour, without tax), {@code valid-days}
- * are required; {@code note}, {@code labour-cost}, {@code labour-tax-class}, {@code minimum-minutes}, {@code contingency},
+ * are required; {@code note}, {@code labour-cost}, {@code labour-tax-class}, {@code minimum-minutes}, {@code energy-price} (a
+ * kilowatt-hour, with tax), {@code contingency},
  * {@code rounding}, {@code markup} may be left out; {@code tax-rate: class, rate, from, until, label}, {@code payment: when,
  * share}, {@code term} and {@code exclusion} may be repeated. A row that begins with {@code ##}, or that is no key with a colon,
  * is a remark for people. Then one row with the names of the columns ({@link BookColumn}), then one row for each item.

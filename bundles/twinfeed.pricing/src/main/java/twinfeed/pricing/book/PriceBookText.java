@@ -51,6 +51,7 @@ public final class PriceBookText {
         line("labour-tax-class", book.getLabourTaxClass());
         line("minimum-minutes", book.getMinimumMinutes());
         line("valid-days", book.getValidDays());
+        line("energy-price", plain(book.getEnergyPrice()));
         line("contingency", book.getContingency());
         line("rounding", book.getRounding());
         line("markup", book.getMarkup());

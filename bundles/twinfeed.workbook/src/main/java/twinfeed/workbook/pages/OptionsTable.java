@@ -56,6 +56,7 @@ final class OptionsTable {
             case INCLUDED, ENQUIRIES -> texts(row, Looking.LINE.ink(Look.Ink.SMALL));
             case VERDICT -> verdicts(row);
             case FLOW -> figures(row, "0.0");
+            case SHOWER -> figures(row, formats.money());
             case WAITING -> figures(row, "0");
             case NET -> amounts(row, ItemsPage.Totals::net, Looking.LINE);
             case TAX -> amounts(row, ItemsPage.Totals::tax, Looking.LINE);
