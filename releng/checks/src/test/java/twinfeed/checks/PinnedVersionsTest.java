@@ -51,8 +51,7 @@ class PinnedVersionsTest {
         List<String> floating = new ArrayList<>();
         Map<String, String> versions = new HashMap<>();
         for (Element plugin : Project.all(ROOT_POM, "plugin")) {
-            String version = Project.text(plugin, "version")
-                    .replace("${tycho.version}", properties().get("tycho.version"));
+            String version = resolved(Project.text(plugin, "version"));
             versions.put(Project.text(plugin, "artifactId"), version);
             if (!fixed(version)) {
                 floating.add(Project.text(plugin, "artifactId"));
@@ -142,6 +141,12 @@ class PinnedVersionsTest {
             }
         }
         return found;
+    }
+
+    /** A version with what stands for a property. */
+    private static String resolved(String version) {
+        String name = version.replaceAll("^\\$\\{(.*)}$", "$1");
+        return properties().getOrDefault(name, version);
     }
 
     private static List<Library> managed() {
