@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Table;
@@ -26,13 +25,11 @@ final class LifeModel {
     private static final double EDGE = 1e-6;
 
     private final Map<String, Double> values = new LinkedHashMap<>();
-    private final Map<String, String> reasons = new LinkedHashMap<>();
 
     private LifeModel(Table table) {
         for (Map<String, String> row : table.rows()) {
             String key = row.getOrDefault("key", "");
             values.put(key, Table.number(row, "value"));
-            reasons.put(key, row.getOrDefault("reason", ""));
         }
     }
 
@@ -109,12 +106,5 @@ final class LifeModel {
             sum += Math.min(rate, value("mostRate"));
         }
         return sum;
-    }
-
-    /** All rows as they stand, for the record. */
-    List<String> lines() {
-        return values.keySet().stream()
-                .map(key -> key + " = " + values.get(key) + " (" + reasons.get(key) + ")")
-                .toList();
     }
 }

@@ -173,7 +173,17 @@ final class RepairPolicy {
                         life.years(),
                         "hardness",
                         words.get(hardness()))));
-        life.lines().forEach(line -> all.add(line));
+        all.add(words.format(
+                "assumption.rates",
+                Map.of(
+                        "rate",
+                        life.value("newRate"),
+                        "doubling",
+                        life.value("doubling"),
+                        "factor",
+                        life.value(hardness()),
+                        "most",
+                        life.value("mostRate"))));
         return all;
     }
 }
