@@ -159,9 +159,7 @@ final class OptionWriter {
         List<String> enquiries = new ArrayList<>();
         for (Ask ask : asks.all()) {
             if (ask.item().onEnquiry() && ask.quantity().signum() > 0) {
-                String quantity = new Figures(locale).number(ask.quantity());
-                enquiries.add(text(
-                        "enquiry.item", quantity, ask.item().unit(), ask.item().description()));
+                enquiries.add(enquiry(ask));
             }
         }
         for (Remedy remedy : option.getRemedies()) {
@@ -183,6 +181,16 @@ final class OptionWriter {
             written.setShowerCost(Rounding.halfUp(BigMoney.of(prices.currency(), price.multiply(energyKwh)))
                     .getAmount());
         }
+    }
+
+    /** One piece needs no number. */
+    private String enquiry(Ask ask) {
+        PricedItem item = ask.item();
+        boolean one =
+                ask.quantity().compareTo(BigDecimal.ONE) == 0 && item.unit().equals("each");
+        return one
+                ? text("enquiry.remedy", item.description())
+                : text("enquiry.item", new Figures(locale).number(ask.quantity()), item.unit(), item.description());
     }
 
     private static void leadDays(OptionAssessment option, Asks asks, QuoteOption written) {

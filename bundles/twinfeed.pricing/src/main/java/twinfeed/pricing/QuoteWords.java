@@ -162,10 +162,12 @@ final class QuoteWords {
                 && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
         say(all, vulnerable ? "caution.vulnerable" : "caution.children");
         say(all, "caution.codes");
-        all.addAll(texts.own(Kind.CAUTION));
-        if (request.assessment().getRulesNote() != null) {
-            all.add(request.assessment().getRulesNote());
+        String rules = request.assessment().getRules();
+        if (rules != null) {
+            // What is unsure about its tables stands on the sheet of sources, for those who can check it.
+            say(all, "caution.rules", Map.of("rules", rules));
         }
+        all.addAll(texts.own(Kind.CAUTION));
         return all;
     }
 

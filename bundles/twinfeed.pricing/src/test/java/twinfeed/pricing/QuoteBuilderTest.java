@@ -291,7 +291,7 @@ class QuoteBuilderTest {
                 .get(0);
         assertEquals(
                 List.of(
-                        "1 each Larger service fuse by the network operator: price on enquiry, not in the total",
+                        "Larger service fuse by the network operator: price on enquiry, not in the total",
                         "Deeper trench: price on enquiry, not in the total"),
                 written.getEnquiries());
         assertEquals(new BigDecimal("286.50"), written.getNet());
@@ -456,6 +456,7 @@ class QuoteBuilderTest {
                 "scalds",
                 "greater risk of scalding",
                 "licensed practice govern",
+                "follow Invented wiring rules;",
                 "current edition of the wiring rules")) {
             assertTrue(cautions.contains(word), word);
         }

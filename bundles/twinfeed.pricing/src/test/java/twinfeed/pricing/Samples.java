@@ -41,6 +41,7 @@ public final class Samples {
     /** The present unit, which fails; one heater that suits, one that suits with a new cable, one that does not, one open. */
     public static Assessment assessment() {
         Assessment assessment = MAKE.createAssessment();
+        assessment.setRules("Invented wiring rules");
         assessment.setRulesNote("Check against the current edition of the wiring rules.");
         Assumption assumption = MAKE.createAssumption();
         assumption.setText("Winter intake taken as 5 °C (common practice)");
