@@ -25,6 +25,11 @@ public final class PriceBookCsv {
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).build();
 
+    /** No price list of a firm is longer; a longer one is refused before it fills the memory. */
+    public static final int MOST_ROWS = 50_000;
+
+    private static final int MOST_MIB = 16;
+
     private PriceBookCsv() {}
 
     /**
@@ -34,6 +39,9 @@ public final class PriceBookCsv {
      */
     public static ImportReport read(Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
+        if (Files.size(file) > (long) MOST_MIB << 20) {
+            return PriceBookRows.refusal(name, 0, "tooLarge", String.valueOf(MOST_MIB));
+        }
         byte[] bytes = Files.readAllBytes(file);
         try {
             String text = StandardCharsets.UTF_8
@@ -69,6 +77,9 @@ public final class PriceBookCsv {
         try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
             java.util.Iterator<CSVRecord> records = parser.iterator();
             while (records.hasNext()) {
+                if (rows.size() == MOST_ROWS) {
+                    return PriceBookRows.refusal(name, row, "tooManyRows", String.valueOf(MOST_ROWS));
+                }
                 rows.add(new BookRow(row, records.next().toList()));
                 row = (int) parser.getCurrentLineNumber() + 1;
             }

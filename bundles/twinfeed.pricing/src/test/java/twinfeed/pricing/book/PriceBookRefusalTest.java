@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -73,6 +75,25 @@ class PriceBookRefusalTest {
         RowRemark refused = only(PriceBookCsvTest.HEAD + row + "\n");
         check(refused, column, key);
         assertEquals(8, refused.row());
+    }
+
+    @Test
+    void refusesTwoMillionRows(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("long.csv");
+        try (var out = java.nio.file.Files.newBufferedWriter(file)) {
+            for (int row = 0; row < 2_000_000; row++) {
+                out.write("a\n");
+            }
+        }
+        assertEquals("tooManyRows", PriceBookCsv.read(file).refused().get(0).key());
+        try (var out = java.nio.file.Files.newBufferedWriter(file)) {
+            for (int row = 0; row < 2_000_000; row++) {
+                out.write("a,A,each,,1.00\n");
+            }
+        }
+        RowRemark refused = PriceBookCsv.read(file).refused().get(0);
+        assertEquals("tooLarge", refused.key());
+        assertTrue(refused.message().contains("16 MiB"), refused.message());
     }
 
     @Test
