@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Languages;
 import twinfeed.usecase.batch.BatchReport;
+import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
 
 /** Many dwellings at once. */
@@ -64,14 +65,13 @@ final class BatchVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         Locale locale = language == null ? Face.LOCALE : Languages.of(language);
-        BatchWriting writing = new BatchWriting(
-                face.office(),
+        BatchTask task = new BatchTask(
                 face.office().open(like, catalogue),
                 face.office().book(book),
                 FirmFile.beside(book),
                 date == null ? face.today() : date,
                 locale);
-        BatchReport report = writing.write(list, out, this::progress);
+        BatchReport report = new BatchWriting(face.office(), task).write(list, out, this::progress);
         if (json) {
             new JsonReport(face.out()).batch(report, out);
         } else {

@@ -4,12 +4,18 @@ package twinfeed.document;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Texts;
 
 /**
- * A document that cannot be made as asked, whatever it is printed on; the message names what is wrong and what would be right. Its text
- * is {@code trouble.KEY} of the bundle's messages.
+ * A document that cannot be made or read as asked, whatever it is printed on; the message names what is wrong and what would be right. Its
+ * text is {@code trouble.KEY} of a bundle's messages.
  */
-public final class DocumentException extends IOException {
+public class DocumentException extends IOException {
+    private static final long serialVersionUID = 1L;
+    private static final Texts SHARED = new Texts(Words.class, "Document");
+
+    private final transient Texts texts;
     private final String key;
     private final transient Map<String, ?> values;
 
@@ -20,29 +26,29 @@ public final class DocumentException extends IOException {
      * @param values what its placeholders stand for
      */
     public DocumentException(String key, Map<String, ?> values) {
-        super(text(key, values, Locale.ROOT));
-        this.key = key;
-        this.values = values;
+        this(SHARED, key, values, null);
     }
 
     /** Says what is wrong, and what was thrown. */
     public DocumentException(String key, Map<String, ?> values, Throwable cause) {
-        super(text(key, values, Locale.ROOT), cause);
+        this(SHARED, key, values, cause);
+    }
+
+    /** Says what is wrong with one kind of paper, by its own texts. */
+    protected DocumentException(Texts texts, String key, Map<String, ?> values, @Nullable Throwable cause) {
+        super(texts.format(Locale.ROOT, "trouble." + key, values), cause);
+        this.texts = texts;
         this.key = key;
         this.values = values;
     }
 
-    private static String text(String key, Map<String, ?> values, Locale locale) {
-        return new Words(locale).get("trouble." + key, values);
-    }
-
     /** Key of the message. */
-    public String key() {
+    public final String key() {
         return key;
     }
 
     /** The message in a language. */
-    public String message(Locale locale) {
-        return values == null ? String.valueOf(getMessage()) : text(key, values, locale);
+    public final String message(Locale locale) {
+        return values == null ? String.valueOf(getMessage()) : texts.format(locale, "trouble." + key, values);
     }
 }

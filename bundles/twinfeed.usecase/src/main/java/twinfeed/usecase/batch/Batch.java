@@ -2,10 +2,8 @@
 package twinfeed.usecase.batch;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -13,13 +11,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
-import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.pricing.QuoteException;
-import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Office;
-import twinfeed.usecase.Opened;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.SheetRow;
 
@@ -29,21 +24,13 @@ import twinfeed.workbook.SheetRow;
  */
 final class Batch {
     private final Office office;
-    private final Opened pattern;
-    private final PriceBook book;
-    private final FirmFile firm;
-    private final LocalDate date;
-    private final Locale locale;
+    private final BatchTask task;
     private final List<Refused> refused = new ArrayList<>();
     private @Nullable Columns columns;
 
-    Batch(Office office, Opened pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+    Batch(Office office, BatchTask task) {
         this.office = office;
-        this.pattern = pattern;
-        this.book = book;
-        this.firm = firm;
-        this.date = date;
-        this.locale = locale;
+        this.task = task;
     }
 
     /**
@@ -84,12 +71,12 @@ final class Batch {
     }
 
     private Dwelling dwelling(SheetRow row, Columns heads) {
-        Job job = EcoreUtil.copy(pattern.job());
+        Job job = EcoreUtil.copy(task.pattern().job());
         heads.fill(row, job.getSurvey());
-        Judged judged = office.judge(office.checked(pattern, job), book, null, locale);
+        Judged judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
         try {
-            Quote quote = office.quote(judged, book, date, firm, locale);
+            Quote quote = office.quote(judged, task.book(), task.date(), task.firm(), task.locale());
             return new Dwelling(row.number(), name, judged, quote, "");
         } catch (UnusableException nothing) {
             return new Dwelling(row.number(), name, judged, null, why(nothing));
@@ -98,7 +85,7 @@ final class Batch {
 
     private String why(UnusableException nothing) {
         return nothing.getCause() instanceof QuoteException refusal
-                ? refusal.message(locale)
+                ? refusal.message(task.locale())
                 : String.valueOf(nothing.getMessage());
     }
 

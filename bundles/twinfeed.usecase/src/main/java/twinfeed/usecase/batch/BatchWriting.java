@@ -4,46 +4,22 @@ package twinfeed.usecase.batch;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.List;
-import java.util.Locale;
 import java.util.function.IntConsumer;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.AtomicFile;
-import twinfeed.model.pricebook.PriceBook;
-import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Office;
-import twinfeed.usecase.Opened;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.ResultWorkbook;
 
 /** Judges and prices a list of dwellings and writes the results as a workbook. */
 public final class BatchWriting {
     private final Office office;
-    private final Opened pattern;
-    private final PriceBook book;
-    private final FirmFile firm;
-    private final LocalDate date;
-    private final Locale locale;
+    private final BatchTask task;
 
-    /**
-     * For dwellings like one job.
-     *
-     * @param office the use cases
-     * @param pattern a job whose survey stands for everything that a row does not say; its candidates are checked in every dwelling
-     * @param book prices
-     * @param firm who quotes
-     * @param date day of the prices
-     * @param locale language of the results
-     */
-    public BatchWriting(Office office, Opened pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+    /** With the use cases and what is to be done. */
+    public BatchWriting(Office office, BatchTask task) {
         this.office = office;
-        this.pattern = pattern;
-        this.book = book;
-        this.firm = firm;
-        this.date = date;
-        this.locale = locale;
+        this.task = task;
     }
 
     /**
@@ -55,11 +31,11 @@ public final class BatchWriting {
      * @throws twinfeed.model.io.InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
-        Batch batch = new Batch(office, pattern, book, firm, date, locale);
+        Batch batch = new Batch(office, task);
         int[] counts = new int[2];
         try (ResultWorkbook results = results(list)) {
-            BatchTable table = new BatchTable(results, heaters(), locale);
-            table.begin(book.getCurrency());
+            BatchTable table = new BatchTable(results, task.heaters(), task.locale());
+            table.begin(task.book().getCurrency());
             batch.run(
                     list,
                     dwelling -> {
@@ -81,17 +57,10 @@ public final class BatchWriting {
     private ResultWorkbook results(Path list) {
         return new ResultWorkbook(
                 String.valueOf(list.getFileName()),
-                firm.firm().name(),
+                task.firm().firm().name(),
                 Office.VERSION,
-                firm.firm().accent(),
-                locale,
-                date.atStartOfDay().toInstant(ZoneOffset.UTC));
-    }
-
-    private List<Heater> heaters() {
-        List<String> wished = pattern.job().getSurvey().getCandidates();
-        return pattern.catalogue().getHeaters().stream()
-                .filter(heater -> wished.isEmpty() || wished.contains(heater.getId()))
-                .toList();
+                task.firm().firm().accent(),
+                task.locale(),
+                task.date().atStartOfDay().toInstant(ZoneOffset.UTC));
     }
 }
