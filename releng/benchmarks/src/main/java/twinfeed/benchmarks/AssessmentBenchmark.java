@@ -17,6 +17,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Office;
 import twinfeed.usecase.Opened;
@@ -54,6 +55,7 @@ public class AssessmentBenchmark {
     @Benchmark
     public Quote fileToQuote() {
         Opened opened = office.open(DEMO.resolve("rowan-brook.job"), null);
-        return office.quote(office.judge(opened, book, null, Locale.UK), book, LocalDate.of(2026, Month.NOVEMBER, 25));
+        Judged judged = office.judge(opened, book, null, Locale.UK);
+        return office.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
     }
 }

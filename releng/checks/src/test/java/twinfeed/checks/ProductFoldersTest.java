@@ -62,7 +62,8 @@ class ProductFoldersTest {
     private static boolean signed(Path bundle) throws IOException {
         if (Files.isDirectory(bundle)) {
             try (Stream<Path> files = Files.walk(bundle)) {
-                return files.anyMatch(file -> signature(bundle.relativize(file).toString().replace('\\', '/')));
+                return files.anyMatch(
+                        file -> signature(bundle.relativize(file).toString().replace('\\', '/')));
             }
         }
         try (JarFile jar = new JarFile(bundle.toFile())) {
