@@ -35,6 +35,11 @@ final class Typefaces {
 
     private static final char BREAK_HERE = '\u200B';
 
+    /** A place where a word may be broken, and shows a hyphen if it is. */
+    private static final char HYPHEN_HERE = '\u00AD';
+
+    private static final String VOWELS = "aeiouyäöü";
+
     /**
      * Letters that are set in one family.
      *
@@ -85,13 +90,29 @@ final class Typefaces {
             word = Character.isWhitespace(shown) ? 0 : word + 1;
             open.appendCodePoint(shown);
             if (word >= FIRST_BREAK && word + rest(letters, at) > LONG_WORD) {
-                open.append(BREAK_HERE);
+                breakable(letters, at, open);
             }
         }
         if (open.length() > 0) {
             runs.add(new Run(family, open.toString()));
         }
         return runs;
+    }
+
+    /**
+     * Lets a line end behind a letter: in a word where a syllable may begin, which is a consonant before a vowel and right often enough in
+     * English and German; anywhere in a code, without a hyphen that would be taken for a part of it.
+     */
+    private static void breakable(int[] letters, int at, StringBuilder open) {
+        if (at + 2 >= letters.length || !Character.isLetter(letters[at]) || !Character.isLetter(letters[at + 1])) {
+            open.append(BREAK_HERE);
+        } else if (!vowel(letters[at + 1]) && vowel(letters[at + 2])) {
+            open.append(HYPHEN_HERE);
+        }
+    }
+
+    private static boolean vowel(int letter) {
+        return VOWELS.indexOf(Character.toLowerCase(letter)) >= 0;
     }
 
     /** Letters of the word behind a place. */
