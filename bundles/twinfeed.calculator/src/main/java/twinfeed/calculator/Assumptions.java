@@ -14,8 +14,10 @@ public final class Assumptions {
      * @param calculator id of the calculator that made it
      * @param key key of its text, {@code assumption.KEY}
      * @param arguments values that the text names
+     * @param tabulated whether it is a usual figure of pipes, fittings, cables or the season, which matters to whoever recomputes and to
+     *     nobody else
      */
-    public record Assumption(String calculator, String key, Map<String, Object> arguments) {
+    public record Assumption(String calculator, String key, Map<String, Object> arguments, boolean tabulated) {
         public Assumption {
             arguments = Map.copyOf(arguments);
         }

@@ -20,6 +20,8 @@ final class Conditions {
     private static final int MOST_TAPS = 2;
 
     /** Id under which the conditions' own assumptions are recorded; their texts are the runner's. */
+    private static final String CLIMATE = "climate";
+
     static final String OWNER = "conditions";
 
     private final Survey survey;
@@ -75,7 +77,7 @@ final class Conditions {
         }
         WaterFeed water = survey.getWater();
         String climate = water != null && water.getSource() == WaterSource.TANK ? "uk-tank" : "uk-mains";
-        assume("climate", Map.of("climate", climate));
+        assume(CLIMATE, Map.of("climate", climate));
         return climate;
     }
 
@@ -95,6 +97,6 @@ final class Conditions {
     }
 
     private void assume(String key, Map<String, Object> arguments) {
-        assumptions.add(new Assumptions.Assumption(OWNER, key, arguments));
+        assumptions.add(new Assumptions.Assumption(OWNER, key, arguments, key.equals(CLIMATE)));
     }
 }

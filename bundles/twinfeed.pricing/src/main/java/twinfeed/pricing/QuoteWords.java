@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -56,13 +57,24 @@ final class QuoteWords {
     void write(Quote quote, Doubts doubts) {
         quote.setSummary(summary());
         Set<String> assumptions = new LinkedHashSet<>();
-        request.assessment().getAssumptions().forEach(one -> assumptions.add(one.getText()));
+        List<Assumption> all = request.assessment().getAssumptions();
+        all.stream().filter(one -> !tabulated(one)).map(Assumption::getText).forEach(assumptions::add);
+        long figures = all.stream().filter(QuoteWords::tabulated).count();
+        if (figures > 0) {
+            // Each of them stands on the sheet of sources.
+            texts.get("assumption.tables", Map.of("count", String.valueOf(figures)))
+                    .ifPresent(assumptions::add);
+        }
         options.forEach(option -> assumptions.addAll(doubts.of(option)));
         assumptions.addAll(texts.own(Kind.ASSUMPTION));
         quote.getAssumptions().addAll(assumptions);
         quote.getExclusions().addAll(exclusions());
         quote.getTerms().addAll(terms(quote));
         quote.getCautions().addAll(cautions());
+    }
+
+    private static boolean tabulated(Assumption assumption) {
+        return Boolean.TRUE.equals(assumption.getTabulated());
     }
 
     /** What is wrong with the unit that is there, and how many heaters suit. */

@@ -463,6 +463,23 @@ class QuoteBuilderTest {
     }
 
     @Test
+    void tellsOfFiguresFromTablesByTheirNumber() {
+        Assessment assessment = EcoreUtil.copy(request().assessment());
+        for (String text : List.of("Wall roughness 0.0015 mm", "Loss coefficient 0.3")) {
+            var figure = twinfeed.model.assessment.AssessmentFactory.eINSTANCE.createAssumption();
+            figure.setText(text);
+            figure.setTabulated(true);
+            assessment.getAssumptions().add(figure);
+        }
+        List<String> told =
+                draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY)).getAssumptions();
+        assertTrue(told.contains("Winter intake taken as 5 °C (common practice)"));
+        assertTrue(
+                told.stream().anyMatch(one -> one.contains("Usual figures") && one.contains(": 2,")), told.toString());
+        assertFalse(told.stream().anyMatch(one -> one.contains("roughness")), told.toString());
+    }
+
+    @Test
     void saysNothingOfCoatingsWhereThereAreNone() {
         seen.getSite().setTexturedCoating(false);
         assertFalse(String.join(" ", draft(request()).getTerms()).contains("coating"));

@@ -58,6 +58,9 @@ final class AssessmentRecord {
             Assumption assumption = MAKE.createAssumption();
             assumption.setKey(each.key());
             assumption.setText(words.assumption(each));
+            if (each.tabulated()) {
+                assumption.setTabulated(true);
+            }
             record.getAssumptions().add(assumption);
         });
         return record;

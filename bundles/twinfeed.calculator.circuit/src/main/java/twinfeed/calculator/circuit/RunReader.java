@@ -88,7 +88,7 @@ final class RunReader {
         }
         boolean loft = Boolean.TRUE.equals(segment.getLoft());
         double ambientC = context.parameters().si(loft ? "loftAmbient" : "ambient");
-        context.assume(loft ? "loftAmbient" : "ambient", Map.of("segment", name, "temperature", ambientC));
+        context.assumeTabulated(loft ? "loftAmbient" : "ambient", Map.of("segment", name, "temperature", ambientC));
         return ambientC;
     }
 
@@ -97,7 +97,7 @@ final class RunReader {
         if (grouped != null) {
             return grouped;
         }
-        context.assume("alone", Map.of("segment", name));
+        context.assumeTabulated("alone", Map.of("segment", name));
         return 1;
     }
 

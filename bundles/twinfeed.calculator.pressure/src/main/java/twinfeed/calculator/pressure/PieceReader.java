@@ -86,7 +86,7 @@ final class PieceReader {
         Double given = si(segment.getBore());
         if (given == null && segment.getSize() != null) {
             Optional<Double> usual = PipeTables.boreM(material, segment.getSize());
-            usual.ifPresent(bore -> context.assume(
+            usual.ifPresent(bore -> context.assumeTabulated(
                     "bore",
                     Map.of(
                             "material", Phrase.of("material." + material.getLiteral()),
@@ -106,7 +106,7 @@ final class PieceReader {
             return segment.getRoughness().si();
         }
         double usual = PipeTables.roughnessM(material);
-        context.assume(
+        context.assumeTabulated(
                 "roughness",
                 Map.of("material", Phrase.of("material." + material.getLiteral()), "roughness", usual * MM_PER_M));
         return usual;
@@ -132,7 +132,7 @@ final class PieceReader {
         }
         String kind = fitting.getKind() == null ? "" : fitting.getKind();
         Optional<Double> usual = PipeTables.k(kind);
-        usual.ifPresent(k -> context.assume("fitting", Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
+        usual.ifPresent(k -> context.assumeTabulated("fitting", Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
         return usual.orElse(null);
     }
 }
