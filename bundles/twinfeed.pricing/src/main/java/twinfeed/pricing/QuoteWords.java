@@ -59,14 +59,14 @@ final class QuoteWords {
         Set<String> assumptions = new LinkedHashSet<>();
         List<Assumption> all = request.assessment().getAssumptions();
         all.stream().filter(one -> !tabulated(one)).map(Assumption::getText).forEach(assumptions::add);
+        options.forEach(option -> assumptions.addAll(doubts.of(option)));
+        assumptions.addAll(texts.own(Kind.ASSUMPTION));
         long figures = all.stream().filter(QuoteWords::tabulated).count();
         if (figures > 0) {
             // Each of them stands on the sheet of sources.
             texts.get("assumption.tables", Map.of("count", String.valueOf(figures)))
                     .ifPresent(assumptions::add);
         }
-        options.forEach(option -> assumptions.addAll(doubts.of(option)));
-        assumptions.addAll(texts.own(Kind.ASSUMPTION));
         quote.getAssumptions().addAll(assumptions);
         quote.getExclusions().addAll(exclusions());
         quote.getTerms().addAll(terms(quote));
