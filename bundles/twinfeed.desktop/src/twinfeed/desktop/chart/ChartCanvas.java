@@ -47,9 +47,7 @@ public final class ChartCanvas {
 
     /** Asks for the height that its font needs. */
     public void fit() {
-        GC gc = new GC(canvas);
-        int line = gc.getFontMetrics().getHeight();
-        gc.dispose();
+        int line = Controls.lineHeight(canvas);
         ((GridData) canvas.getLayoutData()).heightHint =
                 line * (PLOT_LINES + 5 + chart.curves().size());
     }

@@ -48,16 +48,12 @@ public final class MarginCanvas {
 
     /** Asks for the height that its font needs. */
     public void fit() {
-        GC gc = new GC(canvas);
-        int line = gc.getFontMetrics().getHeight();
-        gc.dispose();
+        int line = Controls.lineHeight(canvas);
         ((GridData) canvas.getLayoutData()).heightHint = (rows.size() + 1) * (line + GAP) + GAP;
     }
 
     private String tip(int y) {
-        GC gc = new GC(canvas);
-        int row = y / (gc.getFontMetrics().getHeight() + GAP) - 1;
-        gc.dispose();
+        int row = y / (Controls.lineHeight(canvas) + GAP) - 1;
         return row >= 0 && row < rows.size() ? rows.get(row).sentence() : "";
     }
 

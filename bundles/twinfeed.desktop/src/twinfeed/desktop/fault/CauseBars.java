@@ -46,12 +46,7 @@ final class CauseBars {
     }
 
     private int rowHeight() {
-        GC gc = new GC(canvas);
-        try {
-            return gc.getFontMetrics().getHeight() + GAP;
-        } finally {
-            gc.dispose();
-        }
+        return Controls.lineHeight(canvas) + GAP;
     }
 
     private String tip(int y) {

@@ -5,14 +5,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
@@ -36,17 +33,20 @@ final class RepairView {
         ((GridData) Controls.heading(parent, words.get("repair.heading")).getLayoutData()).verticalIndent = 10;
         @Nullable RepairAdvice advice = sheet.repair();
         if (advice == null) {
-            text(words.get(pricing ? "faults.pricing" : "repair.none"), Tone.QUIET);
+            Controls.text(parent, words.get(pricing ? "faults.pricing" : "repair.none"), Tone.QUIET);
             return;
         }
-        text(advice.sentence(), null);
+        Controls.text(parent, advice.sentence(), null);
         Lines repair = new Lines(parent, 2);
         advice.lines().forEach(line -> repair.add(line.title(), money(line.amount(), advice)));
         repair.bold(words.get("repair.sum"), money(advice.repair(), advice));
         compare(advice);
-        notes(advice).forEach(note -> text(note, Tone.QUIET));
+        notes(advice).forEach(note -> Controls.text(parent, note, Tone.QUIET));
         if (!advice.missing().isEmpty()) {
-            text(words.format("repair.missing", Map.of("codes", String.join(", ", advice.missing()))), Tone.DOUBT);
+            Controls.text(
+                    parent,
+                    words.format("repair.missing", Map.of("codes", String.join(", ", advice.missing()))),
+                    Tone.DOUBT);
         }
     }
 
@@ -87,14 +87,5 @@ final class RepairView {
 
     private String money(@Nullable BigDecimal amount, RepairAdvice advice) {
         return figures.money(amount, advice.currency());
-    }
-
-    private void text(String text, @Nullable Tone tone) {
-        Label label = new Label(parent, SWT.WRAP);
-        label.setText(text.replace("&", "&&"));
-        label.setLayoutData(Controls.across(parent));
-        if (tone != null) {
-            label.setForeground(Palette.of(tone, label));
-        }
     }
 }

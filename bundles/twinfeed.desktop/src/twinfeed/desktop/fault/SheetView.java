@@ -4,7 +4,6 @@ package twinfeed.desktop.fault;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.jface.resource.JFaceResources;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -139,7 +138,7 @@ final class SheetView {
         }
         texts("faults.steps", sheet.steps(), null);
         texts("faults.cautions", sheet.cautions(), null);
-        text(words.format("faults.source", Map.of("source", sheet.source())), Tone.QUIET);
+        Controls.text(rest, words.format("faults.source", Map.of("source", sheet.source())), Tone.QUIET);
     }
 
     private void reading(Lines lines, FaultSheet.Reading reading) {
@@ -157,16 +156,7 @@ final class SheetView {
     private void texts(String heading, List<String> texts, @Nullable Tone tone) {
         if (!texts.isEmpty()) {
             section(heading);
-            texts.forEach(each -> text(each, tone));
-        }
-    }
-
-    private void text(String text, @Nullable Tone tone) {
-        Label label = new Label(rest, SWT.WRAP);
-        label.setText(text.replace("&", "&&"));
-        label.setLayoutData(Controls.across(rest));
-        if (tone != null) {
-            label.setForeground(Palette.of(tone, label));
+            texts.forEach(each -> Controls.text(rest, each, tone));
         }
     }
 

@@ -7,11 +7,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.jspecify.annotations.Nullable;
 
 /** Pieces that all panes are made of. */
 public final class Controls {
@@ -58,6 +60,25 @@ public final class Controls {
         Label label = new Label(parent, SWT.WRAP);
         label.setLayoutData(across(parent));
         return label;
+    }
+
+    /** A text over the whole width that wraps, in a tone; null takes the colour of plain text. */
+    public static void text(Composite parent, String text, @Nullable Tone tone) {
+        Label label = wrapped(parent);
+        label.setText(text.replace("&", "&&"));
+        if (tone != null) {
+            label.setForeground(Palette.of(tone, label));
+        }
+    }
+
+    /** Height of a line of text in a control's font, in pixels. */
+    public static int lineHeight(Control control) {
+        GC gc = new GC(control);
+        try {
+            return gc.getFontMetrics().getHeight();
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** Layout over all columns of a parent in a grid. */

@@ -74,12 +74,7 @@ final class FeedCanvas {
     }
 
     private int rowHeight() {
-        GC gc = new GC(canvas);
-        try {
-            return gc.getFontMetrics().getHeight() + GAP;
-        } finally {
-            gc.dispose();
-        }
+        return Controls.lineHeight(canvas) + GAP;
     }
 
     private Optional<Piece> at(int x, int y) {
