@@ -254,13 +254,18 @@ final class WindowTest {
 
     @Test
     @Order(8)
-    void quoteIsWrittenToAWorkbook() throws Exception {
+    void quoteIsWrittenToAWorkbookAndAsAPdf() throws Exception {
         settled();
         Path out = folder.resolve("quote.xlsx");
         ui.run(() -> new QuoteExport(job(), new Words(java.util.Locale.ENGLISH)).write(out, ui.shell()));
         assertTrue(Files.size(out) > 3000);
         assertTrue(texts(out).contains("Netherquill Lettings (invented)"));
         ui.shoot("23-exported");
+        Path pdf = folder.resolve("quote.pdf");
+        ui.run(() -> new QuoteExport(job(), new Words(java.util.Locale.ENGLISH)).write(pdf, ui.shell()));
+        String written = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+        // ISO 32000-1, 7.5.2 and 7.5.5: a PDF file begins with %PDF- and ends with %%EOF.
+        assertTrue(written.startsWith("%PDF-") && written.stripTrailing().endsWith("%%EOF"));
     }
 
     private static String texts(Path workbook) throws IOException {

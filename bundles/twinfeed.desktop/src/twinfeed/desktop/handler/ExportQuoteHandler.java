@@ -13,7 +13,7 @@ import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.text.Words;
 
-/** Writes the quote as it stands to a workbook. */
+/** Writes the quote as it stands to a workbook or as a PDF. */
 public final class ExportQuoteHandler {
     @CanExecute
     boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
@@ -25,7 +25,7 @@ public final class ExportQuoteHandler {
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,
             @Named(IServiceConstants.ACTIVE_SHELL) Shell shell,
             Words words) {
-        ActiveJob.of(part).filter(JobPart::readyForQuote).ifPresent(job -> FileQuestion.workbook(shell, words)
+        ActiveJob.of(part).filter(JobPart::readyForQuote).ifPresent(job -> FileQuestion.paper(shell, words)
                 .save("export.title", proposal(job.session().file()))
                 .ifPresent(out -> new QuoteExport(job, words).write(out, shell)));
     }

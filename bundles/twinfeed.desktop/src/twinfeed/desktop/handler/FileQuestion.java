@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.handler;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -14,25 +18,28 @@ import twinfeed.desktop.text.Words;
  *
  * @param shell over which window
  * @param words texts
- * @param ending ending of the file's name, with the dot
- * @param kind key of what such files are called
+ * @param kinds which kinds of files are offered, at least one; the first is proposed
  */
-record FileQuestion(Shell shell, Words words, String ending, String kind) {
+record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
+    /** Ending of a file's name, with the dot, and the key of what such files are called. */
+    record Kind(String ending, String name) {}
 
     static FileQuestion job(Shell shell, Words words) {
-        return new FileQuestion(shell, words, ".job", "files.jobs");
+        return new FileQuestion(shell, words, List.of(new Kind(".job", "files.jobs")));
     }
 
     static FileQuestion catalogue(Shell shell, Words words) {
-        return new FileQuestion(shell, words, ".catalogue", "files.catalogues");
+        return new FileQuestion(shell, words, List.of(new Kind(".catalogue", "files.catalogues")));
     }
 
     static FileQuestion prices(Shell shell, Words words) {
-        return new FileQuestion(shell, words, ".csv", "files.prices");
+        return new FileQuestion(shell, words, List.of(new Kind(".csv", "files.prices")));
     }
 
-    static FileQuestion workbook(Shell shell, Words words) {
-        return new FileQuestion(shell, words, ".xlsx", "files.workbooks");
+    /** A workbook or a PDF. */
+    static FileQuestion paper(Shell shell, Words words) {
+        return new FileQuestion(
+                shell, words, List.of(new Kind(".xlsx", "files.workbooks"), new Kind(".pdf", "files.pdfs")));
     }
 
     /** Which file is to be opened; empty if the person would rather not say. */
@@ -42,20 +49,49 @@ record FileQuestion(Shell shell, Words words, String ending, String kind) {
 
     /** Where a file is to be written, with the right ending; the dialogue asks before one is replaced. */
     Optional<Path> save(String title, @Nullable Path proposal) {
-        return ask(SWT.SAVE, title, proposal)
-                .map(path -> path.toString().endsWith(ending) ? path : Path.of(path + ending));
+        return ask(SWT.SAVE, title, proposal);
     }
 
     private Optional<Path> ask(int style, String title, @Nullable Path proposal) {
         FileDialog dialog = new FileDialog(shell, style);
         dialog.setText(words.get(title));
-        dialog.setFilterExtensions(new String[] {"*" + ending});
-        dialog.setFilterNames(new String[] {words.get(kind)});
+        dialog.setFilterExtensions(
+                kinds.stream().map(kind -> "*" + kind.ending()).toArray(String[]::new));
+        dialog.setFilterNames(kinds.stream().map(kind -> words.get(kind.name())).toArray(String[]::new));
         dialog.setOverwrite(true);
         if (proposal != null) {
             dialog.setFilterPath(String.valueOf(proposal.toAbsolutePath().getParent()));
             dialog.setFileName(String.valueOf(proposal.getFileName()));
         }
-        return Optional.ofNullable(dialog.open()).map(Path::of);
+        String name = dialog.open();
+        if (name == null || style != SWT.SAVE) {
+            return Optional.ofNullable(name).map(Path::of);
+        }
+        String full = named(name, dialog.getFilterIndex());
+        return Optional.of(Path.of(full)).filter(path -> full.equals(name) || mayReplace(path));
+    }
+
+    /**
+     * A name with the ending of the kind that was picked. An ending of the first kind gives way to it, for that is what was
+     * proposed; a typed ending of another kind stands.
+     *
+     * @param picked number of the picked kind; negative if the system does not say
+     */
+    String named(String name, int picked) {
+        String proposed = kinds.get(0).ending();
+        String wanted =
+                kinds.get(Math.max(0, Math.min(picked, kinds.size() - 1))).ending();
+        if (kinds.stream().anyMatch(kind -> name.endsWith(kind.ending())) && !name.endsWith(proposed)) {
+            return name;
+        }
+        String bare = name.endsWith(proposed) ? name.substring(0, name.length() - proposed.length()) : name;
+        return bare + wanted;
+    }
+
+    /** The dialogue asked about the name as it was before it got its ending. */
+    private boolean mayReplace(Path path) {
+        return !Files.exists(path)
+                || MessageDialog.openQuestion(
+                        shell, words.get("files.replace"), words.format("files.replace.text", Map.of("file", path)));
     }
 }

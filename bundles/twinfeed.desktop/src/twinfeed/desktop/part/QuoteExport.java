@@ -23,7 +23,7 @@ public final class QuoteExport {
         this.words = words;
     }
 
-    /** Writes the workbook and says so, or says why it could not be written. */
+    /** Writes the workbook or the PDF and says so, or says why it could not be written. */
     public void write(Path out, Shell shell) {
         QuoteWork work = job.session().quoteWork();
         try {

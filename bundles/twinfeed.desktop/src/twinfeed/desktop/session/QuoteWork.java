@@ -8,6 +8,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Judged;
 import twinfeed.usecase.Opened;
+import twinfeed.usecase.Outputs;
 
 /**
  * The way from one state of a survey to its workbook. It has a copy of its own, so that what is written is what stood on the
@@ -37,13 +38,15 @@ public final class QuoteWork {
     }
 
     /**
-     * Writes the workbook; it appears whole or not at all.
+     * Writes the quote; it appears whole or not at all.
      *
+     * @param out a PDF if its name ends with .pdf, otherwise a workbook
      * @throws RuntimeException if it cannot be written; its message says why
      */
     public void write(Path out) {
         Ready ready = ready();
-        desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+        Outputs outputs = out.toString().endsWith(".pdf") ? Outputs.pdf(out) : Outputs.workbook(out);
+        desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
     }
 
     /**
