@@ -20,7 +20,8 @@ import twinfeed.usecase.batch.BatchWriting;
         name = "batch",
         mixinStandardHelpOptions = true,
         description = {
-            "Judge and price every dwelling of a list. Its first row names the columns: \"dwelling\", and fields of the survey such as",
+            "Judge and price every dwelling of a list.",
+            "Its first row names the columns: \"dwelling\", and fields of the survey such as",
             "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job says, \"-\" takes",
             "the value away, a column whose name begins with # is a remark. Rows that cannot be used are set aside in a sheet of their own, with the reason."
         })

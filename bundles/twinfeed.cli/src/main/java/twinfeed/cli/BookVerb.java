@@ -18,8 +18,8 @@ import twinfeed.usecase.BookReport;
         name = "book",
         mixinStandardHelpOptions = true,
         description = {
-            "Check a price list, *.csv or *.xlsx, row by row; say what it would change against the present book;",
-            "and write it as a price book in CSV. A list of which one row is refused is not taken at all."
+            "Check a price list, *.csv or *.xlsx, and say what it would change.",
+            "It can be written as a price book in CSV. A list of which one row is refused is not taken at all."
         })
 final class BookVerb implements Callable<Integer> {
     private final Face face;

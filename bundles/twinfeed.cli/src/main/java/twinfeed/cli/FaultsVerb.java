@@ -23,8 +23,8 @@ import twinfeed.usecase.faults.FaultSheet;
         name = "faults",
         mixinStandardHelpOptions = true,
         description = {
-            "The job sheet of the fault-finding: ranked causes, the next step with its safe isolation, readings beside their bands,",
-            "and, with a price book, repair beside replacement. Ticks and answers are entered into the job."
+            "The job sheet of the fault-finding: ranked causes and the next step.",
+            "With its safe isolation, readings beside their bands and, with a price book, repair beside replacement. Ticks and answers are entered into the job."
         })
 final class FaultsVerb implements Callable<Integer> {
     private final Face face;

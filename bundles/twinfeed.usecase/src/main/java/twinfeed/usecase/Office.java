@@ -357,6 +357,10 @@ public final class Office {
     public void prepareWriting() {
         Thread thread = new Thread(QuoteWorkbook::prepare, "workbook preparation");
         thread.setDaemon(true);
+        // A run that ends early, for example at unusable input, closes the bundles under it. What was to be got ready
+        // is not missed
+        // then, and writing says for itself what goes wrong.
+        thread.setUncaughtExceptionHandler((ended, nothing) -> {});
         thread.start();
     }
 }
