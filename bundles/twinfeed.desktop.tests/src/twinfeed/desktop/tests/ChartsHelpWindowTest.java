@@ -37,7 +37,6 @@ import twinfeed.desktop.chart.MarginRow;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRows;
-import twinfeed.desktop.window.JobParts;
 import twinfeed.model.assessment.OptionAssessment;
 
 /** Charts below the drawing, and the page that explains a finding. */
@@ -55,16 +54,12 @@ final class ChartsHelpWindowTest {
         Offices.demoInto(folder);
         window = Window.Shared.get();
         ui = window.ui();
-        ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
-        ui.await("everything is worked out", () -> job().session().current());
-    }
-
-    private static JobParts parts() {
-        return window.context().get(JobParts.class);
+        window.open(folder);
+        window.settled();
     }
 
     private static JobPart job() {
-        return (JobPart) parts().parts().get(0).getObject();
+        return window.job();
     }
 
     private static OptionAssessment option() {

@@ -25,7 +25,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.view.CauseRow;
-import twinfeed.desktop.window.JobParts;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.survey.IsolationTick;
 
@@ -50,22 +49,17 @@ final class FaultsWindowTest {
         Offices.demoInto(folder);
         window = Window.Shared.get();
         ui = window.ui();
-        ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
-        ui.await("the job is open", () -> !parts().parts().isEmpty());
+        window.open(folder);
         ui.run(() -> job().survey().show(FAULTS));
     }
 
     @AfterAll
     static void end() throws Exception {
-        ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
-    }
-
-    private static JobParts parts() {
-        return window.context().get(JobParts.class);
+        window.giveUp();
     }
 
     private static JobPart job() {
-        return (JobPart) parts().parts().get(0).getObject();
+        return window.job();
     }
 
     private static void looked() throws InterruptedException {
@@ -230,7 +224,7 @@ final class FaultsWindowTest {
         looked();
         assertEquals(
                 6, job().session().survey().getFaultFinding().getIsolation().size());
-        assertTrue(ui.ask(() -> parts().parts().get(0).isDirty()));
+        assertTrue(ui.ask(() -> window.parts().parts().get(0).isDirty()));
         ui.run(() -> job().save());
         assertEquals(
                 6,

@@ -57,25 +57,21 @@ final class IssueWindowTest {
         window = Window.Shared.get();
         ui = window.ui();
         ui.run(() -> window.context().get(Settings.class).office(folder.resolve("office")));
-        ui.run(() -> parts().open(folder.resolve("alder-beck.job")));
-        ui.await("everything is worked out", () -> job().session().current());
+        window.open(folder);
+        window.settled();
     }
 
     @AfterAll
     static void end() throws Exception {
-        ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
+        window.giveUp();
         // What was issued is read-only, which keeps some systems from removing it.
         try (Stream<Path> files = Files.walk(folder)) {
             files.forEach(file -> file.toFile().setWritable(true));
         }
     }
 
-    private static JobParts parts() {
-        return window.context().get(JobParts.class);
-    }
-
     private static JobPart job() {
-        return (JobPart) parts().parts().get(0).getObject();
+        return window.job();
     }
 
     private static Path office() {
@@ -164,7 +160,7 @@ final class IssueWindowTest {
         Path first = quote(1);
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), first, ui.shell()));
         assertEquals(2, job().session().issued().quote().getRevision());
-        ui.run(() -> parts().showIssued());
+        ui.run(() -> window.parts().showIssued());
         ui.await("both are listed", () -> ui.field(Table.class, "issued").getItemCount() == 2);
         assertEquals(List.of("→ superseded", "○ issued, open"), cells("issued", 4));
         assertEquals(List.of("✓ as issued", "✓ as issued"), cells("issued", 6));
@@ -212,7 +208,7 @@ final class IssueWindowTest {
     void whatCannotBeIssuedIsSaid() throws Exception {
         Path nowhere = folder.resolve("alder-beck.job");
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(nowhere, null, ui.shell()));
-        ui.run(() -> parts().open(nowhere));
+        ui.run(() -> window.parts().open(nowhere));
         List<String> said = ui.ask(() -> ui
                 .all(
                         Label.class,

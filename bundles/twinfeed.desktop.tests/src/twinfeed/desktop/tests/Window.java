@@ -18,6 +18,7 @@ import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.osgi.framework.Bundle;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.window.JobParts;
 
 /**
@@ -93,7 +94,6 @@ final class Window implements ExtensionContext.Store.CloseableResource {
     /** As after the start: no job is open, and none was. */
     private void fresh() {
         ui().run(() -> {
-            JobParts parts = context().get(JobParts.class);
             EPartService service =
                     workbench.getApplication().getChildren().get(0).getContext().get(EPartService.class);
             for (MPart part : service.getParts().stream().toList()) {
@@ -105,7 +105,7 @@ final class Window implements ExtensionContext.Store.CloseableResource {
             Settings settings = context().get(Settings.class);
             settings.recent().forEach(settings::forget);
             service.showPart("twinfeed.desktop.start", EPartService.PartState.ACTIVATE);
-            if (!parts.parts().isEmpty()) {
+            if (!parts().parts().isEmpty()) {
                 throw new IllegalStateException("a job is still open");
             }
         });
@@ -118,6 +118,32 @@ final class Window implements ExtensionContext.Store.CloseableResource {
 
     Ui ui() {
         return new Ui(display);
+    }
+
+    /** The open jobs. */
+    JobParts parts() {
+        return context().get(JobParts.class);
+    }
+
+    /** The job that was opened first. */
+    JobPart job() {
+        return (JobPart) parts().parts().get(0).getObject();
+    }
+
+    /** Opens the demonstration's job out of a folder. */
+    void open(Path folder) throws InterruptedException {
+        ui().run(() -> parts().open(folder.resolve("alder-beck.job")));
+        ui().await("the job is open", () -> !parts().parts().isEmpty());
+    }
+
+    /** Waits until everything that follows from the job is there. */
+    void settled() throws InterruptedException {
+        ui().await("everything is worked out", () -> job().session().current());
+    }
+
+    /** Gives up what was not saved, so that nobody is asked at the end. */
+    void giveUp() {
+        ui().run(() -> parts().parts().forEach(part -> part.setDirty(false)));
     }
 
     /** The context of the application. */

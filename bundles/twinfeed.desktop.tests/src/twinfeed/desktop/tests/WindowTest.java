@@ -38,7 +38,6 @@ import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.session.Rescue;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.window.JobParts;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
@@ -68,23 +67,19 @@ final class WindowTest {
 
     @AfterAll
     static void end() throws Exception {
-        ui.run(() -> parts().parts().forEach(part -> part.setDirty(false)));
-    }
-
-    private static JobParts parts() {
-        return window.context().get(JobParts.class);
+        window.giveUp();
     }
 
     private static JobPart job() {
-        return (JobPart) part().getObject();
+        return window.job();
     }
 
     private static MPart part() {
-        return parts().parts().get(0);
+        return window.parts().parts().get(0);
     }
 
     private static void settled() throws InterruptedException {
-        ui.await("everything is worked out", () -> job().session().current());
+        window.settled();
     }
 
     private static void looked() throws InterruptedException {
@@ -123,7 +118,7 @@ final class WindowTest {
         String caution = ui.ask(() -> ui.field(Label.class, "cautions").getText());
         assertTrue(caution.contains("Isolate"), caution);
         ui.run(() -> Ui.send(ui.field(Button.class, "start.demo"), SWT.Selection));
-        ui.await("the demonstration is open", () -> !parts().parts().isEmpty());
+        ui.await("the demonstration is open", () -> !window.parts().parts().isEmpty());
         assertEquals("alder-beck", ui.ask(() -> part().getLabel()));
     }
 
@@ -289,9 +284,9 @@ final class WindowTest {
         assertEquals(
                 "08:15", JobFile.load(file).getSurvey().getWater().getTest().getTakenAt());
         ui.command('w');
-        ui.await("it is closed", () -> parts().parts().isEmpty());
-        ui.run(() -> parts().open(file));
-        ui.await("it is open", () -> parts().parts().size() == 1);
+        ui.await("it is closed", () -> window.parts().parts().isEmpty());
+        ui.run(() -> window.parts().open(file));
+        ui.await("it is open", () -> window.parts().parts().size() == 1);
         ui.run(() -> job().survey().show(WATER));
         assertEquals("08:15", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt")
                 .getText()));
@@ -314,7 +309,7 @@ final class WindowTest {
                                 button -> button.isVisible() && button.getText().startsWith("Read"))
                         .get(0),
                 SWT.Selection));
-        ui.await("it is read again", () -> parts().parts().size() == 1 && !part().isDirty());
+        ui.await("it is read again", () -> window.parts().parts().size() == 1 && !part().isDirty());
         ui.run(() -> job().survey().show(WATER));
         assertEquals("09:45", ui.ask(() -> ui.field(Text.class, "survey.water.test.takenAt")
                 .getText()));
@@ -344,8 +339,8 @@ final class WindowTest {
         Job changed = JobFile.load(file);
         changed.getSurvey().setNotes("Typed, and never saved.");
         JobFile.save(changed, new Rescue(file).path());
-        ui.run(() -> parts().open(file));
-        ui.await("it is open", () -> parts().parts().size() == 2);
+        ui.run(() -> window.parts().open(file));
+        ui.await("it is open", () -> window.parts().parts().size() == 2);
         ui.shoot("25-rescue");
         ui.run(() -> Ui.send(
                 ui.all(
@@ -360,7 +355,7 @@ final class WindowTest {
     }
 
     private static MPart rowan() {
-        return parts().parts().stream()
+        return window.parts().parts().stream()
                 .filter(part -> part.getLabel().equals("rowan-brook"))
                 .findFirst()
                 .orElse(null);

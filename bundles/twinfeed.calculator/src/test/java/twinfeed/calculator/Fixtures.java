@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.List;
+import java.util.Map;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -16,6 +17,18 @@ final class Fixtures {
 
     static Runner runner(Calculator... calculators) {
         return new Runner(List.of(calculators), (mean, spread, month, southern) -> mean + spread + month);
+    }
+
+    /** A work that leaves its id in the survey's notes, where a made-up calculator finds that it is done. */
+    static Remedy work(String id) {
+        return new Remedy(
+                id,
+                id,
+                Map.of(),
+                List.of(),
+                false,
+                0,
+                survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
     }
 
     static Candidate candidate() {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -37,24 +36,13 @@ class InfluenceTest {
                     boolean mended = done.contains("cheap") || done.contains("dear");
                     FindingBuilder cable = findings.on(CABLE).compare(mended ? 1 : -1, 0);
                     if (!mended) {
-                        cable.remedy(work("cheap")).remedy(work("dear"));
+                        cable.remedy(Fixtures.work("cheap")).remedy(Fixtures.work("dear"));
                     }
                     cable.add();
                 } else if (id.equals("water")) {
                     findings.on(FLOW).compare(done.contains("dear") ? 1 : -1, 0).add();
                 }
             };
-        }
-
-        private static Remedy work(String id) {
-            return new Remedy(
-                    id,
-                    id,
-                    Map.of(),
-                    List.of(),
-                    false,
-                    0,
-                    survey -> survey.setNotes(survey.getNotes() == null ? id : survey.getNotes() + id));
         }
     }
 

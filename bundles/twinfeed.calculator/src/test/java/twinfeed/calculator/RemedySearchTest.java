@@ -187,17 +187,6 @@ class RemedySearchTest {
     private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, Sense.AT_LEAST, "");
     private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, Sense.AT_LEAST, "");
 
-    private static Remedy work(String id) {
-        return new Remedy(
-                id,
-                id,
-                Map.of(),
-                List.of(),
-                false,
-                0,
-                survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
-    }
-
     private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
         Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", List.of(LOAD, OTHER), answers));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
@@ -215,8 +204,8 @@ class RemedySearchTest {
             boolean carries = done(survey, "device");
             findings.on(LOAD)
                     .compare(carries ? 1 : -1, 0)
-                    .remedy(work("device"))
-                    .remedy(work("cable"))
+                    .remedy(Fixtures.work("device"))
+                    .remedy(Fixtures.work("cable"))
                     .add();
             FindingBuilder other = findings.on(OTHER).compare(1, 0);
             if (done(survey, "device") && !done(survey, "cable")) {
@@ -235,7 +224,7 @@ class RemedySearchTest {
         WorkPlan plan = plan((survey, findings) -> {
             findings.on(LOAD)
                     .compare(done(survey, "device") ? 1 : -1, 0)
-                    .remedy(work("device"))
+                    .remedy(Fixtures.work("device"))
                     .add();
             findings.on(OTHER).compare(done(survey, "device") ? -2 : -1, 0).add();
         });
