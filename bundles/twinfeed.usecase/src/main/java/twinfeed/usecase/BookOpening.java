@@ -14,6 +14,7 @@ import twinfeed.pricing.book.ImportReport;
 import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookException;
 import twinfeed.pricing.book.PriceBookRows;
+import twinfeed.workbook.ListSheet;
 import twinfeed.workbook.PriceBookSheet;
 import twinfeed.workbook.WorkbookException;
 
@@ -43,7 +44,7 @@ final class BookOpening {
                     file.toString(), "there is no such file", "name a price book, *.csv or *.xlsx"));
         }
         try {
-            return isWorkbook(file) ? sheet(file) : PriceBookCsv.read(file);
+            return ListSheet.isNamed(file) ? sheet(file) : PriceBookCsv.read(file);
         } catch (WorkbookException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {
@@ -54,10 +55,6 @@ final class BookOpening {
                             "check its rights and that it is a workbook, *.xlsx, or text in UTF-8, *.csv"),
                     unreadable);
         }
-    }
-
-    static boolean isWorkbook(Path file) {
-        return file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
     }
 
     private static ImportReport sheet(Path file) throws IOException {

@@ -3,6 +3,7 @@ package twinfeed.workbook;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.function.Consumer;
 import twinfeed.workbook.read.SheetReader;
 
@@ -12,6 +13,11 @@ public final class ListSheet {
     public static final int MOST_ROWS = 1 << 20;
 
     private ListSheet() {}
+
+    /** Whether a file calls itself a workbook; lists that do not are read as text. */
+    public static boolean isNamed(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
+    }
 
     /**
      * Reads its rows; empty ones are left out.

@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -46,7 +45,7 @@ final class DwellingRows {
             throw unusable("there is no such file", "name a list of dwellings, *.csv or *.xlsx");
         }
         try {
-            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            if (ListSheet.isNamed(file)) {
                 ListSheet.read(file, rows);
             } else {
                 csv(rows);
