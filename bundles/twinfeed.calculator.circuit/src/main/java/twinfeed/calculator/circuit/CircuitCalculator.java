@@ -2,18 +2,39 @@
 package twinfeed.calculator.circuit;
 
 import java.util.List;
-import java.util.Locale;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Statement;
 import twinfeed.calculator.Texts;
-import twinfeed.calculator.rules.Method;
-import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.circuit.cable.CapacityChecks;
+import twinfeed.calculator.circuit.cable.HighestPowerCheck;
+import twinfeed.calculator.circuit.cable.LoadChecks;
+import twinfeed.calculator.circuit.cable.MaximumLengthCheck;
+import twinfeed.calculator.circuit.cable.TerminalVoltageChecks;
+import twinfeed.calculator.circuit.cable.VoltageDropCheck;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.formula.CircuitFormulas;
+import twinfeed.calculator.circuit.installation.ConditionChecks;
+import twinfeed.calculator.circuit.installation.InstructionChecks;
+import twinfeed.calculator.circuit.installation.IsolatorChecks;
+import twinfeed.calculator.circuit.installation.OriginChecks;
+import twinfeed.calculator.circuit.installation.RoomChecks;
+import twinfeed.calculator.circuit.protection.ElectrodeChecks;
+import twinfeed.calculator.circuit.protection.FaultLevelCheck;
+import twinfeed.calculator.circuit.protection.LoopImpedanceCheck;
+import twinfeed.calculator.circuit.protection.ProtectiveConductorCheck;
+import twinfeed.calculator.circuit.protection.ResidualDeviceChecks;
+import twinfeed.calculator.circuit.protection.ResidualLoadChecks;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.LoopData;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.units.Kind;
 
 /**
@@ -38,15 +59,6 @@ public final class CircuitCalculator implements Calculator {
                     Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60)),
             CircuitFormulas.ALL);
 
-    /**
-     * A method's title in the reader's language where the messages have it for this rule set; a rule set that says something else
-     * is told in its own words.
-     */
-    static Object methodTitle(RuleSet rules, Method method) {
-        String key = "method." + rules.id() + "." + method.key();
-        return method.title().equals(TEXTS.find(Locale.ROOT, key)) ? Phrase.of(key) : method.title();
-    }
-
     @Override
     public Statement statement() {
         return STATEMENT;
@@ -55,28 +67,29 @@ public final class CircuitCalculator implements Calculator {
     @Override
     public Assessor prepare(Context context) {
         CircuitSurvey survey = CircuitSurvey.of(context);
-        CircuitWorks works = new CircuitWorks(survey);
+        CircuitRemedies remedies = new CircuitRemedies(survey);
         LoopData loop = LoopData.of(survey);
-        List<Judge> judges = List.of(
-                new LoadJudge(survey, works),
-                new CapacityJudge(survey, works),
-                new DropJudge(survey, works),
-                new TerminalJudge(survey),
-                new LoopJudge(survey, loop, works),
-                new ElectrodeJudge(survey, works),
-                new ResidualJudge(survey, works),
-                new ResidualLoadJudge(survey, works),
-                new ConductorJudge(survey, loop),
-                new FaultLevelJudge(survey, context),
-                new IsolatorJudge(survey, works),
-                new InstructionJudge(survey, works),
-                new OriginJudge(survey, works),
-                new ConditionJudge(survey, works),
-                new RoomJudge(survey, works, context),
-                new ReachJudge(survey));
+        List<CheckGroup> groups = List.of(
+                new LoadChecks(survey, remedies),
+                new CapacityChecks(survey, remedies, TEXTS),
+                new VoltageDropCheck(survey, remedies),
+                new TerminalVoltageChecks(survey),
+                new LoopImpedanceCheck(survey, loop, remedies),
+                new ElectrodeChecks(survey, remedies),
+                new ResidualDeviceChecks(survey, remedies),
+                new ResidualLoadChecks(survey, remedies),
+                new ProtectiveConductorCheck(survey, loop),
+                new FaultLevelCheck(survey, context),
+                new IsolatorChecks(survey, remedies),
+                new InstructionChecks(survey, remedies),
+                new OriginChecks(survey, remedies),
+                new ConditionChecks(survey, remedies),
+                new RoomChecks(survey, remedies, context),
+                new MaximumLengthCheck(survey),
+                new HighestPowerCheck(survey));
         return (candidate, exchange, findings) -> {
             ShowerCase shower = new ShowerCase(candidate.heater(), ShowerLoad.of(candidate.heater()), exchange);
-            judges.forEach(judge -> judge.judge(shower, findings));
+            groups.forEach(group -> group.check(shower, findings));
         };
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Translation;
+import twinfeed.calculator.circuit.survey.MethodTitle;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
@@ -26,7 +27,7 @@ class LanguagesTest {
                 Method method = rules.method(key).orElseThrow();
                 assertEquals(
                         Phrase.of("method." + id + "." + key),
-                        CircuitCalculator.methodTitle(rules, method),
+                        MethodTitle.of(new CircuitCalculator().statement().texts(), rules, method),
                         method.title());
             }
         }

@@ -71,7 +71,7 @@ final class DemandAssessor implements Assessor {
                 .source(rules.text("cite.demand"))
                 .working(() -> DemandWorking.of(loads, diversity.list(), rules.text("cite.demand")));
         if (demandA > limitA) {
-            works(check, limitA, demandA, showerA).forEach(finding::remedy);
+            remedies(check, limitA, demandA, showerA).forEach(finding::remedy);
         }
         finding.add();
     }
@@ -80,17 +80,17 @@ final class DemandAssessor implements Assessor {
         return house.with(new DiversityLoad("shower to be judged", HouseLoads.SHOWER, showerA, false));
     }
 
-    private List<Remedy> works(Check check, double limitA, double demandA, double showerA) {
-        List<Remedy> works = new ArrayList<>();
+    private List<Remedy> remedies(Check check, double limitA, double demandA, double showerA) {
+        List<Remedy> remedies = new ArrayList<>();
         if (second.exists()) {
-            works.add(second.priority(showerA));
+            remedies.add(second.priority(showerA));
         }
         if (check.equals(DemandChecks.SWITCH)) {
-            works.addAll(DemandWorks.largerSwitch(limitA, demandA));
+            remedies.addAll(DemandRemedies.largerSwitch(limitA, demandA));
         } else {
-            works.addAll(DemandWorks.largerFuse(limitA, demandA));
+            remedies.addAll(DemandRemedies.largerFuse(limitA, demandA));
         }
-        return works;
+        return remedies;
     }
 
     /** Whether something is missing without which the sum would be wrong; "cannot tell" is then added. */
@@ -124,7 +124,7 @@ final class DemandAssessor implements Assessor {
                 .input("If", "serviceFuse", fuseA, "A", "")
                 .build());
         if (fuseA > switchA) {
-            DemandWorks.largerSwitch(switchA, fuseA).forEach(finding::remedy);
+            DemandRemedies.largerSwitch(switchA, fuseA).forEach(finding::remedy);
         }
         finding.add();
     }

@@ -36,6 +36,6 @@ record SecondShower(int place, double currentA) {
     }
 
     Remedy priority(double showerA) {
-        return DemandWorks.priority(place, currentA, showerA);
+        return DemandRemedies.priority(place, currentA, showerA);
     }
 }

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.cable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.RunSegment;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.SiValues;
+import twinfeed.calculator.rules.CableSize;
+import twinfeed.engineering.Cable;
+import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.Solution;
+
+/** How strong a heater the circuit carries as it is. */
+public final class HighestPowerCheck implements CheckGroup {
+    private final CircuitSurvey survey;
+
+    public HighestPowerCheck(CircuitSurvey survey) {
+        this.survey = survey;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.HIGHEST_POWER;
+        if (findings.blocked(check)) {
+            return;
+        }
+        List<CableSegment> placed = survey.run().placed();
+        Double ratedV = SiValues.of(shower.heater().getVoltage());
+        Double ratingA = survey.device().ratingA();
+        if (placed == null || ratedV == null || ratingA == null || ratedV <= 0) {
+            unknown(shower, findings, check, placed == null);
+            return;
+        }
+        Solution power = Cable.highestPowerW(ratingA, ratedV, placed, survey.dropLimitV());
+        if (!power.isPresent()) {
+            findings.on(check).variant("unprotected").add();
+            return;
+        }
+        findings.on(check)
+                .report(power.value() / 1000)
+                .argument("voltage", ratedV)
+                .variant(power.value() < ratedV * ratingA * (1 - 1e-9) ? "byDrop" : "byDevice")
+                .source(survey.cite("overload"))
+                .working(() -> powerWorking(ratedV, ratingA))
+                .add();
+    }
+
+    private void unknown(ShowerCase shower, Findings findings, Check check, boolean run) {
+        if (run) {
+            MissingData.add(findings, check, survey.run().placingGap());
+            return;
+        }
+        List<String> missing = new ArrayList<>();
+        if (survey.device().ratingA() == null) {
+            missing.add(ReadingPaths.DEVICE_RATING);
+        }
+        missing.addAll(shower.missingRating());
+        findings.on(check).cannotTell(missing).add();
+    }
+
+    private Working powerWorking(double ratedV, double ratingA) {
+        Working.Builder working = Working.start()
+                .input("Ur", "ratedVoltage", ratedV, "V", "")
+                .input("In", "deviceRating", ratingA, "A", "")
+                .input(
+                        "dUmax",
+                        "dropLimit",
+                        survey.dropLimitV(),
+                        "V",
+                        survey.rules().source("drop.limit"));
+        List<String> sum = new ArrayList<>();
+        for (RunSegment segment : survey.run().segments()) {
+            int n = sum.size() + 1;
+            CableSize size = Objects.requireNonNull(segment.size());
+            working.input("g" + n, "dropGradient", size.dropVPerAm() * 1000, "mV/A/m", segment.name());
+            working.input("L" + n, "length", orZero(segment.lengthM()), "m", segment.name());
+            sum.add("g" + n + " * L" + n);
+        }
+        return working.step("r", "loopResistance", "(" + String.join(" + ", sum) + ") / 1000", "ohm", "")
+                .step("P", "highestPower", "Ur * if(r * In <= dUmax, In, dUmax / r) / 1000", "kW", "")
+                .build();
+    }
+
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
+    }
+}

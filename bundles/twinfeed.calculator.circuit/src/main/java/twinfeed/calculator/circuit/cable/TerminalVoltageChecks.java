@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.cable;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.ExchangeKey;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Series;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.survey.CableRunWorking;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.engineering.Cable;
+import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.ConductorTemperature;
+import twinfeed.engineering.Heat;
+
+/** Voltage at the heater's terminals and the power that it really takes, for every voltage at the origin. */
+public final class TerminalVoltageChecks implements CheckGroup {
+    private final CircuitSurvey survey;
+
+    public TerminalVoltageChecks(CircuitSurvey survey) {
+        this.survey = survey;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        ShowerLoad load = shower.load();
+        List<CableSegment> run = measurable();
+        if (load == null || run == null) {
+            unknown(shower, findings);
+            return;
+        }
+        double[] terminalV = new double[survey.grid().voltageCount()];
+        double[] powerW = new double[terminalV.length];
+        double elementOhm = load.elementOhm();
+        for (int at = 0; at < terminalV.length; at++) {
+            terminalV[at] =
+                    Cable.terminalVoltageV(survey.grid().voltage(at), elementOhm, run, ConductorTemperature.BY_CURRENT);
+            powerW[at] = Heat.powerOfResistance(elementOhm, terminalV[at]);
+        }
+        shower.exchange().give(ExchangeKey.TERMINAL_VOLTAGE, terminalV);
+        shower.exchange().give(ExchangeKey.DELIVERED_POWER, powerW);
+        report(findings, load, terminalV, powerW);
+    }
+
+    /** The run, if every length is known too. */
+    private @Nullable List<CableSegment> measurable() {
+        return survey.run().lengthM() == null ? null : survey.run().placed();
+    }
+
+    private void report(Findings findings, ShowerLoad load, double[] terminalV, double[] powerW) {
+        Grid grid = survey.grid();
+        int own = grid.nominal();
+        Condition condition = Condition.of(null, grid.voltage(own), null);
+        findings.on(CircuitChecks.TERMINAL_VOLTAGE)
+                .report(terminalV[own])
+                .condition(condition)
+                .argument("lowest", terminalV[0])
+                .argument("lowestSupply", grid.voltage(0))
+                .source(survey.cite("drop"))
+                .working(() -> working(load, terminalV[own]).build())
+                .add();
+        findings.on(CircuitChecks.DELIVERED_POWER)
+                .report(powerW[own] / 1000)
+                .condition(condition)
+                .argument("rated", load.ratedW() / 1000)
+                .argument("ratedVoltage", load.ratedV())
+                .argument("lowest", powerW[0] / 1000)
+                .argument("lowestSupply", grid.voltage(0))
+                .source(survey.cite("drop"))
+                .series(series(powerW))
+                .working(() -> powerWorking(load, terminalV[own]))
+                .add();
+    }
+
+    private Series series(double[] powerW) {
+        return new Series(
+                "deliveredPower",
+                new Series.Axis("supplyVoltage", "V"),
+                new Series.Axis("power", "kW"),
+                List.of(),
+                survey.grid().voltages(),
+                Arrays.stream(powerW).map(watt -> watt / 1000).toArray());
+    }
+
+    private Working powerWorking(ShowerLoad load, double terminalV) {
+        return working(load, terminalV)
+                .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
+                .build();
+    }
+
+    private Working.Builder working(ShowerLoad load, double terminalV) {
+        double originV = survey.grid().voltage(survey.grid().nominal());
+        double currentA = terminalV / load.elementOhm();
+        Working.Builder working = Working.start()
+                .input("Pr", "ratedPower", load.ratedW(), "W", "")
+                .input("Ur", "ratedVoltage", load.ratedV(), "V", "")
+                .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "")
+                .input("U0", "originVoltage", originV, "V", "");
+        CableRunWorking.resistance(working, survey, currentA);
+        return working.step("U", "terminalVoltage", "U0 * R / (R + r)", "V", "");
+    }
+
+    private void unknown(ShowerCase shower, Findings findings) {
+        List<String> lacking = new ArrayList<>(shower.missingRating());
+        lacking.addAll(lackingOfRun());
+        shower.exchange().lack(ExchangeKey.TERMINAL_VOLTAGE, lacking);
+        shower.exchange().lack(ExchangeKey.DELIVERED_POWER, lacking);
+        unknown(shower, findings, CircuitChecks.TERMINAL_VOLTAGE);
+        unknown(shower, findings, CircuitChecks.DELIVERED_POWER);
+    }
+
+    private List<String> lackingOfRun() {
+        List<String> lacking = survey.run().missing();
+        return lacking.isEmpty() && survey.run().placed() == null
+                ? List.of(survey.run().placingGap().path())
+                : lacking;
+    }
+
+    private void unknown(ShowerCase shower, Findings findings, Check check) {
+        if (findings.blocked(check)) {
+            return;
+        }
+        List<String> lacking = new ArrayList<>(shower.missingRating());
+        lacking.addAll(survey.run().missing());
+        if (lacking.isEmpty()) {
+            MissingData.add(findings, check, survey.run().placingGap());
+        } else {
+            findings.on(check).cannotTell(lacking).add();
+        }
+    }
+}

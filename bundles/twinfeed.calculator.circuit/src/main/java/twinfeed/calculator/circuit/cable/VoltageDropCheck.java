@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.cable;
+
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CableRunWorking;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.engineering.Cable;
+import twinfeed.engineering.CableSegment;
+
+/** The voltage drop against its limit: tabulated values at full conductor temperature and the design current. */
+public final class VoltageDropCheck implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+
+    public VoltageDropCheck(CircuitSurvey survey, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.VOLTAGE_DROP;
+        if (findings.blocked(check)) {
+            return;
+        }
+        ShowerLoad load = shower.load();
+        List<CableSegment> run = survey.run().resistive();
+        if (load == null || run == null) {
+            unknown(shower, findings, check);
+            return;
+        }
+        double limitV = survey.dropLimitV();
+        double dropV = Cable.voltageDropV(run, load.designA());
+        FindingBuilder finding = findings.on(check)
+                .compare(dropV, limitV)
+                .argument("percent", 100 * dropV / survey.rules().number("voltage.nominal"))
+                .argument("current", load.designA())
+                .source(survey.cite("drop"))
+                .working(() -> working(load));
+        if (dropV > limitV) {
+            remedies.cables(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private void unknown(ShowerCase shower, Findings findings, Check check) {
+        if (shower.load() == null) {
+            findings.on(check).cannotTell(shower.missingRating()).add();
+            return;
+        }
+        MissingData.add(findings, check, survey.run().loopGap());
+    }
+
+    private Working working(ShowerLoad load) {
+        Working.Builder working = load.working();
+        CableRunWorking.drops(working, survey);
+        return working.build();
+    }
+}

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.formula;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.Arguments;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.survey.CodeNumbers;
+import twinfeed.calculator.circuit.survey.SiValues;
+import twinfeed.calculator.rules.CableSize;
+import twinfeed.calculator.rules.DeviceKind;
+import twinfeed.calculator.rules.Method;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.rules.RuleSets;
+
+/** The arguments of a formula, looked up in the rule set; what is not in a table is refused with what the table has. */
+public final class FormulaArguments {
+    private final Arguments arguments;
+    private final RuleSet rules;
+
+    FormulaArguments(Arguments arguments) {
+        this.arguments = arguments;
+        String id = arguments.word("rules");
+        this.rules = RuleSets.find(id)
+                .orElseThrow(() -> new ArgumentException("rules=" + id + ": there is no such rule set; give one of "
+                        + String.join(", ", RuleSets.ids())));
+    }
+
+    RuleSet rules() {
+        return rules;
+    }
+
+    boolean has(String key) {
+        return arguments.has(key) && !(isWord(key) && arguments.word(key).isEmpty());
+    }
+
+    private boolean isWord(String key) {
+        return List.of("device", "method", "cable").contains(key);
+    }
+
+    double si(String key) {
+        return arguments.si(key);
+    }
+
+    String word(String key) {
+        return arguments.word(key);
+    }
+
+    /** A number that the rule set has, unless it was given. */
+    double ruled(String key, String number) {
+        return arguments.si(key, rules.number(number));
+    }
+
+    double nominalV() {
+        return ruled("nominal", "voltage.nominal");
+    }
+
+    double dropLimitV() {
+        return ruled("limit", "drop.limit") * nominalV();
+    }
+
+    private String cable() {
+        String cable = arguments.word("cable");
+        if (cable.isEmpty()) {
+            return rules.cables().first();
+        }
+        if (!rules.cables().keys().contains(cable)) {
+            throw new ArgumentException("cable=" + cable + " is not in the rule set; give one of "
+                    + String.join(", ", rules.cables().keys()));
+        }
+        return cable;
+    }
+
+    CableSize size() {
+        double mm2 = SiValues.mm2(arguments.si("size"));
+        String cable = cable();
+        return rules.cables()
+                .find(cable, mm2)
+                .orElseThrow(() -> new ArgumentException("size=" + CodeNumbers.number(mm2)
+                        + " mm² is not in the rule set's table of " + cable + "; give one of " + known(cable)));
+    }
+
+    private String known(String cable) {
+        return String.join(
+                ", ",
+                sizes(cable).stream()
+                        .map(size -> CodeNumbers.number(size.sizeMm2()) + " mm²")
+                        .toList());
+    }
+
+    private List<CableSize> sizes(String cable) {
+        return rules.cables().sizes(cable);
+    }
+
+    /** All sizes of the cable, smallest first. */
+    List<CableSize> sizes() {
+        return sizes(cable());
+    }
+
+    Method method() {
+        String key = arguments.word("method");
+        return rules.method(key)
+                .orElseThrow(() -> new ArgumentException("method=" + key + " is not in the rule set; give one of "
+                        + String.join(", ", rules.methods())));
+    }
+
+    /** Tabulated capacity of a size for the method given. */
+    double tabulatedA(CableSize size, Method method) {
+        OptionalDouble current = size.currentA(method.key());
+        if (current.isEmpty()) {
+            throw new ArgumentException("the rule set has no rating for " + CodeNumbers.number(size.sizeMm2())
+                    + " mm² with method=" + method.key());
+        }
+        return current.getAsDouble();
+    }
+
+    DeviceKind device() {
+        String key = arguments.word("device").isEmpty() ? rules.text("device.new.kind") : arguments.word("device");
+        return rules.devices()
+                .find(key)
+                .orElseThrow(() -> new ArgumentException("device=" + key + " is not in the rule set; give one of "
+                        + String.join(", ", rules.devices().keys())));
+    }
+
+    /** Voltage drop of the cable, V/(A m): as given, or of the size in the table. */
+    double gradientVPerAm() {
+        if (arguments.has("gradient")) {
+            return arguments.si("gradient");
+        }
+        need("size", "gradient");
+        return size().dropVPerAm();
+    }
+
+    /** R1 + R2 of the cable at 20 degC, ohm/m: as given, or of the size and its protective conductor in the tables. */
+    double lineOhmPerM() {
+        if (arguments.has("line")) {
+            return arguments.si("line");
+        }
+        need("size", "line");
+        CableSize size = size();
+        double cpcMm2 = arguments.has("cpc") ? SiValues.mm2(arguments.si("cpc")) : size.cpcMm2();
+        OptionalDouble cpc = rules.cables().conductorOhmPerM(cpcMm2);
+        if (cpc.isEmpty()) {
+            throw new ArgumentException(
+                    "cpc=" + CodeNumbers.number(cpcMm2) + " mm² is not in the rule set's conductors");
+        }
+        return size.lineOhmPerM() + cpc.getAsDouble();
+    }
+
+    /** Refuses a call that gives neither of two arguments. */
+    void need(String one, String other) {
+        if (!has(one) && !has(other)) {
+            throw new ArgumentException("give \"" + one + "\" or \"" + other + "\"");
+        }
+    }
+
+    /** Adds the lines that end in the current Ib: as given, or of a power at its rated voltage. */
+    double current(Working.Builder working) {
+        need("current", "power");
+        if (has("current")) {
+            working.input("Ib", "designCurrent", si("current"), "A", "");
+        } else {
+            working.input("Pr", "ratedPower", si("power"), "W", "")
+                    .input("Ur", "ratedVoltage", si("rated"), "V", "")
+                    .step("Ib", "designCurrent", "Pr / Ur", "A", "");
+        }
+        return working.value("Ib");
+    }
+
+    /** Adds the factors Ca, Cg, Ci and Cf. */
+    Factors factors(Working.Builder working, @Nullable Method method) {
+        Factors factors = new Factors(
+                factor("ca", rules.ambientFactor(si("ambient")), "ambient"),
+                factor("cg", rules.groupingFactor(word("layout"), Math.ceil(si("grouped"))), "grouped"),
+                arguments.si("ci", method != null && method.insulated() ? 1 : rules.insulationFactor(si("insulated"))),
+                arguments.si("cf", device().cableFactor()));
+        working.input("Ca", "ambientFactor", factors.ca, "", source("ca", "ambient"))
+                .input("Cg", "groupingFactor", factors.cg, "", source("cg", "grouping"))
+                .input("Ci", "insulationFactor", factors.ci, "", source("ci", "insulation"))
+                .input("Cf", "deviceFactor", factors.cf, "", source("cf", "devices"));
+        return factors;
+    }
+
+    private double factor(String key, OptionalDouble tabulated, String from) {
+        if (arguments.has(key)) {
+            return arguments.si(key);
+        }
+        if (tabulated.isEmpty()) {
+            throw new ArgumentException(from + " is beyond the rule set's table; give the factor itself as " + key);
+        }
+        return tabulated.getAsDouble();
+    }
+
+    private String source(String key, String table) {
+        return arguments.has(key) ? "" : rules.tableSource(table);
+    }
+
+    /** Factors on a cable's capacity. */
+    record Factors(double ca, double cg, double ci, double cf) {}
+}

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.installation;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.SiValues;
+
+/** What the instructions of heater and isolator allow: the largest device and the largest conductor. */
+public final class InstructionChecks implements CheckGroup {
+    /** A conductor of this size and more does not fit every terminal, mm2 (common practice). */
+    private static final double LARGE_MM2 = 16;
+
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+
+    public InstructionChecks(CircuitSurvey survey, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        device(shower, findings);
+        terminals(shower, findings);
+    }
+
+    private void device(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.INSTRUCTED_DEVICE;
+        Double mostA = SiValues.of(shower.heater().getMaximumDevice());
+        if (mostA == null) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double ratingA = survey.device().ratingA();
+        if (ratingA == null) {
+            findings.on(check)
+                    .cannotTell(java.util.List.of(ReadingPaths.DEVICE_RATING))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check).compare(ratingA, mostA).working(() -> Working.start()
+                .input("In", "deviceRating", ratingA, "A", "")
+                .build());
+        if (ratingA > mostA) {
+            remedies.devicesUpTo(shower, mostA).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private void terminals(ShowerCase shower, Findings findings) {
+        Double heaterMm2 = SiValues.mm2(shower.heater().getMaximumConductor());
+        Double isolatorMm2 = survey.isolator().conductorMm2();
+        Double sizeMm2 = survey.run().lastSizeMm2();
+        terminals(shower, findings, heaterMm2, isolatorMm2, sizeMm2);
+        if (findings.blocked(CircuitChecks.LARGE_CONDUCTOR) || sizeMm2 == null) {
+            return;
+        }
+        // Only a note: that nobody knows a terminal is no reason to refuse the cable that everything else asks for.
+        boolean known = heaterMm2 != null && isolatorMm2 != null;
+        if (known || sizeMm2 < LARGE_MM2) {
+            findings.on(CircuitChecks.LARGE_CONDUCTOR).add();
+            return;
+        }
+        findings.on(CircuitChecks.LARGE_CONDUCTOR)
+                .report(sizeMm2)
+                .working(() -> size(sizeMm2))
+                .add();
+    }
+
+    private void terminals(
+            ShowerCase shower,
+            Findings findings,
+            @Nullable Double heaterMm2,
+            @Nullable Double isolatorMm2,
+            @Nullable Double sizeMm2) {
+        Check check = CircuitChecks.TERMINALS;
+        if (heaterMm2 == null && isolatorMm2 == null) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check) || sizeMm2 == null) {
+            return;
+        }
+        double heater = heaterMm2 == null ? Double.MAX_VALUE : heaterMm2;
+        double isolator = isolatorMm2 == null ? Double.MAX_VALUE : isolatorMm2;
+        FindingBuilder finding = findings.on(check)
+                .compare(sizeMm2, Math.min(heater, isolator))
+                .variant(isolator < heater ? "isolator" : "")
+                .condition(Condition.NONE)
+                .working(() -> size(sizeMm2));
+        if (sizeMm2 > isolator && sizeMm2 <= heater) {
+            remedies.isolatorsForCable(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static Working size(double sizeMm2) {
+        return Working.start().input("S", "conductorSize", sizeMm2, "mm²", "").build();
+    }
+}

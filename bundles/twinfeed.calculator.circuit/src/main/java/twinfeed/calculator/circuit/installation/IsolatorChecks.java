@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.installation;
+
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.model.survey.IsolatorCondition;
+
+/** The local double-pole isolator. */
+public final class IsolatorChecks implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+
+    public IsolatorChecks(CircuitSurvey survey, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        rating(shower, findings);
+        condition(shower, findings);
+    }
+
+    private void rating(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.ISOLATOR_RATING;
+        if (findings.blocked(check)) {
+            return;
+        }
+        ShowerLoad load = shower.load();
+        Double deviceA = survey.device().ratingA();
+        Double ratedA = survey.isolator().ratingA();
+        if (load == null || deviceA == null || ratedA == null) {
+            findings.on(check)
+                    .cannotTell(load == null ? shower.missingRating() : List.of(ReadingPaths.DEVICE_RATING))
+                    .add();
+            return;
+        }
+        rating(shower, findings, load, deviceA, ratedA);
+    }
+
+    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double deviceA, double ratedA) {
+        Double namedA = survey.isolator().namedA();
+        boolean named = namedA != null && namedA >= deviceA;
+        double neededA = named ? load.designA() : Math.max(load.designA(), deviceA);
+        FindingBuilder finding = findings.on(CircuitChecks.ISOLATOR_RATING)
+                .compare(neededA, ratedA)
+                .variant(named ? "named" : "")
+                .argument("current", load.designA())
+                .argument("device", deviceA)
+                .source(survey.cite("isolator"))
+                .working(() -> working(load, deviceA, named));
+        if (neededA > ratedA) {
+            remedies.isolators(shower).forEach(finding::remedy);
+            remedies.devicesUpTo(shower, ratedA).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private Working working(ShowerLoad load, double deviceA, boolean named) {
+        Working.Builder working = load.working();
+        if (named) {
+            return working.step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
+                    .build();
+        }
+        return working.input("In", "deviceRating", deviceA, "A", "")
+                .step("Ineed", "neededSwitch", "max(Ib, In)", "A", survey.cite("isolator"))
+                .build();
+    }
+
+    private void condition(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.ISOLATOR_CONDITION;
+        IsolatorCondition condition = survey.isolator().condition();
+        if (condition == null) {
+            findings.on(check)
+                    .cannotTell(List.of(ReadingPaths.ISOLATOR_CONDITION))
+                    .add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check).source(survey.cite("isolator"));
+        if (condition == IsolatorCondition.SCORCHED) {
+            remedies.isolators(shower).forEach(finding::remedy);
+            finding.outcome(Outcome.FAILS).add();
+        } else {
+            finding.outcome(Outcome.PASSES)
+                    .variant(condition == IsolatorCondition.WORN ? "worn" : "")
+                    .add();
+        }
+    }
+}

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.installation;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CableRun;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.CodeNumbers;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.model.survey.Earthing;
+
+/** What has to be right before anything is altered: tails, earthing conductor, main bonding. Not seen is "cannot tell". */
+public final class OriginChecks implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+
+    public OriginChecks(CircuitSurvey survey, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        tails(findings);
+        earthingConductor(findings);
+        mainBonding(findings);
+    }
+
+    private void tails(Findings findings) {
+        Check check = CircuitChecks.TAILS;
+        Double fuseA = survey.feed().fuseA();
+        Double tailsMm2 = survey.feed().tailsMm2();
+        if (findings.blocked(check) || fuseA == null || tailsMm2 == null) {
+            return;
+        }
+        OptionalDouble needed = survey.rules().earthing().tailsMm2(fuseA);
+        if (needed.isEmpty()) {
+            notInTable(findings, check, ReadingPaths.SERVICE_FUSE, CodeNumbers.number(fuseA) + " A");
+            return;
+        }
+        FindingBuilder finding = findings.on(check)
+                .compare(needed.getAsDouble(), tailsMm2)
+                .argument("fuse", fuseA)
+                .source(survey.cite("tails"))
+                .working(() -> needed("neededTails", needed.getAsDouble(), survey.cite("tails")));
+        if (needed.getAsDouble() > tailsMm2) {
+            remedies.tails(needed.getAsDouble()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static Working needed(String meaning, double mm2, String source) {
+        return Working.start().input("S", meaning, mm2, "mm²", source).build();
+    }
+
+    private static void notInTable(Findings findings, Check check, String path, String what) {
+        MissingData.add(findings, check, new CableRun.Gap(path, what));
+    }
+
+    private void earthingConductor(Findings findings) {
+        Check check = CircuitChecks.EARTHING_CONDUCTOR;
+        Double conductorMm2 = survey.feed().earthingMm2();
+        if (findings.blocked(check) || conductorMm2 == null) {
+            return;
+        }
+        Double neededMm2 = neededEarthingMm2();
+        if (neededMm2 == null) {
+            findings.on(check).cannotTell(List.of(ReadingPaths.TAILS)).add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check)
+                .compare(neededMm2, conductorMm2)
+                .source(survey.cite("earthing"))
+                .working(() -> needed("neededEarthing", neededMm2, survey.cite("earthing")));
+        if (neededMm2 > conductorMm2) {
+            remedies.earthing(neededMm2).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    /** By the tails; with an own electrode the least size that stands rough handling. */
+    private @Nullable Double neededEarthingMm2() {
+        if (survey.feed().ownElectrode()) {
+            return survey.rules().number("earthing.tt");
+        }
+        Double tailsMm2 = survey.feed().tailsMm2();
+        if (tailsMm2 == null) {
+            return null;
+        }
+        OptionalDouble needed = survey.rules().earthing().conductorMm2(tailsMm2);
+        return needed.isPresent() ? Double.valueOf(needed.getAsDouble()) : null;
+    }
+
+    private void mainBonding(Findings findings) {
+        Check check = CircuitChecks.MAIN_BONDING;
+        Double bondingMm2 = survey.feed().bondingMm2();
+        if (findings.blocked(check) || bondingMm2 == null) {
+            return;
+        }
+        boolean combined = survey.feed().earthing() == Earthing.TN_CS;
+        Double source = combined ? survey.feed().neutralMm2() : survey.feed().earthingMm2();
+        if (source == null) {
+            findings.on(check)
+                    .cannotTell(List.of(combined ? ReadingPaths.NEUTRAL : ReadingPaths.EARTHING_CONDUCTOR))
+                    .add();
+            return;
+        }
+        Double neededMm2 = combined ? byNeutral(source) : Double.valueOf(byEarthing(source));
+        if (neededMm2 == null) {
+            notInTable(findings, check, ReadingPaths.NEUTRAL, CodeNumbers.number(source) + " mm²");
+            return;
+        }
+        bonding(findings, neededMm2, bondingMm2, combined, source);
+    }
+
+    private void bonding(Findings findings, double neededMm2, double bondingMm2, boolean combined, double sourceMm2) {
+        FindingBuilder finding = findings.on(CircuitChecks.MAIN_BONDING)
+                .compare(neededMm2, bondingMm2)
+                .source(survey.cite("bonding"))
+                .working(() -> bondingWorking(neededMm2, combined, sourceMm2));
+        if (neededMm2 > bondingMm2) {
+            remedies.bonding(neededMm2).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private Working bondingWorking(double neededMm2, boolean combined, double sourceMm2) {
+        if (combined) {
+            return Working.start()
+                    .input("Sn", "supplyNeutral", sourceMm2, "mm²", "")
+                    .input("S", "neededBonding", neededMm2, "mm²", survey.cite("bonding"))
+                    .build();
+        }
+        String cite = survey.cite("bonding");
+        return Working.start()
+                .input("Se", "earthingConductor", sourceMm2, "mm²", "")
+                .input("f", "bondingShare", survey.rules().number("bonding.share"), "", cite)
+                .input("Smin", "bondingLeast", survey.rules().number("bonding.least"), "mm²", cite)
+                .input("Smax", "bondingMost", survey.rules().number("bonding.most"), "mm²", cite)
+                .step("S", "neededBonding", "max(Smin, min(Smax, f * Se))", "mm²", cite)
+                .build();
+    }
+
+    private @Nullable Double byNeutral(double neutralMm2) {
+        OptionalDouble needed = survey.rules().earthing().bondingMm2(neutralMm2);
+        return needed.isPresent() ? Double.valueOf(needed.getAsDouble()) : null;
+    }
+
+    private double byEarthing(double earthingMm2) {
+        double share = survey.rules().number("bonding.share") * earthingMm2;
+        return Math.max(
+                survey.rules().number("bonding.least"), Math.min(survey.rules().number("bonding.most"), share));
+    }
+}

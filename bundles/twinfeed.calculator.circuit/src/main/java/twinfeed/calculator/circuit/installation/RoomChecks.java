@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.installation;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+
+/** The room with the shower: zones, protection against water, supplementary bonding. */
+public final class RoomChecks implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+    private final Context context;
+
+    public RoomChecks(CircuitSurvey survey, CircuitRemedies remedies, Context context) {
+        this.survey = survey;
+        this.remedies = remedies;
+        this.context = context;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        zones(findings);
+        ingress(shower, findings);
+        supplementary(shower, findings);
+    }
+
+    private void zones(Findings findings) {
+        Check check = CircuitChecks.ZONES;
+        Boolean outside = survey.room().outsideZones();
+        if (outside == null) {
+            findings.on(check).cannotTell(List.of(ReadingPaths.OUTSIDE_ZONES)).add();
+            return;
+        }
+        findings.on(check)
+                .outcome(outside ? Outcome.PASSES : Outcome.FAILS)
+                .source(survey.cite("zones"))
+                .add();
+    }
+
+    /** What the heater's data do not say is not held against it: the rating plate tells. */
+    private void ingress(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.INGRESS;
+        String code = shower.heater().getIngress();
+        int digit = waterDigit(code);
+        if (code == null || digit < 0) {
+            findings.on(check).variant("unstated").add();
+            return;
+        }
+        boolean enough = digit >= survey.rules().number("ingress.zones");
+        findings.on(check)
+                .outcome(enough ? Outcome.PASSES : Outcome.FAILS)
+                .argument("code", code)
+                .source(survey.cite("zones"))
+                .add();
+    }
+
+    /** The second digit of a code such as IPX4 or IP25; -1 if there is none. */
+    static int waterDigit(@Nullable String code) {
+        if (code == null) {
+            return -1;
+        }
+        String plain = code.strip().toUpperCase(Locale.ROOT).replace(" ", "");
+        return plain.matches("IP[X0-6][0-9].*") ? plain.charAt(3) - '0' : -1;
+    }
+
+    private void supplementary(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.SUPPLEMENTARY;
+        Boolean there = survey.room().supplementary();
+        if (Boolean.TRUE.equals(there)) {
+            findings.on(check)
+                    .outcome(Outcome.PASSES)
+                    .source(survey.cite("supplementary"))
+                    .add();
+        } else if (survey.residual().kind() == null) {
+            findings.on(check).cannotTell(List.of(ReadingPaths.RCD_KIND)).add();
+        } else if (survey.residual().none()) {
+            missing(shower, findings, check, there != null);
+        } else if (survey.feed().bondingMm2() == null || !survey.protectedByResidual()) {
+            findings.on(check)
+                    .cannotTell(List.of(there == null ? ReadingPaths.SUPPLEMENTARY : ReadingPaths.BONDING))
+                    .add();
+        } else {
+            context.assume("otherCircuits", Map.of("most", survey.residualLimitA() * 1000));
+            findings.on(check)
+                    .outcome(Outcome.PASSES)
+                    .variant("omitted")
+                    .source(survey.cite("supplementary"))
+                    .add();
+        }
+    }
+
+    private void missing(ShowerCase shower, Findings findings, Check check, boolean seen) {
+        if (!seen) {
+            findings.on(check).cannotTell(List.of(ReadingPaths.SUPPLEMENTARY)).add();
+            return;
+        }
+        FindingBuilder finding = findings.on(check).outcome(Outcome.FAILS).source(survey.cite("supplementary"));
+        remedies.residual(shower).forEach(finding::remedy);
+        finding.add();
+    }
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.protection;
+
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+
+/** The larger prospective fault current against what device and consumer unit can break. */
+public final class FaultLevelCheck implements CheckGroup {
+    private final CircuitSurvey survey;
+
+    public FaultLevelCheck(CircuitSurvey survey, Context context) {
+        this.survey = survey;
+        boolean comparable = survey.feed().faultA() != null && survey.device().breakingA() != null;
+        if (comparable && survey.feed().assemblyA() == null) {
+            context.assume("assemblyRating", Map.of());
+        }
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.FAULT_LEVEL;
+        if (findings.blocked(check)) {
+            return;
+        }
+        double faultA = orZero(survey.feed().faultA());
+        double deviceA = orZero(survey.device().breakingA());
+        Double assemblyA = survey.feed().assemblyA();
+        double limitA = assemblyA == null ? deviceA : Math.min(deviceA, assemblyA);
+        findings.on(check)
+                .compare(faultA / 1000, limitA / 1000)
+                .argument("device", deviceA / 1000)
+                .source(survey.cite("fault"))
+                .working(() -> Working.start()
+                        .input("Ipf", "prospectiveFault", faultA / 1000, "kA", "")
+                        .build())
+                .add();
+    }
+
+    /** Only for readings that the check has found to be there. */
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
+    }
+}

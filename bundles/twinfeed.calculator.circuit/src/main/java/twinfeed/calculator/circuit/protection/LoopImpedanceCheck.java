@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.protection;
+
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.LoopData;
+import twinfeed.calculator.circuit.survey.LoopLimit;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.rules.DeviceKind;
+
+/** Fault protection with an earth from the supply: loop impedance against the device, or disconnection by the RCD. */
+public final class LoopImpedanceCheck implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final LoopData loop;
+    private final CircuitRemedies remedies;
+
+    public LoopImpedanceCheck(CircuitSurvey survey, LoopData loop, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.loop = loop;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.LOOP;
+        if (survey.feed().ownElectrode()) {
+            findings.on(check).variant("ownElectrode").add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double ohm = loop.ohm();
+        if (ohm == null) {
+            unknownLoop(findings, check);
+            return;
+        }
+        DeviceKind kind = survey.device().kind();
+        Double ratingA = survey.device().ratingA();
+        Double limitOhm = kind == null || ratingA == null ? null : LoopLimit.ohm(survey.rules(), kind, ratingA);
+        if (limitOhm == null) {
+            unknownLimit(findings, check, ohm);
+            return;
+        }
+        answer(shower, findings, ohm, limitOhm, ratingA == null ? 0 : ratingA);
+    }
+
+    private void unknownLoop(Findings findings, Check check) {
+        if (loop.missing().size() == 1 && !loop.gap().what().isEmpty()) {
+            MissingData.add(findings, check, loop.gap());
+        } else {
+            findings.on(check).cannotTell(loop.missing()).add();
+        }
+    }
+
+    /** The limit of a device that the rule set has no line for is not guessed; the RCD may answer all the same. */
+    private void unknownLimit(Findings findings, Check check, double ohm) {
+        if (survey.protectedByResidual()) {
+            byResidual(findings, ohm);
+            return;
+        }
+        findings.on(check)
+                .cannotTell(List.of(
+                        survey.device().ratingA() == null ? ReadingPaths.DEVICE_RATING : ReadingPaths.DEVICE_KIND))
+                .variant("noLimit")
+                .argument("device", survey.device().word())
+                .add();
+    }
+
+    private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm, double ratingA) {
+        boolean cold = loop.way() == LoopData.Way.MEASURED;
+        double share = cold ? survey.rules().number("measured.factor") : 1;
+        if (ohm > limitOhm * share && survey.protectedByResidual()) {
+            byResidual(findings, ohm);
+            return;
+        }
+        FindingBuilder finding = findings.on(CircuitChecks.LOOP)
+                .compare(ohm, limitOhm * share)
+                .variant(loop.way().key())
+                .argument("table", limitOhm)
+                .argument("share", share * 100)
+                .source(survey.cite("loop"))
+                .working(this::working);
+        if (ohm > limitOhm * share) {
+            remedies.forLoop(shower, ratingA).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private void byResidual(Findings findings, double ohm) {
+        Double residualA = survey.residual().residualA();
+        double limitOhm = survey.rules().number("touch.voltage") / (residualA == null ? 1 : residualA);
+        findings.on(CircuitChecks.LOOP)
+                .compare(ohm, limitOhm)
+                .variant("byResidual")
+                .argument("residual", residualA == null ? 0 : residualA * 1000)
+                .source(survey.cite("loop.rcd"))
+                .working(this::working)
+                .add();
+    }
+
+    private Working working() {
+        Working.Builder working = Working.start();
+        loop.working(working, survey);
+        return working.build();
+    }
+}

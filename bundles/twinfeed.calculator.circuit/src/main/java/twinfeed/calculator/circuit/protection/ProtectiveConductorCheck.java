@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.protection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.CodeNumbers;
+import twinfeed.calculator.circuit.survey.LoopData;
+import twinfeed.calculator.circuit.survey.LoopLimit;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.RunSegment;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.rules.DeviceKind;
+import twinfeed.engineering.Protection;
+
+/**
+ * Whether the protective conductor stands the fault until the device disconnects.
+ *
+ * <p>Where the device's let-through energy is known, that counts. Otherwise the current is taken for the longest time that the
+ * instant trip may need, which asks for more copper than the truth: a pass by it is a pass, a miss by it proves nothing and is
+ * answered with "cannot tell".
+ */
+public final class ProtectiveConductorCheck implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final LoopData loop;
+
+    public ProtectiveConductorCheck(CircuitSurvey survey, LoopData loop) {
+        this.survey = survey;
+        this.loop = loop;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.ADIABATIC;
+        if (findings.blocked(check)) {
+            return;
+        }
+        RunSegment thinnest = survey.run().thinnestCpc();
+        if (thinnest == null) {
+            MissingData.add(findings, check, survey.run().loopGap());
+            return;
+        }
+        Double energyA2s = survey.device().letThroughA2s();
+        if (energyA2s != null && energyA2s > 0) {
+            byEnergy(findings, thinnest, energyA2s);
+        } else {
+            byTime(findings, thinnest);
+        }
+    }
+
+    private FindingBuilder on(Findings findings, RunSegment thinnest, double neededMm2) {
+        return findings.on(CircuitChecks.ADIABATIC)
+                .compare(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))
+                .condition(Condition.of(thinnest.name()))
+                .source(survey.cite("adiabatic"));
+    }
+
+    private void byEnergy(Findings findings, RunSegment thinnest, double energyA2s) {
+        double k = survey.rules().number("k");
+        on(findings, thinnest, Protection.areaForLetThroughMm2(energyA2s, k))
+                .variant("byEnergy")
+                .argument("energy", energyA2s)
+                .working(() -> Working.start()
+                        .input("E", "letThrough", energyA2s, "A²s", "")
+                        .input("k", "materialFactor", k, "", survey.rules().source("k"))
+                        .step("S", "neededConductor", "sqrt(E) / k", "mm²", survey.cite("adiabatic"))
+                        .build())
+                .add();
+    }
+
+    private void byTime(Findings findings, RunSegment thinnest) {
+        Check check = CircuitChecks.ADIABATIC;
+        Double ohm = faultLoopOhm();
+        if (ohm == null) {
+            findings.on(check).cannotTell(missingLoop()).add();
+            return;
+        }
+        Double timeS = timeS();
+        double currentA = Protection.faultCurrentA(survey.rules().number("voltage.nominal"), ohm);
+        double neededMm2 = timeS == null
+                ? Double.POSITIVE_INFINITY
+                : Protection.adiabaticAreaMm2(currentA, timeS, survey.rules().number("k"))
+                        .orElse(Double.POSITIVE_INFINITY);
+        if (timeS == null || neededMm2 > Objects.requireNonNull(thinnest.cpcMm2())) {
+            findings.on(check)
+                    .cannotTell(List.of(ReadingPaths.LET_THROUGH))
+                    .variant("energyNeeded")
+                    .argument("size", CodeNumbers.number(Objects.requireNonNull(thinnest.cpcMm2())))
+                    .condition(Condition.of(thinnest.name()))
+                    .add();
+            return;
+        }
+        on(findings, thinnest, neededMm2)
+                .argument("current", currentA)
+                .argument("time", timeS)
+                .working(() -> working(timeS))
+                .add();
+    }
+
+    private Working working(double timeS) {
+        Working.Builder working = Working.start();
+        if (survey.feed().ownElectrode()) {
+            working.input("Zc", "electrode", Objects.requireNonNull(faultLoopOhm()), "ohm", "");
+        } else {
+            loop.coldWorking(working, survey);
+        }
+        return working.input(
+                        "U0",
+                        "nominalVoltage",
+                        survey.rules().number("voltage.nominal"),
+                        "V",
+                        survey.rules().source("voltage.nominal"))
+                .step("I", "faultCurrent", "U0 / Zc", "A", "")
+                .input("t", "disconnectionTime", timeS, "s", survey.rules().source("adiabatic.time"))
+                .input(
+                        "k",
+                        "materialFactor",
+                        survey.rules().number("k"),
+                        "",
+                        survey.rules().source("k"))
+                .step("S", "neededConductor", "sqrt(I^2 * t) / k", "mm²", survey.cite("adiabatic"))
+                .build();
+    }
+
+    /** With an own electrode its resistance alone bounds the current; the conductors would only lessen it. */
+    private @Nullable Double faultLoopOhm() {
+        Double ohm = survey.feed().ownElectrode() ? survey.feed().electrodeOhm() : loop.coldOhm();
+        return ohm != null && ohm > 0 ? ohm : null;
+    }
+
+    private List<String> missingLoop() {
+        if (survey.feed().ownElectrode()) {
+            return List.of(ReadingPaths.ELECTRODE);
+        }
+        List<String> missing = new ArrayList<>(loop.missing());
+        if (missing.isEmpty()) {
+            missing.add(ReadingPaths.EXTERNAL_LOOP);
+        }
+        return missing;
+    }
+
+    /** The longest time for which the fault lasts, s; absent where the device's curve would be needed. */
+    private @Nullable Double timeS() {
+        DeviceKind kind = survey.device().kind();
+        Double ratingA = survey.device().ratingA();
+        if (instant(kind, ratingA)) {
+            return survey.rules().number("adiabatic.time");
+        }
+        return survey.protectedByResidual() ? Double.valueOf(survey.rules().number("rcd.trip")) : null;
+    }
+
+    private boolean instant(@Nullable DeviceKind kind, @Nullable Double ratingA) {
+        if (kind == null
+                || ratingA == null
+                || kind.multiple().isEmpty()
+                || survey.feed().ownElectrode()) {
+            return false;
+        }
+        Double limitOhm = LoopLimit.ohm(survey.rules(), kind, ratingA);
+        Double ohm = loop.ohm();
+        double share = loop.way() == LoopData.Way.MEASURED ? survey.rules().number("measured.factor") : 1;
+        return limitOhm != null && ohm != null && ohm <= limitOhm * share;
+    }
+}

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.protection;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.circuit.check.CheckGroup;
+import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.calculator.circuit.survey.ResidualData;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.RcdScope;
+
+/** What the residual-current device carries: its rated current, what hangs behind it, and the standing leakage. */
+public final class ResidualLoadChecks implements CheckGroup {
+    private final CircuitSurvey survey;
+    private final CircuitRemedies remedies;
+
+    public ResidualLoadChecks(CircuitSurvey survey, CircuitRemedies remedies) {
+        this.survey = survey;
+        this.remedies = remedies;
+    }
+
+    @Override
+    public void check(ShowerCase shower, Findings findings) {
+        rating(shower, findings);
+        scope(findings);
+        leakage(shower, findings);
+    }
+
+    private void rating(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.RCD_RATING;
+        ResidualData residual = survey.residual();
+        if (residual.kind() != null && residual.kind() != RcdKind.RCCB) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        ShowerLoad load = shower.load();
+        Double ratedA = residual.ratingA();
+        Double othersA = residual.scope() == RcdScope.CIRCUIT ? Double.valueOf(0) : residual.loadA();
+        if (load == null || ratedA == null || othersA == null) {
+            findings.on(check)
+                    .cannotTell(missing(shower, ratedA == null, othersA == null))
+                    .add();
+            return;
+        }
+        rating(shower, findings, load, ratedA, othersA);
+    }
+
+    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double ratedA, double othersA) {
+        FindingBuilder finding = findings.on(CircuitChecks.RCD_RATING)
+                .compare(load.designA() + othersA, ratedA)
+                .argument("others", othersA)
+                .source(survey.cite("rcd.rating"))
+                .working(() -> load.working()
+                        .input("Io", "otherCircuits", othersA, "A", "")
+                        .step("I", "residualDeviceCurrent", "Ib + Io", "A", survey.cite("rcd.rating"))
+                        .build());
+        if (load.designA() + othersA > ratedA) {
+            remedies.residual(shower).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static List<String> missing(ShowerCase shower, boolean rating, boolean others) {
+        List<String> missing = new ArrayList<>(shower.missingRating());
+        if (rating) {
+            missing.add(ReadingPaths.RCD_RATING);
+        }
+        if (others) {
+            missing.add(ReadingPaths.RCD_LOAD);
+        }
+        return missing;
+    }
+
+    private void scope(Findings findings) {
+        Check check = CircuitChecks.RCD_SCOPE;
+        ResidualData residual = survey.residual();
+        if (residual.none()) {
+            findings.on(check).add();
+            return;
+        }
+        RcdScope scope = residual.scope();
+        if (residual.kind() == null || scope == null) {
+            findings.on(check)
+                    .cannotTell(List.of(residual.kind() == null ? ReadingPaths.RCD_KIND : ReadingPaths.RCD_SCOPE))
+                    .add();
+            return;
+        }
+        findings.on(check)
+                .outcome(scope == RcdScope.HOUSE ? Outcome.FAILS : Outcome.PASSES)
+                .variant(scope == RcdScope.SEVERAL ? "several" : "")
+                .source(survey.cite("rcd.scope"))
+                .add();
+    }
+
+    private void leakage(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.LEAKAGE;
+        ResidualData residual = survey.residual();
+        if (residual.none()) {
+            findings.on(check).add();
+            return;
+        }
+        if (findings.blocked(check)) {
+            return;
+        }
+        Double residualA = residual.residualA();
+        if (residualA == null) {
+            findings.on(check).cannotTell(List.of(ReadingPaths.RCD_RESIDUAL)).add();
+            return;
+        }
+        double powerW = shower.heater().getPower().si();
+        double leakageA = Math.min(
+                survey.rules().number("leakage.watt") * powerW, survey.rules().number("leakage.most"));
+        findings.on(check)
+                .compare(leakageA * 1000, survey.rules().number("rcd.standing.share") * residualA * 1000)
+                .variant(residual.scope() == RcdScope.CIRCUIT ? "" : "shared")
+                .source(survey.rules().source("rcd.standing.share"))
+                .working(() -> leakage(powerW))
+                .add();
+    }
+
+    private Working leakage(double powerW) {
+        RuleSet rules = survey.rules();
+        double perKilowatt = rules.number("leakage.watt") * 1e6;
+        return Working.start()
+                .input("Pr", "ratedPower", powerW / 1000, "kW", "")
+                .input("i", "leakageByPower", perKilowatt, "mA/kW", rules.source("leakage.watt"))
+                .input("imax", "leakageMost", rules.number("leakage.most") * 1000, "mA", rules.source("leakage.most"))
+                .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")
+                .build();
+    }
+}

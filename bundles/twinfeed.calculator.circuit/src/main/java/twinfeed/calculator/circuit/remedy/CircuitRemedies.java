@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.remedy;
+
+import java.util.ArrayList;
+import java.util.List;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ShowerCase;
+
+/** The remedies for this circuit, gathered for the checks that fail. */
+public final class CircuitRemedies {
+    private final CableRemedies cables;
+    private final DeviceRemedies devices;
+    private final OriginRemedies origin;
+
+    public CircuitRemedies(CircuitSurvey survey) {
+        this.cables = new CableRemedies(survey);
+        this.devices = new DeviceRemedies(survey);
+        this.origin = new OriginRemedies(survey);
+    }
+
+    /** Devices that carry the heater. */
+    public List<Remedy> forLoad(ShowerCase shower) {
+        return devices.forLoad(shower);
+    }
+
+    /** Devices of at most a rating, A. */
+    public List<Remedy> devicesUpTo(ShowerCase shower, double mostA) {
+        return devices.upTo(shower, mostA);
+    }
+
+    /** Devices with residual-current protection of their own. */
+    public List<Remedy> residual(ShowerCase shower) {
+        return devices.combined(shower);
+    }
+
+    /** Devices of a type that is approved for the consumer unit. */
+    public List<Remedy> approvedDevices(ShowerCase shower) {
+        return devices.approved(shower);
+    }
+
+    /** Thicker cables by the same route. */
+    public List<Remedy> cables(ShowerCase shower) {
+        return cables.thicker(shower);
+    }
+
+    /** The cable renewed, of its present size or thicker. */
+    public List<Remedy> renewedCables(ShowerCase shower) {
+        return cables.renewed(shower);
+    }
+
+    /** What raises the capacity, or lowers the rating that it has to match. */
+    public List<Remedy> forCapacity(ShowerCase shower, double ratingA) {
+        List<Remedy> remedies = new ArrayList<>(devices.forCable(shower, ratingA));
+        remedies.addAll(cables.moved(ratingA, devices.ratings(shower)));
+        remedies.addAll(cables.thicker(shower));
+        return remedies;
+    }
+
+    /** What lowers the loop impedance or lets it be higher. */
+    public List<Remedy> forLoop(ShowerCase shower, double ratingA) {
+        List<Remedy> remedies = new ArrayList<>(devices.residualOrUpTo(shower, ratingA));
+        remedies.addAll(cables.thicker(shower));
+        return remedies;
+    }
+
+    public List<Remedy> isolators(ShowerCase shower) {
+        return origin.isolators(shower);
+    }
+
+    public List<Remedy> isolatorsForCable(ShowerCase shower) {
+        return origin.isolatorsForCable(shower);
+    }
+
+    public List<Remedy> tails(double neededMm2) {
+        return origin.tails(neededMm2);
+    }
+
+    public List<Remedy> earthing(double neededMm2) {
+        return origin.earthing(neededMm2);
+    }
+
+    public List<Remedy> bonding(double neededMm2) {
+        return origin.bonding(neededMm2);
+    }
+
+    public List<Remedy> electrode() {
+        return origin.electrode();
+    }
+
+    public List<Remedy> extraWay() {
+        return origin.extraWay();
+    }
+}

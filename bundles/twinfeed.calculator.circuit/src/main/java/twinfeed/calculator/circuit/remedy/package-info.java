@@ -1,0 +1,4 @@
+// SPDX-License-Identifier: EPL-2.0
+/** The work that can put a failing check right, as changes of a copy of the survey with the price-book items they need. */
+@org.jspecify.annotations.NullMarked
+package twinfeed.calculator.circuit.remedy;

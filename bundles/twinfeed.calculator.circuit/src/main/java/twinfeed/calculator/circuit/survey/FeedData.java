@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.survey;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.survey.Earthing;
+import twinfeed.model.survey.ElectricalFeed;
+
+/**
+ * What stands ahead of the circuit.
+ *
+ * @param earthing earthing arrangement
+ * @param supplyV voltage measured at the origin, V
+ * @param fuseA rating of the service fuse, A
+ * @param externalOhm Ze, ohm
+ * @param faultA larger prospective fault current, A
+ * @param electrodeOhm resistance of the electrode and its conductor, ohm
+ * @param tailsMm2 tails, mm2
+ * @param earthingMm2 earthing conductor, mm2
+ * @param bondingMm2 main bonding, mm2
+ * @param neutralMm2 supply neutral, mm2
+ * @param spareWay whether there is a spare way
+ * @param approved whether the device is approved for the consumer unit
+ * @param assemblyA conditional fault rating of the consumer unit, A
+ */
+public record FeedData(
+        @Nullable Earthing earthing,
+        @Nullable Double supplyV,
+        @Nullable Double fuseA,
+        @Nullable Double externalOhm,
+        @Nullable Double faultA,
+        @Nullable Double electrodeOhm,
+        @Nullable Double tailsMm2,
+        @Nullable Double earthingMm2,
+        @Nullable Double bondingMm2,
+        @Nullable Double neutralMm2,
+        @Nullable Boolean spareWay,
+        @Nullable Boolean approved,
+        @Nullable Double assemblyA) {
+
+    public static FeedData of(@Nullable ElectricalFeed feed) {
+        if (feed == null) {
+            return new FeedData(null, null, null, null, null, null, null, null, null, null, null, null, null);
+        }
+        return new FeedData(
+                feed.isSetEarthing() ? feed.getEarthing() : null,
+                SiValues.of(feed.getSupplyVoltage()),
+                SiValues.of(feed.getServiceFuse()),
+                SiValues.of(feed.getExternalLoop()),
+                SiValues.of(feed.getProspectiveFault()),
+                SiValues.of(feed.getElectrode()),
+                SiValues.mm2(feed.getTails()),
+                SiValues.mm2(feed.getEarthingConductor()),
+                SiValues.mm2(feed.getMainBonding()),
+                SiValues.mm2(feed.getSupplyNeutral()),
+                feed.getSpareWay(),
+                feed.getDeviceApproved(),
+                SiValues.of(feed.getAssemblyFaultRating()));
+    }
+
+    public boolean ownElectrode() {
+        return earthing == Earthing.TT;
+    }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit.survey;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.rules.CableSize;
+import twinfeed.calculator.rules.Method;
+import twinfeed.engineering.CableSegment;
+import twinfeed.model.survey.Confidence;
+
+/**
+ * A piece of the cable run with what the tables say about it; what survey or tables do not say is absent.
+ *
+ * @param name what the survey calls it, or its number
+ * @param sizeMm2 cross-section of its line conductor as surveyed, mm2
+ * @param lengthM length, m
+ * @param size its line in the cable table
+ * @param cpcMm2 cross-section of its protective conductor, mm2
+ * @param loopOhmPerM R1 + R2 at 20 degC, ohm/m
+ * @param place how it lies
+ */
+public record RunSegment(
+        String name,
+        @Nullable Double sizeMm2,
+        @Nullable Double lengthM,
+        @Nullable CableSize size,
+        @Nullable Double cpcMm2,
+        @Nullable Double loopOhmPerM,
+        Place place) {
+
+    /**
+     * How a segment lies.
+     *
+     * @param word its reference method as surveyed, empty if unset
+     * @param method its reference method, absent if unset or unknown to the rule set
+     * @param confidence how sure that is
+     * @param ca factor for ambient temperature, absent beyond the table
+     * @param cg factor for grouping, absent beyond the table
+     * @param ci factor for the insulated length, 1 where the method already contains it
+     */
+    public record Place(
+            String word,
+            @Nullable Method method,
+            Confidence confidence,
+            @Nullable Double ca,
+            @Nullable Double cg,
+            double ci) {
+        public boolean seen() {
+            return confidence == Confidence.SEEN;
+        }
+    }
+
+    /** Tabulated capacity of this cable for a reference method, A; absent where the table has none. */
+    @Nullable
+    public Double tabulatedA(String method) {
+        return size != null && size.currentA(method).isPresent()
+                ? Double.valueOf(size.currentA(method).getAsDouble())
+                : null;
+    }
+
+    /** The segment for the engineering functions as if it lay by some method; absent while something is not known. */
+    @Nullable
+    public CableSegment placed(Method method, double deviceFactor) {
+        Double tabulatedA = tabulatedA(method.key());
+        Double ca = place.ca;
+        Double cg = place.cg;
+        if (size == null || tabulatedA == null || ca == null || cg == null) {
+            return null;
+        }
+        double ci = method.insulated() ? 1 : place.ci;
+        return new CableSegment(lengthM == null ? 0 : lengthM, size.dropVPerAm(), tabulatedA, ca, cg, ci, deviceFactor);
+    }
+
+    /** The segment as a resistance only; absent while size or length is not known. */
+    @Nullable
+    public CableSegment resistive() {
+        return size == null || lengthM == null
+                ? null
+                : new CableSegment(lengthM, size.dropVPerAm(), size.sizeMm2(), 1, 1, 1, 1);
+    }
+}

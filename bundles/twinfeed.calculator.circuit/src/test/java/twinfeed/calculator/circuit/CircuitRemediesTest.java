@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.circuit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.circuit.Surveys.finding;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.Verdict;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Earthing;
+import twinfeed.model.survey.IsolatorCondition;
+import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Area;
+import twinfeed.units.Current;
+import twinfeed.units.Length;
+import twinfeed.units.Resistance;
+
+/** Every work, on a survey that needs it: it is offered, and on the edited copy the check passes. */
+class CircuitRemediesTest {
+    private static Circuit circuit(Survey survey) {
+        return survey.getElectricity().getCircuit();
+    }
+
+    private static void size(Survey survey, String size) {
+        circuit(survey).getSegments().forEach(segment -> segment.setSize(Area.valueOf(size)));
+    }
+
+    private record Case(String check, String work, String power, Consumer<Survey> trouble) {}
+
+    private static List<Case> cases() {
+        return List.of(
+                new Case("circuit.designCurrent", "device-breaker-45", "10.5 kW", survey -> {}),
+                new Case("circuit.designCurrent", "device-rcbo-50", "11.5 kW", survey -> {}),
+                new Case("circuit.capacity", "cable-10", "9.5 kW", survey -> {
+                    circuit(survey).getSegments().get(0).setMethod("100");
+                    size(survey, "6 mm2");
+                }),
+                new Case("circuit.capacity", "lift-out-of-insulation", "9.5 kW", survey -> circuit(survey)
+                        .getSegments()
+                        .get(0)
+                        .setMethod("101")),
+                new Case("circuit.capacity", "clip-cable", "9.5 kW", survey -> circuit(survey)
+                        .getSegments()
+                        .get(0)
+                        .setInsulated(Length.valueOf("400 mm"))),
+                new Case("circuit.capacity", "device-breaker-32", "7.2 kW", survey -> {
+                    size(survey, "6 mm2");
+                    circuit(survey).getSegments().get(0).setMethod("100");
+                }),
+                new Case("circuit.voltageDrop", "cable-16", "9.5 kW", survey -> circuit(survey)
+                        .getSegments()
+                        .get(0)
+                        .setLength(Length.valueOf("70 m"))),
+                new Case("circuit.loopImpedance", "device-rcbo-40", "9.5 kW", survey -> {
+                    circuit(survey).getRcd().setKind(RcdKind.NONE);
+                    circuit(survey).setMeasuredLoop(Resistance.valueOf("1.0 ohm"));
+                }),
+                new Case("circuit.rcd", "device-rcbo-40", "9.5 kW", survey -> circuit(survey)
+                        .getRcd()
+                        .setKind(RcdKind.NONE)),
+                new Case("circuit.rcd", "consumer-unit-rcbo-40", "9.5 kW", survey -> {
+                    circuit(survey).getRcd().setKind(RcdKind.NONE);
+                    circuit(survey).getDevice().setKind("fuse-3036");
+                }),
+                new Case("circuit.rcdRating", "device-rcbo-45", "10.5 kW", survey -> circuit(survey)
+                        .getRcd()
+                        .setRating(Current.valueOf("63 A"))),
+                new Case("circuit.electrode", "electrode", "9.5 kW", survey -> {
+                    survey.getElectricity().setEarthing(Earthing.TT);
+                    survey.getElectricity().setElectrode(Resistance.valueOf("2 kohm"));
+                }),
+                new Case("circuit.isolatorRating", "isolator-50", "9.5 kW", survey -> circuit(survey)
+                        .getDevice()
+                        .setRating(Current.valueOf("50 A"))),
+                new Case("circuit.isolatorCondition", "isolator-45", "9.5 kW", survey -> circuit(survey)
+                        .getIsolator()
+                        .setCondition(IsolatorCondition.SCORCHED)),
+                new Case("circuit.instructedDevice", "device-breaker-45", "9.5 kW", survey -> circuit(survey)
+                        .getDevice()
+                        .setRating(Current.valueOf("50 A"))),
+                new Case("circuit.tails", "tails-25", "9.5 kW", survey -> {
+                    survey.getElectricity().setServiceFuse(Current.valueOf("100 A"));
+                    survey.getElectricity().setTails(Area.valueOf("16 mm2"));
+                }),
+                new Case("circuit.earthingConductor", "earthing-16", "9.5 kW", survey -> survey.getElectricity()
+                        .setEarthingConductor(Area.valueOf("6 mm2"))),
+                new Case("circuit.mainBonding", "bonding-10", "9.5 kW", survey -> survey.getElectricity()
+                        .setMainBonding(Area.valueOf("6 mm2"))),
+                new Case("circuit.deviceApproved", "device-breaker-40", "9.5 kW", survey -> survey.getElectricity()
+                        .setDeviceApproved(false)),
+                new Case("circuit.spareWay", "extra-way", "9.5 kW", survey -> {
+                    circuit(survey).setDevice(null);
+                    survey.getElectricity().setSpareWay(false);
+                }),
+                new Case("circuit.supplementaryBonding", "device-rcbo-40", "9.5 kW", survey -> {
+                    circuit(survey).getRcd().setKind(RcdKind.NONE);
+                    survey.getSite().setSupplementaryBonding(false);
+                }));
+    }
+
+    private static Heater heater(String power) {
+        Heater heater = Surveys.heater(power, "240 V");
+        heater.setMaximumDevice(Current.valueOf(power.equals("11.5 kW") ? "50 A" : "45 A"));
+        return heater;
+    }
+
+    private static Remedy offered(Finding finding, String id) {
+        return finding.remedies().stream()
+                .filter(remedy -> remedy.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("not offered among "
+                        + finding.remedies().stream().map(Remedy::id).toList()));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> eachWorkMendsItsCheck() {
+        return cases().stream()
+                .map(each -> DynamicTest.dynamicTest(each.work + " for " + each.check, () -> mends(each)));
+    }
+
+    private static void mends(Case each) {
+        Survey survey = Surveys.suitable();
+        each.trouble.accept(survey);
+        Heater heater = heater(each.power);
+        Finding failing = finding(survey, heater, each.check);
+        assertEquals(Outcome.FAILS, failing.outcome());
+        Remedy work = offered(failing, each.work);
+        assertTrue(!work.items().isEmpty());
+        Survey copy = EcoreUtil.copy(survey);
+        work.edit().accept(copy);
+        Outcome after = finding(copy, heater, each.check).outcome();
+        assertTrue(after == Outcome.PASSES || after == Outcome.NOT_APPLICABLE, "after the work: " + after);
+        assertEquals(Outcome.FAILS, finding(survey, heater, each.check).outcome(), "the survey itself is not touched");
+    }
+
+    /** A house that needs a larger device and, by that, a thicker cable and another isolator: together they suit. */
+    @Test
+    void worksTogetherMakeItSuit() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getSegments().get(0).setMethod("100");
+        Heater strong = heater("11.5 kW");
+        for (String[] step : new String[][] {
+            {"circuit.designCurrent", "device-rcbo-50"},
+            {"circuit.capacity", "cable-16"},
+            {"circuit.isolatorRating", "isolator-50"}
+        }) {
+            offered(finding(survey, strong, step[0]), step[1]).edit().accept(survey);
+        }
+        assertEquals(
+                Verdict.SUITS,
+                Surveys.assess(survey, strong).options().get(0).verdict(),
+                () -> Surveys.findings(survey, strong).stream()
+                        .filter(each -> each.outcome() != Outcome.PASSES)
+                        .map(Surveys::sentence)
+                        .toList()
+                        .toString());
+    }
+
+    @Test
+    void aCableIsPricedByItsLengthRoundedUp() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getSegments().get(0).setMethod("100");
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("4.12 m"));
+        Remedy cable = offered(finding(survey, heater("9.5 kW"), "circuit.capacity"), "cable-10");
+        assertEquals(
+                new Remedy.Item("cable-10", new BigDecimal("10.7")),
+                cable.items().get(0));
+    }
+
+    @Test
+    void aCableThatDoesNotFitTheHeaterIsNotOffered() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("70 m"));
+        Heater heater = heater("9.5 kW");
+        heater.setMaximumConductor(Area.valueOf("10 mm2"));
+        assertTrue(finding(survey, heater, "circuit.voltageDrop").remedies().isEmpty());
+    }
+
+    /** The isolator that does not take the cable can be changed, even for one of its own rating. */
+    @Test
+    void aCableThatDoesNotFitTheIsolatorBringsAnother() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("70 m"));
+        circuit(survey).getIsolator().setMaximumConductor(Area.valueOf("10 mm2"));
+        Heater heater = heater("9.5 kW");
+        offered(finding(survey, heater, "circuit.voltageDrop"), "cable-16")
+                .edit()
+                .accept(survey);
+        Finding terminals = finding(survey, heater, "circuit.terminals");
+        assertEquals(Outcome.FAILS, terminals.outcome());
+        offered(terminals, "isolator-45").edit().accept(survey);
+        assertEquals(
+                Outcome.PASSES, finding(survey, heater, "circuit.terminals").outcome());
+    }
+
+    /** A rewirable fuse lets the cable carry less than a breaker of its rating. */
+    @Test
+    void aFuseIsReplacedByABreakerOfItsRatingForTheCablesSake() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getDevice().setKind("fuse-3036");
+        circuit(survey).getDevice().setRating(Current.valueOf("45 A"));
+        circuit(survey).getSegments().get(0).setMethod("102");
+        Finding capacity = finding(survey, heater("10.5 kW"), "circuit.capacity");
+        assertEquals(Outcome.FAILS, capacity.outcome());
+        offered(capacity, "consumer-unit-rcbo-45");
+    }
+
+    /** The piece that is good enough for the present device may not be for the one that the heater needs. */
+    @Test
+    void liftingIsOfferedForTheDevicesThatMayCome() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getDevice().setRating(Current.valueOf("32 A"));
+        circuit(survey).getSegments().get(0).setMethod("101");
+        circuit(survey).getSegments().get(1).setMethod("100");
+        List<String> lifted = finding(survey, heater("7.5 kW"), "circuit.capacity").remedies().stream()
+                .filter(remedy -> remedy.id().equals("lift-out-of-insulation"))
+                .map(remedy -> String.valueOf(remedy.arguments().get("segments")))
+                .toList();
+        assertEquals(List.of("board to loft", "board to loft, drop to the shower"), lifted);
+    }
+
+    @Test
+    void noLargerDeviceIsOfferedForACableThatIsTooThin() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getSegments().get(0).setMethod("100");
+        assertTrue(finding(survey, heater("9.5 kW"), "circuit.capacity").remedies().stream()
+                .noneMatch(remedy -> remedy.kind().equals("device")));
+    }
+
+    /** Readings of the old cable say nothing about the new one. */
+    @Test
+    void aNewCableForgetsOldReadings() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).setMeasuredLoop(Resistance.valueOf("0.9 ohm"));
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("70 m"));
+        offered(finding(survey, heater("9.5 kW"), "circuit.voltageDrop"), "cable-16")
+                .edit()
+                .accept(survey);
+        assertEquals(null, circuit(survey).getMeasuredLoop());
+        assertEquals(
+                "calculated",
+                finding(survey, heater("9.5 kW"), "circuit.loopImpedance").variant());
+    }
+}
