@@ -48,7 +48,7 @@ public final class SurveyPages {
                 section(
                         "site",
                         fields("site.name site.address= site.kind site.reference site.loftAccess site.texturedCoating"
-                                + " site.outsideZones site.supplementaryBonding site.lastInspection site.note=")),
+                                + " site.outsideZones site.supplementaryBonding site.extraneousParts site.lastInspection site.note=")),
                 section("notes", fields("notes=")),
                 folded("photos", several("photos", "file caption", "file caption subject")));
     }
@@ -56,7 +56,7 @@ public final class SurveyPages {
     private Page unit() {
         return page(
                 "unit",
-                section("present", fields("unit.heaterId? unit.age unit.measuredFlow unit.outletReading unit.note=")),
+                section("present", fields("unit.heaterId? unit.age unit.guaranteeUntil unit.measuredFlow unit.outletReading unit.note=")),
                 folded("plate", plate()));
     }
 
@@ -66,8 +66,8 @@ public final class SurveyPages {
                 "id title power voltage minimumRunningPressure runningPressureFlow maximumStaticPressure activationFlow"
                         + " switchPlace makePressure breakPressure inletLoss inletLossFlow downstreamPressure downstreamFlow"
                         + " throttleMinimum stabilised stabilisedMinimum maximumIntake cutOutTemperature electronics"
-                        + " maximumDevice maximumConductor maximumHardness coilResistance powerToleranceUp"
-                        + " powerToleranceDown ingress priceItem note="));
+                        + " maximumDevice minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
+                        + " powerToleranceDown ingress guaranteeYears recalledOn priceItem note="));
         items.addAll(several("unit.heater.elements", "power", "power"));
         return items;
     }
@@ -130,11 +130,12 @@ public final class SurveyPages {
                                 + " electricity.electrode electricity.mainSwitch")),
                 section(
                         "conductors",
-                        fields("electricity.tails electricity.earthingConductor electricity.mainBonding"
+                        fields("electricity.tails electricity.earthingConductor electricity.hasEarthingConductor"
+                                + " electricity.mainBonding electricity.hasMainBonding electricity.metalServices"
                                 + " electricity.supplyNeutral")),
                 section(
                         "board",
-                        fields("electricity.spareWay electricity.deviceApproved electricity.assemblyFaultRating")),
+                        fields("electricity.spareWay electricity.spareWayBehind electricity.deviceApproved electricity.assemblyFaultRating")),
                 folded("rules", fields("rules?")));
     }
 
@@ -144,24 +145,25 @@ public final class SurveyPages {
         return page(
                 "circuit",
                 section("device", under(circuit + "device.", "kind? rating breakingCapacity letThrough")),
-                section("rcd", under(circuit + "rcd.", "kind type? residual rating tripTime scope load")),
+                section("rcd", under(circuit + "rcd.", "kind type? residual rating tripTime timeDelayed scope load")),
+                folded("upstreamRcd", under(circuit + "upstreamRcd.", "residual rating timeDelayed scope load")),
                 section(
                         "cable",
                         list(
                                 circuit + "segments",
                                 "name size length method",
                                 cable.fields(
-                                        "name cable? size cpc length method? confidence loft ambient grouped layout insulated"))),
+                                        "name cable? oldCable size cpc hasCpc length method? confidence loft ambient grouped layout insulated"))),
                 section(
                         "isolator",
                         under(circuit + "isolator.", "kind? rating namedDevice condition maximumConductor")),
-                section("readings", under(circuit, "measuredLoop measuredLine insulationResistance")));
+                section("readings", under(circuit, "measuredLoop measuredLine insulationResistance unitDisconnected")));
     }
 
     private Page loads() {
         return page(
                 "loads",
-                section("loads", several("electricity.loads", "name kind", "name kind current power count socket")));
+                section("loads", several("electricity.loads", "name kind", "name kind current power count socket managed")));
     }
 
     private Page wishes() {

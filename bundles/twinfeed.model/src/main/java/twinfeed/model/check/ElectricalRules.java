@@ -2,6 +2,8 @@
 package twinfeed.model.check;
 
 import java.util.List;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
@@ -16,7 +18,7 @@ import twinfeed.units.Resistance;
 /** What must hold in an electrical feed. */
 final class ElectricalRules {
     private static final List<String> RCD_TYPES = List.of("AC", "A", "F", "B");
-    private static final List<String> ISOLATORS = List.of("pull-cord", "wall");
+    private static final List<String> ISOLATORS = List.of("pull-cord", "wall", "none");
 
     private ElectricalRules() {}
 
@@ -25,6 +27,11 @@ final class ElectricalRules {
      * error.
      */
     static void feed(ElectricalFeed feed, Problems problems) {
+        absent(feed, Literals.ELECTRICAL_FEED__MAIN_BONDING, problems);
+        absent(feed, Literals.ELECTRICAL_FEED__EARTHING_CONDUCTOR, problems);
+        if (Boolean.FALSE.equals(feed.getSpareWay()) && feed.isSetSpareWayBehind()) {
+            problems.error(feed, Literals.ELECTRICAL_FEED__SPARE_WAY_BEHIND, "none.described");
+        }
         Circuit circuit = feed.getCircuit();
         Resistance origin = feed.getExternalLoop();
         Resistance far = circuit == null ? null : circuit.getMeasuredLoop();
@@ -37,7 +44,16 @@ final class ElectricalRules {
         NameRules.unique(circuit.getSegments(), Literals.CABLE_SEGMENT__NAME, problems);
     }
 
+    /** A part that is said not to be there has no size. */
+    private static void absent(EObject owner, EAttribute reading, Problems problems) {
+        EAttribute presence = Presence.of(reading);
+        if (presence != null && Boolean.FALSE.equals(owner.eGet(presence)) && owner.eIsSet(reading)) {
+            problems.error(owner, reading, "none.described");
+        }
+    }
+
     static void segment(CableSegment segment, Problems problems) {
+        absent(segment, Literals.CABLE_SEGMENT__CPC, problems);
         Quantity length = segment.getLength();
         Quantity insulated = segment.getInsulated();
         if (length != null && insulated != null && low(insulated) > high(length)) {
@@ -60,6 +76,10 @@ final class ElectricalRules {
 
     static void isolator(Isolator isolator, Problems problems) {
         NameRules.leads(isolator, Literals.ISOLATOR__KIND, isolator.getKind(), ISOLATORS, "word.unknown", problems);
+        boolean described = isolator.getRating() != null || isolator.isSetCondition();
+        if ("none".equals(isolator.getKind()) && described) {
+            problems.error(isolator, Literals.ISOLATOR__KIND, "none.described");
+        }
     }
 
     static void load(Load load, Problems problems) {

@@ -28,6 +28,9 @@ public final class FieldPath {
     /** What stands for a value that is to be taken away. */
     public static final String NOTHING = "-";
 
+    /** What says of a part that may be absent, for example main bonding, that there is none; not the same as not looked for. */
+    public static final String NONE = "none";
+
     private final List<Step> steps;
 
     private record Step(String name, @Nullable String element) {}
@@ -57,13 +60,16 @@ public final class FieldPath {
      * Sets the field. Single parts on the way that are not there yet are made; list elements are not.
      *
      * @param root the object that the path begins in; changed only if nothing is thrown
-     * @param text the value as a file has it; several values of one field are separated by semicolons; {@link #NOTHING} takes it away
+     * @param text the value as a file has it; several values of one field are separated by semicolons; {@link #NOTHING} takes it away, and
+     *     {@link #NONE} says that there is no such part where the model has a feature {@code has...} beside it
      * @throws FieldException if there is no such field, or the text is no value for it
      */
     public void set(EObject root, String text) {
         List<Step> way = steps.subList(0, steps.size() - 1);
         EAttribute field = attribute(typeAt(root.eClass(), way));
-        Object value = text.strip().equals(NOTHING) ? null : value(field, text.strip());
+        EAttribute presence = Presence.of(field);
+        boolean none = presence != null && text.strip().equalsIgnoreCase(NONE);
+        Object value = none || text.strip().equals(NOTHING) ? null : value(field, text.strip());
         EObject owner = root;
         for (Step step : way) {
             owner = next(owner, step);
@@ -72,6 +78,11 @@ public final class FieldPath {
             owner.eUnset(field);
         } else {
             owner.eSet(field, value);
+        }
+        if (none) {
+            owner.eSet(presence, false);
+        } else if (presence != null && Boolean.FALSE.equals(owner.eGet(presence))) {
+            owner.eUnset(presence);
         }
     }
 

@@ -48,6 +48,21 @@ class FieldPathTest {
                 "copper", survey.getWater().getSegments().get(1).getMaterial().getLiteral());
     }
 
+    /** None, a size, and nothing are three things. */
+    @Test
+    void saysThatThereIsNone() {
+        set("electricity.mainBonding", "10 mm2");
+        set("electricity.mainBonding", "none");
+        assertNull(survey.getElectricity().getMainBonding());
+        assertEquals(false, survey.getElectricity().getHasMainBonding());
+        set("electricity.mainBonding", "6 mm2");
+        assertNull(survey.getElectricity().getHasMainBonding());
+        set("electricity.mainBonding", "-");
+        assertNull(survey.getElectricity().getMainBonding());
+        assertNull(survey.getElectricity().getHasMainBonding());
+        assertThrows(FieldException.class, () -> set("electricity.tails", "none"), "tails are never absent");
+    }
+
     @Test
     void makesPartsOnTheWayAndTakesValuesAway() {
         set("electricity.supplyVoltage", "238 V");

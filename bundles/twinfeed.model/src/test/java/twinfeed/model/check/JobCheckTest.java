@@ -65,6 +65,23 @@ class JobCheckTest {
     }
 
     @Test
+    void whatIsNotThereHasNoSize() {
+        String wrong =
+                ": it is said not to be there, and yet it is described; say that it is there, or remove its data";
+        assertProblems(
+                "<electricity hasMainBonding='false' mainBonding='10 mm²'/>",
+                "error: survey.electricity.mainBonding \"10 mm²\"" + wrong);
+        assertProblems(
+                "<electricity><circuit><isolator kind='none' rating='45 A'/></circuit></electricity>",
+                "error: survey.electricity.circuit.isolator.kind \"none\"" + wrong);
+        assertProblems(
+                "<electricity spareWay='false' spareWayBehind='main-switch'/>",
+                "error: survey.electricity.spareWayBehind \"main-switch\"" + wrong);
+        assertClean("<electricity hasMainBonding='false' spareWay='false'/>");
+        assertClean("<electricity hasMainBonding='true' mainBonding='10 mm²'/>");
+    }
+
+    @Test
     void zeroThatWasMeasuredIsNoProblem() {
         assertClean("<unit measuredFlow='0 L/min' age='0'/>");
         assertClean("<electricity><circuit insulationResistance='0 ohm'/></electricity>");
