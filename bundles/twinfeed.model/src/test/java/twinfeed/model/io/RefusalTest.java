@@ -158,7 +158,7 @@ class RefusalTest {
         assertRefused(
                 HEAD + "  <survey>\n<unit zzzzzz=\"h85\"/></survey>\n</job:Job>",
                 ", line 3, survey.unit: there is no attribute zzzzzz here; remove it; known here: heaterId, age,"
-                        + " measuredFlow, outletReading, note");
+                        + " guaranteeUntil, measuredFlow, outletReading, note");
     }
 
     @Test
