@@ -102,7 +102,7 @@ class ProtectionChecksTest {
     @Test
     void aLimitThatIsNotKnownIsNotGuessed() {
         circuit.getDevice().setKind("fuse-88-3");
-        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        circuit.getDevice().setRating(Current.valueOf("50 A"));
         assertEquals(Outcome.PASSES, outcome("circuit.loopImpedance"), "the residual device answers");
         withoutResidual();
         Finding loop = finding(survey, heater, "circuit.loopImpedance");

@@ -118,7 +118,9 @@ class PublishedCasesTest {
                 "loop | size=10mm2 cpc=7mm2 length=10m | conductors",
                 "adiabatic | current=900A | time",
                 "adiabatic | time=0.1s | loop",
-                "max-run | size=10mm2 | rating"
+                "max-run | size=10mm2 | rating",
+                "device-limit | device=fuse-88-3 rating=30A | 16, 20, 32",
+                "needed-rating | device=fuse-1361 rating=32A | 30"
             })
     void refusals(String formula, String typed, String said) {
         String message = String.valueOf(assertThrows(ArgumentException.class, () -> answer(formula, typed))
@@ -130,9 +132,9 @@ class PublishedCasesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "device-limit | device=fuse-88-3 rating=45A | noLoopLimit",
+                "device-limit | device=fuse-gg rating=40A rules=iec60364-5-52 | noLoopLimit",
                 "max-run | size=10mm2 rating=45A ze=2ohm | noLengthLeft",
-                "max-run | size=10mm2 device=fuse-88-3 rating=45A | noLoopLimit",
+                "max-run | size=10mm2 device=fuse-gg rating=40A rules=iec60364-5-52 | noLoopLimit",
                 "adiabatic | current=900A time=0.05s | letThroughNeeded",
                 "highest-power | rating=50A size=6mm2 method=C length=10m | deviceAboveCapacity"
             })

@@ -175,6 +175,10 @@ class RuleSetTest {
     void groupingBeyondTheTableIsNotGuessed() {
         assertEquals(0.8, BS.groupingFactor("bunched", 2).orElseThrow());
         assertEquals(0.85, BS.groupingFactor("single-layer", 2).orElseThrow());
+        assertEquals(0.50, BS.groupingFactor("bunched", 9).orElseThrow());
+        assertEquals(
+                0.45, BS.groupingFactor("bunched", 10).orElseThrow(), "what lies between has the value of the upper");
+        assertEquals(0.70, BS.groupingFactor("single-layer", 40).orElseThrow());
         assertTrue(BS.groupingFactor("bunched", 99).isEmpty());
         assertTrue(BS.groupingFactor("heap", 2).isEmpty());
     }
@@ -186,8 +190,13 @@ class RuleSetTest {
         assertTrue(fuse.multiple().isEmpty());
         assertEquals(1.04, BS.devices().tabulatedLoopOhm("fuse-3036", 30, 0.4).orElseThrow());
         assertEquals(2.51, BS.devices().tabulatedLoopOhm("fuse-3036", 30, 5).orElseThrow());
-        assertTrue(BS.devices().tabulatedLoopOhm("fuse-3036", 45, 0.4).orElseThrow() > 1);
-        assertTrue(BS.devices().tabulatedLoopOhm("fuse-88-3", 32, 5).isEmpty());
+        assertEquals(1.07, BS.devices().tabulatedLoopOhm("fuse-3036", 60, 5).orElseThrow());
+        assertEquals(0.91, BS.devices().tabulatedLoopOhm("fuse-88-3", 32, 0.4).orElseThrow());
+        assertEquals(0.68, BS.devices().tabulatedLoopOhm("fuse-88-3", 63, 5).orElseThrow());
+        assertEquals(1.09, BS.devices().tabulatedLoopOhm("fuse-1361", 30, 0.4).orElseThrow());
+        assertTrue(BS.devices().tabulatedLoopOhm("fuse-88-3", 30, 5).isEmpty(), "not made");
+        assertEquals(
+                4, BS.devices().find("breaker-3871-1").orElseThrow().multiple().orElseThrow());
         assertEquals(54000, BS.devices().letThroughA2s("breaker-b", 40).orElseThrow());
         assertTrue(BS.devices().letThroughA2s("breaker-b", 50).isEmpty());
         assertTrue(BS.devices().find("breaker-x").isEmpty());

@@ -117,11 +117,27 @@ public final class FormulaArguments {
     }
 
     DeviceKind device() {
-        String key = arguments.word("device").isEmpty() ? rules.text("device.new.kind") : arguments.word("device");
-        return rules.devices()
+        String word = arguments.word("device");
+        String key = word.isEmpty() ? rules.text("device.new.kind") : word;
+        DeviceKind kind = rules.devices()
                 .find(key)
                 .orElseThrow(() -> new ArgumentException("device=" + key + " is not in the rule set; give one of "
                         + String.join(", ", rules.devices().keys())));
+        checkRating(word, kind);
+        return kind;
+    }
+
+    /** Refuses a rating in which a device that was named is not made: its tabulated values would be another's. */
+    private void checkRating(String word, DeviceKind kind) {
+        boolean given = !word.isEmpty() && arguments.has("rating");
+        if (given && !kind.ratings().contains(arguments.si("rating"))) {
+            throw new ArgumentException("rating=" + CodeNumbers.number(arguments.si("rating")) + " A is not made of "
+                    + kind.title() + "; give one of "
+                    + String.join(
+                            ", ",
+                            kind.ratings().stream().map(CodeNumbers::number).toList())
+                    + " A");
+        }
     }
 
     /** Voltage drop of the cable, V/(A m): as given, or of the size in the table. */
