@@ -16,14 +16,14 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Texts;
 import twinfeed.desktop.help.HelpPage;
 import twinfeed.desktop.help.HelpPages;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** Every check has a page, whoever wrote its calculator. */
 final class HelpPagesTest {
@@ -35,10 +35,10 @@ final class HelpPagesTest {
     /** A calculator of somebody else. */
     private static final class Third implements Calculator {
         @Override
-        public Statement statement() {
+        public CalculatorDescriptor statement() {
             Check check =
-                    Check.of("third.reach", FindingClass.ADVICE, Sense.AT_MOST, "m", "survey.water.lowestHandset");
-            return new Statement(
+                    Check.of("third.reach", FindingClass.ADVICE, LimitType.AT_MOST, "m", "survey.water.lowestHandset");
+            return new CalculatorDescriptor(
                     "third",
                     "7.1",
                     new Texts(Third.class, "Third"),
@@ -58,12 +58,12 @@ final class HelpPagesTest {
     @Test
     void everyCheckHasAPageWithoutALackingText() throws Exception {
         Offices.demoInto(folder);
-        Office office = Offices.office();
+        TwinfeedService office = Offices.office();
         JobResult result = new JobResult(
                 1, true, office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
         HelpPages pages = new HelpPages(office.calculators(), words);
         int checks = 0;
-        for (Statement statement : pages.statements()) {
+        for (CalculatorDescriptor statement : pages.statements()) {
             for (Check check : statement.checks()) {
                 checks++;
                 HelpPage page = pages.of(check.key(), result, null).orElseThrow();
@@ -84,7 +84,7 @@ final class HelpPagesTest {
     @Test
     void formulaAndSourceComeFromTheAnswerOfAJob() throws Exception {
         Offices.demoInto(folder);
-        Office office = Offices.office();
+        TwinfeedService office = Offices.office();
         JobResult result = new JobResult(
                 1, true, office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
         HelpPages pages = new HelpPages(office.calculators(), words);

@@ -33,7 +33,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Pressure;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 final class JobSessionTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
@@ -43,7 +43,7 @@ final class JobSessionTest {
 
     private final List<Runnable> quick = new ArrayList<>();
     private final List<Runnable> thorough = new ArrayList<>();
-    private Office office;
+    private TwinfeedService office;
     private Desk desk;
 
     @BeforeEach
@@ -126,7 +126,7 @@ final class JobSessionTest {
 
     @Test
     void withoutCalculatorsNothingSeemsToSuit() {
-        desk = new Desk(new Office(List.of()), CLOCK, Locale.UK);
+        desk = new Desk(new TwinfeedService(List.of()), CLOCK, Locale.UK);
         JobSession session = session(Threads.here());
         session.recalculate();
         assertNull(session.result().judged());

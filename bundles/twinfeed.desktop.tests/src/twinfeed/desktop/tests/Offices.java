@@ -8,18 +8,18 @@ import java.util.stream.Stream;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.util.tracker.ServiceTracker;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** The use cases as the framework provides them, and copies of the demonstration files. */
 final class Offices {
     private Offices() {}
 
-    static Office office() throws InterruptedException {
+    static TwinfeedService office() throws InterruptedException {
         BundleContext context = FrameworkUtil.getBundle(Offices.class).getBundleContext();
-        ServiceTracker<Office, Office> tracker = new ServiceTracker<>(context, Office.class, null);
+        ServiceTracker<TwinfeedService, TwinfeedService> tracker = new ServiceTracker<>(context, TwinfeedService.class, null);
         tracker.open();
         try {
-            Office office = tracker.waitForService(30_000);
+            TwinfeedService office = tracker.waitForService(30_000);
             if (office == null) {
                 throw new AssertionError("the framework provides no use cases");
             }

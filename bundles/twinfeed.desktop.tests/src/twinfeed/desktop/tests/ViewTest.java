@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
@@ -37,8 +37,8 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.TaxSum;
 import twinfeed.model.survey.Survey;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.TwinfeedService;
 
 /** What the panes show, as rows. */
 final class ViewTest {
@@ -50,9 +50,9 @@ final class ViewTest {
     @TempDir
     Path folder;
 
-    private Office office;
+    private TwinfeedService office;
 
-    private Judged judged() throws Exception {
+    private AssessedJob judged() throws Exception {
         Offices.demoInto(folder);
         office = Offices.office();
         return office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK);
@@ -73,7 +73,7 @@ final class ViewTest {
 
     @Test
     void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
-        Judged judged = judged();
+        AssessedJob judged = judged();
         OptionRow glance = new OptionRows(words)
                 .of(new JobResult(1, false, judged, null, ""))
                 .get(1);
@@ -102,7 +102,7 @@ final class ViewTest {
      */
     @Test
     void pieceThatGovernsCarriesItsFinding() throws Exception {
-        Judged judged = judged();
+        AssessedJob judged = judged();
         Survey survey = judged.opened().job().getSurvey();
         int index = indexOf(judged, STRONGEST);
         OptionResult answers = judged.assessed().options().get(index);
@@ -119,7 +119,7 @@ final class ViewTest {
         assertTrue(loft.sentence().contains("6 mm²"), loft.sentence());
     }
 
-    private static int indexOf(Judged judged, String heater) {
+    private static int indexOf(AssessedJob judged, String heater) {
         List<OptionAssessment> options = judged.record().getOptions();
         for (int i = 0; i < options.size(); i++) {
             if (heater.equals(options.get(i).getHeaterId())) {

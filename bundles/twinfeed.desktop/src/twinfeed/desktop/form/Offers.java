@@ -11,7 +11,7 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Climates;
+import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;

@@ -13,7 +13,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.Outcome;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;

@@ -8,13 +8,13 @@ import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** Says what this program is and which version of it runs. */
 public final class AboutHandler {
     @Execute
     void show(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, Words words) {
         MessageDialog.openInformation(
-                shell, words.get("about.title"), words.format("about.text", Map.of("version", Office.VERSION)));
+                shell, words.get("about.title"), words.format("about.text", Map.of("version", TwinfeedService.VERSION)));
     }
 }

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 
 /**
  * How a check was answered in a job, for its page: with a working if any option of the job has one, those that are looked at
@@ -27,7 +27,7 @@ record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@
 
     /** The best example in a result. */
     static Explained of(String check, @Nullable JobResult result, @Nullable String chosen) {
-        Judged judged = result == null ? null : result.judged();
+        AssessedJob judged = result == null ? null : result.judged();
         if (judged == null) {
             return NOTHING;
         }
@@ -47,7 +47,7 @@ record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@
                 .orElse(NOTHING);
     }
 
-    private static Optional<Explained> in(OptionAssessment option, String check, Judged judged) {
+    private static Optional<Explained> in(OptionAssessment option, String check, AssessedJob judged) {
         int index = judged.record().getOptions().indexOf(option);
         OptionResult answers = judged.assessed().options().get(index);
         return Stream.of(option.getFindings())

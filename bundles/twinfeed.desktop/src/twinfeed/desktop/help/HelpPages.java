@@ -15,9 +15,9 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Sense;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Texts;
 import twinfeed.desktop.help.HelpPage.Section;
 import twinfeed.desktop.session.JobResult;
@@ -48,12 +48,12 @@ public final class HelpPages {
     }
 
     /** All that have a page. */
-    public List<Statement> statements() {
+    public List<CalculatorDescriptor> statements() {
         return calculators.stream().map(Calculator::statement).toList();
     }
 
     /** Name of a check. */
-    public String title(Statement statement, Check check) {
+    public String title(CalculatorDescriptor statement, Check check) {
         return statement.texts().get(words.locale(), "check." + check.key());
     }
 
@@ -66,7 +66,7 @@ public final class HelpPages {
      * @return nothing if no calculator has such a check
      */
     public Optional<HelpPage> of(String key, @Nullable JobResult result, @Nullable String chosen) {
-        for (Statement statement : statements()) {
+        for (CalculatorDescriptor statement : statements()) {
             for (Check check : statement.checks()) {
                 if (check.key().equals(key)) {
                     return Optional.of(page(statement, check, Explained.of(key, result, chosen)));
@@ -76,7 +76,7 @@ public final class HelpPages {
         return Optional.empty();
     }
 
-    private HelpPage page(Statement statement, Check check, Explained example) {
+    private HelpPage page(CalculatorDescriptor statement, Check check, Explained example) {
         List<Section> sections = new ArrayList<>();
         sections.add(section("asks", asks(statement, check)));
         sections.add(section("answers", answers(statement.texts(), check)));
@@ -94,7 +94,7 @@ public final class HelpPages {
         return new Section(words.get("help.section." + key), lines);
     }
 
-    private List<String> asks(Statement statement, Check check) {
+    private List<String> asks(CalculatorDescriptor statement, Check check) {
         List<String> lines = new ArrayList<>();
         Texts texts = statement.texts();
         String own = texts.find(words.locale(), "help." + check.key());
@@ -141,7 +141,7 @@ public final class HelpPages {
     /** Whether an outcome without a sentence of the check's own can come up: a figure without a limit neither fails nor is close. */
     private static boolean common(Outcome outcome, Check check) {
         return switch (outcome) {
-            case PASSES, FAILS, TOO_CLOSE -> check.sense() != Sense.REPORT;
+            case PASSES, FAILS, TOO_CLOSE -> check.sense() != LimitType.REPORT;
             case CANNOT_TELL -> true;
             case NOT_APPLICABLE -> false;
         };
@@ -209,7 +209,7 @@ public final class HelpPages {
         }
     }
 
-    private List<String> todo(Statement statement, Check check, Explained example) {
+    private List<String> todo(CalculatorDescriptor statement, Check check, Explained example) {
         List<String> lines = new ArrayList<>();
         String own = statement.texts().find(words.locale(), "help." + check.key() + ".do");
         if (own != null) {
@@ -239,13 +239,13 @@ public final class HelpPages {
         return finding.getText() == null ? "" : finding.getText();
     }
 
-    private List<String> parameters(Statement statement) {
+    private List<String> parameters(CalculatorDescriptor statement) {
         return statement.parameters().stream()
                 .map(parameter -> parameter(statement, parameter))
                 .toList();
     }
 
-    private String parameter(Statement statement, Parameter parameter) {
+    private String parameter(CalculatorDescriptor statement, Parameter parameter) {
         String help = statement.texts().get(words.locale(), "parameter." + parameter.key());
         Object fallback =
                 parameter.fallback() != null ? figures.number(parameter.fallback()) : parameter.fallbackWord();

@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
@@ -59,7 +59,7 @@ public final class HelpPart {
         made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         made.setData("twinfeed.field", "help.checks");
         Controls.name(made, words.get("part.help"));
-        for (Statement statement : pages.statements()) {
+        for (CalculatorDescriptor statement : pages.statements()) {
             TreeItem group = new TreeItem(made, SWT.NONE);
             group.setText(statement.texts().get(words.locale(), "title"));
             group.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));

@@ -2,7 +2,7 @@
 package twinfeed.desktop.look;
 
 import java.util.Locale;
-import twinfeed.calculator.Runner;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 
@@ -35,7 +35,7 @@ public record Mark(String sign, String word, Tone tone) {
         String word = Runner.TEXTS.get(
                 locale,
                 "verdict."
-                        + twinfeed.calculator.Verdict.valueOf(verdict.getName()).key());
+                        + twinfeed.calculator.engine.Verdict.valueOf(verdict.getName()).key());
         return switch (verdict) {
             case SUITS -> new Mark("\u2713", word, Tone.GOOD);
             case SUITS_WITH_WORK -> new Mark("+", word, Tone.GOOD);

@@ -21,7 +21,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.chart.ChartsView;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;

@@ -31,7 +31,7 @@ import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.InputException;
 import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
 public final class JobPart {
@@ -106,7 +106,7 @@ public final class JobPart {
         part.setTooltip(session.file().toString());
     }
 
-    private void warn(Opened opened) {
+    private void warn(OpenedJob opened) {
         if (session.oldChanges()) {
             Map<String, Runnable> answers = new LinkedHashMap<>();
             answers.put(words.get("rescue.take"), () -> jobs.takeOldChanges(session));

@@ -18,9 +18,9 @@ import twinfeed.model.check.Problem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Office;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.faults.FaultSheet;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
@@ -35,7 +35,7 @@ public final class Desk {
 
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
-    private final Office office;
+    private final TwinfeedService office;
     private final Clock clock;
     private final Locale locale;
     private final Signal changed = new Signal();
@@ -48,7 +48,7 @@ public final class Desk {
      * @param clock the day that a draft bears, and the time that is recorded with answers
      * @param locale language and way of writing numbers
      */
-    public Desk(Office office, Clock clock, Locale locale) {
+    public Desk(TwinfeedService office, Clock clock, Locale locale) {
         this.office = office;
         this.clock = clock;
         this.locale = locale;
@@ -60,7 +60,7 @@ public final class Desk {
     }
 
     /** The use cases. */
-    public Office office() {
+    public TwinfeedService office() {
         return office;
     }
 
@@ -95,7 +95,7 @@ public final class Desk {
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */
-    JobResult glance(long revision, Opened opened) {
+    JobResult glance(long revision, OpenedJob opened) {
         return attempt(revision, opened, () -> new JobResult(revision, false, office.glance(opened, locale), null, ""));
     }
 
@@ -103,22 +103,22 @@ public final class Desk {
      * Judges and prices a job that nobody else changes meanwhile. Never throws: whatever goes wrong behind the user interface
      * must be read there, or the window would go on showing an older answer as if it were this one.
      */
-    JobResult result(long revision, Opened opened) {
+    JobResult result(long revision, OpenedJob opened) {
         @Nullable Prices inForce = prices.get();
         return attempt(revision, opened, () -> {
-            Judged judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
+            AssessedJob judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
             return priced(revision, judged, inForce);
         });
     }
 
     /** The fault-finding without prices, quickly; never throws, see {@link #result}. */
-    FaultResult faults(long revision, Opened opened) {
+    FaultResult faults(long revision, OpenedJob opened) {
         String errors = unusable(opened);
         return faults(revision, false, errors, () -> office.faults(opened, null, today(), locale));
     }
 
     /** The fault-finding of a judged job with repair and replacement priced; likewise. */
-    FaultResult faults(long revision, Judged judged, Prices inForce) {
+    FaultResult faults(long revision, AssessedJob judged, Prices inForce) {
         return faults(revision, true, "", () -> office.faults(judged, inForce.book(), today(), locale));
     }
 
@@ -133,7 +133,7 @@ public final class Desk {
         }
     }
 
-    private JobResult attempt(long revision, Opened opened, Supplier<JobResult> work) {
+    private JobResult attempt(long revision, OpenedJob opened, Supplier<JobResult> work) {
         String errors = unusable(opened);
         if (!errors.isEmpty()) {
             return new JobResult(revision, true, null, null, errors);
@@ -146,12 +146,12 @@ public final class Desk {
     }
 
     /** Without calculators nothing fails, and everything would seem to suit. */
-    private String unusable(Opened opened) {
+    private String unusable(OpenedJob opened) {
         return office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
     }
 
     /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
-    private String errors(Opened opened) {
+    private String errors(OpenedJob opened) {
         return JobCheck.of(opened.job(), opened.catalogue()).stream()
                 .filter(Problem::isError)
                 .map(this::error)
@@ -164,7 +164,7 @@ public final class Desk {
         return name + reading + ": " + problem.wrong() + "; " + problem.right();
     }
 
-    private JobResult priced(long revision, Judged judged, @Nullable Prices inForce) {
+    private JobResult priced(long revision, AssessedJob judged, @Nullable Prices inForce) {
         if (inForce == null) {
             return new JobResult(revision, true, judged, null, "");
         }

@@ -52,7 +52,7 @@ public final class FaultSearch {
     private void ask() {
         long asked = recalculation.next();
         if (watched) {
-            twinfeed.usecase.Opened copy = session.copy();
+            twinfeed.usecase.OpenedJob copy = session.copy();
             recalculation.ask(asked, () -> session.desk().faults(asked, copy), threads.quick(), this::deliver);
             asking.fire();
         }

@@ -3,7 +3,7 @@ package twinfeed.desktop.session;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 
 /**
  * What followed from one state of a survey.
@@ -15,4 +15,4 @@ import twinfeed.usecase.Judged;
  * @param trouble why something is lacking, in words; empty if nothing is
  */
 public record JobResult(
-        long revision, boolean complete, @Nullable Judged judged, @Nullable Quote quote, String trouble) {}
+        long revision, boolean complete, @Nullable AssessedJob judged, @Nullable Quote quote, String trouble) {}

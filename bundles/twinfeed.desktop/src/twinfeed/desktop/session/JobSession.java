@@ -12,7 +12,7 @@ import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /**
  * One open job: its survey, the edits of it, and what follows. Belongs to the user interface's thread; results are computed on
@@ -67,7 +67,7 @@ public final class JobSession {
     /** Computes anew, for instance with another price book: first what is quickly there, then all of it. */
     public void recalculate() {
         long asked = recalculation.next();
-        Opened copy = copy();
+        OpenedJob copy = copy();
         recalculation.ask(asked, () -> desk.glance(asked, copy), threads.quick(), this::deliver);
         recalculation.ask(asked, () -> desk.result(asked, copy), threads.thorough(), this::deliver);
         computing.fire();
@@ -83,8 +83,8 @@ public final class JobSession {
     }
 
     /** The job as it is now, for work on another thread. */
-    Opened copy() {
-        return new Opened(file, EcoreUtil.copy(job), catalogue, java.util.List.of());
+    OpenedJob copy() {
+        return new OpenedJob(file, EcoreUtil.copy(job), catalogue, java.util.List.of());
     }
 
     /** The copy of changes that were not saved. */

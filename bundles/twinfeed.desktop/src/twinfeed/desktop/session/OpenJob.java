@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.session;
 
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /**
  * A job as it was opened.
@@ -10,4 +10,4 @@ import twinfeed.usecase.Opened;
  * @param mark what its file held then
  * @param rescued whether it holds changes of an earlier sitting that are not in its file
  */
-public record OpenJob(Opened opened, FileMark mark, boolean rescued) {}
+public record OpenJob(OpenedJob opened, FileMark mark, boolean rescued) {}

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Opened;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
 
 /**
  * The way from one state of a survey to its workbook. It has a copy of its own, so that what is written is what stood on the
@@ -16,10 +16,10 @@ import twinfeed.usecase.Outputs;
  */
 public final class QuoteWork {
     private final Desk desk;
-    private final Opened opened;
+    private final OpenedJob opened;
     private @Nullable JobResult result;
 
-    QuoteWork(Desk desk, Opened opened) {
+    QuoteWork(Desk desk, OpenedJob opened) {
         this.desk = desk;
         this.opened = opened;
     }
@@ -45,7 +45,7 @@ public final class QuoteWork {
      */
     public void write(Path out) {
         Ready ready = ready();
-        Outputs outputs = out.toString().endsWith(".pdf") ? Outputs.pdf(out) : Outputs.workbook(out);
+        OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
         desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
     }
 
@@ -73,11 +73,11 @@ public final class QuoteWork {
         desk.office().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
     }
 
-    private record Ready(Judged judged, Quote quote, Desk.Prices prices) {}
+    private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}
 
     private Ready ready() {
         JobResult computed = result;
-        @Nullable Judged judged = computed == null ? null : computed.judged();
+        @Nullable AssessedJob judged = computed == null ? null : computed.judged();
         @Nullable Quote quote = computed == null ? null : computed.quote();
         Desk.@Nullable Prices prices = desk.prices();
         if (judged == null || quote == null || prices == null) {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.OptionResult;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.Outcome;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.look.Mark;
@@ -126,7 +126,7 @@ public final class PieceFindings {
 
     private static double closeness(twinfeed.calculator.Finding answer) {
         twinfeed.calculator.Finding.Figures known = answer.figures();
-        return known == null || answer.check().sense() == twinfeed.calculator.Sense.REPORT
+        return known == null || answer.check().sense() == twinfeed.calculator.LimitType.REPORT
                 ? Double.MAX_VALUE
                 : known.margin() / Math.max(Math.abs(known.limit()), 1e-9);
     }

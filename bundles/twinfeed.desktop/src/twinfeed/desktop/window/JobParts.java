@@ -26,7 +26,7 @@ import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /** The open jobs: each is a part of the window. */
 public final class JobParts implements Jobs {
@@ -136,8 +136,8 @@ public final class JobParts implements Jobs {
     @Override
     public void takeOldChanges(JobSession job) {
         try {
-            Opened opened = desk.office().open(job.file(), null);
-            Opened changed = new Opened(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
+            OpenedJob opened = desk.office().open(job.file(), null);
+            OpenedJob changed = new OpenedJob(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
             FileMark mark = FileMark.of(job.file());
             hide(job);
             show(new OpenJob(changed, mark, true));

@@ -28,7 +28,7 @@ import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** Lays out what all parts and handlers share, and opens what is to be seen first. */
 public final class Startup {
@@ -45,7 +45,7 @@ public final class Startup {
 
     /** Before the window is there. */
     @PostConstruct
-    void prepare(Office office, MApplication application, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
+    void prepare(TwinfeedService office, MApplication application, @Optional @Named(TranslationService.LOCALE) Locale chosen) {
         Locale locale = chosen == null ? Locale.getDefault() : chosen;
         context.set(Words.class, new Words(locale));
         Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));

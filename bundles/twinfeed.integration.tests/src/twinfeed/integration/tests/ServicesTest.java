@@ -22,7 +22,7 @@ import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 import org.osgi.util.tracker.ServiceTracker;
 import twinfeed.calculator.Calculator;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** The two ways to find calculators, services of the framework and service files of the class path, find the same ones. */
 class ServicesTest {
@@ -56,10 +56,10 @@ class ServicesTest {
 
     @Test
     void theUseCasesWorkWithAllOfThem() throws InterruptedException, InvalidSyntaxException {
-        ServiceTracker<Office, Office> tracker = new ServiceTracker<>(context, Office.class, null);
+        ServiceTracker<TwinfeedService, TwinfeedService> tracker = new ServiceTracker<>(context, TwinfeedService.class, null);
         tracker.open();
         try {
-            Office office = tracker.waitForService(PATIENCE_MS);
+            TwinfeedService office = tracker.waitForService(PATIENCE_MS);
             List<String> known = office.calculators().stream()
                     .map(calculator -> calculator.getClass().getName())
                     .sorted()

@@ -11,5 +11,5 @@ public interface Assessor {
      * @param exchange what other calculators gave for this candidate, and where this one puts what it gives
      * @param findings where the findings go
      */
-    void assess(Candidate candidate, Exchange exchange, Findings findings);
+    void assess(Candidate candidate, SharedQuantities exchange, Findings findings);
 }

@@ -25,7 +25,7 @@ public final class Assumptions {
 
     private final Map<Assumption, Assumption> all = new LinkedHashMap<>();
 
-    void add(Assumption assumption) {
+    public void add(Assumption assumption) {
         all.putIfAbsent(assumption, assumption);
     }
 

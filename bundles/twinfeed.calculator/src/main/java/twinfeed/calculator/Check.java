@@ -8,19 +8,19 @@ import java.util.List;
  *
  * @param key speaking key, unique over all calculators, for example {@code circuit.voltageDrop}
  * @param kind what the check is about; decides whether a failure rules an option out
- * @param sense whether the value has to stay at or under the limit, or at or over it; {@link Sense#REPORT} has no limit
+ * @param sense whether the value has to stay at or under the limit, or at or over it; {@link LimitType#REPORT} has no limit
  * @param unit unit of value, limit and margin, as printed
  * @param needs readings without which the answer is "cannot tell", as paths from the survey or the heater, for example
  *     {@code survey.water.test.flow}, {@code survey.electricity.circuit.segments.length}, {@code heater.power}; a path through
  *     a list asks for every element, and for at least one
  */
-public record Check(String key, FindingClass kind, Sense sense, String unit, List<String> needs) {
+public record Check(String key, FindingClass kind, LimitType sense, String unit, List<String> needs) {
     public Check {
         needs = List.copyOf(needs);
     }
 
     /** The same with needs given one by one. */
-    public static Check of(String key, FindingClass kind, Sense sense, String unit, String... needs) {
+    public static Check of(String key, FindingClass kind, LimitType sense, String unit, String... needs) {
         return new Check(key, kind, sense, unit, List.of(needs));
     }
 }

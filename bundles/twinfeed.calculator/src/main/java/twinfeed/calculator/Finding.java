@@ -36,7 +36,7 @@ public record Finding(
         Supplier<Working> workingSupplier,
         List<Series> series,
         List<Remedy> remedies,
-        @Nullable Chance chance) {
+        @Nullable PassProbability chance) {
 
     /**
      * Value and limit of a finding, both finite.
@@ -54,7 +54,7 @@ public record Finding(
     }
 
     /** The same with how sure it is; too close to call where the chance is neither small nor large. */
-    public Finding withChance(Chance sampled) {
+    public Finding withChance(PassProbability sampled) {
         return new Finding(
                 calculator,
                 check,

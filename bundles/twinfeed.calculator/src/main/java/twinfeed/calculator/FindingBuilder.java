@@ -25,7 +25,7 @@ public final class FindingBuilder {
     private String source = "";
     private Supplier<Working> working = Working::none;
 
-    FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
+    public FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
         this.calculator = calculator;
         this.check = check;
         this.sink = sink;

@@ -43,7 +43,7 @@ public final class Findings {
     }
 
     /** Whether a quantity that another calculator should have given is absent; adds "cannot tell" with what that one lacked. */
-    public boolean blocked(Check check, Exchange exchange, ExchangeKey key) {
+    public boolean blocked(Check check, SharedQuantities exchange, SharedQuantity key) {
         if (exchange.has(key)) {
             return false;
         }

@@ -86,7 +86,7 @@ public final class Readings {
         return missing;
     }
 
-    static String name(EObject element, int index) {
+    public static String name(EObject element, int index) {
         EStructuralFeature feature = element.eClass().getEStructuralFeature("name");
         @Nullable Object name = feature == null ? null : element.eGet(feature);
         return name == null ? String.valueOf(index + 1) : name.toString();

@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.expression.Expression;
 
 /**
  * One line of a working.

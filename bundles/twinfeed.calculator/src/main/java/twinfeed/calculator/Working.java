@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import twinfeed.calculator.expression.Expression;
 
 /**
  * How a figure was found, line by line; the last step is the figure. Every step but the inputs has an expression over the

@@ -21,6 +21,10 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.expression.Expression;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -45,7 +49,7 @@ public abstract class CalculatorContract {
     protected abstract Heater heater();
 
     private Runner runner() {
-        Set<ExchangeKey> wanted = new LinkedHashSet<>();
+        Set<SharedQuantity> wanted = new LinkedHashSet<>();
         calculators().forEach(calculator -> wanted.addAll(calculator.statement().takes()));
         calculators()
                 .forEach(calculator -> wanted.removeAll(calculator.statement().gives()));
@@ -91,7 +95,7 @@ public abstract class CalculatorContract {
     @Test
     void statementsHaveTheirTexts() {
         for (Calculator calculator : calculators()) {
-            Statement statement = calculator.statement();
+            CalculatorDescriptor statement = calculator.statement();
             List<String> wanted = new ArrayList<>(List.of("title"));
             statement.checks().forEach(check -> wanted.add("check." + check.key()));
             statement.parameters().forEach(parameter -> wanted.add("parameter." + parameter.key()));
@@ -230,7 +234,7 @@ public abstract class CalculatorContract {
     void findingsRemediesAndAssumptionsAreInWords() {
         Runner runner = runner();
         FindingText words = new FindingText(runner, Locale.ENGLISH);
-        Assessed assessed = runner.assess(survey(), List.of(new Candidate(heater(), false)));
+        AssessmentResult assessed = runner.assess(survey(), List.of(new Candidate(heater(), false)));
         assessed.assumptions().forEach(assumption -> complete(words.assumption(assumption)));
         for (Finding finding : assessed.options().get(0).findings()) {
             complete(words.title(finding));
@@ -253,7 +257,7 @@ public abstract class CalculatorContract {
     void figuresAgreeWithOutcomes() {
         for (Finding finding : findings()) {
             Finding.Figures figures = finding.figures();
-            if (figures != null && finding.check().sense() != Sense.REPORT && finding.outcome() == Outcome.PASSES) {
+            if (figures != null && finding.check().sense() != LimitType.REPORT && finding.outcome() == Outcome.PASSES) {
                 assertTrue(figures.margin() >= 0, finding.check().key() + " passes with a negative margin");
             }
         }

@@ -3,6 +3,7 @@ package twinfeed.calculator;
 
 import java.util.List;
 import java.util.Map;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -12,15 +13,15 @@ import twinfeed.units.Pressure;
 import twinfeed.units.Resistance;
 
 /** What the tests of this package share. */
-final class Fixtures {
+public final class Fixtures {
     private Fixtures() {}
 
-    static Runner runner(Calculator... calculators) {
+    public static Runner runner(Calculator... calculators) {
         return new Runner(List.of(calculators), (mean, spread, month, southern) -> mean + spread + month);
     }
 
     /** A work that leaves its id in the survey's notes, where a made-up calculator finds that it is done. */
-    static Remedy work(String id) {
+    public static Remedy work(String id) {
         return new Remedy(
                 id,
                 id,
@@ -31,13 +32,13 @@ final class Fixtures {
                 survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
     }
 
-    static Candidate candidate() {
+    public static Candidate candidate() {
         Heater heater = CatalogueFactory.eINSTANCE.createHeater();
         heater.setId("h95");
         return new Candidate(heater, false);
     }
 
-    static Survey survey(String flow, String loop) {
+    public static Survey survey(String flow, String loop) {
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
         survey.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
         survey.getWater().setTest(SurveyFactory.eINSTANCE.createWaterTest());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import twinfeed.calculator.engine.Runner;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {

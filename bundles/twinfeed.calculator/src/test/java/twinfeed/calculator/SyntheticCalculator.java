@@ -3,13 +3,15 @@ package twinfeed.calculator;
 
 import java.util.List;
 import java.util.function.BiConsumer;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.survey.Survey;
 
 /** A calculator whose answers a test makes up. */
-record SyntheticCalculator(String id, List<Check> checks, BiConsumer<Survey, Findings> answers) implements Calculator {
+public record SyntheticCalculator(String id, List<Check> checks, BiConsumer<Survey, Findings> answers)
+        implements Calculator {
     @Override
-    public Statement statement() {
-        return new Statement(id, "1", Runner.TEXTS, List.of(), List.of(), checks, List.of(), List.of());
+    public CalculatorDescriptor statement() {
+        return new CalculatorDescriptor(id, "1", Runner.TEXTS, List.of(), List.of(), checks, List.of(), List.of());
     }
 
     @Override

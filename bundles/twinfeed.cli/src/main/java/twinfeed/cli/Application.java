@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.ServiceReference;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** The headless application of the product. */
 public final class Application implements IApplication {
@@ -31,7 +31,7 @@ public final class Application implements IApplication {
 
     private static int run(String[] arguments, PrintStream out, PrintStream err) {
         BundleContext bundles = FrameworkUtil.getBundle(Application.class).getBundleContext();
-        @Nullable ServiceReference<Office> reference = bundles.getServiceReference(Office.class);
+        @Nullable ServiceReference<TwinfeedService> reference = bundles.getServiceReference(TwinfeedService.class);
         if (reference == null) {
             err.println("internal fault: the use cases did not start");
             return Verbs.FAULT;

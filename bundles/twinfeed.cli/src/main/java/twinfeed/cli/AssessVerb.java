@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 
 /** All findings for the present unit and each candidate, with their workings. */
 @Command(
@@ -14,7 +14,7 @@ import twinfeed.usecase.Judged;
         mixinStandardHelpOptions = true,
         description = "All findings for the present unit and each candidate heater, with workings.")
 final class AssessVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -31,13 +31,13 @@ final class AssessVerb implements Callable<Integer> {
     @Option(names = "--brief", description = "Text without workings.")
     private boolean brief;
 
-    AssessVerb(Face face) {
+    AssessVerb(CliContext face) {
         this.face = face;
     }
 
     @Override
     public Integer call() {
-        Judged judged = job.judge(face, heater);
+        AssessedJob judged = job.judge(face, heater);
         if (json) {
             new JsonReport(face.out()).assessment(judged, true);
         } else {

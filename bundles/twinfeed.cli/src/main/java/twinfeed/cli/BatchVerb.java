@@ -29,7 +29,7 @@ final class BatchVerb implements Callable<Integer> {
     /** Rows between two lines of progress. */
     private static final int STEP = 50;
 
-    private final Face face;
+    private final CliContext face;
 
     @Parameters(index = "0", paramLabel = "DWELLINGS", description = "The list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -59,13 +59,13 @@ final class BatchVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    BatchVerb(Face face) {
+    BatchVerb(CliContext face) {
         this.face = face;
     }
 
     @Override
     public Integer call() {
-        Locale locale = language == null ? Face.LOCALE : Languages.of(language);
+        Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
         BatchTask task = new BatchTask(
                 face.office().open(like, catalogue),
                 face.office().book(book),

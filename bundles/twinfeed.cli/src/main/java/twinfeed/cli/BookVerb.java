@@ -22,7 +22,7 @@ import twinfeed.usecase.BookReport;
             "It can be written as a price book in CSV. A list of which one row is refused is not taken at all."
         })
 final class BookVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Parameters(index = "0", paramLabel = "LIST", description = "The price list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -36,7 +36,7 @@ final class BookVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    BookVerb(Face face) {
+    BookVerb(CliContext face) {
         this.face = face;
     }
 

@@ -21,7 +21,7 @@ import twinfeed.usecase.NamedFormula;
         description =
                 "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C")
 final class CalcVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Option(names = "--list", description = "The names, and with a NAME its keys.")
     private boolean list;
@@ -35,7 +35,7 @@ final class CalcVerb implements Callable<Integer> {
     @Parameters(index = "1..*", paramLabel = "KEY=VALUE", description = "Values with their units.")
     private List<String> values = List.of();
 
-    CalcVerb(Face face) {
+    CalcVerb(CliContext face) {
         this.face = face;
     }
 
@@ -55,7 +55,7 @@ final class CalcVerb implements Callable<Integer> {
                                         .toList())));
         Answer answer = formula.apply(Arguments.parse(formula.formula().parameters(), typed()));
         if (json) {
-            new JsonReport(face.out()).answer(formula, answer, Face.LOCALE);
+            new JsonReport(face.out()).answer(formula, answer, CliContext.LOCALE);
         } else {
             new TextReport(face).answer(formula, answer);
         }

@@ -17,7 +17,7 @@ import twinfeed.usecase.QuoteDifference;
         mixinStandardHelpOptions = true,
         description = "Two issued quotes, usually revisions of one, line by line.")
 final class CompareVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Parameters(index = "0", paramLabel = "A", description = "The earlier one, *.quote.")
     private Path before = Path.of("");
@@ -28,7 +28,7 @@ final class CompareVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    CompareVerb(Face face) {
+    CompareVerb(CliContext face) {
         this.face = face;
     }
 

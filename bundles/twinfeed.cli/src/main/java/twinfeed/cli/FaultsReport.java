@@ -16,10 +16,10 @@ final class FaultsReport {
     /** Nothing is printed as certain. */
     private static final double MOST_PRINTED = 0.99;
 
-    private final Face face;
+    private final CliContext face;
     private final PrintStream out;
 
-    FaultsReport(Face face) {
+    FaultsReport(CliContext face) {
         this.face = face;
         this.out = face.out();
     }

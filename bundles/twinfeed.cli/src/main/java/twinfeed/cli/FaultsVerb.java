@@ -13,8 +13,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.Opened;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.faults.FaultLog;
 import twinfeed.usecase.faults.FaultSheet;
 
@@ -27,7 +27,7 @@ import twinfeed.usecase.faults.FaultSheet;
             "With its safe isolation, readings beside their bands and, with a price book, repair beside replacement. Ticks and answers are entered into the job."
         })
 final class FaultsVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -76,20 +76,20 @@ final class FaultsVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    FaultsVerb(Face face) {
+    FaultsVerb(CliContext face) {
         this.face = face;
     }
 
     @Override
     public Integer call() {
-        Opened opened = job.open(face);
+        OpenedJob opened = job.open(face);
         if (!ticks.isEmpty() || !answers.isEmpty()) {
             FaultLog log = new FaultLog(opened.job().getSurvey(), opened.file().toString(), by, at);
             face.office().recordFaults(opened, log, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
         FaultSheet sheet = face.office().faults(opened, job.book(face), day, job.locale());
-        Outputs files = new Outputs(out, pdf);
+        OutputPaths files = new OutputPaths(out, pdf);
         if (out != null || pdf != null) {
             face.office().write(opened, sheet, who(), day, job.locale(), files);
         }

@@ -47,7 +47,7 @@ final class FormulaJson {
                         .map(key -> formula.text(locale, "warning." + key))
                         .toList());
         working(formula, answer);
-        json.writeStringField("cautions", Face.TEXTS.get(Face.LOCALE, "cautions"));
+        json.writeStringField("cautions", CliContext.TEXTS.get(CliContext.LOCALE, "cautions"));
     }
 
     private void working(NamedFormula formula, Answer answer) throws IOException {

@@ -12,9 +12,9 @@ import twinfeed.usecase.NamedFormula;
 
 /** Lists what {@code calc} can compute. */
 final class FormulaList {
-    private final Face face;
+    private final CliContext face;
 
-    FormulaList(Face face) {
+    FormulaList(CliContext face) {
         this.face = face;
     }
 
@@ -26,18 +26,19 @@ final class FormulaList {
             throw new ArgumentException("\"" + name + "\" is no calculation; calc --list names them");
         }
         if (json) {
-            new JsonReport(face.out()).formulas(wanted, Face.LOCALE);
+            new JsonReport(face.out()).formulas(wanted, CliContext.LOCALE);
         } else {
             wanted.forEach(this::print);
         }
     }
 
     private void print(NamedFormula formula) {
-        face.out().println(formula.name() + "  " + formula.text(Face.LOCALE, "formula." + formula.name()));
+        face.out().println(formula.name() + "  " + formula.text(CliContext.LOCALE, "formula." + formula.name()));
         for (Parameter parameter : formula.formula().parameters()) {
             face.out()
-                    .println("  " + parameter.key() + "  " + formula.text(Face.LOCALE, "parameter." + parameter.key())
-                            + "; " + values(parameter));
+                    .println("  " + parameter.key() + "  "
+                            + formula.text(CliContext.LOCALE, "parameter." + parameter.key()) + "; "
+                            + values(parameter));
         }
     }
 

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import twinfeed.model.pricebook.PriceBook;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.OpenedJob;
 
 /** The job that a verb works on, and the price book if there is one. */
 final class JobArguments {
@@ -27,7 +27,7 @@ final class JobArguments {
         return job.locale();
     }
 
-    Opened open(Face face) {
+    OpenedJob open(CliContext face) {
         return job.open(face);
     }
 
@@ -38,11 +38,11 @@ final class JobArguments {
     }
 
     @Nullable
-    PriceBook book(Face face) {
+    PriceBook book(CliContext face) {
         return book == null ? null : face.office().book(book);
     }
 
-    Judged judge(Face face, @Nullable String heater) {
+    AssessedJob judge(CliContext face, @Nullable String heater) {
         PriceBook prices = book(face);
         return face.office().judge(open(face), prices, heater, locale());
     }

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.usecase.Languages;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /** The job that a verb works on, with its catalogue. */
 final class JobFileArguments {
@@ -28,11 +28,11 @@ final class JobFileArguments {
 
     /** Language of the texts. */
     Locale locale() {
-        return language == null ? Face.LOCALE : Languages.of(language);
+        return language == null ? CliContext.LOCALE : Languages.of(language);
     }
 
-    Opened open(Face face) {
-        Opened opened = face.office().open(file, catalogue);
+    OpenedJob open(CliContext face) {
+        OpenedJob opened = face.office().open(file, catalogue);
         opened.warnings().forEach(face.err()::println);
         return opened;
     }

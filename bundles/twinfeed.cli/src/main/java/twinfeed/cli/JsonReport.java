@@ -11,12 +11,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import twinfeed.calculator.Answer;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookReport;
-import twinfeed.usecase.Judged;
 import twinfeed.usecase.NamedFormula;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.faults.FaultSheet;
@@ -53,11 +53,11 @@ final class JsonReport {
         }
     }
 
-    void assessment(Judged judged, boolean workings) {
+    void assessment(AssessedJob judged, boolean workings) {
         document("assessment", json -> new AssessmentJson(json, workings).write(judged.record()));
     }
 
-    void quote(Quote quote, Outputs written) {
+    void quote(Quote quote, OutputPaths written) {
         document("quote", json -> new QuoteJson(json).write(quote, written));
     }
 
@@ -99,7 +99,7 @@ final class JsonReport {
         document("batch", json -> new BookJson(json).batch(report, written));
     }
 
-    void plugins(List<Statement> statements) {
+    void plugins(List<CalculatorDescriptor> statements) {
         document("plugins", json -> new PluginsJson(json).write(statements));
     }
 }

@@ -5,7 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 
 /** Candidate heaters by checks, with the least costly work. */
 @Command(
@@ -13,7 +13,7 @@ import twinfeed.usecase.Judged;
         mixinStandardHelpOptions = true,
         description = "Candidate heaters by checks, with the least costly work that makes each suit.")
 final class OptionsVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -24,13 +24,13 @@ final class OptionsVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    OptionsVerb(Face face) {
+    OptionsVerb(CliContext face) {
         this.face = face;
     }
 
     @Override
     public Integer call() {
-        Judged judged = job.judge(face, null);
+        AssessedJob judged = job.judge(face, null);
         if (json) {
             new JsonReport(face.out()).assessment(judged, false);
         } else {

@@ -5,9 +5,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.ExchangeKey;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 
 /** Calculators as JSON. */
 final class PluginsJson {
@@ -17,21 +17,21 @@ final class PluginsJson {
         this.json = json;
     }
 
-    void write(List<Statement> statements) throws IOException {
+    void write(List<CalculatorDescriptor> statements) throws IOException {
         json.writeArrayFieldStart("plugins");
-        for (Statement statement : statements) {
+        for (CalculatorDescriptor statement : statements) {
             json.writeStartObject();
             json.writeStringField("id", statement.id());
             json.writeStringField("version", statement.version());
-            json.writeStringField("title", statement.texts().get(Face.LOCALE, "title"));
+            json.writeStringField("title", statement.texts().get(CliContext.LOCALE, "title"));
             JsonFields.texts(
                     json,
                     "takes",
-                    statement.takes().stream().map(ExchangeKey::name).toList());
+                    statement.takes().stream().map(SharedQuantity::name).toList());
             JsonFields.texts(
                     json,
                     "gives",
-                    statement.gives().stream().map(ExchangeKey::name).toList());
+                    statement.gives().stream().map(SharedQuantity::name).toList());
             json.writeArrayFieldStart("checks");
             for (Check check : statement.checks()) {
                 check(statement, check);
@@ -50,10 +50,10 @@ final class PluginsJson {
         json.writeEndArray();
     }
 
-    private void check(Statement statement, Check check) throws IOException {
+    private void check(CalculatorDescriptor statement, Check check) throws IOException {
         json.writeStartObject();
         json.writeStringField("key", check.key());
-        json.writeStringField("title", statement.texts().get(Face.LOCALE, "check." + check.key()));
+        json.writeStringField("title", statement.texts().get(CliContext.LOCALE, "check." + check.key()));
         json.writeStringField("class", check.kind().name().toLowerCase(Locale.ROOT));
         json.writeStringField("unit", check.unit());
         JsonFields.texts(json, "needs", check.needs());

@@ -6,8 +6,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.ExchangeKey;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.SharedQuantity;
 
 /** The calculators that were found. */
 @Command(
@@ -15,18 +15,18 @@ import twinfeed.calculator.Statement;
         mixinStandardHelpOptions = true,
         description = "The calculators found, their version, what they need, give, take and offer.")
 final class PluginsVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    PluginsVerb(Face face) {
+    PluginsVerb(CliContext face) {
         this.face = face;
     }
 
     @Override
     public Integer call() {
-        List<Statement> statements =
+        List<CalculatorDescriptor> statements =
                 face.office().calculators().stream().map(Calculator::statement).toList();
         if (json) {
             new JsonReport(face.out()).plugins(statements);
@@ -36,18 +36,18 @@ final class PluginsVerb implements Callable<Integer> {
         return Verbs.DONE;
     }
 
-    private void print(Statement statement) {
+    private void print(CalculatorDescriptor statement) {
         face.out()
                 .println(statement.id() + " " + statement.version() + "  "
-                        + statement.texts().get(Face.LOCALE, "title"));
-        line("takes", statement.takes().stream().map(ExchangeKey::name).toList());
-        line("gives", statement.gives().stream().map(ExchangeKey::name).toList());
+                        + statement.texts().get(CliContext.LOCALE, "title"));
+        line("takes", statement.takes().stream().map(SharedQuantity::name).toList());
+        line("gives", statement.gives().stream().map(SharedQuantity::name).toList());
         statement
                 .checks()
                 .forEach(check -> line(
                         "check",
                         List.of(check.key() + ": "
-                                + statement.texts().get(Face.LOCALE, "check." + check.key())
+                                + statement.texts().get(CliContext.LOCALE, "check." + check.key())
                                 + (check.needs().isEmpty()
                                         ? ""
                                         : " (needs " + String.join(", ", check.needs()) + ")"))));

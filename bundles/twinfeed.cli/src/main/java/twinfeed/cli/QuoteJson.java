@@ -9,7 +9,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.OutputPaths;
 
 /** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
 final class QuoteJson {
@@ -19,7 +19,7 @@ final class QuoteJson {
         this.json = json;
     }
 
-    void write(Quote quote, Outputs written) throws IOException {
+    void write(Quote quote, OutputPaths written) throws IOException {
         JsonFields.text(json, "workbook", text(written.workbook()));
         JsonFields.text(json, "pdf", text(written.pdf()));
         JsonFields.text(json, "number", quote.getNumber());

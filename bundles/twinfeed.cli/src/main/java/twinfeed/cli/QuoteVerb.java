@@ -10,10 +10,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.OutputPaths;
 
 /** The itemised quote as a workbook. */
 @Command(
@@ -21,7 +21,7 @@ import twinfeed.usecase.Outputs;
         mixinStandardHelpOptions = true,
         description = "The itemised quote as a spreadsheet workbook, with checks and workings.")
 final class QuoteVerb implements Callable<Integer> {
-    private final Face face;
+    private final CliContext face;
 
     @Mixin
     private final JobFileArguments job = new JobFileArguments();
@@ -56,7 +56,7 @@ final class QuoteVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Print the quote as one JSON document instead of text.")
     private boolean json;
 
-    QuoteVerb(Face face) {
+    QuoteVerb(CliContext face) {
         this.face = face;
     }
 
@@ -64,7 +64,7 @@ final class QuoteVerb implements Callable<Integer> {
     public Integer call() {
         face.office().prepareWriting();
         PriceBook prices = face.office().book(book);
-        Judged judged = face.office().judge(job.open(face), prices, null, job.locale());
+        AssessedJob judged = face.office().judge(job.open(face), prices, null, job.locale());
         Quote quote = make(judged, prices);
         if (json) {
             new JsonReport(face.out()).quote(quote, outputs());
@@ -74,7 +74,7 @@ final class QuoteVerb implements Callable<Integer> {
         return strict.status(judged);
     }
 
-    private Quote make(Judged judged, PriceBook prices) {
+    private Quote make(AssessedJob judged, PriceBook prices) {
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
         Quote draft = face.office().quote(judged, prices, day, who, job.locale());
@@ -88,7 +88,7 @@ final class QuoteVerb implements Callable<Integer> {
         return issued.quote();
     }
 
-    private Outputs outputs() {
-        return new Outputs(out, pdf);
+    private OutputPaths outputs() {
+        return new OutputPaths(out, pdf);
     }
 }

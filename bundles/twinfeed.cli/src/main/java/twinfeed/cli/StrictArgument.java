@@ -2,16 +2,16 @@
 package twinfeed.cli;
 
 import picocli.CommandLine.Option;
-import twinfeed.calculator.OptionResult;
-import twinfeed.calculator.Verdict;
-import twinfeed.usecase.Judged;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Verdict;
+import twinfeed.usecase.AssessedJob;
 
 /** Whether a check that does not pass is told by the exit status. */
 final class StrictArgument {
     @Option(names = "--strict", description = "Exit status 1 if a deciding check of a candidate does not pass.")
     private boolean strict;
 
-    int status(Judged judged) {
+    int status(AssessedJob judged) {
         return strict && judged.assessed().options().stream().anyMatch(StrictArgument::doubtful)
                 ? Verbs.STRICT
                 : Verbs.DONE;

@@ -16,22 +16,22 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.units.Quantities;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.NamedFormula;
-import twinfeed.usecase.Outputs;
+import twinfeed.usecase.OutputPaths;
 
 /** Prints answers for a person, cautions at the end of each. */
 final class TextReport {
-    private final Face face;
+    private final CliContext face;
     private final PrintStream out;
 
-    TextReport(Face face) {
+    TextReport(CliContext face) {
         this.face = face;
         this.out = face.out();
     }
 
     /** Every finding of every option. */
-    void assessment(Judged judged, boolean workings) {
+    void assessment(AssessedJob judged, boolean workings) {
         Assessment record = judged.record();
         record.getOptions().forEach(option -> {
             head(option);
@@ -43,7 +43,7 @@ final class TextReport {
     }
 
     /** A line or two for each option. */
-    void options(Judged judged) {
+    void options(AssessedJob judged) {
         Assessment record = judged.record();
         record.getOptions().forEach(option -> {
             head(option);
@@ -133,7 +133,7 @@ final class TextReport {
     }
 
     /** The quote in short; the workbook has all of it. */
-    void quote(Quote quote, Outputs written) {
+    void quote(Quote quote, OutputPaths written) {
         for (QuoteOption option : quote.getOptions()) {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
@@ -158,7 +158,7 @@ final class TextReport {
     }
 
     /** Names the files that were written. */
-    void written(Outputs files) {
+    void written(OutputPaths files) {
         Stream.of(files.workbook(), files.pdf())
                 .filter(Objects::nonNull)
                 .forEach(file -> out.println(face.text("written") + " " + file));
@@ -172,19 +172,19 @@ final class TextReport {
     /** The answer of a formula. */
     void answer(NamedFormula formula, Answer answer) {
         answer.results()
-                .forEach(result -> out.println(formula.text(Face.LOCALE, "result." + result.key()) + " = "
+                .forEach(result -> out.println(formula.text(CliContext.LOCALE, "result." + result.key()) + " = "
                         + Quantities.format(result.kind(), result.si(), 5)));
         if (!answer.trouble().isEmpty()) {
-            out.println(formula.text(Face.LOCALE, "trouble." + answer.trouble()));
+            out.println(formula.text(CliContext.LOCALE, "trouble." + answer.trouble()));
         }
-        answer.warnings().forEach(warning -> out.println(formula.text(Face.LOCALE, "warning." + warning)));
+        answer.warnings().forEach(warning -> out.println(formula.text(CliContext.LOCALE, "warning." + warning)));
         working(formula, answer.working());
         out.println(face.text("cautions"));
     }
 
     private void working(NamedFormula formula, Working working) {
         for (Step step : working.steps()) {
-            String meaning = formula.text(Face.LOCALE, "meaning." + step.meaning());
+            String meaning = formula.text(CliContext.LOCALE, "meaning." + step.meaning());
             out.println(
                     "  " + line(step.symbol(), meaning, step.value(), step.unit(), step.expression(), step.source()));
         }

@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import twinfeed.calculator.ArgumentException;
 import twinfeed.model.io.InputException;
 import twinfeed.units.UnitException;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 
 /** Runs one command line. Exit status: 0 done; 1 done, a check does not pass and --strict asked; 2 unusable input; 3 internal fault. */
@@ -20,7 +20,7 @@ public final class Verbs {
     static final int UNUSABLE = 2;
     static final int FAULT = 3;
 
-    private final Face face;
+    private final CliContext face;
 
     /**
      * With the use cases and where to print.
@@ -30,8 +30,8 @@ public final class Verbs {
      * @param out for the answer, and nothing else
      * @param err for messages
      */
-    public Verbs(Office office, LocalDate today, PrintStream out, PrintStream err) {
-        this.face = new Face(office, today, out, err);
+    public Verbs(TwinfeedService office, LocalDate today, PrintStream out, PrintStream err) {
+        this.face = new CliContext(office, today, out, err);
     }
 
     /** Runs; never throws. */
@@ -77,7 +77,7 @@ public final class Verbs {
     @Command(
             name = "twinfeed",
             mixinStandardHelpOptions = true,
-            version = "twinfeed " + Office.VERSION,
+            version = "twinfeed " + TwinfeedService.VERSION,
             synopsisSubcommandLabel = "VERB",
             description = "From the survey of a house to checked heaters, the least costly work and an itemised quote.")
     private static final class Twinfeed {}

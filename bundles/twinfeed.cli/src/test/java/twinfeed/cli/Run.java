@@ -6,11 +6,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 
 /** One run of the command line in this process. */
 record Run(int status, String out, String err) {
-    private static final Office OFFICE = Office.onClassPath();
+    private static final TwinfeedService OFFICE = TwinfeedService.onClassPath();
     static final LocalDate DAY = LocalDate.of(2026, 11, 25);
     static final Path ROOT = root();
     static final Path DEMO = ROOT.resolve("demo");

@@ -8,9 +8,9 @@
  * pressures, unless a name says otherwise. Flows are volumes at the intake temperature unless called mass flows.
  *
  * <p>A legitimate question that has no number for an answer ("which flow heats water to less than its intake
- * temperature?") gives a {@link twinfeed.engineering.Solution} that holds a named
- * {@link twinfeed.engineering.Trouble}. An argument outside the range that a function states is a mistake of the caller
- * and throws a {@link twinfeed.engineering.DomainException}. No function returns NaN or an infinity.
+ * temperature?") gives a {@link twinfeed.engineering.numeric.Solution} that holds a named
+ * {@link twinfeed.engineering.numeric.FailureReason}. An argument outside the range that a function states is a mistake of the caller
+ * and throws a {@link twinfeed.engineering.numeric.DomainException}. No function returns NaN or an infinity.
  *
  * <p>Tables of standards are parameters here and never stand in the code. The current edition of the wiring rules, the
  * installer's own copy of their tables, and licensed practice govern over anything computed.

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 
 /** Check values from outside the project, one CSV a subject: head lines with #, a line of names, then the cases. */
-final class CaseFile {
+public final class CaseFile {
     private final String name;
     private final List<String> head = new ArrayList<>();
     private final List<Case> cases = new ArrayList<>();
@@ -30,12 +30,12 @@ final class CaseFile {
     }
 
     /** One line of the file. */
-    record Case(Map<String, String> cells) {
-        String text(String column) {
+    public record Case(Map<String, String> cells) {
+        public String text(String column) {
             return Objects.requireNonNull(cells.get(column), () -> "no column " + column + " in " + cells);
         }
 
-        double number(String column) {
+        public double number(String column) {
             return Double.parseDouble(text(column));
         }
 
@@ -65,7 +65,7 @@ final class CaseFile {
         }
     }
 
-    static CaseFile read(String name) {
+    public static CaseFile read(String name) {
         CaseFile file = new CaseFile(name);
         var stream = Objects.requireNonNull(CaseFile.class.getResourceAsStream(name), name);
         try (var reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
@@ -114,7 +114,7 @@ final class CaseFile {
         return cells;
     }
 
-    List<Case> cases() {
+    public List<Case> cases() {
         return List.copyOf(cases);
     }
 

@@ -8,6 +8,13 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.cable.Protection;
+import twinfeed.engineering.demand.Diversity;
+import twinfeed.engineering.demand.DiversityLoad;
+import twinfeed.engineering.demand.DiversityRule;
+import twinfeed.engineering.water.Heat;
 
 /** Table values are those of the wiring rules' tables that each case names, as given in the case's source. */
 class ElectricalCasesTest {

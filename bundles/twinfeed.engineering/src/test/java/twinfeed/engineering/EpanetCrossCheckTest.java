@@ -18,6 +18,13 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import twinfeed.engineering.network.FixedPressure;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.NetworkState;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * Networks with an open tap against EPANET, the public-domain network solver: at least 500 drawn at random, all pipes

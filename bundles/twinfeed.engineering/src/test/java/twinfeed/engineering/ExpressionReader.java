@@ -3,9 +3,11 @@ package twinfeed.engineering;
 
 import java.util.Map;
 import java.util.Objects;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.water.Water;
 
 /** A small evaluator of the expressions that {@link Water} and {@link Pipe} print, written apart from them: numbers, + - * /, exp, ln, (). */
-final class ExpressionReader {
+public final class ExpressionReader {
     private final String text;
     private final Map<String, Double> symbols;
     private int at;
@@ -15,7 +17,7 @@ final class ExpressionReader {
         this.symbols = symbols;
     }
 
-    static double value(String text, Map<String, Double> symbols) {
+    public static double value(String text, Map<String, Double> symbols) {
         ExpressionReader reader = new ExpressionReader(text, symbols);
         double value = reader.sum();
         if (reader.at != reader.text.length()) {

@@ -19,6 +19,33 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.cable.Protection;
+import twinfeed.engineering.demand.DiversityLoad;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.network.FixedPressure;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.Supply;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.numeric.DomainException;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.SlopedValue;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.water.LimitedFlow;
+import twinfeed.engineering.water.MainsTemperature;
+import twinfeed.engineering.water.Water;
 
 /**
  * No NaN and no infinity leaves a public function, whatever goes in: each is called with a thousand odd arguments and
@@ -79,7 +106,10 @@ class FiniteResultsTest {
                 .filter(method -> Modifier.isPublic(method.getModifiers()) && !method.isSynthetic())
                 .filter(method -> !List.of("equals", "hashCode", "toString", "valueOf", "values")
                         .contains(method.getName()))
-                .filter(method -> !method.getName().endsWith("Expression"));
+                .filter(method -> !method.getName().endsWith("Expression"))
+                // Between the rooms of the solver values travel in a buffer that is used again; its arguments were
+                // checked before.
+                .filter(method -> !List.of(method.getParameterTypes()).contains(SlopedValue.class));
     }
 
     @Test
@@ -163,7 +193,7 @@ class FiniteResultsTest {
             } else if (type == Solution.class) {
                 return random.nextBoolean()
                         ? Solution.of(Math.abs(random.nextGaussian()))
-                        : Solution.none(Trouble.NO_POWER);
+                        : Solution.none(FailureReason.NO_POWER);
             }
             return part(type);
         }

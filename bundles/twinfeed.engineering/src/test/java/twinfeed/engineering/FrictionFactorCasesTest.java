@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import twinfeed.engineering.pipe.Pipe;
 
 class FrictionFactorCasesTest {
     static Stream<CaseFile.Case> cases() {

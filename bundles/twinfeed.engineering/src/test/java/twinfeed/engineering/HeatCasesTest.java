@@ -11,6 +11,9 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
 
 class HeatCasesTest {
     private final Map<String, Consumer<CaseFile.Case>> checks = new HashMap<>();
@@ -55,7 +58,7 @@ class HeatCasesTest {
     }
 
     private static void noHeatingNeeded(CaseFile.Case row) {
-        Solution none = Solution.none(Trouble.NO_HEATING_NEEDED);
+        Solution none = Solution.none(FailureReason.NO_HEATING_NEEDED);
         assertEquals(none, Heat.massFlowForOutlet(9500, 20, 20), row::toString);
         assertEquals(none, Heat.massFlowForOutlet(9500, 20, 15), row::toString);
         assertEquals(none, Heat.powerForFlow(0.1, 20, 20), row::toString);

@@ -18,6 +18,19 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.network.FixedPressure;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.numeric.DomainException;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.water.Heat;
 
 class HydraulicsCasesTest {
     private static final double COPPER_M = 0.0015e-3;
@@ -137,10 +150,10 @@ class HydraulicsCasesTest {
         assertEquals(SupplyTest.USABLE, SupplyTest.of(3 * BAR, 2.7 * BAR, flow), row::toString);
         DomainException refused =
                 assertThrows(DomainException.class, () -> new SupplyCurve(3 * BAR, 3 * BAR, flow), row::toString);
-        assertEquals(Trouble.RUNNING_NOT_BELOW_STATIC, refused.trouble(), row::toString);
+        assertEquals(FailureReason.RUNNING_NOT_BELOW_STATIC, refused.trouble(), row::toString);
         assertEquals("runningPa", refused.argument(), row::toString);
         refused = assertThrows(DomainException.class, () -> new SupplyCurve(3 * BAR, 2 * BAR, 0), row::toString);
-        assertEquals(Trouble.FLOW_NOT_POSITIVE, refused.trouble(), row::toString);
+        assertEquals(FailureReason.FLOW_NOT_POSITIVE, refused.trouble(), row::toString);
         assertEquals("testFlowM3PerS", refused.argument(), row::toString);
     }
 }

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.WorkCost;
+import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.pricing.Need;
 import twinfeed.pricing.RemedyPrice;

@@ -14,9 +14,9 @@ import twinfeed.model.survey.PresentUnit;
 
 /** The heaters that a job asks about: the unit that is there, then the candidates in the survey's order. */
 final class Candidates {
-    private final Opened opened;
+    private final OpenedJob opened;
 
-    Candidates(Opened opened) {
+    Candidates(OpenedJob opened) {
         this.opened = opened;
     }
 

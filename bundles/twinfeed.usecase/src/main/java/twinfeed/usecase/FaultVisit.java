@@ -8,8 +8,8 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.OptionResult;
-import twinfeed.calculator.WorkCost;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.search.WorkCost;
 import twinfeed.document.JobSheet;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
@@ -30,11 +30,11 @@ import twinfeed.workbook.JobSheetWorkbook;
 
 /** The fault-finding at the unit that is there, beside what a new one would cost. */
 final class FaultVisit {
-    private final Office office;
-    private final Opened opened;
+    private final TwinfeedService office;
+    private final OpenedJob opened;
     private final Locale locale;
 
-    FaultVisit(Office office, Opened opened, Locale locale) {
+    FaultVisit(TwinfeedService office, OpenedJob opened, Locale locale) {
         this.office = office;
         this.opened = opened;
         this.locale = locale;
@@ -53,7 +53,7 @@ final class FaultVisit {
     }
 
     /** The same from what was judged already, with all candidates and by the same book. */
-    FaultSheet sheet(Judged judged, PriceBook book, LocalDate date) {
+    FaultSheet sheet(AssessedJob judged, PriceBook book, LocalDate date) {
         readData();
         return desk(judged).sheet(book, date, offers(judged, book, date));
     }
@@ -67,7 +67,7 @@ final class FaultVisit {
     }
 
     /** A unit of unknown data is sought by what is said of it alone: no finding, no band. */
-    private FaultDesk desk(Judged judged) {
+    private FaultDesk desk(AssessedJob judged) {
         Survey survey = opened.job().getSurvey();
         if (survey.getUnit() == null) {
             throw new InputException(new InputProblem(
@@ -92,7 +92,7 @@ final class FaultVisit {
     }
 
     /** New units as they would be quoted; none where nothing suits, which is no reason not to find a fault. */
-    private List<Offer> offers(Judged judged, PriceBook book, LocalDate date) {
+    private List<Offer> offers(AssessedJob judged, PriceBook book, LocalDate date) {
         Quote quote;
         try {
             quote = office.quote(judged, book, date, FirmFile.none(), locale);
@@ -113,11 +113,11 @@ final class FaultVisit {
                 !option.getEnquiries().isEmpty());
     }
 
-    void write(FaultSheet sheet, FirmFile firm, LocalDate day, Outputs out) {
+    void write(FaultSheet sheet, FirmFile firm, LocalDate day, OutputPaths out) {
         String file = String.valueOf(opened.file().getFileName());
         JobSheet job = new JobSheetWriting(sheet, opened.job().getSurvey(), locale)
-                .write(file.replaceFirst("\\.job$", ""), firm.firm(), Office.VERSION, day);
-        new Papers()
+                .write(file.replaceFirst("\\.job$", ""), firm.firm(), TwinfeedService.VERSION, day);
+        new OutputFiles()
                 .add(out.workbook(), bytes -> JobSheetWorkbook.write(job, bytes))
                 .add(out.pdf(), bytes -> JobSheetPdf.write(job, bytes))
                 .write();

@@ -26,14 +26,20 @@ final class IssuedQuotes {
         T take() throws IOException;
     }
 
-    IssuedQuote issue(Judged judged, Quote draft, PriceBook book, Path office) {
+    IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
         return issued(written(office, () -> new QuoteFolder(office)
-                .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION)));
+                .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, TwinfeedService.VERSION)));
     }
 
-    IssuedQuote revise(Judged judged, Quote draft, PriceBook book, Path previous) {
+    IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
         return issued(written(previous, () -> folder(previous)
-                .revise(previous, draft, judged.opened().job().getSurvey(), judged.record(), book, Office.VERSION)));
+                .revise(
+                        previous,
+                        draft,
+                        judged.opened().job().getSurvey(),
+                        judged.record(),
+                        book,
+                        TwinfeedService.VERSION)));
     }
 
     IssuedQuote accept(Path file, String option, LocalDate on) {

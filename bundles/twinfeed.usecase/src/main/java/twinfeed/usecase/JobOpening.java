@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Climates;
+import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.check.CatalogueCheck;
@@ -23,7 +23,7 @@ final class JobOpening {
     private final List<InputProblem> errors = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
-    Opened open(Path file, @Nullable Path catalogueFile) {
+    OpenedJob open(Path file, @Nullable Path catalogueFile) {
         Job job = JobFile.load(file);
         Catalogue catalogue = catalogueFile == null ? JobFile.catalogue(job, file) : CatalogueFile.load(catalogueFile);
         String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
@@ -35,7 +35,7 @@ final class JobOpening {
         if (!errors.isEmpty()) {
             throw new InputException(errors);
         }
-        return new Opened(file, job, catalogue, warnings);
+        return new OpenedJob(file, job, catalogue, warnings);
     }
 
     /**
@@ -43,7 +43,7 @@ final class JobOpening {
      *
      * @throws InputException if it cannot be calculated with, all problems at once
      */
-    Opened checked(Opened pattern, Job job) {
+    OpenedJob checked(OpenedJob pattern, Job job) {
         Path file = pattern.file();
         sort(JobCheck.of(job, pattern.catalogue()), file.toString());
         if (errors.isEmpty()) {
@@ -52,7 +52,7 @@ final class JobOpening {
         if (!errors.isEmpty()) {
             throw new InputException(errors);
         }
-        return new Opened(file, job, pattern.catalogue(), warnings);
+        return new OpenedJob(file, job, pattern.catalogue(), warnings);
     }
 
     private void sort(List<Problem> problems, String name) {

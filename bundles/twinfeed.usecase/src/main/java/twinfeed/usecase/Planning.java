@@ -5,12 +5,12 @@ import java.util.List;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.OptionResult;
-import twinfeed.calculator.RemedySearch;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Uncertainty;
-import twinfeed.calculator.WorkCost;
-import twinfeed.calculator.WorkPlan;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.sampling.Uncertainty;
+import twinfeed.calculator.search.RemedySearch;
+import twinfeed.calculator.search.WorkCost;
+import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.survey.Survey;
 
 /**

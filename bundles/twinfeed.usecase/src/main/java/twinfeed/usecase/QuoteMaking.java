@@ -17,9 +17,9 @@ import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices an assessed job and writes its quote. */
 final class QuoteMaking {
-    private final Judged judged;
+    private final AssessedJob judged;
 
-    QuoteMaking(Judged judged) {
+    QuoteMaking(AssessedJob judged) {
         this.judged = judged;
     }
 
@@ -37,9 +37,9 @@ final class QuoteMaking {
         }
     }
 
-    void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, Outputs out) {
+    void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, OutputPaths out) {
         QuoteDocument document = document(quote, digest, firm, locale);
-        new Papers()
+        new OutputFiles()
                 .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                 .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
                 .write();
@@ -48,7 +48,7 @@ final class QuoteMaking {
     private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {
         try {
             QuoteDocument document = QuoteDocument.of(
-                            survey(), judged.record(), quote, firm.firm(), Office.VERSION, locale)
+                            survey(), judged.record(), quote, firm.firm(), TwinfeedService.VERSION, locale)
                     .withPhotos(new JobPhotos(judged.opened().file()));
             return digest == null ? document : document.withFingerprint(digest);
         } catch (DocumentException refused) {

@@ -17,10 +17,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Office;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.TwinfeedService;
 
 /**
  * A whole demonstration job, as the window re-assesses it after each change (it has 50 ms for that) and as a batch does for each
@@ -35,27 +35,27 @@ import twinfeed.usecase.Opened;
 public class AssessmentBenchmark {
     private static final Path DEMO = Path.of(System.getProperty("twinfeed.root", ""), "demo");
 
-    private final Office office = Office.onClassPath();
-    private final Opened job = office.open(DEMO.resolve("rowan-brook.job"), null);
+    private final TwinfeedService office = TwinfeedService.onClassPath();
+    private final OpenedJob job = office.open(DEMO.resolve("rowan-brook.job"), null);
     private final PriceBook book = office.book(DEMO.resolve("prices.csv"));
 
     /** All findings of all candidates, without the search for works. */
     @Benchmark
-    public Judged glance() {
+    public AssessedJob glance() {
         return office.glance(job, Locale.UK);
     }
 
     /** Findings, and for each candidate that does not suit the least costly work that makes it suit. */
     @Benchmark
-    public Judged judge() {
+    public AssessedJob judge() {
         return office.judge(job, book, null, Locale.UK);
     }
 
     /** From the file to the priced quote. */
     @Benchmark
     public Quote fileToQuote() {
-        Opened opened = office.open(DEMO.resolve("rowan-brook.job"), null);
-        Judged judged = office.judge(opened, book, null, Locale.UK);
+        OpenedJob opened = office.open(DEMO.resolve("rowan-brook.job"), null);
+        AssessedJob judged = office.judge(opened, book, null, Locale.UK);
         return office.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
     }
 }

@@ -2,12 +2,12 @@
 package twinfeed.benchmarks;
 
 import java.util.List;
-import twinfeed.engineering.FixedPressure;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Network;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.Tap;
+import twinfeed.engineering.network.FixedPressure;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * The two-branch network of the check values with its tap open (N1b), the unit at a free outlet: the one that EPANET is timed with, in

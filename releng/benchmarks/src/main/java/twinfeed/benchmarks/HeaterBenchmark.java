@@ -17,12 +17,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.OptionResult;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Uncertainty;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.sampling.Uncertainty;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
@@ -64,7 +64,7 @@ public class HeaterBenchmark {
 
     /** All heaters, 13 intakes, every voltage of the grid, taps shut and open. */
     @Benchmark
-    public Assessed allHeaters() {
+    public AssessmentResult allHeaters() {
         return runner.assess(survey, candidates);
     }
 

@@ -14,14 +14,14 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Network;
-import twinfeed.engineering.NetworkState;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.Tap;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.NetworkState;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * The coupled solve of a water feed: one supply, a common pipe, the unit's branch and open taps. Every assessment of a candidate asks

@@ -19,9 +19,9 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteRequest;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Office;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.TwinfeedService;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Workbooks of quotes as the program writes them, whatever the verdict. */
@@ -29,7 +29,7 @@ final class Books {
     static final Path DEMO = demo();
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
-    private final Office office = Office.onClassPath();
+    private final TwinfeedService office = TwinfeedService.onClassPath();
     private final PriceBook prices = office.book(DEMO.resolve("prices.csv"));
 
     private static Path demo() {
@@ -41,13 +41,13 @@ final class Books {
     }
 
     /** A job of the demonstration. */
-    Opened opened(String name) {
+    OpenedJob opened(String name) {
         return office.open(DEMO.resolve(name), null);
     }
 
     /** The book of a job; its heaters are those that the program would offer, or all of them if it would offer none. */
-    byte[] of(Opened job) throws IOException {
-        Judged judged = judged(job);
+    byte[] of(OpenedJob job) throws IOException {
+        AssessedJob judged = judged(job);
         return written(judged, List.of());
     }
 
@@ -63,15 +63,15 @@ final class Books {
         survey.getCandidates().add(heater.getId());
         var catalogue = CatalogueFactory.eINSTANCE.createCatalogue();
         catalogue.getHeaters().add(heater);
-        Opened opened = new Opened(Path.of("random-" + seed + ".job"), job, catalogue, List.of());
+        OpenedJob opened = new OpenedJob(Path.of("random-" + seed + ".job"), job, catalogue, List.of());
         return written(judged(opened), List.of(heater.getId()));
     }
 
-    Judged judged(Opened opened) {
+    AssessedJob judged(OpenedJob opened) {
         return office.judge(opened, prices, null, Locale.ROOT);
     }
 
-    private byte[] written(Judged judged, List<String> chosen) throws IOException {
+    private byte[] written(AssessedJob judged, List<String> chosen) throws IOException {
         QuoteRequest request = QuoteRequest.of(judged.opened().job().getSurvey(), judged.record(), prices, DAY);
         Quote quote = QuoteBuilder.draft(chosen.isEmpty() ? request : request.choosing(chosen));
         QuoteDocument document = QuoteDocument.of(
@@ -79,7 +79,7 @@ final class Books {
                 judged.record(),
                 quote,
                 Firm.of("", "", ""),
-                Office.VERSION,
+                TwinfeedService.VERSION,
                 Locale.ROOT);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         QuoteWorkbook.write(document, out);

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.units.Length;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.workbook.Recalculation;
 
 /**
@@ -80,7 +80,7 @@ class RecalculationTest {
     @Test
     void aLengthChangedInTheWorkingsGivesWhatTheProgramGives() throws Exception {
         twinfeed.workbook.Office.assumePresent();
-        Opened job = books.opened("alder-beck.job");
+        OpenedJob job = books.opened("alder-beck.job");
         CableSegment segment = segment(job);
         Finding before = drop(job);
         double was = segment.getLength().si();
@@ -96,13 +96,13 @@ class RecalculationTest {
         }
     }
 
-    private static CableSegment segment(Opened job) {
+    private static CableSegment segment(OpenedJob job) {
         return job.job().getSurvey().getElectricity().getCircuit().getSegments().get(1);
     }
 
     /** The drop with the heater whose working stands first in the book: the unit that is there. */
-    private Finding drop(Opened job) {
-        Opened copy = new Opened(job.file(), EcoreUtil.copy(job.job()), job.catalogue(), List.of());
+    private Finding drop(OpenedJob job) {
+        OpenedJob copy = new OpenedJob(job.file(), EcoreUtil.copy(job.job()), job.catalogue(), List.of());
         return books.judged(copy).record().getOptions().get(0).getFindings().stream()
                 .filter(finding -> "circuit.voltageDrop".equals(finding.getKey()))
                 .findFirst()

@@ -17,11 +17,11 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.RemedySearch;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Verdict;
-import twinfeed.calculator.WorkCost;
-import twinfeed.calculator.WorkPlan;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.engine.Verdict;
+import twinfeed.calculator.search.RemedySearch;
+import twinfeed.calculator.search.WorkCost;
+import twinfeed.calculator.search.WorkPlan;
 
 /**
  * The search for the least costly works in invented houses as surveys describe them, judged by the real calculators, against the

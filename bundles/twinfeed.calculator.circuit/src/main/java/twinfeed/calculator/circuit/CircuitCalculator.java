@@ -5,10 +5,10 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.circuit.cable.CapacityChecks;
 import twinfeed.calculator.circuit.cable.HighestPowerCheck;
@@ -47,11 +47,11 @@ import twinfeed.units.Kind;
 public final class CircuitCalculator implements Calculator {
     private static final Texts TEXTS = new Texts(CircuitCalculator.class, "Circuit");
 
-    private static final Statement STATEMENT = new Statement(
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
             "circuit",
             "0.1.0",
             TEXTS,
-            List.of(ExchangeKey.TERMINAL_VOLTAGE, ExchangeKey.DELIVERED_POWER, ExchangeKey.DESIGN_CURRENT),
+            List.of(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT),
             List.of(),
             CircuitChecks.ALL,
             List.of(
@@ -60,7 +60,7 @@ public final class CircuitCalculator implements Calculator {
             CircuitFormulas.ALL);
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

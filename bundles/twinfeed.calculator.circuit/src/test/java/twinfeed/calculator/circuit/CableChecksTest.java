@@ -17,16 +17,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.FindingText;
 import twinfeed.calculator.Outcome;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
-import twinfeed.calculator.Verdict;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.engine.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
@@ -319,13 +319,13 @@ class CableChecksTest {
         private List<String> lacking = List.of();
 
         @Override
-        public Statement statement() {
-            return new Statement(
+        public CalculatorDescriptor statement() {
+            return new CalculatorDescriptor(
                     "taker",
                     "1",
                     new Texts(Taker.class, "none"),
                     List.of(),
-                    List.of(ExchangeKey.DELIVERED_POWER),
+                    List.of(SharedQuantity.DELIVERED_POWER),
                     List.of(),
                     List.of(),
                     List.of());
@@ -334,9 +334,9 @@ class CableChecksTest {
         @Override
         public Assessor prepare(Context context) {
             return (candidate, exchange, findings) -> {
-                lacking = exchange.lacking(ExchangeKey.DELIVERED_POWER);
-                if (exchange.has(ExchangeKey.DELIVERED_POWER)) {
-                    for (double watt : exchange.take(ExchangeKey.DELIVERED_POWER)) {
+                lacking = exchange.lacking(SharedQuantity.DELIVERED_POWER);
+                if (exchange.has(SharedQuantity.DELIVERED_POWER)) {
+                    for (double watt : exchange.take(SharedQuantity.DELIVERED_POWER)) {
                         power.add(watt);
                     }
                 }

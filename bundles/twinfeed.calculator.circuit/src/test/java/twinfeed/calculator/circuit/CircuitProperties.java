@@ -14,7 +14,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Runner;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.RcdKind;

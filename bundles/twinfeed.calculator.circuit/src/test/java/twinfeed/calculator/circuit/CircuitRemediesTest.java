@@ -16,7 +16,7 @@ import org.junit.jupiter.api.TestFactory;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Verdict;
+import twinfeed.calculator.engine.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Earthing;

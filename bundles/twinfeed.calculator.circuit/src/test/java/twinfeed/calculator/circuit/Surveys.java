@@ -3,11 +3,11 @@ package twinfeed.calculator.circuit;
 
 import java.util.List;
 import java.util.Locale;
-import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.FindingText;
-import twinfeed.calculator.Runner;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
@@ -132,7 +132,7 @@ final class Surveys {
         return assess(survey, heater).options().get(0).findings();
     }
 
-    static Assessed assess(Survey survey, Heater heater) {
+    static AssessmentResult assess(Survey survey, Heater heater) {
         return RUNNER.assess(survey, List.of(new Candidate(heater, false)));
     }
 

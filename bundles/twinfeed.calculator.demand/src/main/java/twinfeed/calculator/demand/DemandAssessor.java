@@ -9,15 +9,15 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.RuleSet;
-import twinfeed.engineering.DiversityLoad;
+import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.units.Current;
 
@@ -38,14 +38,14 @@ final class DemandAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
         demand(exchange, findings);
         switchProtection(findings);
         secondShower(exchange, findings);
         operator(findings);
     }
 
-    private void demand(Exchange exchange, Findings findings) {
+    private void demand(SharedQuantities exchange, Findings findings) {
         against(exchange, findings, DemandChecks.FUSE, reading(true));
         against(exchange, findings, DemandChecks.SWITCH, reading(false));
     }
@@ -58,11 +58,11 @@ final class DemandAssessor implements Assessor {
         return read == null ? null : read.si();
     }
 
-    private void against(Exchange exchange, Findings findings, Check check, @Nullable Double limitA) {
+    private void against(SharedQuantities exchange, Findings findings, Check check, @Nullable Double limitA) {
         if (blocked(exchange, findings, check) || limitA == null) {
             return;
         }
-        double showerA = exchange.take(ExchangeKey.DESIGN_CURRENT)[0];
+        double showerA = exchange.take(SharedQuantity.DESIGN_CURRENT)[0];
         List<DiversityLoad> loads = loads(showerA);
         double demandA = diversity.demandA(loads);
         FindingBuilder finding = findings.on(check)
@@ -94,8 +94,8 @@ final class DemandAssessor implements Assessor {
     }
 
     /** Whether something is missing without which the sum would be wrong; "cannot tell" is then added. */
-    private boolean blocked(Exchange exchange, Findings findings, Check check) {
-        if (findings.blocked(check) || findings.blocked(check, exchange, ExchangeKey.DESIGN_CURRENT)) {
+    private boolean blocked(SharedQuantities exchange, Findings findings, Check check) {
+        if (findings.blocked(check) || findings.blocked(check, exchange, SharedQuantity.DESIGN_CURRENT)) {
             return true;
         }
         if (!house.missing().isEmpty()) {
@@ -130,7 +130,7 @@ final class DemandAssessor implements Assessor {
     }
 
     /** Two showers at once, and what a priority unit would do. */
-    private void secondShower(Exchange exchange, Findings findings) {
+    private void secondShower(SharedQuantities exchange, Findings findings) {
         Check check = DemandChecks.SECOND_SHOWER;
         Double fuseA = reading(true);
         if (house.missing().isEmpty() && house.showers().isEmpty()) {
@@ -140,7 +140,7 @@ final class DemandAssessor implements Assessor {
         if (blocked(exchange, findings, check) || fuseA == null) {
             return;
         }
-        double showerA = exchange.take(ExchangeKey.DESIGN_CURRENT)[0];
+        double showerA = exchange.take(SharedQuantity.DESIGN_CURRENT)[0];
         List<DiversityLoad> loads = loads(showerA);
         findings.on(check)
                 .compare(diversity.demandA(loads), fuseA)

@@ -5,9 +5,9 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
 
 /**
@@ -17,18 +17,18 @@ import twinfeed.calculator.Texts;
  */
 @Component(service = Calculator.class)
 public final class DemandCalculator implements Calculator {
-    private static final Statement STATEMENT = new Statement(
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
             "demand",
             "0.1.0",
             new Texts(DemandCalculator.class, "Demand"),
             List.of(),
-            List.of(ExchangeKey.DESIGN_CURRENT),
+            List.of(SharedQuantity.DESIGN_CURRENT),
             DemandChecks.ALL,
             List.of(),
             List.of(MaximumDemand.FORMULA));
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

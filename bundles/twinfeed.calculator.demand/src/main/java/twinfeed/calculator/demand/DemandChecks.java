@@ -4,7 +4,7 @@ package twinfeed.calculator.demand;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
+import twinfeed.calculator.LimitType;
 
 /** The questions that this calculator answers, in the order of the answers. */
 final class DemandChecks {
@@ -15,15 +15,15 @@ final class DemandChecks {
     private static final String KIND = LOADS + ".kind";
 
     static final Check FUSE =
-            Check.of("demand.serviceFuse", FindingClass.COMPLIANCE, Sense.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
+            Check.of("demand.serviceFuse", FindingClass.COMPLIANCE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
     static final Check SWITCH =
-            Check.of("demand.mainSwitch", FindingClass.COMPLIANCE, Sense.AT_MOST, "A", MAIN_SWITCH, LOADS, KIND);
-    static final Check SWITCH_PROTECTION =
-            Check.of("demand.mainSwitchProtection", FindingClass.ADVICE, Sense.AT_MOST, "A", SERVICE_FUSE, MAIN_SWITCH);
+            Check.of("demand.mainSwitch", FindingClass.COMPLIANCE, LimitType.AT_MOST, "A", MAIN_SWITCH, LOADS, KIND);
+    static final Check SWITCH_PROTECTION = Check.of(
+            "demand.mainSwitchProtection", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, MAIN_SWITCH);
     static final Check SECOND_SHOWER =
-            Check.of("demand.secondShower", FindingClass.ADVICE, Sense.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
+            Check.of("demand.secondShower", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
     static final Check OPERATOR =
-            Check.of("demand.operator", FindingClass.ADVICE, Sense.REPORT, "", SERVICE_FUSE, CONFIRMED);
+            Check.of("demand.operator", FindingClass.ADVICE, LimitType.REPORT, "", SERVICE_FUSE, CONFIRMED);
 
     static final List<Check> ALL = List.of(FUSE, SWITCH, SWITCH_PROTECTION, SECOND_SHOWER, OPERATOR);
 

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.DiversityLoad;
-import twinfeed.engineering.DiversityRule;
+import twinfeed.engineering.demand.DiversityLoad;
+import twinfeed.engineering.demand.DiversityRule;
 
 /** The sum of a house as a person writes it down: every load, what of each kind counts, and the total. */
 final class DemandWorking {

@@ -4,9 +4,9 @@ package twinfeed.calculator.demand;
 import java.util.List;
 import twinfeed.calculator.rules.DiversityShare;
 import twinfeed.calculator.rules.RuleSet;
-import twinfeed.engineering.Diversity;
-import twinfeed.engineering.DiversityLoad;
-import twinfeed.engineering.DiversityRule;
+import twinfeed.engineering.demand.Diversity;
+import twinfeed.engineering.demand.DiversityLoad;
+import twinfeed.engineering.demand.DiversityRule;
 
 /** The diversity of a rule set, ready for the sum. */
 final class DiversityRules {

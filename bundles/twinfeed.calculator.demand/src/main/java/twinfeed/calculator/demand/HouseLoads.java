@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
-import twinfeed.engineering.DiversityLoad;
+import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;
 import twinfeed.model.survey.LoadKind;

@@ -11,16 +11,16 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.FindingText;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.survey.Load;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Current;
@@ -39,12 +39,12 @@ class DemandChecksTest {
     /** Gives the design current, as the circuit's calculator does. */
     private static final class Given implements Calculator {
         @Override
-        public Statement statement() {
-            return new Statement(
+        public CalculatorDescriptor statement() {
+            return new CalculatorDescriptor(
                     "given",
                     "1",
                     new Texts(Given.class, "none"),
-                    List.of(ExchangeKey.DESIGN_CURRENT),
+                    List.of(SharedQuantity.DESIGN_CURRENT),
                     List.of(),
                     List.of(),
                     List.of(),
@@ -55,9 +55,9 @@ class DemandChecksTest {
         public Assessor prepare(Context context) {
             return (candidate, exchange, findings) -> {
                 if (candidate.heater().getPower() == null) {
-                    exchange.lack(ExchangeKey.DESIGN_CURRENT, List.of("heater.power"));
+                    exchange.lack(SharedQuantity.DESIGN_CURRENT, List.of("heater.power"));
                 } else {
-                    exchange.give(ExchangeKey.DESIGN_CURRENT, SHOWER_A);
+                    exchange.give(SharedQuantity.DESIGN_CURRENT, SHOWER_A);
                 }
             };
         }

@@ -4,7 +4,7 @@ package twinfeed.calculator.faults;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ElementReading;

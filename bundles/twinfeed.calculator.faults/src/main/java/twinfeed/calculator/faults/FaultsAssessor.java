@@ -8,13 +8,13 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Phrase;
-import twinfeed.engineering.Heat;
-import twinfeed.engineering.Solution;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 
@@ -40,7 +40,7 @@ final class FaultsAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
         if (!candidate.present()) {
             FaultsChecks.ALL.forEach(check -> notApplicable(check, findings, "candidate"));
             return;
@@ -53,11 +53,11 @@ final class FaultsAssessor implements Assessor {
     }
 
     /** A margin within the error of a usual gauge says nothing. */
-    private Feeds feeds(Exchange exchange) {
-        if (!exchange.has(ExchangeKey.SWITCH_MARGIN)) {
+    private Feeds feeds(SharedQuantities exchange) {
+        if (!exchange.has(SharedQuantity.SWITCH_MARGIN)) {
             return Feeds.UNKNOWN;
         }
-        double marginPa = exchange.take(ExchangeKey.SWITCH_MARGIN)[0];
+        double marginPa = exchange.take(SharedQuantity.SWITCH_MARGIN)[0];
         return Math.abs(marginPa) < data.limit("gaugePa")
                 ? Feeds.UNKNOWN
                 : new Feeds(Optional.of(marginPa < 0), Optional.empty());

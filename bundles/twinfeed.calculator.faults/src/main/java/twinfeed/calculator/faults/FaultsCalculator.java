@@ -5,9 +5,9 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
 
 /**
@@ -25,11 +25,18 @@ public final class FaultsCalculator implements Calculator {
     /** Messages: questions, parts, steps of the isolation and findings. */
     public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults");
 
-    private static final Statement STATEMENT = new Statement(
-            ID, "0.1.0", TEXTS, List.of(), List.of(ExchangeKey.SWITCH_MARGIN), FaultsChecks.ALL, List.of(), List.of());
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
+            ID,
+            "0.1.0",
+            TEXTS,
+            List.of(),
+            List.of(SharedQuantity.SWITCH_MARGIN),
+            FaultsChecks.ALL,
+            List.of(),
+            List.of());
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

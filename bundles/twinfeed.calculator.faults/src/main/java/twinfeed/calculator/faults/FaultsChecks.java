@@ -4,22 +4,23 @@ package twinfeed.calculator.faults;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
+import twinfeed.calculator.LimitType;
 
 /** The questions that the faults calculator answers; all of them about the unit that is there. */
 final class FaultsChecks {
     /** The likeliest cause of what was reported. */
-    static final Check LIKELY = Check.of("faults.likely", FindingClass.ADVICE, Sense.REPORT, "%");
+    static final Check LIKELY = Check.of("faults.likely", FindingClass.ADVICE, LimitType.REPORT, "%");
 
     /** Power that the elements give by their resistances. */
-    static final Check ELEMENTS =
-            Check.of("faults.elements", FindingClass.ADVICE, Sense.AT_LEAST, "kW", "heater.power", "heater.voltage");
+    static final Check ELEMENTS = Check.of(
+            "faults.elements", FindingClass.ADVICE, LimitType.AT_LEAST, "kW", "heater.power", "heater.voltage");
 
     /** How far the coil's resistance lies beside its rating. */
-    static final Check COIL = Check.of("faults.coil", FindingClass.ADVICE, Sense.AT_MOST, "%", "heater.coilResistance");
+    static final Check COIL =
+            Check.of("faults.coil", FindingClass.ADVICE, LimitType.AT_MOST, "%", "heater.coilResistance");
 
     /** Whether readings under the cover have a complete isolation record. */
-    static final Check ISOLATION = Check.of("faults.isolation", FindingClass.SAFETY, Sense.REPORT, "");
+    static final Check ISOLATION = Check.of("faults.isolation", FindingClass.SAFETY, LimitType.REPORT, "");
 
     /** All, in the order of their findings. */
     static final List<Check> ALL = List.of(LIKELY, ELEMENTS, COIL, ISOLATION);

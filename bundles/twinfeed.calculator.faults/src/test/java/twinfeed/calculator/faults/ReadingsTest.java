@@ -222,9 +222,10 @@ class ReadingsTest {
     @Test
     void aFullSurveyOfThePresentUnitIsInWords() {
         Survey survey = Showers.full();
-        twinfeed.calculator.Runner runner = new twinfeed.calculator.Runner(
+        twinfeed.calculator.engine.Runner runner = new twinfeed.calculator.engine.Runner(
                 List.of(new FaultsCalculator()), (mean, spread, month, southern) -> mean);
-        twinfeed.calculator.FindingText words = new twinfeed.calculator.FindingText(runner, java.util.Locale.ENGLISH);
+        twinfeed.calculator.engine.FindingText words =
+                new twinfeed.calculator.engine.FindingText(runner, java.util.Locale.ENGLISH);
         for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
             Finding finding = Showers.finding(survey, key);
             assertFalse(words.sentence(finding).matches(".*[\\[{].*"), words.sentence(finding));

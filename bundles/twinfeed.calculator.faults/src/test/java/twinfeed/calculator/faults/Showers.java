@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
@@ -135,14 +135,15 @@ final class Showers {
     private static Calculator margin(double marginPa) {
         return new Calculator() {
             @Override
-            public Statement statement() {
-                List<ExchangeKey> gives = List.of(ExchangeKey.SWITCH_MARGIN);
-                return new Statement("margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
+            public CalculatorDescriptor statement() {
+                List<SharedQuantity> gives = List.of(SharedQuantity.SWITCH_MARGIN);
+                return new CalculatorDescriptor(
+                        "margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
             }
 
             @Override
             public Assessor prepare(Context context) {
-                return (candidate, exchange, findings) -> exchange.give(ExchangeKey.SWITCH_MARGIN, marginPa);
+                return (candidate, exchange, findings) -> exchange.give(SharedQuantity.SWITCH_MARGIN, marginPa);
             }
         };
     }

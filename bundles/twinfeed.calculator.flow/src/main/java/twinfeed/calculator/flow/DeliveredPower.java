@@ -3,11 +3,11 @@ package twinfeed.calculator.flow;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Grid;
-import twinfeed.engineering.Heat;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 
 /** The power that reaches a heater at the survey's own voltage. */
@@ -15,13 +15,13 @@ final class DeliveredPower {
     private DeliveredPower() {}
 
     /** The power, W; ask first whether it was given. */
-    static double nominalW(Exchange exchange, Grid grid) {
-        return exchange.take(ExchangeKey.DELIVERED_POWER)[grid.nominal()];
+    static double nominalW(SharedQuantities exchange, Grid grid) {
+        return exchange.take(SharedQuantity.DELIVERED_POWER)[grid.nominal()];
     }
 
     /** Whether a check lacks a reading of its own or the power; if so, that is said and the next check is on. */
-    static boolean blocked(Check check, Exchange exchange, Findings findings) {
-        return findings.blocked(check) || findings.blocked(check, exchange, ExchangeKey.DELIVERED_POWER);
+    static boolean blocked(Check check, SharedQuantities exchange, Findings findings) {
+        return findings.blocked(check) || findings.blocked(check, exchange, SharedQuantity.DELIVERED_POWER);
     }
 
     /** Whether a heater's rating can be worked with: power and voltage are there and more than 0. */

@@ -4,10 +4,10 @@ package twinfeed.calculator.flow;
 import java.util.List;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
-import twinfeed.calculator.Exchange;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
-import twinfeed.engineering.Heat;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 
@@ -22,7 +22,7 @@ final class ElementFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
         Heater heater = candidate.heater();
         atRating(heater, findings);
         double[] elementsW = elementsW(heater);

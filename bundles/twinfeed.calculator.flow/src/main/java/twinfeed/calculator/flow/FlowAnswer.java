@@ -2,12 +2,12 @@
 package twinfeed.calculator.flow;
 
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.Exchange;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.SharedQuantities;
 
 /** Answers some of the checks for one heater. */
 @FunctionalInterface
 interface FlowAnswer {
     /** Adds the findings. */
-    void answer(Candidate candidate, Exchange exchange, Findings findings);
+    void answer(Candidate candidate, SharedQuantities exchange, Findings findings);
 }

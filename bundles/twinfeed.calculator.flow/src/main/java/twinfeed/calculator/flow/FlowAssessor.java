@@ -6,10 +6,10 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Grid;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 
 /** Judges the flow of heaters in one house. */
 final class FlowAssessor implements Assessor {
@@ -27,9 +27,9 @@ final class FlowAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
         if (!wish.faults().isEmpty()) {
-            exchange.lack(ExchangeKey.WISHED_FLOW, wish.faults());
+            exchange.lack(SharedQuantity.WISHED_FLOW, wish.faults());
             for (Check check : FlowChecks.ALL) {
                 findings.on(check).cannotTell(wish.faults()).add();
             }
@@ -42,19 +42,19 @@ final class FlowAssessor implements Assessor {
         advice.answer(candidate, findings);
     }
 
-    private void give(Exchange exchange) {
-        if (!exchange.has(ExchangeKey.DELIVERED_POWER)) {
-            exchange.lack(ExchangeKey.WISHED_FLOW, exchange.lacking(ExchangeKey.DELIVERED_POWER));
+    private void give(SharedQuantities exchange) {
+        if (!exchange.has(SharedQuantity.DELIVERED_POWER)) {
+            exchange.lack(SharedQuantity.WISHED_FLOW, exchange.lacking(SharedQuantity.DELIVERED_POWER));
             return;
         }
         Grid grid = wish.grid();
-        double[] powerW = exchange.take(ExchangeKey.DELIVERED_POWER);
-        double[] flows = new double[ExchangeKey.WISHED_FLOW.size(grid)];
+        double[] powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
+        double[] flows = new double[SharedQuantity.WISHED_FLOW.size(grid)];
         for (int intake = 0; intake < grid.intakes().size(); intake++) {
             for (int voltage = 0; voltage < powerW.length; voltage++) {
                 flows[grid.index(intake, voltage)] = wish.massFlow(powerW[voltage], intake);
             }
         }
-        exchange.give(ExchangeKey.WISHED_FLOW, flows);
+        exchange.give(SharedQuantity.WISHED_FLOW, flows);
     }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
 import twinfeed.units.Kind;
 
@@ -36,18 +36,18 @@ public final class FlowCalculator implements Calculator {
 
     static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, STRONG_C, 30, 70);
 
-    private static final Statement STATEMENT = new Statement(
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
             ID,
             "0.1.0",
             new Texts(FlowCalculator.class, "Flow"),
-            List.of(ExchangeKey.WISHED_FLOW),
-            List.of(ExchangeKey.DELIVERED_POWER),
+            List.of(SharedQuantity.WISHED_FLOW),
+            List.of(SharedQuantity.DELIVERED_POWER),
             FlowChecks.ALL,
             List.of(LEAST, FLAG, STRONG),
             FlowFormulas.ALL);
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

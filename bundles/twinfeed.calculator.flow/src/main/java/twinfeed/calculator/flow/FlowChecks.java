@@ -4,7 +4,7 @@ package twinfeed.calculator.flow;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
+import twinfeed.calculator.LimitType;
 
 /** The questions that the flow calculator answers. */
 final class FlowChecks {
@@ -15,21 +15,21 @@ final class FlowChecks {
 
     /** Flow at the wished outlet with the winter design intake, volume at the outlet. */
     static final Check WINTER =
-            Check.of("flow.winter", FindingClass.PERFORMANCE, Sense.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
+            Check.of("flow.winter", FindingClass.PERFORMANCE, LimitType.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
 
     /** The same, volume at the inlet, against the flow at which the heat comes on. */
     static final Check ACTIVATION =
-            Check.of("flow.activation", FindingClass.INSTRUCTIONS, Sense.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
+            Check.of("flow.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
 
     /** Flow of the coldest month, with the curve over the year. */
     static final Check BY_MONTH =
-            Check.of("flow.byMonth", FindingClass.PERFORMANCE, Sense.REPORT, FLOW_UNIT, POWER, VOLTAGE);
+            Check.of("flow.byMonth", FindingClass.PERFORMANCE, LimitType.REPORT, FLOW_UNIT, POWER, VOLTAGE);
 
     /** Winter flow more than the present unit gives. */
     static final Check COMPARISON = Check.of(
             "flow.comparison",
             FindingClass.PERFORMANCE,
-            Sense.REPORT,
+            LimitType.REPORT,
             FLOW_UNIT,
             POWER,
             VOLTAGE,
@@ -37,21 +37,21 @@ final class FlowChecks {
 
     /** Winter flow at the rated power, whatever the circuit gives. */
     static final Check AT_RATING =
-            Check.of("flow.atRating", FindingClass.ADVICE, Sense.REPORT, FLOW_UNIT, POWER, VOLTAGE);
+            Check.of("flow.atRating", FindingClass.ADVICE, LimitType.REPORT, FLOW_UNIT, POWER, VOLTAGE);
 
     /** Flow on the low setting in the warmest month. */
     static final Check LOW_POWER =
-            Check.of("flow.lowPower", FindingClass.PERFORMANCE, Sense.REPORT, FLOW_UNIT, POWER, VOLTAGE);
+            Check.of("flow.lowPower", FindingClass.PERFORMANCE, LimitType.REPORT, FLOW_UNIT, POWER, VOLTAGE);
 
     /** Outlet temperature at the winter flow with one element burnt out. */
     static final Check ONE_ELEMENT =
-            Check.of("flow.oneElement", FindingClass.ADVICE, Sense.REPORT, TEMPERATURE_UNIT, POWER, VOLTAGE);
+            Check.of("flow.oneElement", FindingClass.ADVICE, LimitType.REPORT, TEMPERATURE_UNIT, POWER, VOLTAGE);
 
     /** Warmest intake against the heater's limit. */
-    static final Check INTAKE = Check.of("flow.intake", FindingClass.INSTRUCTIONS, Sense.AT_MOST, TEMPERATURE_UNIT);
+    static final Check INTAKE = Check.of("flow.intake", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, TEMPERATURE_UNIT);
 
     /** The wished outlet against the temperature from which people are warned. */
-    static final Check OUTLET = Check.of("flow.outlet", FindingClass.ADVICE, Sense.AT_MOST, TEMPERATURE_UNIT);
+    static final Check OUTLET = Check.of("flow.outlet", FindingClass.ADVICE, LimitType.AT_MOST, TEMPERATURE_UNIT);
 
     /** All, in the order of their findings. */
     static final List<Check> ALL =

@@ -10,11 +10,11 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Heat;
-import twinfeed.engineering.MainsTemperature;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.Trouble;
-import twinfeed.engineering.Water;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.water.MainsTemperature;
+import twinfeed.engineering.water.Water;
 import twinfeed.units.Kind;
 
 /** The heat balance for a quick question: flow, outlet temperature or power, whichever is sought; and the cold water. */
@@ -132,7 +132,7 @@ final class FlowFormulas {
         return key(none.trouble());
     }
 
-    private static String key(Trouble trouble) {
+    private static String key(FailureReason trouble) {
         StringBuilder key = new StringBuilder();
         for (String word : trouble.name().toLowerCase(Locale.ROOT).split("_")) {
             key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));

@@ -2,7 +2,7 @@
 package twinfeed.calculator.flow;
 
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Water;
+import twinfeed.engineering.water.Water;
 
 /** Writes down, line by line, how a flow, a temperature or a power is found. */
 final class FlowWorking {

@@ -6,11 +6,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
-import twinfeed.calculator.Exchange;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
 import twinfeed.calculator.Series;
+import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PresentUnit;
 
@@ -41,7 +41,7 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
         if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, exchange, findings)) {
             byMonth(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
         }

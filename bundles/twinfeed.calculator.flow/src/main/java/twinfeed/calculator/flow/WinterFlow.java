@@ -3,10 +3,10 @@ package twinfeed.calculator.flow;
 
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
-import twinfeed.calculator.Exchange;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
+import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.catalogue.Heater;
 
 /** The flow at the winter design intake: enough to shower, enough to bring the heat on, and what the rating would give. */
@@ -24,12 +24,12 @@ final class WinterFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, Exchange exchange, Findings findings) {
+    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
         winter(exchange, findings);
         activation(candidate.heater(), exchange, findings);
     }
 
-    private void winter(Exchange exchange, Findings findings) {
+    private void winter(SharedQuantities exchange, Findings findings) {
         if (DeliveredPower.blocked(FlowChecks.WINTER, exchange, findings)) {
             return;
         }
@@ -60,7 +60,7 @@ final class WinterFlow implements FlowAnswer {
     }
 
     /** The sensor sits in the cold inlet, so the volume at the inlet counts. */
-    private void activation(Heater heater, Exchange exchange, Findings findings) {
+    private void activation(Heater heater, SharedQuantities exchange, Findings findings) {
         if (heater.getActivationFlow() == null) {
             findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE).add();
             return;

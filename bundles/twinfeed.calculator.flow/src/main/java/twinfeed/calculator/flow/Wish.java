@@ -7,7 +7,7 @@ import java.util.Map;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
-import twinfeed.engineering.Water;
+import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.Survey;
 
 /**

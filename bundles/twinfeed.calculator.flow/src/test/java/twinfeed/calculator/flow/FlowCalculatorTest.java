@@ -10,19 +10,19 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.FindingText;
 import twinfeed.calculator.Outcome;
-import twinfeed.calculator.Runner;
 import twinfeed.calculator.Series;
-import twinfeed.calculator.Statement;
-import twinfeed.engineering.Heat;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Flow;
@@ -33,12 +33,12 @@ class FlowCalculatorTest {
     /** A circuit of one resistance; less than 0 for one that nobody looked at. */
     private record Cable(double ohm) implements Calculator {
         @Override
-        public Statement statement() {
-            return new Statement(
+        public CalculatorDescriptor statement() {
+            return new CalculatorDescriptor(
                     "cable",
                     "1",
                     Runner.TEXTS,
-                    List.of(ExchangeKey.DELIVERED_POWER),
+                    List.of(SharedQuantity.DELIVERED_POWER),
                     List.of(),
                     List.of(),
                     List.of(),
@@ -49,7 +49,7 @@ class FlowCalculatorTest {
         public Assessor prepare(Context context) {
             return (candidate, exchange, findings) -> {
                 if (ohm < 0) {
-                    exchange.lack(ExchangeKey.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
+                    exchange.lack(SharedQuantity.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
                     return;
                 }
                 double heaterOhm = Heat.elementResistance(
@@ -59,7 +59,7 @@ class FlowCalculatorTest {
                 for (int i = 0; i < powers.length; i++) {
                     powers[i] = Heat.powerOfResistance(heaterOhm, powers[i] * heaterOhm / (heaterOhm + ohm));
                 }
-                exchange.give(ExchangeKey.DELIVERED_POWER, powers);
+                exchange.give(SharedQuantity.DELIVERED_POWER, powers);
             };
         }
     }
@@ -76,7 +76,7 @@ class FlowCalculatorTest {
                 .orElseThrow();
     }
 
-    private static Assessed assessed(Survey survey, Heater heater, double cableOhm) {
+    private static AssessmentResult assessed(Survey survey, Heater heater, double cableOhm) {
         return runner(cableOhm).assess(survey, List.of(new Candidate(heater, false)));
     }
 
@@ -185,7 +185,7 @@ class FlowCalculatorTest {
 
     @Test
     void withoutTheCircuitOnlyTheRatingIsTold() {
-        Assessed assessed = assessed(Samples.survey(), Samples.heater(), -1);
+        AssessmentResult assessed = assessed(Samples.survey(), Samples.heater(), -1);
         for (Finding finding : assessed.options().get(0).findings()) {
             if (List.of("flow.winter", "flow.activation", "flow.byMonth", "flow.lowPower", "flow.oneElement")
                     .contains(finding.check().key())) {
@@ -249,8 +249,8 @@ class FlowCalculatorTest {
 
     @Test
     void wishedFlowsAreGivenForEveryCondition() {
-        Assessed assessed = assessed(Samples.survey(), Samples.heater(), 0);
+        AssessmentResult assessed = assessed(Samples.survey(), Samples.heater(), 0);
         assertEquals(13, assessed.grid().intakes().size());
-        assertEquals(13 * assessed.grid().voltageCount(), ExchangeKey.WISHED_FLOW.size(assessed.grid()));
+        assertEquals(13 * assessed.grid().voltageCount(), SharedQuantity.WISHED_FLOW.size(assessed.grid()));
     }
 }

@@ -2,11 +2,11 @@
 package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.PressureSwitch;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.SwitchMargin;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Fluid;
 
 /** At what flow the heat of a unit goes off, by what its data say: a flow, or pressures at one place or another. */
 final class Breaks {
@@ -71,7 +71,7 @@ final class Breaks {
     Solution heating(Fluid fluid) {
         Double downstream = unit.downstream();
         return downstream == null || downstream <= 0
-                ? Solution.none(Trouble.ALL_PRESSURE_LOST)
+                ? Solution.none(FailureReason.ALL_PRESSURE_LOST)
                 : SwitchMargin.breakFlowInHeatingChamber(breakPa(), downstream, lowestHandsetM(), fluid);
     }
 
@@ -83,7 +83,7 @@ final class Breaks {
         if (activationM3PerS != null) {
             return Solution.of(activationM3PerS);
         }
-        Solution lowest = Solution.none(Trouble.HELD_BY_HEIGHT);
+        Solution lowest = Solution.none(FailureReason.HELD_BY_HEIGHT);
         if (byInlet()) {
             lowest = inlet(held);
         }
@@ -92,6 +92,6 @@ final class Breaks {
             boolean both = byInlet() && lowest.isPresent() && heating.isPresent();
             lowest = both ? Solution.of(Math.min(lowest.value(), heating.value())) : heating;
         }
-        return unit.heatingPossible() && !byHeating() ? Solution.none(Trouble.HELD_BY_HEIGHT) : lowest;
+        return unit.heatingPossible() && !byHeating() ? Solution.none(FailureReason.HELD_BY_HEIGHT) : lowest;
     }
 }

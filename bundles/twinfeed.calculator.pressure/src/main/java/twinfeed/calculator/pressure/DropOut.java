@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Outcome;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
 import twinfeed.model.survey.WaterFeed;
 
 /** How much others may draw before the heat goes off: "a kitchen tap opened past 7 L/min turns the shower cold". */
@@ -28,7 +28,7 @@ final class DropOut implements PressureAnswer {
         double value() {
             return drawOff.isPresent()
                     ? drawOff.value()
-                    : (drawOff.trouble() == Trouble.NEVER_REACHED ? Double.POSITIVE_INFINITY : 0);
+                    : (drawOff.trouble() == FailureReason.NEVER_REACHED ? Double.POSITIVE_INFINITY : 0);
         }
     }
 

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down the draw-off at which the heat goes off, with the throttle held. */
 final class DropOutWorking {

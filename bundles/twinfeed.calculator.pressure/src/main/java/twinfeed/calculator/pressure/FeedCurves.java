@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import twinfeed.calculator.Series;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Curves of pressure over flow at a unit's inlet. */
 final class FeedCurves {

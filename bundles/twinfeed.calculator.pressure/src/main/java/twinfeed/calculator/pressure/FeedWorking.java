@@ -5,9 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.Water;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Water;
 
 /**
  * Writes down losses of pressure as on paper: pressures in bar, flows in L/min, bores in mm. The equation of Colebrook and White

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import java.util.Locale;
 import twinfeed.calculator.Parameter;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.units.Kind;
 
 /** What the formulas share. */
@@ -19,7 +19,7 @@ final class FormulaTerms {
     private FormulaTerms() {}
 
     /** The engineering's name of a trouble as a key: {@code SUPPLY_TOO_WEAK} is {@code supplyTooWeak}. */
-    static String key(Trouble trouble) {
+    static String key(FailureReason trouble) {
         StringBuilder key = new StringBuilder();
         for (String word : trouble.name().toLowerCase(Locale.ROOT).split("_")) {
             key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));

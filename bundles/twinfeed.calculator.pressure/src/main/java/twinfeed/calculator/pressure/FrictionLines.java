@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.pipe.PipeSegment;
 
 /**
  * Writes down a pipe in a round of a search: its loss over the square of the flow, with one Newton step for the friction factor

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import twinfeed.engineering.Water;
+import twinfeed.engineering.water.Water;
 
 /** Writes down the outlet temperature of a flow. */
 final class HeatLines {

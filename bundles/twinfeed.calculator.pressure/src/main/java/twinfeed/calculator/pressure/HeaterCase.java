@@ -5,12 +5,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Outcome;
-import twinfeed.engineering.Outlet;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.survey.PresentUnit;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterTest;
@@ -19,12 +19,12 @@ import twinfeed.model.survey.WaterTest;
 final class HeaterCase {
     private final House house;
     private final Candidate candidate;
-    private final Exchange exchange;
+    private final SharedQuantities exchange;
     private final Findings findings;
     private final UnitData unit;
     private @Nullable UnitFlows flows;
 
-    HeaterCase(House house, Candidate candidate, Exchange exchange, Findings findings) {
+    HeaterCase(House house, Candidate candidate, SharedQuantities exchange, Findings findings) {
         this.house = house;
         this.candidate = candidate;
         this.exchange = exchange;
@@ -52,7 +52,7 @@ final class HeaterCase {
     }
 
     /** Hands a quantity to the other calculators. */
-    void give(ExchangeKey key, double value) {
+    void give(SharedQuantity key, double value) {
         exchange.give(key, value);
     }
 
@@ -100,8 +100,8 @@ final class HeaterCase {
     UnitFlows flows(Check check) {
         FeedConditions feed = feed(check);
         if (feed == null
-                || findings.blocked(check, exchange, ExchangeKey.DELIVERED_POWER)
-                || findings.blocked(check, exchange, ExchangeKey.WISHED_FLOW)) {
+                || findings.blocked(check, exchange, SharedQuantity.DELIVERED_POWER)
+                || findings.blocked(check, exchange, SharedQuantity.WISHED_FLOW)) {
             return null;
         }
         UnitFlows known = flows;

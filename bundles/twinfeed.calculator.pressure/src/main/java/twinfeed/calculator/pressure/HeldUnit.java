@@ -2,11 +2,11 @@
 package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.SwitchMargin;
-import twinfeed.engineering.Throttle;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
 
 /**
  * A unit whose throttle stays where it is while a tap opens.
@@ -51,13 +51,13 @@ record HeldUnit(FlowPoint before, double inletPa, Outlet outlet, boolean stabili
     /** The draw-off of others, m3/s, at which the unit is down to a flow. */
     Solution drawOff(FeedConditions feed, Solution breakFlow) {
         if (!breakFlow.isPresent()) {
-            return breakFlow.trouble() == Trouble.HELD_BY_HEIGHT
-                    ? Solution.none(Trouble.NEVER_REACHED)
-                    : Solution.none(Trouble.BELOW_WITHOUT_DRAW_OFF);
+            return breakFlow.trouble() == FailureReason.HELD_BY_HEIGHT
+                    ? Solution.none(FailureReason.NEVER_REACHED)
+                    : Solution.none(FailureReason.BELOW_WITHOUT_DRAW_OFF);
         }
         double flow = breakFlow.value();
         return flow >= before.flowM3PerS()
-                ? Solution.none(Trouble.BELOW_WITHOUT_DRAW_OFF)
+                ? Solution.none(FailureReason.BELOW_WITHOUT_DRAW_OFF)
                 : feed.at(before.intake()).drawOffAt(flow, outlet.pressureAt(flow));
     }
 }

@@ -3,12 +3,12 @@ package twinfeed.calculator.pressure;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.LossShares;
-import twinfeed.engineering.Network;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PipeRun;
-import twinfeed.engineering.Solution;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * The feed at one intake temperature. What does not depend on flows is worked out at the first use and kept; used by one thread

@@ -8,18 +8,18 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.FixedPressure;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Network;
-import twinfeed.engineering.NetworkState;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.Pipe;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.Supply;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.SupplyTest;
-import twinfeed.engineering.Tap;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.network.FixedPressure;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.NetworkState;
+import twinfeed.engineering.network.Supply;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.units.Kind;
 
 /**
@@ -62,8 +62,8 @@ final class NetworkFormula {
                 return Answer.none(
                         FormulaTerms.key(
                                 test == SupplyTest.FLOW_NOT_POSITIVE
-                                        ? Trouble.FLOW_NOT_POSITIVE
-                                        : Trouble.RUNNING_NOT_BELOW_STATIC),
+                                        ? FailureReason.FLOW_NOT_POSITIVE
+                                        : FailureReason.RUNNING_NOT_BELOW_STATIC),
                         Working.none());
             }
         }
@@ -99,7 +99,7 @@ final class NetworkFormula {
                 Network.of(supply(given), List.of(pipe(given, "common")), List.of(pipe(given, "shower")), open, fluid);
         NetworkState state = network.atOutlet(shower, 0);
         if (state.unitFlowM3PerS() <= 0) {
-            return Answer.none(FormulaTerms.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
         }
         return answer(given, state, fluid);
     }

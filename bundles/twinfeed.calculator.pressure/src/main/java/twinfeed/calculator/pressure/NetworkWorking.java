@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /**
  * Writes down the flows of a feed with open taps, or through a unit that is an outlet, as on paper: the flows that the program

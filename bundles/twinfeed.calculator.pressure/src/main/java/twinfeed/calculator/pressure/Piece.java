@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.pipe.PipeSegment;
 
 /**
  * A pipe between the gauge and the unit, or of a tap's branch.

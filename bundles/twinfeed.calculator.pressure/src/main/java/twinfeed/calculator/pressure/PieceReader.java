@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Phrase;
-import twinfeed.engineering.Pipe;
+import twinfeed.engineering.pipe.Pipe;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.PipeSegment;
@@ -69,8 +69,8 @@ final class PieceReader {
         }
         return k == null
                 ? Optional.empty()
-                : Optional.of(
-                        new Piece(name, new twinfeed.engineering.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
+                : Optional.of(new Piece(
+                        name, new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
     }
 
     /** Names a reading that cannot be used. */

@@ -5,8 +5,8 @@ import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.LossShares;
-import twinfeed.engineering.Pipe;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.pipe.Pipe;
 
 /** How fast the water runs in the pipes, and where the pressure is lost, so that the work is done there. */
 final class PipeAnswer implements PressureAnswer {

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down the flow through a unit and the pressure at its inlet in one condition of the grid. */
 final class PointWorking {

@@ -5,8 +5,8 @@ import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Exchange;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.SharedQuantities;
 
 /** Judges the pressure at heaters in one house. */
 final class PressureAssessor implements Assessor {
@@ -28,7 +28,7 @@ final class PressureAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, Exchange exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
         HeaterCase heater = new HeaterCase(house, candidate, exchange, findings);
         for (PressureAnswer answer : answers) {
             answer.answer(heater);

@@ -5,10 +5,10 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
 import twinfeed.units.Kind;
 
@@ -27,18 +27,18 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("hottest-frail", Kind.TEMPERATURE, 48, 41, 70),
             Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
 
-    private static final Statement STATEMENT = new Statement(
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
             ID,
             "0.1.0",
             new Texts(PressureCalculator.class, "Pressure"),
-            List.of(ExchangeKey.SWITCH_MARGIN),
-            List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER),
+            List.of(SharedQuantity.SWITCH_MARGIN),
+            List.of(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER),
             PressureChecks.ALL,
             PARAMETERS,
             PressureFormulas.ALL);
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

@@ -8,9 +8,9 @@ import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Pipe;
-import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.units.Kind;
 

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PressureSwitch;
-import twinfeed.engineering.SupplyCurve;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.WaterTest;
 

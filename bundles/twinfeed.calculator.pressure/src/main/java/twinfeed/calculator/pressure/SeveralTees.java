@@ -4,10 +4,10 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PipeRun;
-import twinfeed.engineering.PipeSegment;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * Open taps at different tees. One bracketed search over the flow from the gauge: the pressures fall along the run, each tap

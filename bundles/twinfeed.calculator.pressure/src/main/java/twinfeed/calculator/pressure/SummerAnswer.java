@@ -4,8 +4,8 @@ package twinfeed.calculator.pressure;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Heat;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 

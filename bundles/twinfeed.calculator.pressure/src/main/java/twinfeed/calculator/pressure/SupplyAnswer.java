@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.SupplyTest;
+import twinfeed.engineering.network.SupplyTest;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
 import twinfeed.units.Quantity;

@@ -7,11 +7,11 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.SupplyTest;
-import twinfeed.engineering.Trouble;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.units.Kind;
 
 /**
@@ -87,8 +87,8 @@ final class SupplyFormula {
             return Answer.none(
                     FormulaTerms.key(
                             test == SupplyTest.FLOW_NOT_POSITIVE
-                                    ? Trouble.FLOW_NOT_POSITIVE
-                                    : Trouble.RUNNING_NOT_BELOW_STATIC),
+                                    ? FailureReason.FLOW_NOT_POSITIVE
+                                    : FailureReason.RUNNING_NOT_BELOW_STATIC),
                     Working.none());
         }
         SupplyCurve curve = new SupplyCurve(staticPa, given.si("running"), given.si("flow"));
@@ -105,7 +105,7 @@ final class SupplyFormula {
         double exponent = given.si("exponent", ownExponent);
         double pressurePa = curve.pressureAt(flow, exponent) - risePa(given);
         if (pressurePa < 0) {
-            return Answer.none(FormulaTerms.key(Trouble.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
         }
         Lines lines = new Lines().input("Q", "pipeFlow", flow * FeedWorking.L_PER_MIN, "L/min", "");
         FeedWorking.addTest(lines, curve);

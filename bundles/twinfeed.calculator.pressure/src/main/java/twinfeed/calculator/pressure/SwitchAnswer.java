@@ -4,10 +4,10 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Remedy;
-import twinfeed.engineering.PressureSwitch;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
 
@@ -114,7 +114,7 @@ final class SwitchAnswer implements PressureAnswer {
         double strainer = strainer(heater);
         Double downstream = heater.unit().downstream();
         Double handset = heater.house().lowestHandsetM();
-        heater.give(ExchangeKey.SWITCH_MARGIN, worst.marginPa());
+        heater.give(SharedQuantity.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
                 .compare(worst.switchPa() / FeedWorking.BAR, worst.limitPa() / FeedWorking.BAR)
                 .variant(variant(worst))

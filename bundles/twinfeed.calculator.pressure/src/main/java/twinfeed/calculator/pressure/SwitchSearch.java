@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PressureSwitch;
-import twinfeed.engineering.SwitchMargin;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.SwitchPlace;
 
 /**

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Water;
+import twinfeed.engineering.water.Water;
 import twinfeed.model.catalogue.SwitchPlace;
 
 /** Writes down the pressure at a switch in its worst condition. */

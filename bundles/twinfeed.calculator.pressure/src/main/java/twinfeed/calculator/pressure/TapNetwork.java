@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /** The feed with some taps open. */
 interface TapNetwork {

@@ -3,9 +3,9 @@ package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.engineering.Solution;
-import twinfeed.engineering.TapOpening;
-import twinfeed.engineering.Throttle;
+import twinfeed.engineering.heater.TapOpening;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.numeric.Solution;
 import twinfeed.model.catalogue.Heater;
 
 /**

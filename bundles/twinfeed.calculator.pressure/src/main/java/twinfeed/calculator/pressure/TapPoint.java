@@ -2,7 +2,7 @@
 package twinfeed.calculator.pressure;
 
 import java.util.List;
-import twinfeed.engineering.Tap;
+import twinfeed.engineering.network.Tap;
 
 /**
  * A tap on the pipes to the unit.

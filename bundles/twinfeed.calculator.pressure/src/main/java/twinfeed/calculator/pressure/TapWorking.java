@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Outlet;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down what a tap that opens does to a unit whose throttle stays where it is. */
 final class TapWorking {

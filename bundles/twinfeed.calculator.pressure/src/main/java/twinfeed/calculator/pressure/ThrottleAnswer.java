@@ -3,8 +3,8 @@ package twinfeed.calculator.pressure;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.Throttle;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
 
 /** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */

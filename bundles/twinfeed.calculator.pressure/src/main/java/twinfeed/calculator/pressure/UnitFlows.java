@@ -2,9 +2,9 @@
 package twinfeed.calculator.pressure;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
-import twinfeed.engineering.Outlet;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.pipe.Outlet;
 
 /** The flows through one unit under the conditions of the grid, volume at its inlet. */
 final class UnitFlows {
@@ -18,16 +18,16 @@ final class UnitFlows {
      *
      * @param fullBore the unit fully open, as far as it is known
      */
-    UnitFlows(FeedConditions feed, Exchange exchange, @Nullable Outlet fullBore) {
+    UnitFlows(FeedConditions feed, SharedQuantities exchange, @Nullable Outlet fullBore) {
         this.feed = feed;
-        this.wishedKgPerS = exchange.take(ExchangeKey.WISHED_FLOW);
-        this.powerW = exchange.take(ExchangeKey.DELIVERED_POWER);
+        this.wishedKgPerS = exchange.take(SharedQuantity.WISHED_FLOW);
+        this.powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
         this.fullBore = fullBore;
     }
 
     /** Whether both quantities were given. */
-    static boolean known(Exchange exchange) {
-        return exchange.has(ExchangeKey.WISHED_FLOW) && exchange.has(ExchangeKey.DELIVERED_POWER);
+    static boolean known(SharedQuantities exchange) {
+        return exchange.has(SharedQuantity.WISHED_FLOW) && exchange.has(SharedQuantity.DELIVERED_POWER);
     }
 
     FeedConditions feed() {

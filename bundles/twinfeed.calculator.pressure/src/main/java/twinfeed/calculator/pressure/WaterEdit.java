@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Pipe;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
@@ -242,7 +242,7 @@ final class WaterEdit {
                 : segment.getRoughness().si();
         double limitM = boreM * Pipe.LARGEST_RELATIVE_ROUGHNESS;
         return Pipe.frictionLossPa(
-                new twinfeed.engineering.PipeSegment(
+                new twinfeed.engineering.pipe.PipeSegment(
                         Math.max(0, segment.getLength().si()), boreM, Math.min(Math.max(0, roughnessM), limitM), 0, 0),
                 Fluid.waterAt(10),
                 test.getFlow().si());

@@ -11,7 +11,7 @@ import net.jqwik.api.Property;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Runner;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Quantities;

@@ -4,10 +4,10 @@ package twinfeed.calculator.pressure;
 import java.util.List;
 import java.util.function.Consumer;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Runner;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.StandInCalculator;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 
@@ -19,7 +19,7 @@ final class Houses {
         return new Runner(
                 List.of(
                         new PressureCalculator(),
-                        new StandInCalculator(List.of(ExchangeKey.WISHED_FLOW, ExchangeKey.DELIVERED_POWER))),
+                        new StandInCalculator(List.of(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER))),
                 (mean, spread, day, southern) -> mean);
     }
 

@@ -8,13 +8,13 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import twinfeed.engineering.Fluid;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.Pipe;
-import twinfeed.engineering.PipeRun;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.Tap;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /** The feed with taps at one tee and at several, against the engineering's network and against the balance itself. */
 class HydraulicsTest {

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Runner;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.survey.Survey;
 
 /** The feed as the calculator maps it. */
@@ -17,8 +17,9 @@ final class Mapped {
     /** A calculator that only looks at its context. */
     private record Peek(List<Feed> seen) implements Calculator {
         @Override
-        public Statement statement() {
-            return new Statement("peek", "1", Runner.TEXTS, List.of(), List.of(), List.of(), List.of(), List.of());
+        public CalculatorDescriptor statement() {
+            return new CalculatorDescriptor(
+                    "peek", "1", Runner.TEXTS, List.of(), List.of(), List.of(), List.of(), List.of());
         }
 
         @Override

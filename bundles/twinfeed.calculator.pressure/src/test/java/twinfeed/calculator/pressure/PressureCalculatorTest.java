@@ -12,12 +12,12 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twinfeed.calculator.Assessed;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.FindingText;
 import twinfeed.calculator.Intake;
 import twinfeed.calculator.Outcome;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.FindingText;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
@@ -46,7 +46,7 @@ class PressureCalculatorTest {
     }
 
     private static List<String> assumptions(Survey survey, Heater heater) {
-        Assessed assessed = Houses.runner().assess(survey, List.of(new Candidate(heater, false)));
+        AssessmentResult assessed = Houses.runner().assess(survey, List.of(new Candidate(heater, false)));
         FindingText words = new FindingText(Houses.runner(), Locale.ENGLISH);
         return assessed.assumptions().stream().map(words::assumption).toList();
     }

@@ -4,15 +4,15 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.DrawOffState;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
-import twinfeed.engineering.Outlet;
-import twinfeed.engineering.PipeSegment;
-import twinfeed.engineering.PressureSwitch;
-import twinfeed.engineering.SupplyCurve;
-import twinfeed.engineering.Tap;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
 
 /** A house of the test with every condition of its grid tried one by one. */
 final class SwitchSweep {
@@ -58,8 +58,8 @@ final class SwitchSweep {
                 List.of(new DrawOffState(0, List.of()), new DrawOffState(1, List.of("kitchen"))));
     }
 
-    private static Exchange exchange(Grid grid, double powerKw) {
-        Exchange exchange = new Exchange(grid);
+    private static SharedQuantities exchange(Grid grid, double powerKw) {
+        SharedQuantities exchange = new SharedQuantities(grid);
         double[] powers = new double[grid.voltageCount()];
         double[] wished = new double[grid.intakes().size() * powers.length];
         for (int v = 0; v < powers.length; v++) {
@@ -68,8 +68,8 @@ final class SwitchSweep {
                 wished[grid.index(i, v)] = powers[v] / (4190 * (40 - INTAKES[i]));
             }
         }
-        exchange.give(ExchangeKey.DELIVERED_POWER, powers);
-        exchange.give(ExchangeKey.WISHED_FLOW, wished);
+        exchange.give(SharedQuantity.DELIVERED_POWER, powers);
+        exchange.give(SharedQuantity.WISHED_FLOW, wished);
         return exchange;
     }
 

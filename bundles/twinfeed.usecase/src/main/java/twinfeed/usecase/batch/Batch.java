@@ -13,8 +13,8 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.quote.Quote;
 import twinfeed.pricing.QuoteException;
-import twinfeed.usecase.Judged;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.SheetRow;
 
@@ -23,12 +23,12 @@ import twinfeed.workbook.SheetRow;
  * A row that cannot be used is set aside with its reason, and the rest goes on.
  */
 final class Batch {
-    private final Office office;
+    private final TwinfeedService office;
     private final BatchTask task;
     private final List<Refused> refused = new ArrayList<>();
     private @Nullable Columns columns;
 
-    Batch(Office office, BatchTask task) {
+    Batch(TwinfeedService office, BatchTask task) {
         this.office = office;
         this.task = task;
     }
@@ -73,7 +73,7 @@ final class Batch {
     private Dwelling dwelling(SheetRow row, Columns heads) {
         Job job = EcoreUtil.copy(task.pattern().job());
         heads.fill(row, job.getSurvey());
-        Judged judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
+        AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
         try {
             Quote quote = office.quote(judged, task.book(), task.date(), task.firm(), task.locale());

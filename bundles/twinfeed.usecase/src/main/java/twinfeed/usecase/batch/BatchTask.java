@@ -7,7 +7,7 @@ import java.util.Locale;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.Opened;
+import twinfeed.usecase.OpenedJob;
 
 /**
  * How the dwellings of a list are to be judged and priced.
@@ -18,7 +18,7 @@ import twinfeed.usecase.Opened;
  * @param date day of the prices
  * @param locale language of the results
  */
-public record BatchTask(Opened pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+public record BatchTask(OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
     /** The heaters that the pattern asks about, in the order of the catalogue. */
     List<Heater> heaters() {
         List<String> wished = pattern.job().getSurvey().getCandidates();

@@ -7,17 +7,17 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
-import twinfeed.usecase.Office;
+import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.ResultWorkbook;
 
 /** Judges and prices a list of dwellings and writes the results as a workbook. */
 public final class BatchWriting {
-    private final Office office;
+    private final TwinfeedService office;
     private final BatchTask task;
 
     /** With the use cases and what is to be done. */
-    public BatchWriting(Office office, BatchTask task) {
+    public BatchWriting(TwinfeedService office, BatchTask task) {
         this.office = office;
         this.task = task;
     }
@@ -58,7 +58,7 @@ public final class BatchWriting {
         return new ResultWorkbook(
                 String.valueOf(list.getFileName()),
                 task.firm().firm().name(),
-                Office.VERSION,
+                TwinfeedService.VERSION,
                 task.firm().firm().accent(),
                 task.locale(),
                 task.date().atStartOfDay().toInstant(ZoneOffset.UTC));

@@ -3,7 +3,7 @@ package twinfeed.usecase.batch;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
-import twinfeed.usecase.Judged;
+import twinfeed.usecase.AssessedJob;
 
 /**
  * One dwelling of a list, judged and priced.
@@ -14,4 +14,4 @@ import twinfeed.usecase.Judged;
  * @param quote its draft quote; absent if nothing can be offered
  * @param why why nothing can be offered; empty if something can
  */
-record Dwelling(int row, String name, Judged judged, @Nullable Quote quote, String why) {}
+record Dwelling(int row, String name, AssessedJob judged, @Nullable Quote quote, String why) {}

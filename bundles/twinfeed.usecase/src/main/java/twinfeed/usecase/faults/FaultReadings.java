@@ -10,7 +10,7 @@ import twinfeed.calculator.faults.CoilJudgement;
 import twinfeed.calculator.faults.Diagnosis;
 import twinfeed.calculator.faults.ElementJudgement;
 import twinfeed.calculator.faults.ElementState;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.FaultFinding;
 import twinfeed.model.survey.Survey;

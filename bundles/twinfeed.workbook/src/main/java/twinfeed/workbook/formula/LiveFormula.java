@@ -2,7 +2,7 @@
 package twinfeed.workbook.formula;
 
 import java.util.function.UnaryOperator;
-import twinfeed.calculator.Expression;
+import twinfeed.calculator.expression.Expression;
 
 /**
  * Turns an expression of a working into a spreadsheet formula. Every operation is bracketed: spreadsheets bind a sign more tightly

@@ -4,18 +4,18 @@ package twinfeed.checks.sample;
 import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
-import twinfeed.calculator.Statement;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Texts;
 
 /** Reports one number for any heater; no reading is needed. */
 public final class CupboardCalculator implements Calculator {
-    private static final Check ROOM = Check.of("cupboard.room", FindingClass.ADVICE, Sense.AT_LEAST, "m");
+    private static final Check ROOM = Check.of("cupboard.room", FindingClass.ADVICE, LimitType.AT_LEAST, "m");
 
-    private static final Statement STATEMENT = new Statement(
+    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
             "cupboard",
             "7.0",
             new Texts(CupboardCalculator.class, "Cupboard"),
@@ -26,7 +26,7 @@ public final class CupboardCalculator implements Calculator {
             List.of());
 
     @Override
-    public Statement statement() {
+    public CalculatorDescriptor statement() {
         return STATEMENT;
     }
 

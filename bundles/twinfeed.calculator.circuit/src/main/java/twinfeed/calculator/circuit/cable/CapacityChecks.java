@@ -23,8 +23,8 @@ import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
 
 /** The cable's current-carrying capacity against its protective device, by the worst segment. */
 public final class CapacityChecks implements CheckGroup {

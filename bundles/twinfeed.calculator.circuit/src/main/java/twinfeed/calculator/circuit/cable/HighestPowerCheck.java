@@ -17,9 +17,9 @@ import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.rules.CableSize;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
-import twinfeed.engineering.Solution;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.numeric.Solution;
 
 /** How strong a heater the circuit carries as it is. */
 public final class HighestPowerCheck implements CheckGroup {

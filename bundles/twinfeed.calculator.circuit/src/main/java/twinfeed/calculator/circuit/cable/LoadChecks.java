@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
-import twinfeed.calculator.Exchange;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
@@ -35,12 +35,12 @@ public final class LoadChecks implements CheckGroup {
     }
 
     private static void give(ShowerCase shower) {
-        Exchange exchange = shower.exchange();
+        SharedQuantities exchange = shower.exchange();
         ShowerLoad load = shower.load();
         if (load == null) {
-            exchange.lack(ExchangeKey.DESIGN_CURRENT, shower.missingRating());
+            exchange.lack(SharedQuantity.DESIGN_CURRENT, shower.missingRating());
         } else {
-            exchange.give(ExchangeKey.DESIGN_CURRENT, load.designA());
+            exchange.give(SharedQuantity.DESIGN_CURRENT, load.designA());
         }
     }
 

@@ -14,7 +14,7 @@ import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.rules.CableSize;
-import twinfeed.engineering.Cable;
+import twinfeed.engineering.cable.Cable;
 
 /** How long the cable may be before the voltage drop passes its limit. */
 public final class MaximumLengthCheck implements CheckGroup {

@@ -7,10 +7,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
-import twinfeed.calculator.ExchangeKey;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Series;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -19,10 +19,10 @@ import twinfeed.calculator.circuit.survey.CableRunWorking;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
-import twinfeed.engineering.ConductorTemperature;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.cable.ConductorTemperature;
+import twinfeed.engineering.water.Heat;
 
 /** Voltage at the heater's terminals and the power that it really takes, for every voltage at the origin. */
 public final class TerminalVoltageChecks implements CheckGroup {
@@ -48,8 +48,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
                     Cable.terminalVoltageV(survey.grid().voltage(at), elementOhm, run, ConductorTemperature.BY_CURRENT);
             powerW[at] = Heat.powerOfResistance(elementOhm, terminalV[at]);
         }
-        shower.exchange().give(ExchangeKey.TERMINAL_VOLTAGE, terminalV);
-        shower.exchange().give(ExchangeKey.DELIVERED_POWER, powerW);
+        shower.exchange().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
+        shower.exchange().give(SharedQuantity.DELIVERED_POWER, powerW);
         report(findings, load, terminalV, powerW);
     }
 
@@ -114,8 +114,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
     private void unknown(ShowerCase shower, Findings findings) {
         List<String> lacking = new ArrayList<>(shower.missingRating());
         lacking.addAll(lackingOfRun());
-        shower.exchange().lack(ExchangeKey.TERMINAL_VOLTAGE, lacking);
-        shower.exchange().lack(ExchangeKey.DELIVERED_POWER, lacking);
+        shower.exchange().lack(SharedQuantity.TERMINAL_VOLTAGE, lacking);
+        shower.exchange().lack(SharedQuantity.DELIVERED_POWER, lacking);
         unknown(shower, findings, CircuitChecks.TERMINAL_VOLTAGE);
         unknown(shower, findings, CircuitChecks.DELIVERED_POWER);
     }

@@ -14,8 +14,8 @@ import twinfeed.calculator.circuit.survey.CableRunWorking;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
 
 /** The voltage drop against its limit: tabulated values at full conductor temperature and the design current. */
 public final class VoltageDropCheck implements CheckGroup {

@@ -4,7 +4,7 @@ package twinfeed.calculator.circuit.check;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingClass;
-import twinfeed.calculator.Sense;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 
 /** The questions that this calculator answers, in the order of the answers. */
@@ -12,7 +12,7 @@ public final class CircuitChecks {
     public static final Check DESIGN_CURRENT = Check.of(
             "circuit.designCurrent",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "A",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -20,7 +20,7 @@ public final class CircuitChecks {
     public static final Check CAPACITY = Check.of(
             "circuit.capacity",
             FindingClass.COMPLIANCE,
-            Sense.AT_LEAST,
+            LimitType.AT_LEAST,
             "A",
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING,
@@ -29,7 +29,7 @@ public final class CircuitChecks {
     public static final Check HIDDEN_METHOD = Check.of(
             "circuit.hiddenMethod",
             FindingClass.ADVICE,
-            Sense.AT_LEAST,
+            LimitType.AT_LEAST,
             "A",
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING,
@@ -38,7 +38,7 @@ public final class CircuitChecks {
     public static final Check VOLTAGE_DROP = Check.of(
             "circuit.voltageDrop",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "V",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -47,7 +47,7 @@ public final class CircuitChecks {
     public static final Check TERMINAL_VOLTAGE = Check.of(
             "circuit.terminalVoltage",
             FindingClass.PERFORMANCE,
-            Sense.REPORT,
+            LimitType.REPORT,
             "V",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -57,7 +57,7 @@ public final class CircuitChecks {
     public static final Check DELIVERED_POWER = Check.of(
             "circuit.deliveredPower",
             FindingClass.PERFORMANCE,
-            Sense.REPORT,
+            LimitType.REPORT,
             "kW",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -67,7 +67,7 @@ public final class CircuitChecks {
     public static final Check HIGH_VOLTAGE_CURRENT = Check.of(
             "circuit.highVoltageCurrent",
             FindingClass.ADVICE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "A",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -75,42 +75,52 @@ public final class CircuitChecks {
     public static final Check LOOP = Check.of(
             "circuit.loopImpedance",
             FindingClass.SAFETY,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "ohm",
             ReadingPaths.EARTHING,
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING);
     public static final Check ELECTRODE =
-            Check.of("circuit.electrode", FindingClass.SAFETY, Sense.AT_MOST, "V", ReadingPaths.EARTHING);
-    public static final Check ELECTRODE_STABILITY =
-            Check.of("circuit.electrodeStability", FindingClass.ADVICE, Sense.AT_MOST, "ohm", ReadingPaths.EARTHING);
+            Check.of("circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, "V", ReadingPaths.EARTHING);
+    public static final Check ELECTRODE_STABILITY = Check.of(
+            "circuit.electrodeStability", FindingClass.ADVICE, LimitType.AT_MOST, "ohm", ReadingPaths.EARTHING);
     public static final Check RCD = Check.of(
-            "circuit.rcd", FindingClass.SAFETY, Sense.AT_MOST, "mA", ReadingPaths.RCD_KIND, ReadingPaths.RCD_RESIDUAL);
+            "circuit.rcd",
+            FindingClass.SAFETY,
+            LimitType.AT_MOST,
+            "mA",
+            ReadingPaths.RCD_KIND,
+            ReadingPaths.RCD_RESIDUAL);
     public static final Check RCD_TYPE = Check.of(
-            "circuit.rcdType", FindingClass.COMPLIANCE, Sense.REPORT, "", ReadingPaths.RCD_KIND, ReadingPaths.RCD_TYPE);
+            "circuit.rcdType",
+            FindingClass.COMPLIANCE,
+            LimitType.REPORT,
+            "",
+            ReadingPaths.RCD_KIND,
+            ReadingPaths.RCD_TYPE);
     public static final Check RCD_TRIP =
-            Check.of("circuit.rcdTripTime", FindingClass.SAFETY, Sense.AT_MOST, "ms", ReadingPaths.RCD_KIND);
+            Check.of("circuit.rcdTripTime", FindingClass.SAFETY, LimitType.AT_MOST, "ms", ReadingPaths.RCD_KIND);
     public static final Check RCD_RATING = Check.of(
             "circuit.rcdRating",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "A",
             ReadingPaths.RCD_KIND,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE);
     public static final Check RCD_SCOPE =
-            Check.of("circuit.rcdScope", FindingClass.ADVICE, Sense.REPORT, "", ReadingPaths.RCD_KIND);
+            Check.of("circuit.rcdScope", FindingClass.ADVICE, LimitType.REPORT, "", ReadingPaths.RCD_KIND);
     public static final Check LEAKAGE = Check.of(
             "circuit.standingLeakage",
             FindingClass.ADVICE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "mA",
             ReadingPaths.POWER,
             ReadingPaths.RCD_KIND);
     public static final Check ADIABATIC = Check.of(
             "circuit.protectiveConductor",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "mm²",
             ReadingPaths.EARTHING,
             ReadingPaths.DEVICE_KIND,
@@ -119,64 +129,67 @@ public final class CircuitChecks {
     public static final Check FAULT_LEVEL = Check.of(
             "circuit.faultLevel",
             FindingClass.SAFETY,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "kA",
             ReadingPaths.FAULT,
             ReadingPaths.DEVICE_BREAKING);
     public static final Check ISOLATOR_RATING = Check.of(
             "circuit.isolatorRating",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "A",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.ISOLATOR_RATING);
     public static final Check ISOLATOR_CONDITION = Check.of(
-            "circuit.isolatorCondition", FindingClass.SAFETY, Sense.REPORT, "", ReadingPaths.ISOLATOR_CONDITION);
+            "circuit.isolatorCondition", FindingClass.SAFETY, LimitType.REPORT, "", ReadingPaths.ISOLATOR_CONDITION);
     public static final Check INSTRUCTED_DEVICE = Check.of(
-            "circuit.instructedDevice", FindingClass.INSTRUCTIONS, Sense.AT_MOST, "A", ReadingPaths.DEVICE_RATING);
+            "circuit.instructedDevice", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "A", ReadingPaths.DEVICE_RATING);
     public static final Check TERMINALS =
-            Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, Sense.AT_MOST, "mm²", ReadingPaths.SIZE);
+            Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mm²", ReadingPaths.SIZE);
     public static final Check LARGE_CONDUCTOR =
-            Check.of("circuit.largeConductor", FindingClass.ADVICE, Sense.REPORT, "mm²", ReadingPaths.SIZE);
+            Check.of("circuit.largeConductor", FindingClass.ADVICE, LimitType.REPORT, "mm²", ReadingPaths.SIZE);
     public static final Check TAILS = Check.of(
             "circuit.tails",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "mm²",
             ReadingPaths.SERVICE_FUSE,
             ReadingPaths.TAILS);
     public static final Check EARTHING_CONDUCTOR = Check.of(
             "circuit.earthingConductor",
             FindingClass.COMPLIANCE,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "mm²",
             ReadingPaths.EARTHING,
             ReadingPaths.EARTHING_CONDUCTOR);
     public static final Check MAIN_BONDING = Check.of(
             "circuit.mainBonding",
             FindingClass.SAFETY,
-            Sense.AT_MOST,
+            LimitType.AT_MOST,
             "mm²",
             ReadingPaths.EARTHING,
             ReadingPaths.BONDING);
     public static final Check INSULATION =
-            Check.of("circuit.insulationResistance", FindingClass.SAFETY, Sense.AT_LEAST, "Mohm");
-    public static final Check SUPPLY_HIGH = Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, Sense.AT_MOST, "V");
-    public static final Check SUPPLY_LOW = Check.of("circuit.supplyNotLow", FindingClass.ADVICE, Sense.AT_LEAST, "V");
-    public static final Check SPARE_WAY = Check.of("circuit.spareWay", FindingClass.COMPLIANCE, Sense.REPORT, "");
+            Check.of("circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm");
+    public static final Check SUPPLY_HIGH =
+            Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, LimitType.AT_MOST, "V");
+    public static final Check SUPPLY_LOW =
+            Check.of("circuit.supplyNotLow", FindingClass.ADVICE, LimitType.AT_LEAST, "V");
+    public static final Check SPARE_WAY = Check.of("circuit.spareWay", FindingClass.COMPLIANCE, LimitType.REPORT, "");
     public static final Check APPROVED =
-            Check.of("circuit.deviceApproved", FindingClass.COMPLIANCE, Sense.REPORT, "", ReadingPaths.APPROVED);
+            Check.of("circuit.deviceApproved", FindingClass.COMPLIANCE, LimitType.REPORT, "", ReadingPaths.APPROVED);
     public static final Check ZONES =
-            Check.of("circuit.zones", FindingClass.COMPLIANCE, Sense.REPORT, "", ReadingPaths.OUTSIDE_ZONES);
-    public static final Check INGRESS = Check.of("circuit.waterProtection", FindingClass.COMPLIANCE, Sense.REPORT, "");
+            Check.of("circuit.zones", FindingClass.COMPLIANCE, LimitType.REPORT, "", ReadingPaths.OUTSIDE_ZONES);
+    public static final Check INGRESS =
+            Check.of("circuit.waterProtection", FindingClass.COMPLIANCE, LimitType.REPORT, "");
     public static final Check SUPPLEMENTARY =
-            Check.of("circuit.supplementaryBonding", FindingClass.COMPLIANCE, Sense.REPORT, "");
+            Check.of("circuit.supplementaryBonding", FindingClass.COMPLIANCE, LimitType.REPORT, "");
     public static final Check LONGEST_RUN = Check.of(
             "circuit.longestRun",
             FindingClass.ADVICE,
-            Sense.REPORT,
+            LimitType.REPORT,
             "m",
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
@@ -184,7 +197,7 @@ public final class CircuitChecks {
     public static final Check HIGHEST_POWER = Check.of(
             "circuit.highestPower",
             FindingClass.ADVICE,
-            Sense.REPORT,
+            LimitType.REPORT,
             "kW",
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING,

@@ -10,8 +10,8 @@ import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.survey.SiValues;
-import twinfeed.engineering.Protection;
-import twinfeed.engineering.Solution;
+import twinfeed.engineering.cable.Protection;
+import twinfeed.engineering.numeric.Solution;
 import twinfeed.units.Kind;
 
 /** The protective conductor that a fault asks for, by let-through energy or by current and time. */

@@ -11,8 +11,8 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
 import twinfeed.units.Kind;
 
 /** What a cable carries where it lies, and what a device asks of the table. */

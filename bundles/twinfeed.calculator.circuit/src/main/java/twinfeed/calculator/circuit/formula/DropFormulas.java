@@ -10,10 +10,10 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
-import twinfeed.engineering.ConductorTemperature;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.cable.ConductorTemperature;
+import twinfeed.engineering.water.Heat;
 import twinfeed.units.Kind;
 
 /** The voltage that a cable takes away, and what arrives at the heater. */

@@ -7,7 +7,7 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.water.Heat;
 import twinfeed.units.Kind;
 
 /** The heater as a resistance. */

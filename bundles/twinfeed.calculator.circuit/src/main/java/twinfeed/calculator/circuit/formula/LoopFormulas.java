@@ -9,7 +9,7 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.survey.LoopLimit;
 import twinfeed.calculator.rules.DeviceKind;
-import twinfeed.engineering.Protection;
+import twinfeed.engineering.cable.Protection;
 import twinfeed.units.Kind;
 
 /** Loop impedance, its limits, and the electrode. */

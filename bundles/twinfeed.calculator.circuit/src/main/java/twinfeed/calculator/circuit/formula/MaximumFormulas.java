@@ -10,9 +10,9 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
-import twinfeed.engineering.Solution;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.numeric.Solution;
 import twinfeed.units.Kind;
 
 /** The inverse questions: how long a cable may be, and how strong a heater a circuit carries. */

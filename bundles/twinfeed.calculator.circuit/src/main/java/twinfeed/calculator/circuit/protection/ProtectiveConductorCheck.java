@@ -21,7 +21,7 @@ import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.rules.DeviceKind;
-import twinfeed.engineering.Protection;
+import twinfeed.engineering.cable.Protection;
 
 /**
  * Whether the protective conductor stands the fault until the device disconnects.

@@ -20,7 +20,7 @@ import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.CableSegment;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
 

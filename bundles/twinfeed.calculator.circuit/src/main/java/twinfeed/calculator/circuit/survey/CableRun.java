@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.CableSegment;
 
 /** The cable from the consumer unit to the heater. What depends on the whole run is absent while one segment lacks it. */
 public final class CableRun {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Objects;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.RuleSet;
-import twinfeed.engineering.Cable;
-import twinfeed.engineering.CableSegment;
-import twinfeed.engineering.ConductorTemperature;
+import twinfeed.engineering.cable.Cable;
+import twinfeed.engineering.cable.CableSegment;
+import twinfeed.engineering.cable.ConductorTemperature;
 
 /** The lines of workings that go through the cable run segment by segment. */
 public final class CableRunWorking {

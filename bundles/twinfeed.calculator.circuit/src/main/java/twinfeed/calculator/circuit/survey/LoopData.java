@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Protection;
+import twinfeed.engineering.cable.Protection;
 
 /**
  * The earth fault loop of the circuit, from a reading or by calculation, never from both.

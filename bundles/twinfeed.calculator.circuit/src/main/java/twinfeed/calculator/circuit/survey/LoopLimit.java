@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
-import twinfeed.engineering.Protection;
+import twinfeed.engineering.cable.Protection;
 
 /** The largest loop impedance with which a device disconnects in time. */
 public final class LoopLimit {

@@ -4,7 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.CableSegment;
+import twinfeed.engineering.cable.CableSegment;
 import twinfeed.model.survey.Confidence;
 
 /**

@@ -4,7 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Exchange;
+import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.catalogue.Heater;
 
 /**
@@ -14,7 +14,7 @@ import twinfeed.model.catalogue.Heater;
  * @param load it as a load, absent while its rating is not known
  * @param exchange where delivered power and current go
  */
-public record ShowerCase(Heater heater, @Nullable ShowerLoad load, Exchange exchange) {
+public record ShowerCase(Heater heater, @Nullable ShowerLoad load, SharedQuantities exchange) {
     /** The readings of the rating that are missing. */
     public List<String> missingRating() {
         List<String> missing = new ArrayList<>();

@@ -3,7 +3,7 @@ package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.Heat;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 
 /**

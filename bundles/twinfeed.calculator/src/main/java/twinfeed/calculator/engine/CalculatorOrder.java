@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.SharedQuantity;
+
+/**
+ * Orders calculators so that each comes after those that give what it takes; among equals by id, so that the order does not
+ * depend on how they were found. Calculators in a circle come last, by id: they are answered with what is there.
+ */
+final class CalculatorOrder {
+    private CalculatorOrder() {}
+
+    static List<Calculator> of(List<Calculator> found) {
+        List<Calculator> waiting = new ArrayList<>(found);
+        waiting.sort(Comparator.comparing(calculator -> calculator.statement().id()));
+        List<Calculator> ordered = new ArrayList<>();
+        while (!waiting.isEmpty()) {
+            Calculator next = waiting.stream()
+                    .filter(candidate -> !waitsForAny(candidate, waiting))
+                    .findFirst()
+                    .orElse(waiting.get(0));
+            waiting.remove(next);
+            ordered.add(next);
+        }
+        return List.copyOf(ordered);
+    }
+
+    private static boolean waitsForAny(Calculator candidate, List<Calculator> waiting) {
+        Set<SharedQuantity> taken = new LinkedHashSet<>(candidate.statement().takes());
+        return waiting.stream().filter(other -> other != candidate).anyMatch(other -> other.statement().gives().stream()
+                .anyMatch(taken::contains));
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.io.InputStream;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.rules.Table;
+
+/** Intake temperatures by month that were published for a country, from the data file climates.csv. */
+public final class Climates {
+    /** Id of the climate whose months the mains-temperature model computes from the survey's air temperatures. */
+    public static final String MODEL = "model";
+
+    private static @Nullable Table table;
+
+    private Climates() {}
+
+    private static synchronized Table table() {
+        if (table == null) {
+            InputStream stream = Climates.class.getResourceAsStream("climates.csv");
+            if (stream == null) {
+                throw new IllegalStateException("climates.csv is missing");
+            }
+            table = Table.read("climates", stream);
+        }
+        return table;
+    }
+
+    /**
+     * Intake temperature by month, degC, January first.
+     *
+     * @param id id of the climate, for example {@code uk-mains}
+     */
+    public static Optional<double[]> months(String id) {
+        return table().rows().stream()
+                .filter(row -> id.equals(row.get("id")))
+                .findFirst()
+                .map(Climates::numbers);
+    }
+
+    private static double[] numbers(Map<String, String> row) {
+        double[] result = new double[12];
+        Arrays.setAll(result, month -> Table.number(row, String.valueOf(month + 1)));
+        return result;
+    }
+
+    /** The ids, in order. */
+    public static java.util.List<String> ids() {
+        return table().rows().stream().map(row -> row.getOrDefault("id", "")).toList();
+    }
+
+    /** Where the values come from. */
+    public static String source() {
+        return table().source();
+    }
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import twinfeed.calculator.Assumptions;
+import twinfeed.calculator.DrawOffState;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Intake;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.survey.DrawOff;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterSource;
+
+/** Makes the grid of conditions of a survey; what the survey does not say is recorded as an assumption. */
+final class Conditions {
+    /** Winter design intake, degC: common practice. */
+    private static final double WINTER_DESIGN_C = 5;
+
+    /** No more taps than this are opened at once in the checks. */
+    private static final int MOST_TAPS = 2;
+
+    /** Id under which the conditions' own assumptions are recorded; their texts are the runner's. */
+    private static final String CLIMATE = "climate";
+
+    static final String OWNER = "conditions";
+
+    private final Survey survey;
+    private final RuleSet rules;
+    private final Assumptions assumptions;
+    private final IntakeModel intakeModel;
+
+    Conditions(Survey survey, RuleSet rules, IntakeModel intakeModel, Assumptions assumptions) {
+        this.survey = survey;
+        this.intakeModel = intakeModel;
+        this.rules = rules;
+        this.assumptions = assumptions;
+    }
+
+    Grid grid() {
+        double own = ownVoltage();
+        TreeSet<Double> voltages = new TreeSet<>(rules.gridVoltages());
+        voltages.add(own);
+        double[] array = voltages.stream().mapToDouble(Double::doubleValue).toArray();
+        return new Grid(intakes(), array, java.util.Arrays.binarySearch(array, own), drawOffs());
+    }
+
+    private double ownVoltage() {
+        if (survey.getElectricity() != null && survey.getElectricity().getSupplyVoltage() != null) {
+            return survey.getElectricity().getSupplyVoltage().si();
+        }
+        double nominal = rules.number("voltage.nominal");
+        assume("supplyVoltage", Map.of("voltage", nominal));
+        return nominal;
+    }
+
+    private List<Intake> intakes() {
+        List<Intake> intakes = new ArrayList<>();
+        intakes.add(new Intake(0, winter()));
+        double[] months = new MonthlyIntake(survey, intakeModel).temperaturesC(climate());
+        for (int month = 1; month <= months.length; month++) {
+            intakes.add(new Intake(month, months[month - 1]));
+        }
+        return intakes;
+    }
+
+    private double winter() {
+        if (survey.getWinterIntake() != null) {
+            return survey.getWinterIntake().si();
+        }
+        assume("winterIntake", Map.of("temperature", WINTER_DESIGN_C));
+        return WINTER_DESIGN_C;
+    }
+
+    private String climate() {
+        if (survey.getClimate() != null) {
+            return survey.getClimate();
+        }
+        WaterFeed water = survey.getWater();
+        String climate = water != null && water.getSource() == WaterSource.TANK ? "uk-tank" : "uk-mains";
+        assume(CLIMATE, Map.of("climate", climate));
+        return climate;
+    }
+
+    private List<DrawOffState> drawOffs() {
+        List<DrawOffState> states = new ArrayList<>();
+        states.add(new DrawOffState(0, List.of()));
+        List<String> open = new ArrayList<>();
+        if (survey.getWater() != null) {
+            for (DrawOff tap : survey.getWater().getDrawOffs()) {
+                if (open.size() < MOST_TAPS) {
+                    open.add(tap.getName() == null ? String.valueOf(open.size() + 1) : tap.getName());
+                    states.add(new DrawOffState(open.size(), open));
+                }
+            }
+        }
+        return states;
+    }
+
+    private void assume(String key, Map<String, Object> arguments) {
+        assumptions.add(new Assumptions.Assumption(OWNER, key, arguments, key.equals(CLIMATE)));
+    }
+}

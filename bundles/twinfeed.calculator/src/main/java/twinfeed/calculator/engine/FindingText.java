@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import twinfeed.calculator.Assumptions;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.DrawOffState;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Intake;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.PassProbability;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.Step;
+import twinfeed.calculator.Texts;
+
+/**
+ * Puts findings into words. A check's texts are {@code check.KEY} for its title and {@code check.KEY.OUTCOME} or
+ * {@code check.KEY.OUTCOME.VARIANT} for the sentence; a check without a sentence of its own gets the common one of the outcome.
+ * Sentences may name {@code value}, {@code limit}, {@code margin}, {@code shortfall}, {@code condition} and the finding's own arguments.
+ */
+public final class FindingText {
+    private final Runner runner;
+    private final Locale locale;
+
+    /** Words of a runner's calculators in a language. */
+    public FindingText(Runner runner, Locale locale) {
+        this.runner = runner;
+        this.locale = locale;
+    }
+
+    /** The check's name. */
+    public String title(Finding finding) {
+        return texts(finding).get(locale, "check." + finding.check().key());
+    }
+
+    /** The finding in one sentence. */
+    public String sentence(Finding finding) {
+        Texts texts = texts(finding);
+        for (String key : finding.outcome() == Outcome.TOO_CLOSE ? List.<String>of() : keys(finding)) {
+            if (texts.has(key)) {
+                return texts.format(locale, key, arguments(finding));
+            }
+        }
+        return Runner.TEXTS.format(locale, "outcome." + finding.outcome().key() + ".sentence", arguments(finding));
+    }
+
+    private static List<String> keys(Finding finding) {
+        String base = "check." + finding.check().key() + "." + finding.outcome().key();
+        return finding.variant().isEmpty() ? List.of(base) : List.of(base + "." + finding.variant(), base);
+    }
+
+    private Map<String, Object> arguments(Finding finding) {
+        Map<String, Object> arguments = new LinkedHashMap<>(finding.arguments());
+        Finding.Figures figures = finding.figures();
+        if (figures != null) {
+            arguments.put("value", figures.value());
+            arguments.put("limit", figures.limit());
+            arguments.put("margin", figures.margin());
+            arguments.put("shortfall", -figures.margin());
+        }
+        PassProbability chance = finding.chance();
+        if (chance != null) {
+            arguments.put("chance", chance.passes() * 100);
+            arguments.put("remeasure", remeasure(chance));
+        }
+        arguments.put("unit", finding.check().unit());
+        arguments.put("condition", condition(finding.condition()));
+        arguments.put("missing", String.join(", ", missing(finding)));
+        arguments.put("title", title(finding));
+        return arguments;
+    }
+
+    /** The reading to take again, in words; all of them where none stands out. */
+    public String remeasure(PassProbability chance) {
+        return chance.remeasure().isEmpty() ? Runner.TEXTS.get(locale, "reading.all") : reading(chance.remeasure());
+    }
+
+    /** The missing readings in words. */
+    public List<String> missing(Finding finding) {
+        return finding.missing().stream().map(this::reading).toList();
+    }
+
+    /** A reading's path in words; elements of lists keep their names. */
+    public String reading(String path) {
+        String element = path.contains("[") ? path.substring(path.indexOf('[') + 1, path.indexOf(']')) : "";
+        String plain = path.replaceAll("\\[[^]]*]", "");
+        String text = Runner.TEXTS.find(locale, "reading." + plain);
+        String words = text == null ? plain : text;
+        return element.isEmpty() ? words : words + " (" + element + ")";
+    }
+
+    /** A condition in words: {@code January, kitchen tap open, 216 V}. */
+    public String condition(Condition condition) {
+        List<String> parts = new ArrayList<>();
+        if (condition.subject() != null) {
+            parts.add(condition.subject());
+        }
+        Intake intake = condition.intake();
+        if (intake != null) {
+            parts.add(Runner.TEXTS.format(
+                    locale, "month." + intake.month(), Map.of("temperature", intake.temperatureC())));
+        }
+        DrawOffState drawOff = condition.drawOff();
+        if (drawOff != null) {
+            parts.add(Runner.TEXTS.format(
+                    locale,
+                    drawOff.open() == 0 ? "drawOff.none" : "drawOff.open",
+                    Map.of("names", String.join(" + ", drawOff.names()))));
+        }
+        if (condition.voltageV() != null) {
+            parts.add(Runner.TEXTS.format(locale, "voltage", Map.of("voltage", condition.voltageV())));
+        }
+        return String.join(", ", parts);
+    }
+
+    /** An assumption in words. */
+    public String assumption(Assumptions.Assumption assumption) {
+        return runner.texts(assumption.calculator())
+                .format(locale, "assumption." + assumption.key(), assumption.arguments());
+    }
+
+    /** A remedy in words. */
+    public String remedy(String calculator, Remedy remedy) {
+        return runner.texts(calculator).format(locale, "remedy." + remedy.kind(), remedy.arguments());
+    }
+
+    /** What a step of a working stands for. */
+    public String meaning(String calculator, Step step) {
+        String key = "meaning." + step.meaning();
+        String text = runner.texts(calculator).find(locale, key);
+        return text == null ? Runner.TEXTS.get(locale, key) : text;
+    }
+
+    private Texts texts(Finding finding) {
+        return runner.texts(finding.calculator());
+    }
+}

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Readings;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.rules.Table;
+import twinfeed.model.survey.CableSegment;
+import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Quantity;
+
+/**
+ * Finds what is uncertain in a survey: readings with a stated tolerance, readings of instruments with a usual one, and reference
+ * methods that were not seen. Ratings and tables are taken as they are.
+ */
+final class SampledInputs {
+    private static @Nullable Map<String, Map<String, String>> instruments;
+
+    private final List<SampledInput> inputs = new ArrayList<>();
+    private final Map<String, Integer> gauges = new LinkedHashMap<>();
+    private final RuleSet rules;
+
+    private SampledInputs(RuleSet rules) {
+        this.rules = rules;
+    }
+
+    /** The uncertain inputs of a private copy of a survey; drawing changes that copy. */
+    static SampledInputs of(Survey copy, RuleSet rules) {
+        SampledInputs found = new SampledInputs(rules);
+        found.walk(copy, "survey", "survey");
+        return found;
+    }
+
+    /** The inputs, each with its own dimension in this order. */
+    List<SampledInput> list() {
+        return inputs;
+    }
+
+    /** How many coordinates a sample needs: one for each input, then one for each gauge. */
+    int dimensions() {
+        return inputs.size() + gauges.size();
+    }
+
+    /** Draws all. */
+    void draw(double[] point) {
+        for (int i = 0; i < inputs.size(); i++) {
+            int gauge = inputs.get(i).gauge();
+            inputs.get(i).draw(point[i], gauge < 0 ? 0.5 : point[inputs.size() + gauge]);
+        }
+    }
+
+    private void walk(EObject owner, String plain, String named) {
+        for (EStructuralFeature feature : owner.eClass().getEAllStructuralFeatures()) {
+            if (!owner.eIsSet(feature)) {
+                continue;
+            }
+            Object value = owner.eGet(feature);
+            String plainPath = plain + "." + feature.getName();
+            String namedPath = named + "." + feature.getName();
+            if (value instanceof Quantity quantity) {
+                reading(owner, feature, quantity, plainPath, namedPath);
+            } else if (value instanceof List<?> list) {
+                elements(list, plainPath, namedPath);
+            } else if (value instanceof EObject child && !ratings(child)) {
+                walk(child, plainPath, namedPath);
+            }
+        }
+        if (owner instanceof CableSegment segment) {
+            method(segment, named + ".method");
+        }
+    }
+
+    /** A heater's data are ratings. */
+    private static boolean ratings(EObject child) {
+        return child instanceof twinfeed.model.catalogue.Heater;
+    }
+
+    private void elements(List<?> list, String plainPath, String namedPath) {
+        for (int i = 0; i < list.size(); i++) {
+            if (list.get(i) instanceof EObject element) {
+                walk(element, plainPath, namedPath + "[" + Readings.name(element, i) + "]");
+            }
+        }
+    }
+
+    private void reading(
+            EObject owner, EStructuralFeature feature, Quantity quantity, String plainPath, String namedPath) {
+        Map<String, String> instrument = instruments().get(plainPath);
+        int gauge = instrument == null ? -1 : gauge(instrument.getOrDefault("gauge", ""));
+        if (quantity.hasTolerance()) {
+            add(owner, feature, quantity, namedPath, quantity.halfWidthSi(), quantity.normal(), gauge);
+        } else if (instrument != null) {
+            add(owner, feature, quantity, namedPath, usual(instrument, quantity), false, gauge);
+        }
+    }
+
+    private void add(
+            EObject owner,
+            EStructuralFeature feature,
+            Quantity quantity,
+            String path,
+            double halfWidth,
+            boolean normal,
+            int gauge) {
+        if (halfWidth > 0) {
+            inputs.add(new SampledReading(owner, feature, path, quantity, halfWidth, normal, gauge));
+        }
+    }
+
+    private static double usual(Map<String, String> instrument, Quantity quantity) {
+        double half = Table.number(instrument, "half");
+        return "relative".equals(instrument.get("form")) ? half * Math.abs(quantity.si()) : half;
+    }
+
+    /** Index of an instrument by its name. */
+    private int gauge(String name) {
+        if (name.isEmpty()) {
+            return -1;
+        }
+        return gauges.computeIfAbsent(name, key -> gauges.size());
+    }
+
+    private void method(CableSegment segment, String path) {
+        String stated = segment.getMethod();
+        if (stated == null || (segment.isSetConfidence() && segment.getConfidence() == Confidence.SEEN)) {
+            return;
+        }
+        List<String> plausible = new ArrayList<>(List.of(stated));
+        rules.table("methods").rows().stream()
+                .filter(row -> stated.equals(row.get("key")))
+                .map(row -> row.getOrDefault("plausible", ""))
+                .flatMap(words -> List.of(words.split(" ")).stream())
+                .filter(word -> !word.isEmpty())
+                .forEach(plausible::add);
+        if (plausible.size() > 1) {
+            inputs.add(new SampledMethod(segment, path, plausible));
+        }
+    }
+
+    private static synchronized Map<String, Map<String, String>> instruments() {
+        if (instruments == null) {
+            InputStream stream = SampledInputs.class.getResourceAsStream("instruments.csv");
+            if (stream == null) {
+                throw new IllegalStateException("instruments.csv is missing");
+            }
+            Map<String, Map<String, String>> byPath = new LinkedHashMap<>();
+            Table.read("instruments", stream).rows().forEach(row -> byPath.put(row.getOrDefault("path", ""), row));
+            instruments = byPath;
+        }
+        return instruments;
+    }
+}

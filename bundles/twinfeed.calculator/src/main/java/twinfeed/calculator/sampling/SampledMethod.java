@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import java.util.List;
+import twinfeed.model.survey.CableSegment;
+
+/**
+ * The reference method of a cable segment that nobody saw over its whole length: each plausible method is as likely as another.
+ *
+ * @param segment the segment, of a private copy
+ * @param path its path
+ * @param plausible the method as stated and those that it may be instead
+ */
+record SampledMethod(CableSegment segment, String path, List<String> plausible) implements SampledInput {
+    @Override
+    public int gauge() {
+        return -1;
+    }
+
+    @Override
+    public void draw(double own, double shared) {
+        int pick = (int) (own * plausible.size());
+        segment.setMethod(plausible.get(Math.min(pick, plausible.size() - 1)));
+    }
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import twinfeed.units.Quantity;
+
+/**
+ * A reading of a private copy of a survey that is drawn anew for each sample.
+ *
+ * @param owner the object that holds it
+ * @param feature its feature
+ * @param path its path, with list elements named
+ * @param nominal the reading as taken
+ * @param halfWidth half-width of its rectangular distribution, or its standard uncertainty, SI
+ * @param normal whether it is normally distributed
+ * @param gauge index of the instrument whose bias it shares with other readings, -1 for none
+ */
+record SampledReading(
+        EObject owner,
+        EStructuralFeature feature,
+        String path,
+        Quantity nominal,
+        double halfWidth,
+        boolean normal,
+        int gauge)
+        implements SampledInput {
+    /** Part of an instrument's half-width that is its bias, common to its readings; the rest is noise of each. Judgement. */
+    static final double BIAS = 0.7;
+
+    @Override
+    public void draw(double own, double shared) {
+        set(nominal.si() + halfWidth * (normal ? NormalQuantile.of(own) : rectangular(own, shared)));
+    }
+
+    private double rectangular(double own, double shared) {
+        double noise = 2 * own - 1;
+        return gauge < 0 ? noise : BIAS * (2 * shared - 1) + (1 - BIAS) * noise;
+    }
+
+    /** A reading that cannot be negative stays so: lengths and resistances end at 0. */
+    private void set(double value) {
+        owner.eSet(feature, nominal.withSi(nominal.si() > 0 ? Math.max(value, 0) : value));
+    }
+}

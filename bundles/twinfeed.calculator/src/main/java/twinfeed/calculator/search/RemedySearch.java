@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.engine.Influence;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.survey.Survey;
+
+/**
+ * Finds the least costly set of works with which no deciding check fails. Exact, not greedy: sets are judged in the order of
+ * their cost, each by running every calculator on the edited survey, and the first that passes wins.
+ *
+ * <p>A set grows only by works that can mend one check that fails under it: those that the check itself offers, for a calculator
+ * offers every work of its own that can mend its check, and those of calculators that change its answer through what they give. That
+ * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set. A set that makes a check fail
+ * which did not fail before is never offered.
+ */
+public final class RemedySearch {
+    /** So many sets are judged before the search gives up, and says so. */
+    public static final int MOST_SETS = 4000;
+
+    private final Judge judge;
+    private final WorkCost.Source costs;
+    private final Influence influence;
+    private final int mostSets;
+
+    /** Judges a candidate in a survey with every calculator; with the tolerances of its readings, if they are to count. */
+    @FunctionalInterface
+    public interface Judge {
+        /** The result. */
+        OptionResult judge(Survey survey, Candidate candidate);
+    }
+
+    /** A search with the usual limit that takes each calculator's works to change the answers of all. */
+    public RemedySearch(Judge judge, WorkCost.Source costs) {
+        this(judge, costs, Influence.UNKNOWN, MOST_SETS);
+    }
+
+    /** A search with the usual limit. */
+    public RemedySearch(Judge judge, WorkCost.Source costs, Influence influence) {
+        this(judge, costs, influence, MOST_SETS);
+    }
+
+    /**
+     * A search.
+     *
+     * @param judge judges the edited surveys
+     * @param costs prices sets of works
+     * @param influence whose works can change whose answers; knowing it saves sets
+     * @param mostSets how many sets are judged at most
+     */
+    RemedySearch(Judge judge, WorkCost.Source costs, Influence influence, int mostSets) {
+        this.judge = judge;
+        this.costs = costs;
+        this.influence = influence;
+        this.mostSets = mostSets;
+    }
+
+    /**
+     * Searches for one candidate.
+     *
+     * @param survey the survey as it is; not changed
+     * @param candidate the heater
+     * @param before the result for the survey as it is
+     */
+    public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
+        if (before.findings().stream().noneMatch(Finding::stands)) {
+            return unchanged(before, before.verdict(), List.of(), false);
+        }
+        return new Search(survey, candidate, before).run();
+    }
+
+    private WorkPlan unchanged(OptionResult before, Verdict verdict, List<String> unmended, boolean exhausted) {
+        return new WorkPlan(List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted);
+    }
+
+    private record WorkSet(List<Remedy> works, WorkCost cost, String whole) {
+        static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
+                .thenComparingInt(set -> set.works.size())
+                .thenComparing(WorkSet::whole);
+    }
+
+    /** A work that a calculator offered under some others. */
+    private record Offer(String calculator, Remedy remedy, Set<String> under) {}
+
+    /** Works of one id differ where they are offered for different pieces or amounts. */
+    private static String whole(Remedy remedy) {
+        return remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items();
+    }
+
+    private static Set<String> each(List<Remedy> works) {
+        return works.stream().map(RemedySearch::whole).collect(Collectors.toSet());
+    }
+
+    private static String whole(List<Remedy> works) {
+        return String.join("+", works.stream().map(RemedySearch::whole).toList());
+    }
+
+    /** One search. */
+    private final class Search {
+        private final Survey survey;
+        private final Candidate candidate;
+        private final OptionResult before;
+        private final Set<String> failedBefore = new HashSet<>();
+        private final Set<String> unknownBefore = new HashSet<>();
+        private final PriorityQueue<WorkSet> waiting = new PriorityQueue<>(WorkSet.ORDER);
+        private final Set<String> seen = new HashSet<>();
+        private final Map<String, Offer> offers = new LinkedHashMap<>();
+        private final Set<String> mendable = new LinkedHashSet<>();
+
+        Search(Survey survey, Candidate candidate, OptionResult before) {
+            this.survey = survey;
+            this.candidate = candidate;
+            this.before = before;
+            for (Finding finding : before.findings()) {
+                switch (finding.outcome()) {
+                    case FAILS -> failedBefore.add(finding.check().key());
+                    case CANNOT_TELL, TOO_CLOSE ->
+                        unknownBefore.add(finding.check().key());
+                    default -> {}
+                }
+            }
+        }
+
+        WorkPlan run() {
+            grow(List.of(), before);
+            for (int judged = 0; !waiting.isEmpty(); judged++) {
+                if (judged == mostSets) {
+                    return unchanged(before, Verdict.CANNOT_TELL, failing(), true);
+                }
+                WorkSet set = waiting.remove();
+                OptionResult after = judge(set.works);
+                if (mends(after)) {
+                    Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : Verdict.CANNOT_TELL;
+                    return new WorkPlan(set.works, before, after, verdict, List.of(), set.cost, false);
+                }
+                grow(set.works, after);
+            }
+            return unchanged(before, before.verdict(), unmended(), false);
+        }
+
+        private OptionResult judge(List<Remedy> works) {
+            Survey edited = EcoreUtil.copy(survey);
+            works.forEach(work -> work.edit().accept(edited));
+            OptionResult after = judge.judge(edited, candidate);
+            after.findings().stream()
+                    .filter(finding -> !finding.stands())
+                    .forEach(finding -> mendable.add(finding.check().key()));
+            return after;
+        }
+
+        /** Nothing decisive fails, nothing fails that did not fail before, and no doubt is new. */
+        private boolean mends(OptionResult after) {
+            return after.findings().stream().allMatch(finding -> {
+                String key = finding.check().key();
+                return switch (finding.outcome()) {
+                    case FAILS -> !finding.check().kind().deciding() && failedBefore.contains(key);
+                    case TOO_CLOSE -> !finding.check().kind().deciding();
+                    case CANNOT_TELL -> !opensDoubt(finding);
+                    default -> true;
+                };
+            });
+        }
+
+        /**
+         * Puts sets with one work more in the queue, for the works that can mend one open check: the one with the fewest. A set that
+         * passes has to mend that check too, so none is lost; and where nothing can mend a check, no larger set passes.
+         */
+        private void grow(List<Remedy> works, OptionResult result) {
+            List<Finding> open =
+                    result.findings().stream().filter(this::hasToBeMended).toList();
+            result.findings().forEach(finding -> finding.remedies()
+                    .forEach(remedy -> keep(finding.calculator(), remedy, works)));
+            open.stream()
+                    .map(finding -> choices(finding, works))
+                    .min(Comparator.comparingInt(List::size))
+                    .ifPresent(choices -> choices.forEach(remedy -> offer(works, remedy)));
+        }
+
+        private boolean hasToBeMended(Finding finding) {
+            String key = finding.check().key();
+            return finding.stands()
+                    || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key))
+                    || opensDoubt(finding);
+        }
+
+        private boolean opensDoubt(Finding finding) {
+            return finding.outcome() == Outcome.CANNOT_TELL
+                    && finding.check().kind().deciding()
+                    && !unknownBefore.contains(finding.check().key());
+        }
+
+        /** An offer stands once the works are done under which it was made, though its check may pass by then. */
+        private void keep(String calculator, Remedy remedy, List<Remedy> works) {
+            offers.putIfAbsent(calculator + whole(remedy) + whole(works), new Offer(calculator, remedy, each(works)));
+        }
+
+        /**
+         * What can mend a check: its own offers, and what was offered by calculators that can change its answer. A deciding check
+         * that fails offers all that its own calculator knows; one that is only advice, or lacks a reading since, need not.
+         */
+        private List<Remedy> choices(Finding finding, List<Remedy> works) {
+            Map<String, Remedy> choices = new LinkedHashMap<>();
+            finding.remedies().forEach(remedy -> choices.putIfAbsent(whole(remedy), remedy));
+            Set<String> done = each(works);
+            for (Offer offer : offers.values()) {
+                boolean own = offer.calculator.equals(finding.calculator());
+                boolean counts = own ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
+                if (counts && done.containsAll(offer.under)) {
+                    choices.putIfAbsent(whole(offer.remedy), offer.remedy);
+                }
+            }
+            return choices.values().stream()
+                    .filter(remedy ->
+                            works.stream().noneMatch(work -> work.kind().equals(remedy.kind())))
+                    .toList();
+        }
+
+        private void offer(List<Remedy> works, Remedy remedy) {
+            List<Remedy> more = new ArrayList<>(works);
+            more.add(remedy);
+            more.sort(Comparator.comparing(Remedy::id));
+            String all = whole(more);
+            if (seen.add(all)) {
+                waiting.add(new WorkSet(List.copyOf(more), costs.of(more), all));
+            }
+        }
+
+        /**
+         * What nothing mended: the checks for which there is no work, or else those that none of the sets mended, or else, if each
+         * alone could be mended but no set mends all, all that failed.
+         */
+        private List<String> unmended() {
+            List<String> stubborn =
+                    failing(finding -> !mendable.contains(finding.check().key()));
+            List<String> hopeless = failing(finding -> finding.remedies().isEmpty()
+                    && !mendable.contains(finding.check().key()));
+            if (!hopeless.isEmpty()) {
+                return hopeless;
+            }
+            return stubborn.isEmpty() ? failing() : stubborn;
+        }
+
+        private List<String> failing() {
+            return failing(finding -> true);
+        }
+
+        private List<String> failing(Predicate<Finding> which) {
+            return before.findings().stream()
+                    .filter(Finding::stands)
+                    .filter(which)
+                    .map(finding -> finding.check().key())
+                    .toList();
+        }
+    }
+}

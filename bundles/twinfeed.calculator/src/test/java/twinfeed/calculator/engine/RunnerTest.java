@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.FindingClass;
+import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.Outcome;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.model.survey.DrawOff;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Temperature;
+import twinfeed.units.TemperatureDifference;
+import twinfeed.units.Voltage;
+
+class RunnerTest {
+    private static final Check CHECK =
+            Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, "L/min", "survey.water.test.flow");
+
+    private static Calculator linked(String id, List<SharedQuantity> takes, List<SharedQuantity> gives) {
+        return new Calculator() {
+            @Override
+            public CalculatorDescriptor statement() {
+                return new CalculatorDescriptor(id, "1", Runner.TEXTS, gives, takes, List.of(), List.of(), List.of());
+            }
+
+            @Override
+            public Assessor prepare(Context context) {
+                return (candidate, exchange, findings) -> {};
+            }
+        };
+    }
+
+    @Test
+    void calculatorsRunAfterThoseThatGiveWhatTheyTake() {
+        List<Calculator> all = new ArrayList<>(List.of(
+                linked("a", List.of(SharedQuantity.WISHED_FLOW), List.of()),
+                linked("b", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.WISHED_FLOW)),
+                linked("c", List.of(), List.of(SharedQuantity.DELIVERED_POWER))));
+        for (int i = 0; i < 6; i++) {
+            Collections.shuffle(all, new Random(i));
+            Runner runner = new Runner(all, (mean, spread, month, southern) -> mean);
+            assertEquals(
+                    List.of("c", "b", "a"),
+                    runner.calculators().stream()
+                            .map(each -> each.statement().id())
+                            .toList());
+        }
+    }
+
+    @Test
+    void twoOfOneIdAreRefused() {
+        Calculator one = linked("a", List.of(), List.of());
+        Calculator two = linked("a", List.of(), List.of());
+        assertThrows(IllegalArgumentException.class, () -> Fixtures.runner(one, two));
+    }
+
+    @Test
+    void aCalculatorThatThrowsIsNamedAndTheRestGoesOn() {
+        Calculator broken = new SyntheticCalculator("broken", List.of(), (survey, findings) -> {
+            throw new IllegalStateException("out of luck");
+        });
+        Calculator sound = new SyntheticCalculator("sound", List.of(CHECK), (survey, findings) -> findings.on(CHECK)
+                .compare(2, 1)
+                .add());
+        Runner runner = Fixtures.runner(broken, sound);
+        OptionResult result = runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate());
+        assertEquals(
+                List.of(Outcome.CANNOT_TELL, Outcome.PASSES),
+                result.findings().stream().map(Finding::outcome).toList());
+        String sentence = new FindingText(runner, Locale.ENGLISH)
+                .sentence(result.findings().get(0));
+        assertTrue(sentence.contains("broken") && sentence.contains("out of luck"), sentence);
+    }
+
+    @Test
+    void whereNothingDecidingIsAskedNobodyCanTell() {
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "L/min");
+        Calculator adviser =
+                new SyntheticCalculator("adviser", List.of(advice), (survey, findings) -> findings.on(advice)
+                        .compare(2, 1)
+                        .add());
+        for (Runner runner : List.of(Fixtures.runner(), Fixtures.runner(adviser))) {
+            OptionResult result = runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate());
+            assertEquals(Verdict.CANNOT_TELL, result.verdict());
+        }
+    }
+
+    @Test
+    void aMissingReadingIsNamed() {
+        Calculator asking = new SyntheticCalculator("asking", List.of(CHECK), (survey, findings) -> {
+            if (!findings.blocked(CHECK)) {
+                findings.on(CHECK).compare(1, 1).add();
+            }
+        });
+        Runner runner = Fixtures.runner(asking);
+        Finding finding = runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate())
+                .findings()
+                .get(0);
+        assertEquals(Outcome.CANNOT_TELL, finding.outcome());
+        assertEquals(List.of("survey.water"), finding.missing());
+        assertEquals("Cannot tell: missing the water feed.", new FindingText(runner, Locale.ENGLISH).sentence(finding));
+    }
+
+    @Test
+    void theGridHoldsTheSurveysOwnVoltageAndTaps() {
+        Survey survey = Fixtures.survey("10 L/min", "0.3 ohm");
+        survey.getElectricity().setSupplyVoltage(Voltage.valueOf("236 V"));
+        for (String name : List.of("kitchen tap", "basin", "garden tap")) {
+            DrawOff tap = SurveyFactory.eINSTANCE.createDrawOff();
+            tap.setName(name);
+            survey.getWater().getDrawOffs().add(tap);
+        }
+        Grid grid = Fixtures.runner().assess(survey, List.of()).grid();
+        assertEquals(236, grid.voltage(grid.nominal()));
+        assertEquals(5, grid.voltageCount());
+        assertEquals(13, grid.intakes().size());
+        assertEquals(List.of("kitchen tap", "basin"), grid.drawOffs().get(2).names());
+    }
+
+    @Test
+    void monthsComeFromTheTableOrTheModel() {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        // SAP 10.2 Table J1, "from mains", January and July.
+        Grid table = Fixtures.runner().assess(survey, List.of()).grid();
+        assertEquals(8.0, table.intakes().get(1).temperatureC());
+        assertEquals(18.4, table.intakes().get(7).temperatureC());
+        survey.setClimate("model");
+        survey.setAnnualMeanAir(Temperature.valueOf("10 C"));
+        survey.setMonthlyAirSpread(TemperatureDifference.valueOf("4 K"));
+        Grid model = Fixtures.runner().assess(survey, List.of()).grid();
+        assertEquals(10 + 4 + 12, model.intakes().get(12).temperatureC());
+    }
+
+    @Test
+    void unknownRulesAndClimatesAreRefusedByName() {
+        Survey rules = SurveyFactory.eINSTANCE.createSurvey();
+        rules.setRules("nowhere-1900");
+        assertTrue(message(rules).contains("nowhere-1900"));
+        Survey climate = SurveyFactory.eINSTANCE.createSurvey();
+        climate.setClimate("moon");
+        assertTrue(message(climate).contains("moon"));
+    }
+
+    private static String message(Survey survey) {
+        return String.valueOf(assertThrows(
+                        IllegalArgumentException.class, () -> Fixtures.runner().assess(survey, List.of()))
+                .getMessage());
+    }
+}

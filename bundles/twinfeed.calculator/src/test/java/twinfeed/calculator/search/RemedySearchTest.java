@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.BiConsumer;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.FindingClass;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.calculator.engine.Influence;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+
+/** The search against brute force: every set of works judged, the cheapest that passes taken. */
+class RemedySearchTest {
+    /** A made-up house: checks with margins, works that move them for better or worse. */
+    private static final class World {
+        final int checkCount;
+        final int workCount;
+        final double[] base;
+        final double[][] effect;
+        final int[] price;
+        final boolean[] enquiry;
+        final int[] kind;
+        final List<Check> checks = new ArrayList<>();
+
+        World(long seed) {
+            Random random = new Random(seed);
+            checkCount = 1 + random.nextInt(5);
+            workCount = 1 + random.nextInt(8);
+            base = random.doubles(checkCount, -2, 1).toArray();
+            effect = new double[checkCount][workCount];
+            for (double[] row : effect) {
+                Arrays.setAll(row, i -> random.nextInt(3) == 0 ? random.nextDouble() * 4 - 1 : 0);
+            }
+            price = random.ints(workCount, 0, 6).toArray();
+            enquiry = new boolean[workCount];
+            kind = random.ints(workCount, 0, 6).toArray();
+            for (int work = 0; work < workCount; work++) {
+                enquiry[work] = random.nextInt(6) == 0;
+            }
+            for (int check = 0; check < checkCount; check++) {
+                FindingClass about = random.nextInt(4) == 0 ? FindingClass.ADVICE : FindingClass.SAFETY;
+                checks.add(Check.of("made.up" + check, about, LimitType.AT_LEAST, ""));
+            }
+        }
+
+        Remedy remedy(int work) {
+            String id = "w" + work;
+            return new Remedy(
+                    id,
+                    "kind" + kind[work],
+                    Map.of(),
+                    List.of(),
+                    enquiry[work],
+                    0,
+                    survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
+        }
+
+        void answer(Survey survey, Findings findings) {
+            List<String> done = survey.getNotes() == null
+                    ? List.of()
+                    : List.of(survey.getNotes().trim().split(" "));
+            for (int check = 0; check < checkCount; check++) {
+                FindingBuilder finding = findings.on(checks.get(check)).compare(margin(check, done), 0);
+                for (int work = 0; work < workCount; work++) {
+                    if (effect[check][work] > 0) {
+                        finding.remedy(remedy(work));
+                    }
+                }
+                finding.add();
+            }
+        }
+
+        double margin(int check, List<String> done) {
+            double margin = base[check];
+            for (int work = 0; work < workCount; work++) {
+                margin += done.contains("w" + work) ? effect[check][work] : 0;
+            }
+            return margin;
+        }
+
+        WorkCost cost(List<Remedy> works) {
+            int enquiries = 0;
+            long sum = 0;
+            for (Remedy work : works) {
+                int index = Integer.parseInt(work.id().substring(1));
+                enquiries += enquiry[index] ? 1 : 0;
+                sum += enquiry[index] ? 0 : price[index];
+            }
+            return new WorkCost(enquiries, BigDecimal.valueOf(sum), 0);
+        }
+
+        boolean passes(List<String> done) {
+            for (int check = 0; check < checkCount; check++) {
+                boolean fails = margin(check, done) < 0;
+                boolean failedBefore = base[check] < 0;
+                if (fails && (checks.get(check).kind().deciding() || !failedBefore)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        /** The least cost of a set that passes, by trying all. */
+        Optional<WorkCost> bruteForce() {
+            Optional<WorkCost> best = Optional.empty();
+            for (int bits = 0; bits < 1 << workCount; bits++) {
+                Map<String, Remedy> byKind = new LinkedHashMap<>();
+                List<Remedy> works = new ArrayList<>();
+                for (int work = 0; work < workCount; work++) {
+                    if ((bits >> work & 1) == 1) {
+                        byKind.put("kind" + kind[work], remedy(work));
+                        works.add(remedy(work));
+                    }
+                }
+                if (byKind.size() == works.size()
+                        && passes(works.stream().map(Remedy::id).toList())
+                        && (best.isEmpty() || cost(works).compareTo(best.get()) < 0)) {
+                    best = Optional.of(cost(works));
+                }
+            }
+            return best;
+        }
+    }
+
+    @Test
+    void findsTheCheapestSetThatBruteForceFinds() {
+        int needed = 0;
+        int none = 0;
+        for (long seed = 0; seed < 4000; seed++) {
+            World world = new World(seed);
+            Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
+            Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+            Candidate candidate = Fixtures.candidate();
+            WorkPlan plan = new RemedySearch(runner::judge, world::cost)
+                    .plan(survey, candidate, runner.judge(survey, candidate));
+            Optional<WorkCost> best = world.bruteForce();
+            if (plan.verdict() == Verdict.DOES_NOT_SUIT) {
+                none++;
+                assertTrue(best.isEmpty(), "seed " + seed + ": brute force found " + best);
+            } else {
+                needed += plan.works().isEmpty() ? 0 : 1;
+                assertEquals(best.orElseThrow(), plan.cost(), "seed " + seed);
+                assertTrue(world.passes(plan.works().stream().map(Remedy::id).toList()), "seed " + seed);
+            }
+            assertFalse(plan.exhausted());
+        }
+        // The random houses must not all be easy or hopeless, or the comparison says nothing.
+        assertTrue(needed > 400 && none > 400, needed + " need work, " + none + " have none");
+    }
+
+    @Test
+    void theSurveyIsLeftAlone() {
+        World world = new World(7);
+        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        Survey before = EcoreUtil.copy(survey);
+        new RemedySearch(runner::judge, world::cost)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+        assertTrue(EcoreUtil.equals(before, survey));
+    }
+
+    @Test
+    void givingUpIsSaid() {
+        World world = null;
+        for (long seed = 0; world == null; seed++) {
+            World each = new World(seed);
+            world = each.bruteForce().isPresent() && !each.passes(List.of()) ? each : null;
+        }
+        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        WorkPlan plan = new RemedySearch(runner::judge, world::cost, Influence.UNKNOWN, 0)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+        assertTrue(plan.exhausted());
+        assertEquals(Verdict.CANNOT_TELL, plan.verdict());
+    }
+
+    private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+    private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+
+    private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
+        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", List.of(LOAD, OTHER), answers));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        return new RemedySearch(runner::judge, WorkCost.BY_COUNT)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+    }
+
+    private static boolean done(Survey survey, String id) {
+        return survey.getNotes() != null && survey.getNotes().contains(id);
+    }
+
+    @Test
+    void aWorkThatOpensADoubtIsFollowedByTheOneThatClosesIt() {
+        WorkPlan plan = plan((survey, findings) -> {
+            boolean carries = done(survey, "device");
+            findings.on(LOAD)
+                    .compare(carries ? 1 : -1, 0)
+                    .remedy(Fixtures.work("device"))
+                    .remedy(Fixtures.work("cable"))
+                    .add();
+            FindingBuilder other = findings.on(OTHER).compare(1, 0);
+            if (done(survey, "device") && !done(survey, "cable")) {
+                other.cannotTell(List.of("survey.electricity"));
+            }
+            other.add();
+        });
+        assertEquals(
+                List.of("cable", "device"),
+                plan.works().stream().map(Remedy::id).toList());
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    @Test
+    void whatNothingMendsIsNamed() {
+        WorkPlan plan = plan((survey, findings) -> {
+            findings.on(LOAD)
+                    .compare(done(survey, "device") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("device"))
+                    .add();
+            findings.on(OTHER).compare(done(survey, "device") ? -2 : -1, 0).add();
+        });
+        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
+        assertEquals(List.of(), plan.works());
+        assertEquals(List.of("made.other"), plan.unmended());
+    }
+
+    @Test
+    void aPricedSetGoesBeforeOneOnEnquiry() {
+        assertTrue(new WorkCost(0, BigDecimal.valueOf(9000), 90).compareTo(new WorkCost(1, BigDecimal.ONE, 0)) < 0);
+    }
+}

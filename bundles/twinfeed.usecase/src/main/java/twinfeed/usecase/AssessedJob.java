@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.List;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.search.WorkPlan;
+import twinfeed.model.assessment.Assessment;
+
+/**
+ * A job that was assessed.
+ *
+ * @param opened the job
+ * @param assessed what the calculators answered
+ * @param plans the least costly work for each option, in the same order
+ * @param record all of it in the model, with its texts in one language
+ */
+public record AssessedJob(OpenedJob opened, AssessmentResult assessed, List<WorkPlan> plans, Assessment record) {
+    public AssessedJob {
+        plans = List.copyOf(plans);
+    }
+}

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.PassProbability;
+import twinfeed.calculator.Remedy;
+import twinfeed.calculator.Series;
+import twinfeed.calculator.Step;
+import twinfeed.calculator.Texts;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.search.WorkPlan;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.Assumption;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.RemedyItem;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.catalogue.Heater;
+
+/** Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. */
+final class AssessmentMapper {
+    private static final AssessmentFactory MAKE = AssessmentFactory.eINSTANCE;
+
+    private final Runner runner;
+    private final FindingText words;
+    private final Locale locale;
+
+    AssessmentMapper(Runner runner, Locale locale) {
+        this.runner = runner;
+        this.locale = locale;
+        this.words = new FindingText(runner, locale);
+    }
+
+    /**
+     * Records an assessment.
+     *
+     * @param assessed the results
+     * @param plans a plan for each option, in the same order
+     * @param program version of the program
+     */
+    Assessment record(AssessmentResult assessed, List<WorkPlan> plans, String program) {
+        Assessment record = MAKE.createAssessment();
+        record.setRules(assessed.rules().title());
+        record.setRulesNote(assessed.rules().caution());
+        record.setProgram(program);
+        for (int i = 0; i < assessed.options().size(); i++) {
+            record.getOptions().add(option(assessed.options().get(i), plans.get(i)));
+        }
+        assessed.assumptions().forEach(each -> {
+            Assumption assumption = MAKE.createAssumption();
+            assumption.setKey(each.key());
+            assumption.setText(words.assumption(each));
+            if (each.tabulated()) {
+                assumption.setTabulated(true);
+            }
+            record.getAssumptions().add(assumption);
+        });
+        return record;
+    }
+
+    private OptionAssessment option(OptionResult result, WorkPlan plan) {
+        Heater heater = result.candidate().heater();
+        OptionAssessment option = MAKE.createOptionAssessment();
+        option.setHeaterId(heater.getId());
+        option.setTitle(heater.getTitle() == null ? heater.getId() : heater.getTitle());
+        option.setPresent(result.candidate().present());
+        option.setPowerKw(heater.getPower() == null ? null : heater.getPower().si() / 1000);
+        option.setVerdict(Verdict.getByName(plan.verdict().name()));
+        result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
+        result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
+        plan.works().forEach(work -> option.getRemedies().add(remedy(work, plan)));
+        afterWork(plan).forEach(finding -> option.getAfterWork().add(finding));
+        option.getUnmended().addAll(plan.unmended());
+        return option;
+    }
+
+    /** The answers with the works done; a working stands only where the work changed something, the others are above. */
+    private List<twinfeed.model.assessment.Finding> afterWork(WorkPlan plan) {
+        return plan.works().isEmpty()
+                ? List.of()
+                : plan.after().findings().stream()
+                        .map(finding -> finding(finding, changed(finding, plan.before())))
+                        .toList();
+    }
+
+    private static boolean changed(Finding after, OptionResult before) {
+        return before.finding(after.check().key())
+                .filter(finding -> finding.outcome() == after.outcome()
+                        && java.util.Objects.equals(finding.figures(), after.figures()))
+                .isEmpty();
+    }
+
+    private twinfeed.model.assessment.Finding finding(Finding finding) {
+        return finding(finding, true);
+    }
+
+    private twinfeed.model.assessment.Finding finding(Finding finding, boolean withWorking) {
+        twinfeed.model.assessment.Finding record = MAKE.createFinding();
+        record.setKey(finding.check().key());
+        record.setCalculator(finding.calculator());
+        record.setTitle(words.title(finding));
+        record.setText(words.sentence(finding));
+        record.setKind(FindingClass.getByName(finding.check().kind().name()));
+        record.setOutcome(Outcome.getByName(finding.outcome().name()));
+        figures(finding, record);
+        String condition = words.condition(finding.condition());
+        record.setCondition(condition.isEmpty() ? null : condition);
+        record.setSource(finding.source().isEmpty() ? null : finding.source());
+        chance(finding, record);
+        record.getMissing().addAll(words.missing(finding));
+        if (withWorking) {
+            finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step)));
+        }
+        finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
+        return record;
+    }
+
+    private static void figures(Finding finding, twinfeed.model.assessment.Finding record) {
+        Finding.@Nullable Figures figures = finding.figures();
+        if (figures != null) {
+            record.setUnit(finding.check().unit());
+            record.setValue(figures.value());
+            if (finding.check().sense() != twinfeed.calculator.LimitType.REPORT) {
+                record.setLimit(figures.limit());
+                record.setMargin(figures.margin());
+            }
+        }
+    }
+
+    private void chance(Finding finding, twinfeed.model.assessment.Finding record) {
+        @Nullable PassProbability chance = finding.chance();
+        if (chance != null) {
+            record.setChance(chance.passes());
+            if (finding.figures() != null) {
+                record.setLow(chance.low());
+                record.setHigh(chance.high());
+            }
+            record.setRemeasure(chance.remeasure().isEmpty() ? null : words.remeasure(chance));
+        }
+    }
+
+    private twinfeed.model.assessment.Step step(Finding finding, Step step) {
+        twinfeed.model.assessment.Step record = MAKE.createStep();
+        record.setSymbol(step.symbol());
+        record.setMeaning(words.meaning(finding.calculator(), step));
+        record.setValue(step.value());
+        record.setUnit(step.unit());
+        record.setExpression(step.expression());
+        record.setSource(step.source().isEmpty() ? null : step.source());
+        return record;
+    }
+
+    private twinfeed.model.assessment.Series series(Finding finding, Series series) {
+        Texts texts = runner.texts(finding.calculator());
+        twinfeed.model.assessment.Series record = MAKE.createSeries();
+        record.setKey(series.key());
+        record.setTitle(texts.get(locale, "series." + series.key()));
+        record.setXTitle(texts.get(locale, "axis." + series.xAxis().key()));
+        record.setXUnit(series.xAxis().unit());
+        record.setYTitle(texts.get(locale, "axis." + series.yAxis().key()));
+        record.setYUnit(series.yAxis().unit());
+        record.getLabels().addAll(series.labels());
+        for (double x : series.x()) {
+            record.getX().add(x);
+        }
+        for (double y : series.y()) {
+            record.getY().add(y);
+        }
+        return record;
+    }
+
+    private twinfeed.model.assessment.Remedy remedy(Remedy work, WorkPlan plan) {
+        twinfeed.model.assessment.Remedy record = MAKE.createRemedy();
+        record.setId(work.id());
+        record.setKey(work.kind());
+        record.setTitle(title(work));
+        record.setEnquiry(work.enquiry());
+        record.setLeadDays(work.leadDays());
+        record.getMends().addAll(mends(work, plan));
+        for (Remedy.Item item : work.items()) {
+            RemedyItem each = MAKE.createRemedyItem();
+            each.setCode(item.code());
+            each.setQuantity(item.quantity());
+            record.getItems().add(each);
+        }
+        return record;
+    }
+
+    /** Checks that failed before, pass with all the works done, and offered this one. */
+    private static List<String> mends(Remedy work, WorkPlan plan) {
+        return plan.before().findings().stream()
+                .filter(Finding::rulesOut)
+                .filter(finding ->
+                        finding.remedies().stream().anyMatch(each -> each.id().equals(work.id())))
+                .map(finding -> finding.check().key())
+                .toList();
+    }
+
+    private String title(Remedy work) {
+        return runner.calculators().stream()
+                .map(calculator -> calculator.statement().texts())
+                .filter(texts -> texts.has("remedy." + work.kind()))
+                .findFirst()
+                .map(texts -> texts.format(locale, "remedy." + work.kind(), work.arguments()))
+                .orElse(work.id());
+    }
+}

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.AtomicFile;
+
+/** Files made together: every one is complete in memory before the first touches the disk. */
+final class OutputFiles {
+    private final Map<Path, byte[]> contents = new LinkedHashMap<>();
+
+    /** Writes one file. */
+    interface Writing {
+        void to(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Makes a file.
+     *
+     * @param out where to; absent for none
+     * @throws UnusableException if it cannot be made
+     */
+    OutputFiles add(@Nullable Path out, Writing writing) {
+        if (out == null) {
+            return this;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+        try {
+            writing.to(bytes);
+        } catch (IOException refused) {
+            throw new UnusableException(out + ": " + refused.getMessage(), refused);
+        }
+        if (contents.put(out.toAbsolutePath().normalize(), bytes.toByteArray()) != null) {
+            throw new UnusableException(
+                    out + ": named for two outputs; give each a file of its own", new IllegalArgumentException());
+        }
+        return this;
+    }
+
+    /**
+     * Writes them all.
+     *
+     * @throws twinfeed.model.io.InputException if one cannot be written
+     */
+    void write() {
+        AtomicFile.writeAll(contents);
+    }
+}

@@ -1,0 +1,367 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.IntakeModel;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.search.WorkCost;
+import twinfeed.calculator.search.WorkPlan;
+import twinfeed.engineering.water.MainsTemperature;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.job.Job;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Survey;
+import twinfeed.workbook.QuoteWorkbook;
+
+/** The use cases, the only service that the faces inject. Stateless but for its calculators; thread-safe. */
+@Component(service = TwinfeedService.class)
+public final class TwinfeedService {
+    /** Version of the program, as outputs name it. */
+    public static final String VERSION = "0.1.0";
+
+    private static final IntakeModel INTAKE =
+            (mean, spread, month, southern) -> new MainsTemperature(mean, spread, southern).inMonth(Month.of(month));
+
+    private final Runner runner;
+
+    /** With the calculators that the framework found. */
+    @Activate
+    public TwinfeedService(@Reference(policyOption = ReferencePolicyOption.GREEDY) List<Calculator> calculators) {
+        this.runner = new Runner(new ArrayList<>(calculators), INTAKE);
+    }
+
+    /** With the calculators of the class path, for batch engines, benchmarks and tests. */
+    public static TwinfeedService onClassPath() {
+        List<Calculator> found = new ArrayList<>();
+        ServiceLoader.load(Calculator.class).forEach(found::add);
+        return new TwinfeedService(found);
+    }
+
+    /** The calculators in the order in which they run. */
+    public List<Calculator> calculators() {
+        return runner.calculators();
+    }
+
+    /** All formulas that the calculators publish, by name. */
+    public List<NamedFormula> formulas() {
+        return runner.calculators().stream()
+                .map(Calculator::statement)
+                .flatMap(statement -> statement.formulas().stream()
+                        .map(formula -> new NamedFormula(statement.id(), statement.texts(), formula)))
+                .sorted(java.util.Comparator.comparing(NamedFormula::name))
+                .toList();
+    }
+
+    /** The formula of a name. */
+    public Optional<NamedFormula> formula(String name) {
+        return formulas().stream().filter(each -> each.name().equals(name)).findFirst();
+    }
+
+    /**
+     * Opens a job and its catalogue.
+     *
+     * @param file the job's file
+     * @param catalogue a catalogue to be used instead of the one that the job names
+     * @throws twinfeed.model.io.InputException if either cannot be used; every problem is in its message
+     */
+    public OpenedJob open(Path file, @Nullable Path catalogue) {
+        return new JobOpening().open(file, catalogue);
+    }
+
+    /**
+     * Checks a job that was made from an opened one, whose catalogue it keeps.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; every problem is in its message
+     */
+    public OpenedJob checked(OpenedJob pattern, Job job) {
+        return new JobOpening().checked(pattern, job);
+    }
+
+    /**
+     * Reads a price book, *.csv or *.xlsx.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; nothing of it is taken then
+     */
+    public PriceBook book(Path file) {
+        return new BookOpening().open(file);
+    }
+
+    /**
+     * What taking over a price list would do, row by row.
+     *
+     * @param file the list, *.csv or *.xlsx
+     * @param present the book that it would take the place of; absent for none
+     * @throws twinfeed.model.io.InputException if it cannot be read as rows at all
+     */
+    public BookReport bookReport(Path file, @Nullable PriceBook present) {
+        return BookReport.of(new BookOpening().report(file), present);
+    }
+
+    /**
+     * Assesses a job and finds the least costly work for every heater that does not suit as the house is.
+     *
+     * @param opened the job
+     * @param book price book by which work is compared; without one the fewest works win
+     * @param heater id of the one candidate that is asked for, or null for all of the survey
+     * @param locale language of the texts
+     */
+    public AssessedJob judge(OpenedJob opened, @Nullable PriceBook book, @Nullable String heater, Locale locale) {
+        Candidates candidates = new Candidates(opened);
+        return judge(opened, heater == null ? candidates.all() : candidates.only(heater), costs(book, opened), locale);
+    }
+
+    /**
+     * Assesses a job as the house is, neither counting tolerances nor looking for work: quick, for a first look while
+     * {@link #judge} is under way. Verdicts may still change.
+     *
+     * @param opened the job
+     * @param locale language of the texts
+     */
+    public AssessedJob glance(OpenedJob opened, Locale locale) {
+        List<Candidate> candidates = new Candidates(opened).all();
+        AssessmentResult assessed = runner.assess(withPresentHeater(opened.job().getSurvey(), candidates), candidates);
+        List<WorkPlan> plans = assessed.options().stream()
+                .map(option -> new WorkPlan(
+                        List.of(), option, option, option.verdict(), List.of(), WorkCost.BY_COUNT.of(List.of()), false))
+                .toList();
+        return new AssessedJob(
+                opened, assessed, plans, new AssessmentMapper(runner, locale).record(assessed, plans, VERSION));
+    }
+
+    private static WorkCost.Source costs(@Nullable PriceBook book, OpenedJob opened) {
+        return book == null
+                ? WorkCost.BY_COUNT
+                : new BookCosts(book, opened.job().getSurvey().getTakenOn());
+    }
+
+    AssessedJob judge(OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
+        Survey survey = withPresentHeater(opened.job().getSurvey(), candidates);
+        AssessmentResult assessed = runner.assess(survey, candidates);
+        List<WorkPlan> plans = new Planning(runner, costs).plans(survey, assessed.options());
+        AssessmentResult sure = new AssessmentResult(
+                assessed.rules(),
+                assessed.grid(),
+                plans.stream().map(WorkPlan::before).toList(),
+                assessed.assumptions());
+        Assessment record = new AssessmentMapper(runner, locale).record(sure, plans, VERSION);
+        return new AssessedJob(opened, sure, plans, record);
+    }
+
+    /** Calculators compare with the unit that is there: its data go into a copy, for the survey may only name it. */
+    private static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
+        Survey copy = EcoreUtil.copy(survey);
+        candidates.stream().filter(Candidate::present).findFirst().ifPresent(candidate -> copy.getUnit()
+                .setHeater(EcoreUtil.copy(candidate.heater())));
+        return copy;
+    }
+
+    /**
+     * Finds the fault of the unit that is there: ranked causes, the next step, and repair or replacement by price.
+     *
+     * @param opened the job
+     * @param book price book for repair and replacement; null leaves prices out
+     * @param date day of the prices
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if the survey has no unit
+     */
+    public twinfeed.usecase.faults.FaultSheet faults(
+            OpenedJob opened, @Nullable PriceBook book, LocalDate date, Locale locale) {
+        return new FaultVisit(this, opened, locale).sheet(book, date);
+    }
+
+    /**
+     * The same for a job that was judged already, with repair and replacement priced.
+     *
+     * @param judged the job, judged with all its candidates and by that book
+     * @param book price book for repair and replacement
+     * @param date day of the prices
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if the survey has no unit
+     */
+    public twinfeed.usecase.faults.FaultSheet faults(
+            AssessedJob judged, PriceBook book, LocalDate date, Locale locale) {
+        return new FaultVisit(this, judged.opened(), locale).sheet(judged, book, date);
+    }
+
+    /**
+     * The questions that a fault-finding may ask, those without opening anything first.
+     *
+     * @param locale language of the texts
+     */
+    public List<twinfeed.usecase.faults.FaultQuestion> faultQuestions(Locale locale) {
+        FaultVisit.readData();
+        return twinfeed.usecase.faults.FaultQuestion.all(locale);
+    }
+
+    /**
+     * Enters ticks of the safe isolation and answers into a job, then saves it; nothing is saved if one is refused.
+     *
+     * @param opened the job, which is changed
+     * @param log who and when, made for the survey of that job
+     * @param ticks keys of the steps, in the order in which they were done
+     * @param answers answers by key of the observation
+     */
+    public void recordFaults(
+            OpenedJob opened,
+            twinfeed.usecase.faults.FaultLog log,
+            List<String> ticks,
+            java.util.Map<String, String> answers) {
+        log.enter(ticks, answers);
+        twinfeed.model.io.JobFile.save(opened.job(), opened.file());
+    }
+
+    /**
+     * Prices what was assessed.
+     *
+     * @param judged the assessed job
+     * @param book the price book
+     * @param date day of the quote
+     * @param firm who quotes, perhaps with its own wording of the standing texts
+     * @param locale language of the texts; that of the assessment
+     * @return a draft
+     * @throws twinfeed.model.io.InputException if the book lacks something that the work needs
+     */
+    public Quote quote(AssessedJob judged, PriceBook book, LocalDate date, FirmFile firm, Locale locale) {
+        return new QuoteMaking(judged).draft(book, date, firm, locale);
+    }
+
+    /**
+     * Writes a quote as a workbook; the file appears whole or not at all.
+     *
+     * @throws twinfeed.model.io.InputException if the file cannot be written
+     */
+    public void write(AssessedJob judged, Quote quote, FirmFile firm, Locale locale, Path out) {
+        write(judged, quote, firm, locale, OutputPaths.workbook(out));
+    }
+
+    /**
+     * Writes a quote as a workbook, as a PDF or as both; all of it appears, or nothing.
+     *
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void write(AssessedJob judged, Quote quote, FirmFile firm, Locale locale, OutputPaths out) {
+        new QuoteMaking(judged).write(quote, null, firm, locale, out);
+    }
+
+    /**
+     * Writes the job sheet of a fault-finding as a workbook, as a PDF or as both; all of it appears, or nothing.
+     *
+     * @param opened the job
+     * @param sheet what was found
+     * @param firm whose sheet it is
+     * @param day day of the visit and of the prices
+     * @param locale language of the sheet, that of its texts
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void write(
+            OpenedJob opened,
+            twinfeed.usecase.faults.FaultSheet sheet,
+            FirmFile firm,
+            LocalDate day,
+            Locale locale,
+            OutputPaths out) {
+        new FaultVisit(this, opened, locale).write(sheet, firm, day, out);
+    }
+
+    /**
+     * Issues a draft: takes a number and freezes survey, findings and prices with it in an office's folder.
+     *
+     * @param office the folder of the office's quotes; created where it is first written to
+     * @return the issued quote with its number, file and digest
+     * @throws twinfeed.model.io.InputException if the folder cannot be written
+     */
+    public IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
+        return new IssuedQuotes().issue(judged, draft, book, office);
+    }
+
+    /**
+     * Issues a draft as the next revision of a quote, which is superseded by it unless it was declined or has lapsed.
+     *
+     * @param previous file of the latest revision
+     * @throws UnusableException if that one was accepted, is not the latest or was changed since it was issued
+     * @throws twinfeed.model.io.InputException if the folder cannot be written
+     */
+    public IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
+        return new IssuedQuotes().revise(judged, draft, book, previous);
+    }
+
+    /**
+     * Records that the customer accepted one option of an issued quote.
+     *
+     * @param option name of the option
+     * @param on the day, from the date of the quote to the last day on which it holds
+     * @throws UnusableException if the quote is not open on that day, was changed or has no such option
+     */
+    public IssuedQuote accept(Path file, String option, LocalDate on) {
+        return new IssuedQuotes().accept(file, option, on);
+    }
+
+    /**
+     * Records that the customer declined an issued quote.
+     *
+     * @throws UnusableException if the quote is not open on that day or was changed
+     */
+    public IssuedQuote decline(Path file, LocalDate on) {
+        return new IssuedQuotes().decline(file, on);
+    }
+
+    /**
+     * The files of the quotes issued in an office's folder, by number and revision; none where nothing was issued yet.
+     *
+     * @throws twinfeed.model.io.InputException if the folder cannot be read
+     */
+    public List<Path> issuedIn(Path office) {
+        return new IssuedQuotes().files(office);
+    }
+
+    /** Opens an issued quote and says whether it is what was issued. */
+    public IssuedQuote issued(Path file) {
+        return new IssuedQuotes().open(file);
+    }
+
+    /** Two issued quotes line by line. */
+    public List<QuoteDifference> compare(Path before, Path after) {
+        return new IssuedQuotes().compare(before, after);
+    }
+
+    /** Writes an issued quote as a workbook, its digest on it. */
+    public void write(AssessedJob judged, IssuedQuote issued, FirmFile firm, Locale locale, Path out) {
+        write(judged, issued, firm, locale, OutputPaths.workbook(out));
+    }
+
+    /** Writes an issued quote as a workbook with its digest on it, as a PDF or as both; all of it appears, or nothing. */
+    public void write(AssessedJob judged, IssuedQuote issued, FirmFile firm, Locale locale, OutputPaths out) {
+        new QuoteMaking(judged).write(issued.quote(), issued.digest(), firm, locale, out);
+    }
+
+    /**
+     * Makes ready for {@link #write} on a spare thread, which takes longer than judging a job on a machine just started. Calling it is never
+     * necessary.
+     */
+    public void prepareWriting() {
+        Thread thread = new Thread(QuoteWorkbook::prepare, "workbook preparation");
+        thread.setDaemon(true);
+        // A run that ends early, for example at unusable input, closes the bundles under it. What was to be got ready
+        // is not missed
+        // then, and writing says for itself what goes wrong.
+        thread.setUncaughtExceptionHandler((ended, nothing) -> {});
+        thread.start();
+    }
+}
