@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
-import twinfeed.pricing.life.QuoteLife;
+import twinfeed.quotes.QuoteLife;
 
 /**
  * An issued quote as it stands in its office's folder.

@@ -12,11 +12,11 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
-import twinfeed.pricing.life.LifeException;
-import twinfeed.pricing.life.OpenedQuote;
-import twinfeed.pricing.life.QuoteComparison;
-import twinfeed.pricing.life.QuoteFolder;
-import twinfeed.pricing.life.Verification;
+import twinfeed.quotes.LifeException;
+import twinfeed.quotes.OpenedQuote;
+import twinfeed.quotes.QuoteComparison;
+import twinfeed.quotes.QuoteFolder;
+import twinfeed.quotes.Verification;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
 final class IssuedQuotes {

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.quotes;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.DateTimeException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.AssessmentPackage;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.pricebook.PricebookPackage;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuotePackage;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyPackage;
+
+/**
+ * An issued quote with everything that it rests on.
+ *
+ * @param quote the quote as issued
+ * @param survey the survey
+ * @param assessment what followed from it
+ * @param book the head of the price book and the items that took part
+ * @param program version of the program
+ */
+public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, PriceBook book, String program) {
+    /** Version of the file's form, the value of its key {@code form}. */
+    public static final String FORM = "twinfeed-quote-1";
+
+    /** Freezes copies; of the book only what took part. */
+    public static FrozenQuote of(Quote issued, Survey survey, Assessment assessment, PriceBook book, String program) {
+        PriceBook used = BookExcerpt.of(book, issued, assessment);
+        return new FrozenQuote(issued, survey, assessment, used, program);
+    }
+
+    /** The file's content: canonical JSON. */
+    public byte[] bytes() {
+        Map<String, @Nullable Object> tree = new LinkedHashMap<>();
+        tree.put("form", FORM);
+        tree.put("program", program);
+        tree.put("quote", ModelTree.of(quote));
+        tree.put("survey", ModelTree.of(survey));
+        tree.put("assessment", ModelTree.of(assessment));
+        tree.put("book", ModelTree.of(book));
+        return CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** SHA-256 of the content, 64 hexadecimal digits. */
+    public String digest() {
+        return digest(bytes());
+    }
+
+    static String digest(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
+    }
+
+    /**
+     * Reads a file's content.
+     *
+     * @param name name of the file for messages
+     * @throws LifeException if it is no frozen quote, or one of a form that this program does not know
+     */
+    public static FrozenQuote read(byte[] bytes, String name) {
+        try {
+            return of(JsonText.read(bytes), name);
+        } catch (IllegalArgumentException | ArithmeticException | DateTimeException foreign) {
+            throw new LifeException("notAQuote", name, foreign.getMessage());
+        }
+    }
+
+    private static FrozenQuote of(@Nullable Object tree, String name) {
+        if (!(tree instanceof Map<?, ?> map) || !(map.get("form") instanceof String form)) {
+            throw new IllegalArgumentException("no key \"form\"");
+        }
+        if (!form.equals(FORM)) {
+            throw new LifeException("unknownForm", name, form, FORM);
+        }
+        return of(map);
+    }
+
+    private static FrozenQuote of(Map<?, ?> map) {
+        return new FrozenQuote(
+                (Quote) ModelTree.object(QuotePackage.Literals.QUOTE, map.get("quote")),
+                (Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("survey")),
+                (Assessment) ModelTree.object(AssessmentPackage.Literals.ASSESSMENT, map.get("assessment")),
+                (PriceBook) ModelTree.object(PricebookPackage.Literals.PRICE_BOOK, map.get("book")),
+                String.valueOf(map.get("program")));
+    }
+}

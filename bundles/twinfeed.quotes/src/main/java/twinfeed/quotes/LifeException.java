@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.quotes;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import twinfeed.model.text.Messages;
+
+/** Why a step in the life of a quote is refused: what is wrong and what would be right. */
+public final class LifeException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    static final Messages MESSAGES = new Messages(LifeException.class);
+
+    private final String key;
+    private final List<String> arguments;
+
+    LifeException(String key, @org.jspecify.annotations.Nullable Object... arguments) {
+        this.key = key;
+        this.arguments = Arrays.stream(arguments).map(String::valueOf).toList();
+    }
+
+    /** Key of what is wrong. */
+    public String key() {
+        return key;
+    }
+
+    /** What is wrong and what would be right. */
+    public String message(Locale locale) {
+        Object[] values = arguments.toArray();
+        return MESSAGES.get(locale, key + ".wrong", values) + "; " + MESSAGES.get(locale, key + ".right", values);
+    }
+
+    /** The same in English. */
+    @Override
+    public String getMessage() {
+        return message(Locale.ROOT);
+    }
+}

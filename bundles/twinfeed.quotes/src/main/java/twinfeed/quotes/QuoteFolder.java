@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.quotes;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.io.AtomicFile;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteState;
+import twinfeed.model.survey.Survey;
+
+/**
+ * The issued quotes of an office: {@code quotes/NUMBER-rREVISION.quote}, read-only, each with {@code .quote.sha256} and, once it is
+ * decided, {@code .quote.outcome} beside it. Several people may work in one folder at once.
+ */
+public final class QuoteFolder {
+    private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})-r(\\d{1,6})\\.quote");
+
+    private final Path quotes;
+    private final QuoteNumbers numbers;
+
+    /**
+     * The quotes of an office.
+     *
+     * @param office its folder; created when it is first written to
+     */
+    public QuoteFolder(Path office) {
+        quotes = office.resolve("quotes");
+        numbers = new QuoteNumbers(office);
+    }
+
+    /**
+     * Issues a draft as of its own date: takes a number, freezes it and writes it.
+     *
+     * @throws LifeException if it is no draft or offers nothing; no number is taken then
+     * @throws IOException if the folder cannot be written; the number, if one was taken, is burnt
+     */
+    public OpenedQuote issue(Quote draft, Survey survey, Assessment assessment, PriceBook book, String program)
+            throws IOException {
+        int year = draft.getDate().getYear();
+        FrozenQuote.of(QuoteLife.issue(draft, new QuoteNumber(year, 1)), survey, assessment, book, program)
+                .bytes();
+        Quote issued = QuoteLife.issue(draft, numbers.take(year));
+        while (Files.exists(file(issued))) {
+            // Quotes were copied here without their numbers: those numbers are taken all the same.
+            issued = QuoteLife.issue(draft, numbers.take(year));
+        }
+        return write(FrozenQuote.of(issued, survey, assessment, book, program));
+    }
+
+    /**
+     * Issues a draft as the next revision of a quote, which is superseded unless it was declined or has lapsed.
+     *
+     * @param previous file of the latest revision
+     * @throws LifeException if that one was accepted, is not the latest or was changed since it was issued, or the draft is none
+     * @throws IOException if the folder cannot be read or written
+     */
+    public OpenedQuote revise(
+            Path previous, Quote draft, Survey survey, Assessment assessment, PriceBook book, String program)
+            throws IOException {
+        OpenedQuote before = open(previous);
+        if (before.verification() == Verification.CHANGED) {
+            throw new LifeException("changedFile", previous.getFileName());
+        }
+        Quote revision = QuoteLife.nextRevision(draft, before.current());
+        Quote issued =
+                QuoteLife.issue(revision, QuoteNumber.parse(before.current().getNumber()));
+        FrozenQuote frozen = FrozenQuote.of(issued, survey, assessment, book, program);
+        if (Files.exists(file(issued))) {
+            throw new LifeException(
+                    "notLatest", previous.getFileName(), file(issued).getFileName());
+        }
+        // Claimed first: an acceptance that comes in between is then refused, and not overtaken.
+        LocalDate day = draft.getDate();
+        if (before.current().getState() == QuoteState.ISSUED) {
+            boolean over = QuoteLife.stateOn(before.current(), day) == QuoteState.LAPSED;
+            decide(previous, quote -> over ? QuoteLife.lapse(quote, day) : QuoteLife.supersede(quote, day));
+        }
+        return write(frozen);
+    }
+
+    /**
+     * Records that the customer accepted an option.
+     *
+     * @throws LifeException if the quote is not open on that day or has no such option
+     * @throws IOException if the folder cannot be read or written
+     */
+    public OpenedQuote accept(Path file, String option, LocalDate on) throws IOException {
+        return decide(file, quote -> QuoteLife.accept(quote, option, on));
+    }
+
+    /**
+     * Records that the customer declined.
+     *
+     * @throws LifeException if the quote is not open
+     * @throws IOException if the folder cannot be read or written
+     */
+    public OpenedQuote decline(Path file, LocalDate on) throws IOException {
+        return decide(file, quote -> QuoteLife.decline(quote, on));
+    }
+
+    /**
+     * Records that a quote has lapsed.
+     *
+     * @throws LifeException if the quote is not open or still holds on that day
+     * @throws IOException if the folder cannot be read or written
+     */
+    public OpenedQuote lapse(Path file, LocalDate on) throws IOException {
+        return decide(file, quote -> QuoteLife.lapse(quote, on));
+    }
+
+    /**
+     * Opens an issued quote and looks whether it is what was issued.
+     *
+     * @throws LifeException if the file is no issued quote
+     * @throws IOException if it cannot be read
+     */
+    public static OpenedQuote open(Path file) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        FrozenQuote frozen = FrozenQuote.read(bytes, String.valueOf(file.getFileName()));
+        String digest = FrozenQuote.digest(bytes);
+        return new OpenedQuote(file, frozen, digest, verify(file, digest), Outcome.apply(file, frozen.quote()));
+    }
+
+    /**
+     * The files of all issued quotes, by number and revision.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    public List<Path> files() throws IOException {
+        if (!Files.isDirectory(quotes)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(quotes)) {
+            return files.filter(file -> matcher(file).matches())
+                    .sorted(java.util.Comparator.comparing(QuoteFolder::number).thenComparing(QuoteFolder::revision))
+                    .toList();
+        }
+    }
+
+    private static Matcher matcher(Path file) {
+        return NAME.matcher(String.valueOf(file.getFileName()));
+    }
+
+    private static QuoteNumber number(Path file) {
+        Matcher name = matcher(file);
+        return QuoteNumber.parse(name.matches() ? name.group(1) : "");
+    }
+
+    private static int revision(Path file) {
+        Matcher name = matcher(file);
+        return name.matches() ? Integer.parseInt(name.group(2)) : 0;
+    }
+
+    private Path file(Quote issued) {
+        return quotes.resolve(QuoteLife.name(issued) + ".quote");
+    }
+
+    private static Path digestFile(Path file) {
+        return file.resolveSibling(file.getFileName() + ".sha256");
+    }
+
+    /**
+     * The digest first: a digest without a quote does no harm, a quote without a digest cannot be verified. A digest that is
+     * there already was left behind by a program that stopped, or belongs to somebody who writes the same revision now: whoever
+     * creates the quote then sets it.
+     */
+    private OpenedQuote write(FrozenQuote frozen) throws IOException {
+        Path file = file(frozen.quote());
+        byte[] bytes = frozen.bytes();
+        byte[] line = (FrozenQuote.digest(bytes) + "  " + file.getFileName() + "\n").getBytes(StandardCharsets.UTF_8);
+        if (Files.exists(file)) {
+            throw new FileAlreadyExistsException(file.toString());
+        }
+        boolean first = create(digestFile(file), line);
+        NewFile.write(file, bytes);
+        if (!first) {
+            AtomicFile.write(digestFile(file), line);
+        }
+        protect(file);
+        protect(digestFile(file));
+        return open(file);
+    }
+
+    private static boolean create(Path file, byte[] content) throws IOException {
+        try {
+            NewFile.write(file, content);
+            return true;
+        } catch (FileAlreadyExistsException there) {
+            return false;
+        }
+    }
+
+    private static void protect(Path file) throws IOException {
+        if (!file.toFile().setReadOnly()) {
+            throw new IOException(file + ": cannot be made read-only");
+        }
+    }
+
+    private static Verification verify(Path file, String digest) throws IOException {
+        Path kept = digestFile(file);
+        String line = Files.exists(kept) ? Files.readString(kept, StandardCharsets.ISO_8859_1) : "";
+        if (!line.matches("[0-9a-f]{64} .*\\R?")) {
+            return Verification.UNKNOWN;
+        }
+        return line.startsWith(digest) ? Verification.UNCHANGED : Verification.CHANGED;
+    }
+
+    private static OpenedQuote decide(Path file, UnaryOperator<Quote> step) throws IOException {
+        OpenedQuote opened = open(file);
+        if (opened.verification() == Verification.CHANGED) {
+            throw new LifeException("changedFile", file.getFileName());
+        }
+        Quote decided = step.apply(opened.current());
+        @Nullable Quote other = Outcome.write(file, decided);
+        if (other != null) {
+            // Somebody else was faster.
+            throw new LifeException("notOpen", QuoteLife.state(other));
+        }
+        return open(file);
+    }
+}

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: EPL-2.0
+/**
+ * The life of a quote: numbered, issued and frozen, decided, revised, compared.
+ *
+ * <p>An issued quote is one read-only file in canonical JSON (RFC 8785) with everything it rests on. Its SHA-256 stands in a file
+ * beside it, in the form that common checksum programs read, so that anybody can see without this program whether a byte has
+ * changed; it is no signature. What happens later, acceptance for example, is never written into it but into a file of its own
+ * that can be created only once.
+ */
+@org.jspecify.annotations.NullMarked
+package twinfeed.quotes;
