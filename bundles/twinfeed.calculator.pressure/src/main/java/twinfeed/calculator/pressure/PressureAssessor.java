@@ -5,32 +5,44 @@ import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.pressure.check.CheckGroup;
+import twinfeed.calculator.pressure.check.DrawOffEffect;
+import twinfeed.calculator.pressure.check.HeaterCase;
+import twinfeed.calculator.pressure.check.InstallationChecks;
+import twinfeed.calculator.pressure.check.PipeChecks;
+import twinfeed.calculator.pressure.check.RunningPressureChecks;
+import twinfeed.calculator.pressure.check.SummerChecks;
+import twinfeed.calculator.pressure.check.SupplyChecks;
+import twinfeed.calculator.pressure.check.SurveyedHouse;
+import twinfeed.calculator.pressure.check.SwitchChecks;
+import twinfeed.calculator.pressure.check.SwitchDropOut;
+import twinfeed.calculator.pressure.check.ThrottleCheck;
 
 /** Judges the pressure at heaters in one house. */
 final class PressureAssessor implements Assessor {
-    private final House house;
-    private final List<PressureAnswer> answers;
+    private final SurveyedHouse house;
+    private final List<CheckGroup> answers;
 
     PressureAssessor(Context context) {
-        this.house = House.of(context);
+        this.house = SurveyedHouse.of(context);
         this.answers = List.of(
-                new SupplyAnswer(),
-                new RunningPressure(),
-                new SwitchAnswer(),
-                new ThrottleAnswer(),
-                new DropOut(),
-                new TapOpens(),
-                new SummerAnswer(),
-                new PipeAnswer(),
-                new WaterAnswer());
+                new SupplyChecks(),
+                new RunningPressureChecks(),
+                new SwitchChecks(),
+                new ThrottleCheck(),
+                new SwitchDropOut(),
+                new DrawOffEffect(),
+                new SummerChecks(),
+                new PipeChecks(),
+                new InstallationChecks());
     }
 
     @Override
     public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
         HeaterCase heater = new HeaterCase(house, candidate, exchange, findings);
-        for (PressureAnswer answer : answers) {
+        for (CheckGroup answer : answers) {
             answer.answer(heater);
         }
     }

@@ -8,13 +8,19 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.Pipe;
 import twinfeed.engineering.pipe.PipeRun;
 import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
+import twinfeed.calculator.pressure.hydraulics.SeveralTees;
+import twinfeed.calculator.pressure.hydraulics.SwitchState;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 
 /** The feed with taps at one tee and at several, against the engineering's network and against the balance itself. */
 class HydraulicsTest {
@@ -25,17 +31,17 @@ class HydraulicsTest {
         return new PipeSegment(lengthM, boreMm / 1000, 1.5e-6, k, riseM);
     }
 
-    private static TapPoint tap(String name, double lPerMin, int tee, double riseM) {
+    private static SurveyedTap tap(String name, double lPerMin, int tee, double riseM) {
         PipeSegment branch = pipe(2.5, 13.6, 3, riseM);
         Tap tap = new Tap(List.of(branch), Outlet.ofPoint(lPerMin / L_PER_MIN, 1e5, 0));
-        return new TapPoint(name, lPerMin / L_PER_MIN, tee, List.of(new Piece(name, branch)), tap);
+        return new SurveyedTap(name, lPerMin / L_PER_MIN, tee, List.of(new NamedPipe(name, branch)), tap);
     }
 
     private static Feed feed(SupplyCurve curve, int firstTee, int secondTee) {
-        List<Piece> run = List.of(
-                new Piece("a", pipe(5, 20.2, 4, 1)),
-                new Piece("b", pipe(4, 13.6, 2, 1.5)),
-                new Piece("c", pipe(3, 13.6, 6, 0.5)));
+        List<NamedPipe> run = List.of(
+                new NamedPipe("a", pipe(5, 20.2, 4, 1)),
+                new NamedPipe("b", pipe(4, 13.6, 2, 1.5)),
+                new NamedPipe("c", pipe(3, 13.6, 6, 0.5)));
         return new Feed(curve, run, List.of(tap("kitchen", 12, firstTee, 0.2), tap("basin", 6, secondTee, 0.5)));
     }
 
@@ -49,7 +55,7 @@ class HydraulicsTest {
         SupplyCurve curve = new SupplyCurve(staticBar * 1e5, staticBar * runningShare * 1e5, testLPerMin / L_PER_MIN);
         Feed feed = feed(curve, 2, 2);
         SeveralTees several = new SeveralTees(feed, 2, COLD);
-        Hydraulics hydraulics = new Hydraulics(feed, 10);
+        FeedHydraulics hydraulics = new FeedHydraulics(feed, 10);
         double unit = unitLPerMin / L_PER_MIN;
         assertEquals(hydraulics.inletPa(unit, 2), several.inletPa(unit), 1e-4 + 1e-7 * staticBar * 1e5);
         Outlet need = Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0);
@@ -81,7 +87,7 @@ class HydraulicsTest {
     }
 
     /** Flow of a tap that a pressure at its tee drives, by bisection on the engineering's pipe loss: an independent search. */
-    private static double alone(TapPoint tap, double teePa) {
+    private static double alone(SurveyedTap tap, double teePa) {
         PipeSegment branch = tap.branch().get(0).pipe();
         double low = 0;
         double high = 0.01;
@@ -108,7 +114,7 @@ class HydraulicsTest {
         SwitchSweep sweep = new SwitchSweep(staticBar, staticBar * runningShare, testLPerMin, powerKw);
         List<Double> found = new ArrayList<>();
         for (boolean inlet : new boolean[] {true, false}) {
-            SwitchPoint worst = inlet ? sweep.search().inlet() : sweep.search().heating(sweep.downstream(), -0.3);
+            SwitchState worst = inlet ? sweep.search().inlet() : sweep.search().heating(sweep.downstream(), -0.3);
             double least = sweep.least(inlet);
             assertEquals(least, worst.marginPa(), 1e-6 * staticBar * 1e5 + 0.005 * Math.abs(least));
             found.add(worst.marginPa());

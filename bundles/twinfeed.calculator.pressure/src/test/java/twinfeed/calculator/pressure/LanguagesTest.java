@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.Translation;
 import twinfeed.model.survey.PipeMaterial;
+import twinfeed.calculator.pressure.survey.PipeTables;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {

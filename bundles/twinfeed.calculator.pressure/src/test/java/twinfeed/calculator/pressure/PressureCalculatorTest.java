@@ -12,12 +12,12 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.Intake;
 import twinfeed.calculator.Outcome;
-import twinfeed.calculator.engine.AssessmentResult;
-import twinfeed.calculator.engine.FindingText;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
@@ -28,6 +28,9 @@ import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Power;
 import twinfeed.units.Pressure;
+import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 
 class PressureCalculatorTest {
     private static final Consumer<Survey> AS_IT_IS = survey -> {};
@@ -508,9 +511,9 @@ class PressureCalculatorTest {
     void aTapGivesItsStatedFlowAlone() {
         Survey survey = Samples.survey();
         Feed feed = Mapped.feed(survey);
-        for (TapPoint tap : feed.taps()) {
+        for (SurveyedTap tap : feed.taps()) {
             Feed alone = new Feed(feed.curve(), feed.run(), List.of(tap));
-            double[] flows = new Hydraulics(alone, 12).tapFlows(0, alone.taps());
+            double[] flows = new FeedHydraulics(alone, 12).tapFlows(0, alone.taps());
             assertEquals(tap.flowM3PerS(), flows[0], 1e-9);
         }
     }

@@ -4,15 +4,23 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.DrawOffState;
-import twinfeed.calculator.Grid;
-import twinfeed.calculator.Intake;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Intake;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.Tap;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
+import twinfeed.calculator.pressure.hydraulics.SwitchState;
+import twinfeed.calculator.pressure.hydraulics.UnitFlows;
+import twinfeed.calculator.pressure.hydraulics.WorstSwitchSearch;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 
 /** A house of the test with every condition of its grid tried one by one. */
 final class SwitchSweep {
@@ -23,23 +31,23 @@ final class SwitchSweep {
 
     private final FeedConditions feed;
     private final UnitFlows flows;
-    private final SwitchSearch search;
+    private final WorstSwitchSearch search;
 
     SwitchSweep(double staticBar, double runningBar, double testLPerMin, double powerKw) {
         Grid grid = grid();
         PipeSegment pipe = new PipeSegment(5, 0.0136, 1.5e-6, 8, 1);
         PipeSegment branch = new PipeSegment(2, 0.0136, 1.5e-6, 1, 0.2);
-        TapPoint kitchen = new TapPoint(
+        SurveyedTap kitchen = new SurveyedTap(
                 "kitchen",
                 12 / L_PER_MIN,
                 1,
-                List.of(new Piece("branch", branch)),
+                List.of(new NamedPipe("branch", branch)),
                 new Tap(List.of(branch), Outlet.ofPoint(12 / L_PER_MIN, 1e5, 0)));
         SupplyCurve curve = new SupplyCurve(staticBar * 1e5, runningBar * 1e5, testLPerMin / L_PER_MIN);
         this.feed = new FeedConditions(
-                new Feed(curve, List.of(new Piece("a", pipe), new Piece("b", pipe)), List.of(kitchen)), grid);
+                new Feed(curve, List.of(new NamedPipe("a", pipe), new NamedPipe("b", pipe)), List.of(kitchen)), grid);
         this.flows = new UnitFlows(feed, exchange(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
-        this.search = new SwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
+        this.search = new WorstSwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
     }
 
     private static double square(double flow) {
@@ -73,7 +81,7 @@ final class SwitchSweep {
         return exchange;
     }
 
-    SwitchSearch search() {
+    WorstSwitchSearch search() {
         return search;
     }
 
@@ -87,8 +95,8 @@ final class SwitchSweep {
         for (int i = 0; i < feed.grid().intakes().size(); i++) {
             for (int v = 0; v < feed.grid().voltageCount(); v++) {
                 for (int open = 0; open < feed.grid().drawOffs().size(); open++) {
-                    FlowPoint point = flows.running(i, v, open);
-                    SwitchPoint at = inlet ? search.inlet(point) : search.heating(point, downstream(), -0.3);
+                    OperatingPoint point = flows.running(i, v, open);
+                    SwitchState at = inlet ? search.inlet(point) : search.heating(point, downstream(), -0.3);
                     least = Math.min(least, at.marginPa());
                 }
             }

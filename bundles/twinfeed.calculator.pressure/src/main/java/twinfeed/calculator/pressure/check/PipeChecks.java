@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import java.util.List;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
+import twinfeed.calculator.pressure.hydraulics.UnitFlows;
+import twinfeed.calculator.pressure.remedy.WaterRemedies;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.WorkingLines;
+
+/** How fast the water runs in the pipes, and where the pressure is lost, so that the work is done there. */
+public final class PipeChecks implements CheckGroup {
+    /** In floors and risers, m/s. */
+    private static final double SHARED_LIMIT = 2.0;
+
+    /** In a dead leg to one fitting, m/s. */
+    private static final double OWN_LIMIT = 4.0;
+
+    @Override
+    public void answer(HeaterCase heater) {
+        velocity(heater);
+        loss(heater);
+    }
+
+    /** A velocity in one pipe. */
+    private record Speed(NamedPipe piece, double flowM3PerS, double limit) {
+        double value() {
+            return Pipe.velocity(flowM3PerS, piece.pipe().boreM());
+        }
+
+        double relativeMargin() {
+            return (limit - value()) / limit;
+        }
+    }
+
+    private static void velocity(HeaterCase heater) {
+        UnitFlows flows = heater.flows(PressureChecks.VELOCITY);
+        if (flows == null) {
+            return;
+        }
+        Feed feed = flows.feed().feed();
+        int warmest = flows.largestWished();
+        if (warmest < 0 || feed.run().isEmpty()) {
+            heater.notApplicable(PressureChecks.VELOCITY, "");
+            return;
+        }
+        int open = Math.min(1, flows.feed().mostOpen());
+        OperatingPoint point = flows.running(warmest, flows.feed().grid().nominal(), open);
+        Speed fastest = fastest(feed, point, open == 0 ? 0 : total(flows.feed(), point));
+        FindingBuilder finding = heater.on(PressureChecks.VELOCITY)
+                .compare(fastest.value(), fastest.limit())
+                .condition(condition(flows.feed(), point, fastest))
+                .argument("flow", fastest.flowM3PerS() * FeedUnits.L_PER_MIN)
+                .variant(fastest.limit() == OWN_LIMIT ? "own" : "")
+                .source("EN 806-3: 2.0 m/s in floors and risers, 4.0 m/s in a dead leg to one fitting")
+                .working(() -> velocity(fastest));
+        if (fastest.value() > fastest.limit()) {
+            WaterRemedies.widerPipes(heater.house().water()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static double total(FeedConditions feed, OperatingPoint point) {
+        double tap = feed.feed().taps().get(0).flowM3PerS();
+        return point.flowM3PerS() + tap;
+    }
+
+    private static Speed fastest(Feed feed, OperatingPoint point, double sharedFlow) {
+        Speed worst = null;
+        int shared = feed.shared(point.open());
+        for (int i = 0; i < feed.run().size(); i++) {
+            Speed speed = i < shared
+                    ? new Speed(feed.run().get(i), sharedFlow, SHARED_LIMIT)
+                    : new Speed(feed.run().get(i), point.flowM3PerS(), OWN_LIMIT);
+            worst = worst == null || speed.relativeMargin() < worst.relativeMargin() ? speed : worst;
+        }
+        if (worst == null) {
+            throw new IllegalStateException("no pipes");
+        }
+        return worst;
+    }
+
+    private static Condition condition(FeedConditions feed, OperatingPoint point, Speed speed) {
+        Condition condition = feed.condition(point);
+        return new Condition(
+                condition.intake(),
+                condition.voltageV(),
+                condition.drawOff(),
+                speed.piece().name());
+    }
+
+    private static Working velocity(Speed speed) {
+        return new WorkingLines()
+                .input("Q", "pipeFlow", speed.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "")
+                .input("D", "bore", speed.piece().pipe().boreM() * 1000, "mm", "")
+                .step("v", "velocity", FeedWorking.velocity("Q", ""), "m/s", "")
+                .build();
+    }
+
+    private static void loss(HeaterCase heater) {
+        FeedConditions feed = heater.feed(PressureChecks.LOSS);
+        if (feed == null) {
+            return;
+        }
+        double flow = heater.unit().heater().getRunningPressureFlow().si();
+        if (!UnitData.flow(heater.unit().heater().getRunningPressureFlow())) {
+            heater.cannotTell(PressureChecks.LOSS, "heater.runningPressureFlow");
+            return;
+        }
+        LossShares shares = feed.at(feed.coldest()).lossShares(flow);
+        List<Share> causes = List.of(
+                new Share("supply", shares.supplyPa()),
+                new Share("pipe", shares.frictionPa()),
+                new Share("fittings", shares.fittingPa()),
+                new Share("height", Math.max(0, shares.heightPa())));
+        report(heater, feed, flow, causes);
+    }
+
+    private record Share(String cause, double pascal) {}
+
+    private static void report(HeaterCase heater, FeedConditions feed, double flow, List<Share> causes) {
+        double sum = causes.stream().mapToDouble(Share::pascal).sum();
+        Share most = causes.get(0);
+        for (Share share : causes) {
+            most = share.pascal() > most.pascal() ? share : most;
+        }
+        Share largest = most;
+        FindingBuilder finding = heater.on(PressureChecks.LOSS)
+                .report(sum > 0 ? 100 * largest.pascal() / sum : 0)
+                .condition(feed.shut(feed.coldest()))
+                .variant(largest.cause())
+                .argument("flow", flow * FeedUnits.L_PER_MIN)
+                .argument("sum", sum / FeedUnits.BAR);
+        causes.forEach(share -> finding.argument(share.cause(), share.pascal() / FeedUnits.BAR));
+        finding.working(() -> shares(causes, largest, sum)).add();
+    }
+
+    private static Working shares(List<Share> causes, Share largest, double sum) {
+        WorkingLines lines = new WorkingLines();
+        StringBuilder all = new StringBuilder();
+        for (Share share : causes) {
+            String symbol = "dp_" + share.cause();
+            lines.input(symbol, "loss." + share.cause(), share.pascal() / FeedUnits.BAR, "bar", "Darcy-Weisbach");
+            all.append(all.isEmpty() ? "" : " + ").append(symbol);
+        }
+        lines.step("dp", "lossSum", all.toString(), "bar", "");
+        String share = sum > 0 ? "100 * dp_" + largest.cause() + " / dp" : "0 * dp";
+        return lines.step("share", "lossShare", share, "%", "").build();
+    }
+}

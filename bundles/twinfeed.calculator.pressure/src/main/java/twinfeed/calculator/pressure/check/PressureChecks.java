@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingClass;
+import twinfeed.calculator.LimitType;
+
+/** The questions that the pressure calculator answers. */
+public final class PressureChecks {
+    private static final String STATIC = "survey.water.test.staticPressure";
+    private static final List<String> FEED =
+            List.of(STATIC, "survey.water.test.runningPressure", "survey.water.test.flow", "survey.water.segments");
+    private static final String MINIMUM = "heater.minimumRunningPressure";
+    private static final String AT_FLOW = "heater.runningPressureFlow";
+    private static final String BAR = "bar";
+    private static final String L_PER_MIN = "L/min";
+    private static final String CELSIUS = "°C";
+
+    /** Whether the two-point test shows enough drop to draw a curve through it. */
+    static final Check TEST = Check.of(
+            "pressure.test",
+            FindingClass.ADVICE,
+            LimitType.AT_LEAST,
+            "%",
+            STATIC,
+            "survey.water.test.runningPressure",
+            "survey.water.test.flow");
+
+    /** Static pressure at the unit against the highest that its instructions allow. */
+    static final Check STATIC_PRESSURE = Check.of(
+            "pressure.static", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, BAR, STATIC, "heater.maximumStaticPressure");
+
+    /** Running pressure at the inlet at the flow that the instructions name. */
+    static final Check RUNNING =
+            fed("pressure.running", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW);
+
+    /** The same when the supply is weaker than in the test. */
+    static final Check PEAK = fed("pressure.peak", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW);
+
+    /** Pressure at the switch in its worst condition. */
+    static final Check SWITCH =
+            fed("pressure.switch", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, "heater.makePressure");
+
+    /** Flow through the unit in its worst condition against the flow that brings the heat on. */
+    static final Check ACTIVATION =
+            fed("pressure.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, L_PER_MIN, "heater.activationFlow");
+
+    /** Pressure at the inlet in its worst condition against what the unit behind it needs. */
+    static final Check THROTTLE = fed(
+            "pressure.throttle",
+            FindingClass.PERFORMANCE,
+            LimitType.AT_LEAST,
+            BAR,
+            "heater.downstreamPressure",
+            "heater.downstreamFlow",
+            "heater.throttleMinimum");
+
+    /** Largest flow through the unit with all taps shut. */
+    static final Check AVAILABLE =
+            fed("pressure.available", FindingClass.PERFORMANCE, LimitType.REPORT, L_PER_MIN, MINIMUM, AT_FLOW);
+
+    /** The draw-off at which the heat goes off, against the first tap's flow. */
+    static final Check DROP_OUT =
+            fed("pressure.dropOut", FindingClass.PERFORMANCE, LimitType.AT_LEAST, L_PER_MIN, "survey.water.drawOffs");
+
+    /** Hottest outlet while a tap opens and the throttle stays where it is. */
+    static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS);
+
+    /** Outlet at full power in the warmest month with the flow that can be had. */
+    static final Check SUMMER =
+            fed("pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW);
+
+    /** The same on the lowest setting: hotter than this no setting helps. */
+    static final Check SUMMER_LOW =
+            fed("pressure.summerLow", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW);
+
+    /** Velocity in the pipe that comes nearest to its limit. */
+    static final Check VELOCITY = fed("pressure.velocity", FindingClass.ADVICE, LimitType.AT_MOST, "m/s");
+
+    /** The largest share of the pressure that is lost on the way. */
+    static final Check LOSS = fed("pressure.loss", FindingClass.ADVICE, LimitType.REPORT, "%", AT_FLOW);
+
+    /** Static pressure against the least that a water company owes. */
+    static final Check STANDARD = Check.of("pressure.standard", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, STATIC);
+
+    /** Whether the service pipe is shared or of a metal that should go. */
+    static final Check SERVICE_PIPE =
+            Check.of("pressure.servicePipe", FindingClass.ADVICE, LimitType.REPORT, "", "survey.water.sharedServicePipe");
+
+    /** Whether the hose is kept from sucking dirty water back. */
+    static final Check BACKFLOW = Check.of(
+            "pressure.backflow",
+            FindingClass.COMPLIANCE,
+            LimitType.REPORT,
+            "",
+            "survey.water.backflowProtection",
+            "survey.water.handsetReachesWc");
+
+    /** Hardness against the limit of the instructions. */
+    static final Check HARDNESS =
+            Check.of("pressure.hardness", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
+
+    /** Hardness from which descaling is worth while. */
+    static final Check SCALE =
+            Check.of("pressure.scale", FindingClass.ADVICE, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
+
+    /** All, in the order of their findings. */
+    public static final List<Check> ALL = List.of(
+            TEST,
+            STATIC_PRESSURE,
+            RUNNING,
+            PEAK,
+            SWITCH,
+            ACTIVATION,
+            THROTTLE,
+            DROP_OUT,
+            TAP_OPENS,
+            AVAILABLE,
+            SUMMER,
+            SUMMER_LOW,
+            VELOCITY,
+            LOSS,
+            STANDARD,
+            SERVICE_PIPE,
+            BACKFLOW,
+            HARDNESS,
+            SCALE);
+
+    private PressureChecks() {}
+
+    private static Check fed(String key, FindingClass kind, LimitType sense, String unit, String... more) {
+        return new Check(
+                key,
+                kind,
+                sense,
+                unit,
+                Stream.concat(FEED.stream(), Stream.of(more)).toList());
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.WaterTest;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.hydraulics.FeedCurves;
+import twinfeed.calculator.pressure.remedy.WaterRemedies;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.WorkingLines;
+
+/** The running pressure at the unit's inlet, at the flow that its instructions name, with the house otherwise shut. */
+public final class RunningPressureChecks implements CheckGroup {
+    private static final String SOURCE = "maker's instructions; form of NFPA 291 and Darcy-Weisbach";
+
+    @Override
+    public void answer(HeaterCase heater) {
+        running(heater);
+        peak(heater);
+    }
+
+    private static void running(HeaterCase heater) {
+        FeedConditions feed = usable(heater, PressureChecks.RUNNING);
+        if (feed == null) {
+            return;
+        }
+        double flow = heater.unit().heater().getRunningPressureFlow().si();
+        // The coldest water is the thickest.
+        int intake = feed.coldest();
+        double inletPa = feed.at(intake).inletPa(flow, 0);
+        FindingBuilder finding = compare(heater, PressureChecks.RUNNING, inletPa)
+                .condition(feed.shut(intake))
+                .source(SOURCE)
+                .working(() -> FeedWorking.inlet(feed.feed(), feed.intakeC(intake), flow));
+        curves(heater, feed, flow, inletPa, finding);
+        if (fails(heater, inletPa)) {
+            WaterRemedies.morePressure(heater.house().water()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static FindingBuilder compare(HeaterCase heater, Check check, double inletPa) {
+        Heater data = heater.unit().heater();
+        return heater.on(check)
+                .compare(
+                        inletPa / FeedUnits.BAR,
+                        data.getMinimumRunningPressure().si() / FeedUnits.BAR)
+                .argument("flow", data.getRunningPressureFlow().si() * FeedUnits.L_PER_MIN);
+    }
+
+    private static boolean fails(HeaterCase heater, double inletPa) {
+        return inletPa < heater.unit().heater().getMinimumRunningPressure().si();
+    }
+
+    private static @Nullable FeedConditions usable(HeaterCase heater, Check check) {
+        FeedConditions feed = heater.feed(check);
+        if (feed != null && !UnitData.flow(heater.unit().heater().getRunningPressureFlow())) {
+            heater.cannotTell(check, "heater.runningPressureFlow");
+            return null;
+        }
+        return feed;
+    }
+
+    private static void curves(
+            HeaterCase heater, FeedConditions feed, double flow, double inletPa, FindingBuilder finding) {
+        finding.series(feed.curve());
+        finding.series(FeedCurves.point("pressure.operatingPoint", flow, inletPa));
+        Outlet need = heater.unit().need().orElse(null);
+        if (need != null) {
+            finding.series(FeedCurves.need(need));
+        }
+        PressureSwitch limits = heater.unit().pressureSwitch();
+        if (limits != null && heater.unit().inletPossible()) {
+            Double strainer = heater.unit().strainer();
+            finding.series(FeedCurves.switchLine(limits.makePa(), strainer == null ? 0 : strainer));
+        }
+    }
+
+    /** A test in the quiet hours flatters: with both pressures less a share the unit should still have enough. */
+    private static void peak(HeaterCase heater) {
+        WaterTest test =
+                heater.house().water() == null ? null : heater.house().water().getTest();
+        if (test != null && Boolean.TRUE.equals(test.getAtPeak())) {
+            heater.notApplicable(PressureChecks.PEAK, "");
+            return;
+        }
+        FeedConditions feed = usable(heater, PressureChecks.PEAK);
+        if (feed == null) {
+            return;
+        }
+        int intake = feed.coldest();
+        double share = heater.house().peakShare();
+        double flow = heater.unit().heater().getRunningPressureFlow().si();
+        Feed weaker = weaker(feed.feed(), share);
+        double inletPa = weaker.curve().pressureAt(flow)
+                + feed.at(intake).inletPa(flow, 0)
+                - feed.feed().curve().pressureAt(flow);
+        FindingBuilder finding = compare(heater, PressureChecks.PEAK, inletPa)
+                .argument("percent", share * 100)
+                .condition(feed.shut(intake))
+                .source("judgement")
+                .working(() -> peakWorking(feed.feed(), share, feed.intakeC(intake), flow));
+        if (fails(heater, inletPa)) {
+            WaterRemedies.morePressure(heater.house().water()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static Feed weaker(Feed feed, double share) {
+        SupplyCurve curve = feed.curve();
+        double left = 1 - share;
+        return new Feed(
+                new SupplyCurve(curve.staticPa() * left, curve.runningPa() * left, curve.testFlowM3PerS()),
+                feed.run(),
+                List.of());
+    }
+
+    private static Working peakWorking(Feed feed, double share, double intakeC, double flow) {
+        WorkingLines lines = new WorkingLines()
+                .input("Q", "unitFlow", flow * FeedUnits.L_PER_MIN, "L/min", "")
+                .input("s", "peakShare", share, "", "judgement")
+                .input("p_q0", "staticPressure", feed.curve().staticPa() / FeedUnits.BAR, "bar", "")
+                .input("p_q1", "runningPressure", feed.curve().runningPa() / FeedUnits.BAR, "bar", "")
+                .input("Q_1", "testFlow", feed.curve().testFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "")
+                .step("p_0", "staticPeak", "p_q0 * (1 - s)", "bar", "")
+                .step("p_1", "runningPeak", "p_q1 * (1 - s)", "bar", "");
+        FeedWorking.addWater(lines, intakeC);
+        FeedWorking.addSupply(lines, "Q", "");
+        FeedWorking.addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
+        return lines.build();
+    }
+}

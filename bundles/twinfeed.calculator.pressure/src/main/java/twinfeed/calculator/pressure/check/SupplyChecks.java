@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.model.survey.WaterSource;
+import twinfeed.model.survey.WaterTest;
+import twinfeed.units.Quantity;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.remedy.WaterRemedies;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.WorkingLines;
+
+/** The supply itself: whether the test is usable, the static pressure neither too high nor too low. */
+public final class SupplyChecks implements CheckGroup {
+    private static final double SMALLEST_DROP_PERCENT = SupplyTest.SMALLEST_DROP_SHARE * 100;
+
+    /** What a gauge may be off where the survey states no tolerance, Pa: judgement. */
+    private static final double USUAL_GAUGE_PA = 10_000;
+
+    /** 7 m of head in the communication pipe: Ofwat guaranteed standards. */
+    private static final double GUARANTEED_PA = 0.7e5;
+
+    /** A valve set nearer to the highest allowed pressure than this would not keep under it at night. Judgement. */
+    private static final double REDUCED_SHARE = 0.8;
+
+    @Override
+    public void answer(HeaterCase heater) {
+        test(heater);
+        staticPressure(heater);
+    }
+
+    private static void test(HeaterCase heater) {
+        if (heater.blocked(PressureChecks.TEST)) {
+            return;
+        }
+        WaterTest test = heater.test();
+        double staticPa = test.getStaticPressure().si();
+        double runningPa = test.getRunningPressure().si();
+        if (staticPa <= 0 || test.getFlow().si() <= 0) {
+            heater.cannotTell(
+                    PressureChecks.TEST, staticPa <= 0 ? "survey.water.test.staticPressure" : "survey.water.test.flow");
+            return;
+        }
+        double percent = (1 - runningPa / staticPa) * 100;
+        FindingBuilder finding = heater.on(PressureChecks.TEST)
+                .compare(percent, SMALLEST_DROP_PERCENT)
+                .variant(runningPa >= staticPa ? "refused" : "")
+                .argument("spread", spreadPa(test) / FeedUnits.BAR)
+                .argument("atDouble", 4 * spreadPa(test) / FeedUnits.BAR)
+                .source("practice of NFPA 291")
+                .working(() -> drop(staticPa, runningPa));
+        finding.add();
+    }
+
+    /** Both readings together may be off by so much; at twice the test's flow the curve is off by four times that. */
+    private static double spreadPa(WaterTest test) {
+        return halfWidthPa(test.getStaticPressure()) + halfWidthPa(test.getRunningPressure());
+    }
+
+    private static double halfWidthPa(Quantity pressure) {
+        return pressure.hasTolerance() ? pressure.halfWidthSi() : USUAL_GAUGE_PA;
+    }
+
+    private static Working drop(double staticPa, double runningPa) {
+        return new WorkingLines()
+                .input("p_0", "staticReading", staticPa / FeedUnits.BAR, "bar", "")
+                .input("p_1", "runningReading", runningPa / FeedUnits.BAR, "bar", "")
+                .step("drop", "dropShare", "(1 - p_1 / p_0) * 100", "%", "")
+                .build();
+    }
+
+    private static void staticPressure(HeaterCase heater) {
+        if (heater.blocked(PressureChecks.STATIC_PRESSURE)) {
+            return;
+        }
+        FeedConditions feed = heater.house().feed();
+        double gaugePa = heater.test().getStaticPressure().si();
+        int coldest = feed == null ? 0 : feed.coldest();
+        double unitPa = feed == null ? gaugePa : feed.at(coldest).inletPa(0, 0);
+        double limitPa = heater.unit().heater().getMaximumStaticPressure().si();
+        FindingBuilder finding = heater.on(PressureChecks.STATIC_PRESSURE)
+                .compare(unitPa / FeedUnits.BAR, limitPa / FeedUnits.BAR)
+                .source("maker's instructions");
+        if (feed != null) {
+            finding.working(() -> atUnit(feed, coldest));
+        }
+        if (unitPa > limitPa) {
+            double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
+            finding.remedy(WaterRemedies.reducingValve(setPa));
+            // A tank that is there for other reasons takes the main's pressure away too.
+            finding.remedy(WaterRemedies.pump());
+        }
+        finding.add();
+    }
+
+    private static Working atUnit(FeedConditions feed, int coldest) {
+        WorkingLines lines = new WorkingLines()
+                .input("p_0", "staticPressure", feed.feed().curve().staticPa() / FeedUnits.BAR, "bar", "")
+                .input("z", "rise", feed.feed().riseM(), "m", "");
+        FeedWorking.addDensity(lines, feed.intakeC(coldest));
+        return lines.step("p_u", "staticAtUnit", "p_0 - rho * 9.80665 * z / 100000", "bar", "")
+                .build();
+    }
+
+    /** The least that a water company owes; asked last, for it is no matter of the heater. */
+    static void standard(HeaterCase heater) {
+        if (heater.house().water() != null && heater.house().source() == WaterSource.TANK) {
+            heater.notApplicable(PressureChecks.STANDARD, "");
+        } else if (!heater.blocked(PressureChecks.STANDARD)) {
+            heater.on(PressureChecks.STANDARD)
+                    .compare(heater.test().getStaticPressure().si() / FeedUnits.BAR, GUARANTEED_PA / FeedUnits.BAR)
+                    .source("Ofwat guaranteed standards: 7 m of head in the communication pipe")
+                    .add();
+        }
+    }
+}

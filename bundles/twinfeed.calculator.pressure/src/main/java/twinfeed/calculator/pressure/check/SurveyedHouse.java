@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Context;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterSource;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.survey.FeedReader;
+
+/**
+ * The house as mapped from its survey, once for all heaters.
+ *
+ * @param context what the calculator was given
+ * @param feed the water feed under the conditions of the grid, absent where a reading is missing or cannot be used
+ * @param faults paths of the readings that cannot be used
+ */
+public record SurveyedHouse(Context context, @Nullable FeedConditions feed, List<String> faults) {
+    private static final double USUAL_OUTLET_C = 40;
+    private static final double MOST_HANDSET_M = 10;
+
+    /** Reads a survey. */
+    public static SurveyedHouse of(Context context) {
+        FeedReader reader = FeedReader.of(context);
+        FeedConditions feed = reader.feed()
+                .map(known -> new FeedConditions(known, context.grid()))
+                .orElse(null);
+        return new SurveyedHouse(context, feed, reader.faults());
+    }
+
+    /** Where the water comes from; the main, where nobody says. */
+    WaterSource source() {
+        WaterFeed water = water();
+        return water == null ? WaterSource.MAINS : water.getSource();
+    }
+
+    /** Pressure to which a reducing valve is set, Pa. */
+    double reducedPa() {
+        return context.parameters().si("reduced");
+    }
+
+    /** By what share the supply is taken to be weaker at its busiest. */
+    double peakShare() {
+        return context.parameters().si("peak");
+    }
+
+    /** Outlet temperature that must not be passed while a tap opens, degC. */
+    double hottestC() {
+        return context.parameters().si(vulnerable() ? "hottest-frail" : "hottest");
+    }
+
+    /** Outlet temperature from which a warning is strong, degC. */
+    double strongC() {
+        return context.parameters().si("strong");
+    }
+
+    /** The wished outlet temperature, degC; the flow calculator records the default. */
+    double wishedC() {
+        return survey().getWishedOutlet() == null
+                ? USUAL_OUTLET_C
+                : survey().getWishedOutlet().si();
+    }
+
+    /** Whether children, elderly or frail people use the shower. */
+    boolean vulnerable() {
+        return survey().getCustomer() != null
+                && Boolean.TRUE.equals(survey().getCustomer().getVulnerable());
+    }
+
+    /** Height of the lowest handset position over the unit, m, or null where nobody says or it cannot be. */
+    @Nullable
+    Double lowestHandsetM() {
+        WaterFeed water = water();
+        return water == null
+                        || water.getLowestHandset() == null
+                        || Math.abs(water.getLowestHandset().si()) > MOST_HANDSET_M
+                ? null
+                : Double.valueOf(water.getLowestHandset().si());
+    }
+
+    Survey survey() {
+        return context.survey();
+    }
+
+    @Nullable
+    WaterFeed water() {
+        return context.survey().getWater();
+    }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
+import twinfeed.calculator.pressure.hydraulics.UnitFlows;
+import twinfeed.calculator.pressure.remedy.WaterRemedies;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.working.OperatingPointWorking;
+
+/** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */
+public final class ThrottleCheck implements CheckGroup {
+    @Override
+    public void answer(HeaterCase heater) {
+        UnitFlows flows = heater.flows(PressureChecks.THROTTLE);
+        if (flows == null) {
+            return;
+        }
+        Double downstream = heater.unit().downstream();
+        if (downstream == null || downstream <= 0) {
+            heater.cannotTell(PressureChecks.THROTTLE, "heater.downstreamPressure");
+        } else if (!flows.heats()) {
+            heater.notApplicable(PressureChecks.THROTTLE, "");
+        } else {
+            report(heater, flows, new Outlet(downstream, 0));
+        }
+    }
+
+    /** The largest flow that is wished needs most, and most taps open leave least. */
+    private static void report(HeaterCase heater, UnitFlows flows, Outlet downstream) {
+        FeedConditions feed = flows.feed();
+        Heater data = heater.unit().heater();
+        double flow = flows.wished(flows.largestWished(), feed.highestVoltage());
+        OperatingPoint point = new OperatingPoint(flows.largestWished(), feed.highestVoltage(), feed.mostOpen(), flow, false);
+        double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
+        double neededPa = Throttle.neededInletPressurePa(
+                downstream, Math.max(0, data.getThrottleMinimum().si()), flow);
+        FindingBuilder finding = heater.on(PressureChecks.THROTTLE)
+                .compare(inletPa / FeedUnits.BAR, neededPa / FeedUnits.BAR)
+                .condition(feed.condition(point))
+                .variant(inletPa < 0 ? "none" : "")
+                .argument("flow", flow * FeedUnits.L_PER_MIN)
+                .source("maker's instructions")
+                .working(() -> working(feed, point));
+        if (inletPa < neededPa) {
+            WaterRemedies.lessDisturbance(heater.house().water()).forEach(finding::remedy);
+        }
+        finding.add();
+    }
+
+    private static Working working(FeedConditions feed, OperatingPoint point) {
+        return new OperatingPointWorking(feed, point, null).addInlet().lines().build();
+    }
+}

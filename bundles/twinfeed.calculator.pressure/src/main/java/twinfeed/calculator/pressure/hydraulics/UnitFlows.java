@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.hydraulics;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.pipe.Outlet;
+
+/** The flows through one unit under the conditions of the grid, volume at its inlet. */
+public final class UnitFlows {
+    private final FeedConditions feed;
+    private final double[] wishedKgPerS;
+    private final double[] powerW;
+    private final @Nullable Outlet fullBore;
+
+    /**
+     * Flows of a unit.
+     *
+     * @param fullBore the unit fully open, as far as it is known
+     */
+    public UnitFlows(FeedConditions feed, SharedQuantities exchange, @Nullable Outlet fullBore) {
+        this.feed = feed;
+        this.wishedKgPerS = exchange.take(SharedQuantity.WISHED_FLOW);
+        this.powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
+        this.fullBore = fullBore;
+    }
+
+    /** Whether both quantities were given. */
+    static boolean known(SharedQuantities exchange) {
+        return exchange.has(SharedQuantity.WISHED_FLOW) && exchange.has(SharedQuantity.DELIVERED_POWER);
+    }
+
+    public FeedConditions feed() {
+        return feed;
+    }
+
+    /** The unit fully open, or null where nothing is known of it. */
+    @Nullable
+    public Outlet fullBore() {
+        return fullBore;
+    }
+
+    /** Power into the water at a voltage of the grid, W. */
+    public double powerW(int voltage) {
+        return powerW[voltage];
+    }
+
+    /** Flow for the wished outlet, m3/s; 0 where nothing has to be heated. */
+    public double wished(int intake, int voltage) {
+        return wishedKgPerS[feed.grid().index(intake, voltage)]
+                / feed.at(intake).fluid().densityKgPerM3();
+    }
+
+    /** Largest flow that the feed can drive through the unit, m3/s; unlimited where nothing is known of the unit. */
+    public double available(int intake, int open) {
+        return fullBore == null ? Double.POSITIVE_INFINITY : feed.available(fullBore, intake, open);
+    }
+
+    /** The flow that runs: the wished one, or the available one where that is less. */
+    public OperatingPoint running(int intake, int voltage, int open) {
+        double wished = wished(intake, voltage);
+        double available = available(intake, open);
+        return new OperatingPoint(intake, voltage, open, Math.min(wished, available), available < wished);
+    }
+
+    /** Whether there is anything to heat at all. */
+    public boolean heats() {
+        return largestWished() >= 0;
+    }
+
+    /**
+     * The condition of the grid with the smallest flow: the coldest water, the lowest voltage and most taps open. Colder
+     * water is also thicker, so that less of it can be had; the step of the friction law at Re = 2000 can turn that round by a
+     * thousandth of the flow, which is neglected.
+     */
+    public OperatingPoint smallest() {
+        int coldest = feed.coldest();
+        return running(coldest, feed.lowestVoltage(), feed.mostOpen());
+    }
+
+    /** Index of the intake with the largest wished flow, or -1 if nothing has to be heated. */
+    public int largestWished() {
+        int largest = -1;
+        double most = 0;
+        for (int i = 0; i < feed.grid().intakes().size(); i++) {
+            double wished = wished(i, feed.highestVoltage());
+            if (wished > most) {
+                most = wished;
+                largest = i;
+            }
+        }
+        return largest;
+    }
+}

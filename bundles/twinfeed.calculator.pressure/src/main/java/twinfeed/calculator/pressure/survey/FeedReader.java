@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Context;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.water.Water;
+import twinfeed.model.survey.DrawOff;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterTest;
+import twinfeed.units.Quantity;
+
+/**
+ * Maps the survey's water feed to a {@link Feed}, once for all heaters. Defaults are recorded as assumptions; what cannot be
+ * used is named in {@link #faults} by the path of the reading.
+ */
+public final class FeedReader {
+    /** More than any supply has, Pa. */
+    private static final double MOST_PA = 100e5;
+
+    private final Context context;
+    private final @Nullable WaterFeed water;
+    private final List<String> faults = new ArrayList<>();
+    private final @Nullable Feed feed;
+
+    private FeedReader(Context context) {
+        this.context = context;
+        this.water = context.survey().getWater();
+        this.feed = water == null || water.getTest() == null ? null : read(water, water.getTest());
+    }
+
+    /** Reads the feed of a survey. */
+    public static FeedReader of(Context context) {
+        return new FeedReader(context);
+    }
+
+    /** The feed, or empty where a reading is missing or cannot be used. */
+    public Optional<Feed> feed() {
+        return Optional.ofNullable(feed);
+    }
+
+    /** Paths of the readings that are missing or cannot be used. */
+    public List<String> faults() {
+        return List.copyOf(faults);
+    }
+
+    private @Nullable Feed read(WaterFeed feedWater, WaterTest test) {
+        SupplyCurve curve = curve(test);
+        int gauge = position(feedWater, test.getGaugeAfter(), "survey.water.test.gaugeAfter");
+        if (context.grid().intakes().stream().anyMatch(intake -> !liquid(intake.temperatureC()))) {
+            faults.add("survey.winterIntake");
+        }
+        PipeReader pieces = new PipeReader(context, faults);
+        List<PipeSegment> after =
+                feedWater.getSegments().subList(gauge, feedWater.getSegments().size());
+        List<NamedPipe> run = pieces.read(after, "survey.water.segments");
+        if (curve == null || !faults.isEmpty()) {
+            return null;
+        }
+        List<SurveyedTap> taps = new ArrayList<>();
+        TapReader tapReader = new TapReader(context, curve, run, testFluid(), pieces);
+        for (DrawOff drawOff : feedWater.getDrawOffs()) {
+            String name = drawOff.getName() == null ? String.valueOf(taps.size() + 1) : drawOff.getName();
+            int tee = position(feedWater, drawOff.getTeeAfter(), "survey.water.drawOffs[" + name + "].teeAfter");
+            // A tap ahead of the gauge draws on the supply that the gauge saw, so it is taken at the gauge.
+            tapReader.read(drawOff, name, Math.max(0, tee - gauge)).ifPresent(taps::add);
+        }
+        return faults.isEmpty() ? new Feed(curve, run, taps) : null;
+    }
+
+    private static boolean liquid(double temperatureC) {
+        return temperatureC >= Water.LOWEST_C && temperatureC <= Water.HIGHEST_C;
+    }
+
+    /** Water at the time of the test; it only turns heights into pressures and fixes the taps' outlets. */
+    private Fluid testFluid() {
+        double temperatureC = context.grid().intakes().get(0).temperatureC();
+        if (water != null && water.getIntakeReading() != null) {
+            temperatureC = water.getIntakeReading().si();
+        }
+        return Fluid.waterAt(Math.min(Math.max(temperatureC, Water.LOWEST_C), Water.HIGHEST_C));
+    }
+
+    private @Nullable SupplyCurve curve(WaterTest test) {
+        Quantity staticPressure = test.getStaticPressure();
+        Quantity running = test.getRunningPressure();
+        Quantity flow = test.getFlow();
+        if (staticPressure == null || running == null || flow == null) {
+            return null;
+        }
+        if (!plausible(test)) {
+            return null;
+        }
+        double heightPa = test.getGaugeHeight() == null
+                ? 0
+                : testFluid().pressureOfHead(test.getGaugeHeight().si());
+        double staticPa = staticPressure.si() + heightPa;
+        double runningPa = running.si() + heightPa;
+        if (runningPa < 0 || runningPa >= staticPa) {
+            faults.add("survey.water.test.runningPressure");
+        } else if (!SupplyTest.of(staticPa, runningPa, flow.si()).isAccepted()) {
+            faults.add("survey.water.test.flow");
+        } else {
+            return new SupplyCurve(staticPa, runningPa, flow.si());
+        }
+        return null;
+    }
+
+    /** A slip of the pen is named rather than worked with. */
+    private boolean plausible(WaterTest test) {
+        if (!(test.getStaticPressure().si() > 0 && test.getStaticPressure().si() <= MOST_PA)) {
+            faults.add("survey.water.test.staticPressure");
+        }
+        if (!(test.getRunningPressure().si() >= 0)) {
+            faults.add("survey.water.test.runningPressure");
+        }
+        if (!(test.getFlow().si() > 0 && test.getFlow().si() <= ReadingLimits.MAX_FLOW_M3_PER_S)) {
+            faults.add("survey.water.test.flow");
+        }
+        if (test.getGaugeHeight() != null && Math.abs(test.getGaugeHeight().si()) > ReadingLimits.MAX_LENGTH_M) {
+            faults.add("survey.water.test.gaugeHeight");
+        }
+        return faults.isEmpty();
+    }
+
+    /** How many of the feed's segments lie ahead of a point that is named by the segment before it. */
+    private int position(WaterFeed feedWater, @Nullable String after, String path) {
+        if (after == null) {
+            return 0;
+        }
+        List<PipeSegment> segments = feedWater.getSegments();
+        for (int i = 0; i < segments.size(); i++) {
+            if (after.equals(segments.get(i).getName())) {
+                return i + 1;
+            }
+        }
+        faults.add(path);
+        return 0;
+    }
+}

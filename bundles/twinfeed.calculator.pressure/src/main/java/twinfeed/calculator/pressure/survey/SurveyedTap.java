@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.survey;
+
+import java.util.List;
+import twinfeed.engineering.network.Tap;
+
+/**
+ * A tap on the pipes to the unit.
+ *
+ * @param name its name in the survey
+ * @param flowM3PerS flow when it is open alone, m3/s
+ * @param tee how many pieces of the run lie between the gauge and its tee
+ * @param branch pipes of its branch
+ * @param tap its hydraulics; the outlet is chosen so that it gives that flow when it is open alone
+ */
+public record SurveyedTap(String name, double flowM3PerS, int tee, List<NamedPipe> branch, Tap tap) {
+    public SurveyedTap {
+        branch = List.copyOf(branch);
+    }
+}

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twinfeed.calculator.Context;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.model.survey.DrawOff;
+import twinfeed.units.Flow;
+
+/**
+ * Maps draw-offs to taps. A tap is an outlet Q = C sqrt(h), and C follows from the flow that the survey states for it when it
+ * is open alone.
+ */
+final class TapReader {
+    /** Pressure at an outlet whose stated flow the supply cannot give, Pa: it is taken as wide open. Judgement. */
+    private static final double LEAST_OUTLET_PA = 1000;
+
+    /** Bore of a branch of which nothing is known but its height, m; without length it resists nothing. */
+    private static final double ANY_BORE_M = 0.0136;
+
+    private final Context context;
+    private final SupplyCurve curve;
+    private final List<NamedPipe> run;
+    private final Fluid fluid;
+    private final PipeReader pieces;
+
+    TapReader(Context context, SupplyCurve curve, List<NamedPipe> run, Fluid fluid, PipeReader pieces) {
+        this.context = context;
+        this.curve = curve;
+        this.run = run;
+        this.fluid = fluid;
+        this.pieces = pieces;
+    }
+
+    /** The tap, or empty where a pipe of its branch cannot be used, which is named among the faults. */
+    Optional<SurveyedTap> read(DrawOff drawOff, String name, int tee) {
+        List<NamedPipe> branch = pieces.read(drawOff.getSegments(), "survey.water.drawOffs[" + name + "].segments");
+        if (branch.size() < drawOff.getSegments().size()) {
+            return Optional.empty();
+        }
+        Flow stated = drawOff.getFlow();
+        if (stated != null && !(stated.si() > 0 && stated.si() <= ReadingLimits.MAX_FLOW_M3_PER_S)) {
+            pieces.fault("survey.water.drawOffs[" + name + "].flow");
+            return Optional.empty();
+        }
+        if (drawOff.getHeight() != null && Math.abs(drawOff.getHeight().si()) > ReadingLimits.MAX_LENGTH_M) {
+            pieces.fault("survey.water.drawOffs[" + name + "].height");
+            return Optional.empty();
+        }
+        if (drawOff.getHeight() != null) {
+            branch = atHeight(branch, drawOff.getHeight().si());
+        }
+        double flow = stated == null ? usualFlow(name) : stated.si();
+        Outlet outlet = outlet(name, flow, tee, Feed.pipes(branch));
+        return Optional.of(new SurveyedTap(name, flow, tee, branch, new Tap(Feed.pipes(branch), outlet)));
+    }
+
+    /** A stated height is that of the outlet above the tee, whatever the rises of the branch's pipes add up to. */
+    private static List<NamedPipe> atHeight(List<NamedPipe> branch, double heightM) {
+        List<NamedPipe> level = new ArrayList<>();
+        double left = heightM;
+        for (NamedPipe piece : branch) {
+            PipeSegment pipe = piece.pipe();
+            level.add(new NamedPipe(
+                    piece.name(), new PipeSegment(pipe.lengthM(), pipe.boreM(), pipe.roughnessM(), pipe.k(), left)));
+            left = 0;
+        }
+        if (level.isEmpty()) {
+            level.add(new NamedPipe("", new PipeSegment(0, ANY_BORE_M, 0, 0, heightM)));
+        }
+        return level;
+    }
+
+    private double usualFlow(String name) {
+        double usual = PipeTables.designFlowM3PerS(name);
+        context.assume("tapFlow", Map.of("name", name, "flow", usual * FeedUnits.L_PER_MIN));
+        return usual;
+    }
+
+    private Outlet outlet(String name, double flow, int tee, List<PipeSegment> branch) {
+        double teePa = curve.pressureAt(flow)
+                - PipeRun.of(Feed.pipes(run.subList(0, tee)), fluid).totalPa(flow);
+        double leftPa = teePa - PipeRun.of(branch, fluid).totalPa(flow);
+        if (leftPa < LEAST_OUTLET_PA) {
+            context.assume("tapBeyondSupply", Map.of("name", name, "flow", flow * FeedUnits.L_PER_MIN));
+            leftPa = LEAST_OUTLET_PA;
+        }
+        return Outlet.ofPoint(flow, leftPa, 0);
+    }
+}

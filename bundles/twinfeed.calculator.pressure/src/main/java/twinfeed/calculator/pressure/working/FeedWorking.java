@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.working;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.water.Water;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+
+/**
+ * Writes down losses of pressure as on paper: pressures in bar, flows in L/min, bores in mm. The equation of Colebrook and White
+ * is solved by Newton steps that stand one below the other, with what is left of the equation beside the last.
+ */
+public final class FeedWorking {
+    static final String PI = "3.14159265358979";
+    private static final String WATER = "IAPWS R7-97(2012), fitted";
+    private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
+    private static final String DARCY = "Darcy-Weisbach";
+    private static final String CURVE = "form of NFPA 291, the pessimistic exponent on each side of the test";
+
+    /** Where the Newton steps begin: 1/sqrt(f) of house pipes is between 4 and 8. */
+    private static final double START = 6;
+
+    /** A Newton step of this size leaves an error of its square. */
+    private static final double LAST_STEP = 1e-7;
+
+    private FeedWorking() {}
+
+    /** The water's density alone, {@code rho}. */
+    public static void addDensity(WorkingLines lines, double intakeC) {
+        lines.input("T", "intake", intakeC, "°C", "")
+                .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER);
+    }
+
+    /** The water: density {@code rho} and viscosity {@code nu}. */
+    public static void addWater(WorkingLines lines, double intakeC) {
+        addDensity(lines, intakeC);
+        lines.step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
+    }
+
+    /** The two-point test: {@code p_0}, {@code p_1} and {@code Q_1}. */
+    public static void addTest(WorkingLines lines, SupplyCurve curve) {
+        lines.input("p_0", "staticPressure", curve.staticPa() / FeedUnits.BAR, "bar", "")
+                .input("p_1", "runningPressure", curve.runningPa() / FeedUnits.BAR, "bar", "")
+                .input("Q_1", "testFlow", curve.testFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "");
+    }
+
+    /** The supply's pressure at a flow: exponent and pressure get the given ending. */
+    public static void addSupply(WorkingLines lines, String flow, String ending) {
+        lines.step("n" + ending, "exponent", "if(" + flow + " <= Q_1, 1.85, 2)", "", CURVE)
+                .step(
+                        "p_s" + ending,
+                        "supplyPressure",
+                        "p_0 - (p_0 - p_1) * (" + flow + " / Q_1)^n" + ending,
+                        "bar",
+                        CURVE);
+    }
+
+    /** What a pipe is: bore, length, roughness, sum of K and rise, with the given ending. */
+    public static void addPipe(WorkingLines lines, PipeSegment pipe, String ending) {
+        lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "")
+                .input("L" + ending, "length", pipe.lengthM(), "m", "")
+                .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "")
+                .input("K" + ending, "fittings", pipe.k(), "", "")
+                .input("z" + ending, "rise", pipe.riseM(), "m", "");
+    }
+
+    /** Velocity of a flow, L/min, in a pipe. */
+    public static String velocity(String flow, String ending) {
+        return flow + " / 60000 / (" + PI + " * (D" + ending + " / 1000)^2 / 4)";
+    }
+
+    /** Height of a pipe as a pressure, bar. */
+    public static String height(String ending) {
+        return "rho * 9.80665 * z" + ending + " / 100000";
+    }
+
+    /**
+     * The loss of a pipe at a flow symbol, L/min: adds velocity, Reynolds number, friction factor and the loss {@code dp} with
+     * the ending, friction, fittings and rise together.
+     *
+     * @param like ending of a pipe of the same bore and roughness at the same flow, whose factor serves again, or the pipe's own
+     */
+    public static void addLoss(WorkingLines lines, PipeSegment pipe, String flow, String ending, String like) {
+        boolean own = like.equals(ending);
+        if (own) {
+            lines.step("v" + ending, "velocity", velocity(flow, ending), "m/s", "");
+            addFactor(lines, ending);
+        }
+        String friction = pipe.lengthM() > 0 ? "f" + like + " * L" + ending + " / (D" + ending + " / 1000) + " : "";
+        lines.step(
+                "dp" + ending,
+                "pipeLoss",
+                "(" + friction + "K" + ending + ") * rho * v" + like + "^2 / 2 / 100000 + " + height(ending),
+                "bar",
+                DARCY);
+    }
+
+    private static void addFactor(WorkingLines lines, String ending) {
+        lines.step("Re" + ending, "reynolds", "v" + ending + " * D" + ending + " / 1000 / nu", "", "");
+        addColebrook(lines, ending);
+        lines.step(
+                "f" + ending,
+                "frictionFactor",
+                "if(Re" + ending + " < 2000, 64 / Re" + ending + ", max(64 / Re" + ending + ", 1 / x" + ending + "^2))",
+                "",
+                COLEBROOK);
+    }
+
+    /** Newton steps for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0, and what is left of it. */
+    private static void addColebrook(WorkingLines lines, String ending) {
+        lines.step("a" + ending, "colebrookA", "k" + ending + " / D" + ending + " / 3.7", "", COLEBROOK)
+                .step("b" + ending, "colebrookB", "2.51 / max(2000, Re" + ending + ")", "", COLEBROOK);
+        String from = Double.toString(START);
+        double value = START;
+        for (int step = 1; step < 20; step++) {
+            String to = "x" + ending + "_" + step;
+            lines.step(to, "colebrookStep", newton(from, "a" + ending, "b" + ending), "", COLEBROOK);
+            double change = Math.abs(lines.value(to) - value);
+            value = lines.value(to);
+            from = to;
+            if (change < LAST_STEP) {
+                break;
+            }
+        }
+        lines.step("x" + ending, "colebrookRoot", newton(from, "a" + ending, "b" + ending), "", COLEBROOK)
+                .step(
+                        "res" + ending,
+                        "colebrookResidual",
+                        residual("x" + ending, "a" + ending, "b" + ending),
+                        "",
+                        COLEBROOK);
+    }
+
+    /** What is left of the equation at a value of x, with the symbols of its two terms. */
+    private static String residual(String x, String a, String b) {
+        return x + " + 2 * ln(" + a + " + " + b + " * " + x + ") / ln(10)";
+    }
+
+    /** Newton's step for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0. */
+    static String newton(String x, String a, String b) {
+        return x + " - (" + residual(x, a, b) + ") / (1 + 2 / ln(10) * " + b + " / (" + a + " + " + b + " * " + x
+                + "))";
+    }
+
+    /** Pressure at the inlet, bar, as {@code p_in}, for a flow {@code Q} that is among the lines, all taps shut. */
+    static void addInlet(WorkingLines lines, Feed feed) {
+        addTest(lines, feed.curve());
+        addSupply(lines, "Q", "");
+        addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
+    }
+
+    /** Pipes one after another at a flow symbol, and the pressure that is left at their end. */
+    public static void addRun(WorkingLines lines, List<NamedPipe> run, String flow, String from, int firstNumber, String result) {
+        String losses = addLosses(lines, run, flow, "_", firstNumber, " - ");
+        lines.step(result, "inletPressure", from + losses, "bar", "");
+    }
+
+    /** The same backwards: the pressure that has to be there at the start, at a tee, to leave a pressure at the end. */
+    static void addRunBack(WorkingLines lines, List<NamedPipe> run, String flow, String from, String result) {
+        String losses = addLosses(lines, run, flow, "_b", 1, " + ");
+        lines.step(result, "teePressure", from + losses, "bar", "");
+    }
+
+    private static String addLosses(
+            WorkingLines lines, List<NamedPipe> run, String flow, String prefix, int firstNumber, String sign) {
+        StringBuilder losses = new StringBuilder();
+        Map<String, String> factors = new HashMap<>();
+        int number = firstNumber;
+        for (NamedPipe piece : run) {
+            String ending = prefix + number++;
+            PipeSegment pipe = piece.pipe();
+            addPipe(lines, pipe, ending);
+            String like = factors.computeIfAbsent(pipe.boreM() + " " + pipe.roughnessM(), key -> ending);
+            addLoss(lines, pipe, flow, ending, like);
+            losses.append(sign).append("dp").append(ending);
+        }
+        return losses.toString();
+    }
+
+    /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
+    public static Working inlet(Feed feed, double intakeC, double flowM3PerS) {
+        WorkingLines lines = new WorkingLines().input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "");
+        addWater(lines, intakeC);
+        addInlet(lines, feed);
+        return lines.build();
+    }
+}

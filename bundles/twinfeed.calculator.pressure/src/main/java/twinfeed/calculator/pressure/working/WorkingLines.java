@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.working;
+
+import java.util.HashSet;
+import java.util.Set;
+import twinfeed.calculator.Working;
+
+/** The lines of a working under way. What stands there already is not written twice, so that its parts can share lines. */
+public final class WorkingLines {
+    private final Working.Builder builder = Working.start();
+    private final Set<String> known = new HashSet<>();
+
+    /** A value put in. */
+    public WorkingLines input(String symbol, String meaning, double value, String unit, String source) {
+        if (known.add(symbol)) {
+            builder.input(symbol, meaning, value, unit, source);
+        }
+        return this;
+    }
+
+    /** A value that follows from the symbols above. */
+    public WorkingLines step(String symbol, String meaning, String expression, String unit, String source) {
+        if (known.add(symbol)) {
+            builder.step(symbol, meaning, expression, unit, source);
+        }
+        return this;
+    }
+
+    double value(String symbol) {
+        return builder.value(symbol);
+    }
+
+    public Working build() {
+        return builder.build();
+    }
+}

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Remedy;
+import twinfeed.model.survey.PipeMaterial;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Length;
+import twinfeed.units.Pressure;
+import twinfeed.calculator.pressure.remedy.WaterChanges;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
+
+/** Works change the copy that they are given, help the check that offers them, and are offered only where they can. */
+class WaterRemediesTest {
+    /** A house that lacks pressure for every reason at once. */
+    private static Survey weak() {
+        Survey survey = Samples.survey();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.6 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("0.9 bar"));
+        survey.getWater().getSegments().get(0).setMaterial(PipeMaterial.LEAD);
+        survey.getWater().getSegments().get(0).setBore(Length.valueOf("12 mm"));
+        survey.getWater()
+                .getSegments()
+                .add(Samples.pipe("inlet", PipeMaterial.COPPER, "13.6 mm", "0.2 m", "0 m", "strainer-fouled"));
+        return survey;
+    }
+
+    private static Finding finding(Survey survey, String check) {
+        return Houses.finding(survey, Samples.heater(), check);
+    }
+
+    private static Remedy remedy(Survey survey, String check, String id) {
+        return finding(survey, check).remedies().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(check + " does not offer " + id));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"full-bore-valve", "strainer-clean", "branch-22", "service-pipe", "break-tank-pump"})
+    void eachHelpsTheRunningPressure(String id) {
+        Survey survey = weak();
+        Survey edited = EcoreUtil.copy(survey);
+        remedy(survey, "pressure.running", id).edit().accept(edited);
+        assertTrue(Houses.value(finding(edited, "pressure.running"))
+                > Houses.value(finding(survey, "pressure.running")) + 1e-4);
+        assertTrue(EcoreUtil.equals(survey, weak()), "only the copy changes");
+    }
+
+    @Test
+    void anOwnBranchHelpsAgainstOpenTaps() {
+        Survey survey = weak();
+        survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main"));
+        Survey edited = EcoreUtil.copy(survey);
+        Remedy own = remedy(survey, "pressure.dropOut", "own-branch");
+        own.edit().accept(edited);
+        assertTrue(Houses.value(finding(edited, "pressure.switch")) > Houses.value(finding(survey, "pressure.switch")));
+        assertEquals(new BigDecimal("5.5"), own.items().get(1).quantity());
+        // The taps keep the old pipe and so their flows.
+        List<Double> flows =
+                Mapped.feed(edited).taps().stream().map(SurveyedTap::flowM3PerS).toList();
+        assertEquals(
+                Mapped.feed(survey).taps().stream().map(SurveyedTap::flowM3PerS).toList(), flows);
+        assertEquals(0, Mapped.feed(edited).shared(2));
+        assertEquals(Mapped.feed(survey).riseM(), Mapped.feed(edited).riseM(), 1e-12);
+        double before = Mapped.feed(survey).taps().get(0).tap().outlet().resistancePaPerFlow2();
+        double after = Mapped.feed(edited).taps().get(0).tap().outlet().resistancePaPerFlow2();
+        assertEquals(before, after, 1e-6 * before, "the tap itself stays what it is");
+    }
+
+    @Test
+    void whatIsNotThereIsNotOffered() {
+        Survey survey = Samples.survey();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.0 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("0.5 bar"));
+        survey.getWater().getSegments().subList(1, 3).forEach(pipe -> {
+            pipe.setBore(Length.valueOf("20.2 mm"));
+            pipe.getFittings().clear();
+        });
+        survey.getWater().getDrawOffs().clear();
+        List<String> offered = finding(survey, "pressure.running").remedies().stream()
+                .map(Remedy::id)
+                .toList();
+        assertEquals(List.of("break-tank-pump"), offered);
+    }
+
+    @Test
+    void worksCanFollowOneAnother() {
+        Survey survey = weak();
+        survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main"));
+        double before = Houses.value(finding(survey, "pressure.running"));
+        List<Remedy> works = finding(survey, "pressure.dropOut").remedies();
+        assertEquals(6, works.size());
+        for (Remedy work : works) {
+            work.edit().accept(survey);
+        }
+        Finding after = finding(survey, "pressure.running");
+        assertTrue(Houses.value(after) > before);
+        assertTrue(after.remedies().isEmpty());
+    }
+
+    @Test
+    void aSuitableHouseIsOfferedNothing() {
+        Survey survey = Samples.survey();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("4.0 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("3.4 bar"));
+        for (String check : List.of("pressure.running", "pressure.switch", "pressure.static", "pressure.summer")) {
+            Finding finding = finding(survey, check);
+            assertFalse(finding.rulesOut(), check);
+            assertTrue(finding.remedies().isEmpty(), check);
+        }
+    }
+
+    /** What the new pipe no longer takes at the test's flow is gained where the gauge sits behind it. */
+    @Test
+    void aNewServicePipeRaisesTheRunningPressure() {
+        Survey survey = weak();
+        double before = survey.getWater().getTest().getRunningPressure().si();
+        WaterChanges.renewService(survey);
+        double gained = survey.getWater().getTest().getRunningPressure().si() - before;
+        assertTrue(gained > 0.1e5 && gained < 0.7e5, "gained " + gained);
+        assertEquals(PipeMaterial.PE, survey.getWater().getSegments().get(0).getMaterial());
+        assertTrue(survey.getWater().getTest().getRunningPressure().si()
+                < survey.getWater().getTest().getStaticPressure().si());
+    }
+}
