@@ -77,8 +77,16 @@ public final class Verbs {
     @Command(
             name = "twinfeed",
             mixinStandardHelpOptions = true,
-            version = "twinfeed " + TwinfeedService.VERSION,
+            versionProvider = Version.class,
             synopsisSubcommandLabel = "VERB",
             description = "From the survey of a house to checked heaters, the least costly work and an itemised quote.")
     private static final class Twinfeed {}
+
+    /** What {@code --version} prints. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"twinfeed " + TwinfeedService.VERSION};
+        }
+    }
 }

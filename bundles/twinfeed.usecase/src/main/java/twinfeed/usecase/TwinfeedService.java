@@ -34,7 +34,7 @@ import twinfeed.workbook.QuoteWorkbook;
 @Component(service = TwinfeedService.class)
 public final class TwinfeedService {
     /** Version of the program, as outputs name it. */
-    public static final String VERSION = "0.1.0";
+    public static final String VERSION = ProgramVersion.read();
 
     private static final IntakeModel INTAKE =
             (mean, spread, month, southern) -> new MainsTemperature(mean, spread, southern).inMonth(Month.of(month));
