@@ -9,24 +9,22 @@ import java.util.Properties;
 /** The program's own version, which the build writes into a resource: it stands in the root pom alone. */
 final class ProgramVersion {
     private static final String RESOURCE = "version.properties";
+    /** Where the program runs from classes that were not built by Maven. */
+    private static final String DEVELOPMENT = "development";
 
     private ProgramVersion() {}
 
-    /**
-     * The version as outputs name it, like 1.2.3.
-     *
-     * @throws IllegalStateException if the program was built without the resource
-     */
+    /** The version as outputs name it, like 1.2.3. */
     static String read() {
         Properties properties = new Properties();
         try (InputStream in = ProgramVersion.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("the program was built without " + RESOURCE);
+            if (in != null) {
+                properties.load(in);
             }
-            properties.load(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return properties.getProperty("version", "");
+        String version = properties.getProperty("version", DEVELOPMENT);
+        return version.startsWith("$") ? DEVELOPMENT : version;
     }
 }
