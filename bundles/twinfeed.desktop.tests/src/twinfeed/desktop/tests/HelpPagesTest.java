@@ -15,7 +15,7 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Texts;

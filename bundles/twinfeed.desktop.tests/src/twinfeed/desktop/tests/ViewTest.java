@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.look.Mark;
+import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Figures;
@@ -82,6 +83,19 @@ final class ViewTest {
                 .of(new JobResult(1, true, judged, null, ""))
                 .get(1);
         assertFalse(whole.verdict().tone() == Tone.QUIET);
+    }
+
+    /** What nobody decided is shown as open, never as good. */
+    @Test
+    void whatNobodyDecidedIsNotChecked() {
+        assertEquals(
+                Tone.DOUBT,
+                Mark.of(AssessmentFactory.eINSTANCE.createOptionAssessment().getVerdict(), Locale.UK)
+                        .tone());
+        assertEquals(
+                Tone.DOUBT,
+                Mark.of(AssessmentFactory.eINSTANCE.createFinding().getOutcome(), Locale.UK)
+                        .tone());
     }
 
     @Test

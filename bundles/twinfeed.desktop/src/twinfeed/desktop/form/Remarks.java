@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
@@ -104,7 +104,7 @@ public final class HelpPages {
         lines.add(words.format(
                 "help.sense." + lower(check.sense()), Map.of("title", title(statement, check), "unit", unit(check))));
         String kind = Runner.TEXTS.get(words.locale(), "kind." + lower(check.kind()));
-        lines.add(words.format(check.kind().deciding() ? "help.deciding" : "help.advising", Map.of("kind", kind)));
+        lines.add(words.format(check.deciding() ? "help.deciding" : "help.advising", Map.of("kind", kind)));
         lines.add(words.format(
                 "help.calculator",
                 Map.of("title", texts.get(words.locale(), "title"), "version", statement.version())));
@@ -123,14 +123,14 @@ public final class HelpPages {
     private List<String> answers(Texts texts, Check check) {
         List<String> lines = new ArrayList<>();
         for (Outcome outcome : Outcome.values()) {
-            String word = Runner.TEXTS.get(words.locale(), "outcome." + outcome.key());
-            String base = "check." + check.key() + "." + outcome.key();
+            String word = Runner.TEXTS.get(words.locale(), "outcome." + Texts.key(outcome));
+            String base = "check." + check.key() + "." + Texts.key(outcome);
             List<String> sentences = texts.keys().stream()
                     .filter(key -> key.equals(base) || key.startsWith(base + "."))
                     .map(key -> texts.get(words.locale(), key))
                     .toList();
             if (sentences.isEmpty() && common(outcome, check)) {
-                sentences = List.of(Runner.TEXTS.get(words.locale(), "outcome." + outcome.key() + ".sentence"));
+                sentences = List.of(Runner.TEXTS.get(words.locale(), "outcome." + Texts.key(outcome) + ".sentence"));
             }
             sentences.forEach(sentence -> lines.add(
                     sentence.startsWith(upper(word)) ? named(sentence) : upper(word) + ": " + named(sentence)));
@@ -143,7 +143,7 @@ public final class HelpPages {
         return switch (outcome) {
             case PASSES, FAILS, TOO_CLOSE -> check.sense() != LimitType.REPORT;
             case CANNOT_TELL -> true;
-            case NOT_APPLICABLE -> false;
+            case NOT_APPLICABLE, NOT_CHECKED -> false;
         };
     }
 
@@ -228,7 +228,7 @@ public final class HelpPages {
             lines.add(words.get("help.remedies"));
             remedies.forEach(remedy -> lines.add("\u2022 "
                     + statement.texts().format(words.locale(), "remedy." + remedy.kind(), remedy.arguments())));
-        } else if (check.kind().deciding()) {
+        } else if (check.deciding()) {
             lines.add(words.get("help.remedies.none"));
         }
         lines.add(words.get("help.cannotTell"));

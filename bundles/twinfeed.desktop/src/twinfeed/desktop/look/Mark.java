@@ -2,6 +2,7 @@
 package twinfeed.desktop.look;
 
 import java.util.Locale;
+import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
@@ -17,13 +18,11 @@ public record Mark(String sign, String word, Tone tone) {
 
     /** The mark of a check's outcome. */
     public static Mark of(Outcome outcome, Locale locale) {
-        String word = Runner.TEXTS.get(
-                locale,
-                "outcome."
-                        + twinfeed.calculator.Outcome.valueOf(outcome.getName()).key());
+        String word = Runner.TEXTS.get(locale, "outcome." + Texts.key(outcome));
         return switch (outcome) {
             case PASSES -> new Mark("\u2713", word, Tone.GOOD);
             case FAILS -> new Mark("\u2717", word, Tone.BAD);
+            case NOT_CHECKED -> new Mark("?", word, Tone.DOUBT);
             case TOO_CLOSE -> new Mark("\u2248", word, Tone.DOUBT);
             case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
             case NOT_APPLICABLE -> new Mark("\u2013", word, Tone.QUIET);
@@ -32,15 +31,12 @@ public record Mark(String sign, String word, Tone tone) {
 
     /** The mark of an option's verdict. */
     public static Mark of(Verdict verdict, Locale locale) {
-        String word = Runner.TEXTS.get(
-                locale,
-                "verdict."
-                        + twinfeed.calculator.engine.Verdict.valueOf(verdict.getName()).key());
+        String word = Runner.TEXTS.get(locale, "verdict." + Texts.key(verdict));
         return switch (verdict) {
             case SUITS -> new Mark("\u2713", word, Tone.GOOD);
             case SUITS_WITH_WORK -> new Mark("+", word, Tone.GOOD);
-            case DOES_NOT_SUIT -> new Mark("\u2717", word, Tone.BAD);
-            case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
+            case DOES_NOT_SUIT, NOT_AS_IT_IS -> new Mark("\u2717", word, Tone.BAD);
+            case CANNOT_TELL, NOT_CHECKED -> new Mark("?", word, Tone.DOUBT);
         };
     }
 

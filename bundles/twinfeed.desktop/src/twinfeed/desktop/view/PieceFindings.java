@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.text.Figures;
@@ -116,17 +116,17 @@ public final class PieceFindings {
     }
 
     private static int rank(twinfeed.calculator.Finding answer) {
-        boolean deciding = answer.check().kind().deciding();
+        boolean deciding = answer.check().deciding();
         return switch (answer.outcome()) {
             case FAILS -> deciding ? 0 : 2;
-            case CANNOT_TELL, TOO_CLOSE -> deciding ? 1 : 3;
+            case CANNOT_TELL, NOT_CHECKED, TOO_CLOSE -> deciding ? 1 : 3;
             default -> 4;
         };
     }
 
     private static double closeness(twinfeed.calculator.Finding answer) {
         twinfeed.calculator.Finding.Figures known = answer.figures();
-        return known == null || answer.check().sense() == twinfeed.calculator.LimitType.REPORT
+        return known == null || !known.limited()
                 ? Double.MAX_VALUE
                 : known.margin() / Math.max(Math.abs(known.limit()), 1e-9);
     }

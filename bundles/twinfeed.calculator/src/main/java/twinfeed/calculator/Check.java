@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.List;
+import twinfeed.model.assessment.FindingClass;
 
 /**
  * One question that a calculator answers.
@@ -17,6 +18,16 @@ import java.util.List;
 public record Check(String key, FindingClass kind, LimitType sense, String unit, List<String> needs) {
     public Check {
         needs = List.copyOf(needs);
+    }
+
+    /** Whether a failure of this check rules an option out. */
+    public boolean deciding() {
+        return deciding(kind);
+    }
+
+    /** Whether a failure of a check of this class rules an option out; so does one whose class nobody stated. */
+    public static boolean deciding(FindingClass kind) {
+        return kind != FindingClass.PERFORMANCE && kind != FindingClass.ADVICE;
     }
 
     /** The same with needs given one by one. */

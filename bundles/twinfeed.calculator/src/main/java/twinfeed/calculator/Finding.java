@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
+import twinfeed.model.assessment.Outcome;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -42,15 +43,21 @@ public record Finding(
      * Value and limit of a finding, both finite.
      *
      * @param value what was found
-     * @param limit its limit; equal to the value where the check has none
+     * @param limit its limit; equal to the value where it has none
      * @param margin how far the value lies on the good side; 0 or more passes
+     * @param limited whether there is a limit; without one the value is only reported
      */
-    public record Figures(double value, double limit, double margin) {
+    public record Figures(double value, double limit, double margin, boolean limited) {
         public Figures {
             if (!Double.isFinite(value) || !Double.isFinite(limit) || !Double.isFinite(margin)) {
                 throw new IllegalArgumentException("a figure is not finite: " + value + ", " + limit);
             }
         }
+    }
+
+    /** The figures where they include a limit; null where the value, if any, is only reported. */
+    public @Nullable Figures limited() {
+        return figures != null && figures.limited() ? figures : null;
     }
 
     /** The same with how sure it is; too close to call where the chance is neither small nor large. */
@@ -73,7 +80,7 @@ public record Finding(
 
     /** Whether the finding keeps its option from suiting: a deciding check that fails or is too close to call. */
     public boolean stands() {
-        return check.kind().deciding() && (outcome == Outcome.FAILS || outcome == Outcome.TOO_CLOSE);
+        return check.deciding() && (outcome == Outcome.FAILS || outcome == Outcome.TOO_CLOSE);
     }
 
     /** The working, empty where there is none. */
@@ -83,6 +90,6 @@ public record Finding(
 
     /** Whether the finding rules its option out. */
     public boolean rulesOut() {
-        return outcome == Outcome.FAILS && check.kind().deciding();
+        return outcome == Outcome.FAILS && check.deciding();
     }
 }

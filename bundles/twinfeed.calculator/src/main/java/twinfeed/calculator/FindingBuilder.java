@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
+import twinfeed.model.assessment.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,17 +32,17 @@ public final class FindingBuilder {
         this.sink = sink;
     }
 
-    /** Value against limit in the check's unit and sense; passes at a margin of 0 or more. */
+    /** Value against limit in the check's unit and sense; passes at a margin of 0 or more, see {@link LimitType#margin}. */
     public FindingBuilder compare(double value, double limit) {
         double margin = check.sense().margin(value, limit);
-        figures = new Finding.Figures(value, limit, margin);
+        figures = new Finding.Figures(value, limit, margin, true);
         outcome = margin >= 0 ? Outcome.PASSES : Outcome.FAILS;
         return this;
     }
 
     /** A figure that is only reported: passes. */
     public FindingBuilder report(double value) {
-        figures = new Finding.Figures(value, value, 0);
+        figures = new Finding.Figures(value, value, 0, false);
         outcome = Outcome.PASSES;
         return this;
     }

@@ -10,8 +10,33 @@ public enum LimitType {
     /** A figure without a limit. */
     REPORT;
 
-    /** The margin of a value: 0 or more passes. */
+    /**
+     * Values that differ from their limit by less than this share of the larger of both lie on it: so much may come from rounding, and
+     * no instrument shows it. Every comparison with a limit uses it, in the checks, in the draws and in the workbook's formulas.
+     */
+    public static final double RELATIVE_SLACK = 1e-9;
+
+    /** What lies closer to a limit of 0 than this, in the check's unit, lies on it. */
+    public static final double SLACK_AT_ZERO = 1e-12;
+
+    /** How far a value may lie beyond its limit and still count as on it; in the unit of both. */
+    public static double slack(double value, double limit) {
+        return Math.max(RELATIVE_SLACK * Math.max(Math.abs(value), Math.abs(limit)), SLACK_AT_ZERO);
+    }
+
+    /** Whether a value lies over a limit by more than rounding. */
+    public static boolean exceeds(double value, double limit) {
+        return value - limit > slack(value, limit);
+    }
+
+    /** Whether a value lies under a limit by more than rounding. */
+    public static boolean fallsShort(double value, double limit) {
+        return limit - value > slack(value, limit);
+    }
+
+    /** The margin of a value: 0 or more passes; exactly 0 where value and limit differ by rounding only. */
     public double margin(double value, double limit) {
-        return this == AT_LEAST ? value - limit : limit - value;
+        double difference = this == AT_LEAST ? value - limit : limit - value;
+        return Math.abs(difference) <= slack(value, limit) ? 0 : difference;
     }
 }

@@ -37,6 +37,15 @@ public final class Texts {
         this.base = base;
     }
 
+    /** How a constant is named in keys of messages: {@code NOT_APPLICABLE} is {@code notApplicable}. */
+    public static String key(Enum<?> constant) {
+        StringBuilder key = new StringBuilder();
+        for (String word : constant.name().toLowerCase(Locale.ROOT).split("_")) {
+            key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return key.toString();
+    }
+
     /** A message, or the key itself in brackets if there is none: a missing text must be seen, but never stop a job. */
     public String get(Locale locale, String key) {
         String text = find(locale, key);

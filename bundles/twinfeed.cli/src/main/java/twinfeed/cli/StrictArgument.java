@@ -3,7 +3,7 @@ package twinfeed.cli;
 
 import picocli.CommandLine.Option;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.usecase.AssessedJob;
 
 /** Whether a check that does not pass is told by the exit status. */

@@ -9,8 +9,8 @@ import twinfeed.calculator.Answer;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.quote.Quote;
@@ -90,12 +90,12 @@ final class TextReport {
      * fault, rules nothing out and is no "NO".
      */
     private static String sign(Finding finding) {
-        boolean deciding = finding.getKind() != FindingClass.ADVICE && finding.getKind() != FindingClass.PERFORMANCE;
+        boolean deciding = Check.deciding(finding.getKind());
         return switch (finding.getOutcome()) {
             case PASSES -> "[ok]";
             case FAILS -> deciding ? "[NO]" : "[ !]";
             case TOO_CLOSE -> "[~?]";
-            case CANNOT_TELL -> "[??]";
+            case CANNOT_TELL, NOT_CHECKED -> "[??]";
             case NOT_APPLICABLE -> "[--]";
         };
     }

@@ -68,7 +68,7 @@ final class OptionRows {
     }
 
     private Value verdict(QuoteOption option) {
-        Verdict verdict = option.getVerdict() == null ? Verdict.CANNOT_TELL : option.getVerdict();
+        Verdict verdict = option.getVerdict();
         return new Value(words.get("verdict." + verdict.getLiteral()), null, verdict);
     }
 

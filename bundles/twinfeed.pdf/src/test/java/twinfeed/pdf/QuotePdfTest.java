@@ -37,6 +37,16 @@ class QuotePdfTest {
     }
 
     @Test
+    void anOptionThatNobodyJudgedIsNotChecked() throws IOException {
+        Quote quote = Samples.quote(2, TEXT);
+        quote.getOptions().forEach(option -> option.unsetVerdict());
+        try (Opened pdf = Opened.of(written(quote, Samples.FIRM))) {
+            assertTrue(pdf.text().contains("not checked"), pdf.text());
+            assertFalse(pdf.text().contains("suits"), pdf.text());
+        }
+    }
+
+    @Test
     void onePageSaysAllOfIt() throws IOException {
         try (Opened pdf = Opened.of(written())) {
             assertEquals(1, pdf.document().getNumberOfPages());

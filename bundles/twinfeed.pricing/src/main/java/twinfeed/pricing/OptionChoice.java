@@ -63,14 +63,18 @@ final class OptionChoice {
                         assessment.getOptions().stream().map(OptionChoice::name).collect(Collectors.joining(", "))));
     }
 
+    private static boolean decided(OptionAssessment option) {
+        return option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK;
+    }
+
     private static List<OptionAssessment> byVerdict(Assessment assessment, Survey survey) {
         List<OptionAssessment> offered = assessment.getOptions().stream()
-                .filter(option -> !present(option) && option.isSetVerdict())
+                .filter(option -> !present(option) && option.getVerdict() != Verdict.NOT_CHECKED)
                 .filter(option -> option.getVerdict() != Verdict.DOES_NOT_SUIT)
                 .toList();
-        boolean decided = offered.stream().anyMatch(option -> option.getVerdict() != Verdict.CANNOT_TELL);
+        boolean decided = offered.stream().anyMatch(OptionChoice::decided);
         List<OptionAssessment> best = offered.stream()
-                .filter(option -> !decided || option.getVerdict() != Verdict.CANNOT_TELL)
+                .filter(option -> !decided || decided(option))
                 .sorted(Comparator.<OptionAssessment>comparingInt(
                                 option -> option.getVerdict().getValue())
                         .thenComparingDouble(option -> fromWish(option, survey)))

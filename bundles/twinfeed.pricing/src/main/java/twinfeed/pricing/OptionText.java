@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
-import twinfeed.model.assessment.Verdict;
 
 /** What an option gives, in one sentence. */
 final class OptionText {
@@ -19,12 +18,13 @@ final class OptionText {
     }
 
     String of(OptionAssessment option) {
-        Verdict verdict = option.isSetVerdict() ? option.getVerdict() : Verdict.CANNOT_TELL;
         String subject = OptionChoice.present(option) ? "present" : "heater";
-        return switch (verdict) {
+        return switch (option.getVerdict()) {
             case SUITS -> text("suits." + subject);
             case SUITS_WITH_WORK -> text("suitsWithWork." + subject, works(option));
             case DOES_NOT_SUIT -> text("doesNotSuit." + subject, reason(option, Outcome.FAILS));
+            case NOT_AS_IT_IS -> text("notAsItIs." + subject, reason(option, Outcome.FAILS));
+            case NOT_CHECKED -> text("notChecked." + subject);
             case CANNOT_TELL -> text("cannotTell." + subject, reason(option, Outcome.CANNOT_TELL));
         };
     }

@@ -160,12 +160,13 @@ final class QuoteWords {
     private List<String> cautions() {
         List<String> all = new ArrayList<>();
         for (OptionAssessment option : options) {
-            Verdict verdict = option.isSetVerdict() ? option.getVerdict() : Verdict.CANNOT_TELL;
+            Verdict verdict = option.getVerdict();
             String title = Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option));
-            if (verdict == Verdict.DOES_NOT_SUIT) {
-                say(all, "caution.doesNotSuit", Map.of("heater", title));
-            } else if (verdict == Verdict.CANNOT_TELL) {
-                say(all, "caution.cannotTell", Map.of("heater", title));
+            switch (verdict) {
+                case DOES_NOT_SUIT -> say(all, "caution.doesNotSuit", Map.of("heater", title));
+                case NOT_AS_IT_IS -> say(all, "caution.notAsItIs", Map.of("heater", title));
+                case CANNOT_TELL, NOT_CHECKED -> say(all, "caution.cannotTell", Map.of("heater", title));
+                case SUITS, SUITS_WITH_WORK -> {}
             }
         }
         say(all, "caution.electricity");

@@ -18,11 +18,8 @@ import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Assumption;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.RemedyItem;
-import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
 
 /** Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. */
@@ -73,7 +70,7 @@ final class AssessmentMapper {
         option.setTitle(heater.getTitle() == null ? heater.getId() : heater.getTitle());
         option.setPresent(result.candidate().present());
         option.setPowerKw(heater.getPower() == null ? null : heater.getPower().si() / 1000);
-        option.setVerdict(Verdict.getByName(plan.verdict().name()));
+        option.setVerdict(plan.verdict());
         result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
         result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
         plan.works().forEach(work -> option.getRemedies().add(remedy(work, plan)));
@@ -108,8 +105,8 @@ final class AssessmentMapper {
         record.setCalculator(finding.calculator());
         record.setTitle(words.title(finding));
         record.setText(words.sentence(finding));
-        record.setKind(FindingClass.getByName(finding.check().kind().name()));
-        record.setOutcome(Outcome.getByName(finding.outcome().name()));
+        record.setKind(finding.check().kind());
+        record.setOutcome(finding.outcome());
         figures(finding, record);
         String condition = words.condition(finding.condition());
         record.setCondition(condition.isEmpty() ? null : condition);
@@ -128,7 +125,7 @@ final class AssessmentMapper {
         if (figures != null) {
             record.setUnit(finding.check().unit());
             record.setValue(figures.value());
-            if (finding.check().sense() != twinfeed.calculator.LimitType.REPORT) {
+            if (figures.limited()) {
                 record.setLimit(figures.limit());
                 record.setMargin(figures.margin());
             }

@@ -59,6 +59,27 @@ class QuoteWorkbookTest {
         assertArrayEquals(written(SampleQuote.document()), written(SampleQuote.document()));
     }
 
+    /** What nobody decided is never good news. */
+    @Test
+    void whatNobodyDecidedIsNotChecked() throws Exception {
+        QuoteDocument document = SampleQuote.document();
+        document.quote().getOptions().forEach(option -> option.unsetVerdict());
+        document.assessment().getOptions().forEach(option -> {
+            option.unsetVerdict();
+            option.getFindings().forEach(finding -> finding.unsetOutcome());
+            option.getAfterWork().forEach(finding -> finding.unsetOutcome());
+        });
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written(document)))) {
+            for (String good : List.of("✓ suits", "✓ suits with work", "✓ passes")) {
+                for (int at = 0; at < book.getNumberOfSheets(); at++) {
+                    assertEquals(0, count(book.getSheetAt(at), good), good + " on " + book.getSheetName(at));
+                }
+            }
+            assertTrue(count(book.getSheet("Quote"), "? not checked") > 0);
+            assertTrue(count(book.getSheet("Checks"), "? not checked") > 0);
+        }
+    }
+
     @Test
     void typedTextStaysText() throws Exception {
         for (String text : INJECTIONS) {

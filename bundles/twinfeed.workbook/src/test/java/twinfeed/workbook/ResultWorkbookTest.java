@@ -40,7 +40,7 @@ class ResultWorkbookTest {
             for (int row = 0; row < rows; row++) {
                 book.row(Arrays.asList(
                         row == 0 ? "=1+2" : "Rowan Lane " + row,
-                        Verdict.get(row % 4),
+                        Verdict.get(1 + row % 4),
                         new BigDecimal("367.14"),
                         row == 1 ? null : LocalDate.of(2022, 5, 3),
                         0.95));

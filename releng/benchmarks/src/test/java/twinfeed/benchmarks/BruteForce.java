@@ -15,7 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.search.RemedySearch;
@@ -122,7 +122,7 @@ final class BruteForce {
     /** What the program promises of a set of works: nothing decisive fails or is open that was not open, and nothing fails anew. */
     boolean suits(OptionResult result) {
         for (Finding finding : result.findings()) {
-            boolean deciding = finding.check().kind().deciding();
+            boolean deciding = finding.check().deciding();
             Outcome was = outcomesBefore.get(finding.check().key());
             boolean fails = finding.outcome() == Outcome.FAILS && (deciding || was != Outcome.FAILS);
             boolean open = finding.outcome() == Outcome.CANNOT_TELL && deciding && was != Outcome.CANNOT_TELL;

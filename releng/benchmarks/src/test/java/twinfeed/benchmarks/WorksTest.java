@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;

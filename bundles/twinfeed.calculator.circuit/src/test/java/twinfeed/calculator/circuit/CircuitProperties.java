@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;

@@ -11,7 +11,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;

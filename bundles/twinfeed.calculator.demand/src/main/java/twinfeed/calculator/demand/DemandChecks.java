@@ -3,7 +3,7 @@ package twinfeed.calculator.demand;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 
 /** The questions that this calculator answers, in the order of the answers. */

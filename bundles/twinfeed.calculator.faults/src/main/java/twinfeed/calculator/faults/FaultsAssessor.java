@@ -9,7 +9,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Phrase;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;

@@ -3,7 +3,7 @@ package twinfeed.calculator.faults;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 
 /** The questions that the faults calculator answers; all of them about the unit that is there. */

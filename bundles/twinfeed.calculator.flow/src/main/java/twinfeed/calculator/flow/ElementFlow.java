@@ -5,7 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Element;

@@ -8,7 +8,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.catalogue.Heater;

@@ -16,7 +16,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.AssessmentResult;

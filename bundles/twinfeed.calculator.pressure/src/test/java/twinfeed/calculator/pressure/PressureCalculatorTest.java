@@ -17,7 +17,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.Intake;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import twinfeed.calculator.expression.Expression;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.engine.FindingText;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.Step;

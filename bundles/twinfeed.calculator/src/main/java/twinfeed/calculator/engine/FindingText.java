@@ -11,7 +11,7 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.DrawOffState;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Intake;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Step;
@@ -45,11 +45,11 @@ public final class FindingText {
                 return texts.format(locale, key, arguments(finding));
             }
         }
-        return Runner.TEXTS.format(locale, "outcome." + finding.outcome().key() + ".sentence", arguments(finding));
+        return Runner.TEXTS.format(locale, "outcome." + Texts.key(finding.outcome()) + ".sentence", arguments(finding));
     }
 
     private static List<String> keys(Finding finding) {
-        String base = "check." + finding.check().key() + "." + finding.outcome().key();
+        String base = "check." + finding.check().key() + "." + Texts.key(finding.outcome());
         return finding.variant().isEmpty() ? List.of(base) : List.of(base + "." + finding.variant(), base);
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
 
 /**
  * One heater judged against one house.
@@ -22,13 +22,34 @@ public record OptionResult(Candidate candidate, List<Finding> findings, Verdict 
 
     /** The result of findings. */
     public static OptionResult of(Candidate candidate, List<Finding> findings) {
-        return new OptionResult(candidate, findings, Verdict.of(findings));
+        return new OptionResult(candidate, findings, verdictOf(findings));
     }
 
-    /** The finding that decides: the failing, then the doubtful, then the passing one with the least margin by its limit. */
+    /**
+     * The verdict from findings alone, without any work. A failure weighs more than a doubt: a unit that fails one check does
+     * not suit, whatever else is unknown. Too close to call counts as cannot tell, and so does a heater of which no deciding
+     * question was asked, because no calculator that asks one is there.
+     */
+    static Verdict verdictOf(List<Finding> findings) {
+        List<Finding> deciding =
+                findings.stream().filter(finding -> finding.check().deciding()).toList();
+        if (deciding.stream().anyMatch(finding -> finding.outcome() == Outcome.FAILS)) {
+            return Verdict.DOES_NOT_SUIT;
+        }
+        boolean sure = !deciding.isEmpty()
+                && deciding.stream()
+                        .allMatch(finding ->
+                                finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.NOT_APPLICABLE);
+        return sure ? Verdict.SUITS : Verdict.CANNOT_TELL;
+    }
+
+    /**
+     * The finding that decides: the failing, then the doubtful, then the passing one with the least margin by its limit. A figure that
+     * is only reported has no margin and comes last, and so does a yes or no.
+     */
     public Optional<Finding> binding() {
         return findings.stream()
-                .filter(finding -> finding.check().kind().deciding())
+                .filter(finding -> finding.check().deciding())
                 .filter(finding -> finding.outcome() != Outcome.NOT_APPLICABLE)
                 .min(java.util.Comparator.<Finding>comparingInt(finding -> rank(finding.outcome()))
                         .thenComparingDouble(OptionResult::relativeMargin));
@@ -44,16 +65,18 @@ public record OptionResult(Candidate candidate, List<Finding> findings, Verdict 
     private static int rank(Outcome outcome) {
         return switch (outcome) {
             case FAILS -> 0;
-            case CANNOT_TELL, TOO_CLOSE -> 1;
-            default -> 2;
+            case CANNOT_TELL, TOO_CLOSE, NOT_CHECKED -> 1;
+            case PASSES, NOT_APPLICABLE -> 2;
         };
     }
 
+    /** Margin by the limit; where the limit is 0, by the value. Nothing is said by a value of 0 at a limit of 0. */
     private static double relativeMargin(Finding finding) {
-        Finding.Figures figures = finding.figures();
-        if (figures == null || finding.check().sense() == LimitType.REPORT) {
+        Finding.Figures figures = finding.limited();
+        if (figures == null) {
             return Double.MAX_VALUE;
         }
-        return figures.margin() / Math.max(Math.abs(figures.limit()), 1e-9);
+        double size = figures.limit() == 0 ? Math.abs(figures.value()) : Math.abs(figures.limit());
+        return size == 0 ? Double.MAX_VALUE : figures.margin() / size;
     }
 }

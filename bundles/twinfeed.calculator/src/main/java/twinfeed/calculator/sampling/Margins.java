@@ -6,7 +6,7 @@ import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.engine.OptionResult;
@@ -64,7 +64,7 @@ final class Margins {
             double doubt = Math.min(share, 1 - share);
             if (doubt > 0
                     && doubt < CLEAR_DOUBT
-                    && nominal.findings().get(check).check().kind().deciding()) {
+                    && nominal.findings().get(check).check().deciding()) {
                 return false;
             }
         }

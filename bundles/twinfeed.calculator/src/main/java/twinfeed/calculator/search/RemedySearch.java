@@ -16,11 +16,11 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Influence;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 
 /**
@@ -91,6 +91,11 @@ public final class RemedySearch {
         return new WorkPlan(List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted);
     }
 
+    /** What can be said where it stays open whether works help: a known failure outranks what is unknown. */
+    private static Verdict open(OptionResult before) {
+        return before.verdict() == Verdict.DOES_NOT_SUIT ? Verdict.NOT_AS_IT_IS : Verdict.CANNOT_TELL;
+    }
+
     private record WorkSet(List<Remedy> works, WorkCost cost, String whole) {
         static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
                 .thenComparingInt(set -> set.works.size())
@@ -132,7 +137,7 @@ public final class RemedySearch {
             for (Finding finding : before.findings()) {
                 switch (finding.outcome()) {
                     case FAILS -> failedBefore.add(finding.check().key());
-                    case CANNOT_TELL, TOO_CLOSE ->
+                    case CANNOT_TELL, NOT_CHECKED, TOO_CLOSE ->
                         unknownBefore.add(finding.check().key());
                     default -> {}
                 }
@@ -143,12 +148,12 @@ public final class RemedySearch {
             grow(List.of(), before);
             for (int judged = 0; !waiting.isEmpty(); judged++) {
                 if (judged == mostSets) {
-                    return unchanged(before, Verdict.CANNOT_TELL, failing(), true);
+                    return unchanged(before, open(before), failing(), true);
                 }
                 WorkSet set = waiting.remove();
                 OptionResult after = judge(set.works);
                 if (mends(after)) {
-                    Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : Verdict.CANNOT_TELL;
+                    Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : open(before);
                     return new WorkPlan(set.works, before, after, verdict, List.of(), set.cost, false);
                 }
                 grow(set.works, after);
@@ -171,9 +176,9 @@ public final class RemedySearch {
             return after.findings().stream().allMatch(finding -> {
                 String key = finding.check().key();
                 return switch (finding.outcome()) {
-                    case FAILS -> !finding.check().kind().deciding() && failedBefore.contains(key);
-                    case TOO_CLOSE -> !finding.check().kind().deciding();
-                    case CANNOT_TELL -> !opensDoubt(finding);
+                    case FAILS -> !finding.check().deciding() && failedBefore.contains(key);
+                    case TOO_CLOSE -> !finding.check().deciding();
+                    case CANNOT_TELL, NOT_CHECKED -> !opensDoubt(finding);
                     default -> true;
                 };
             });
@@ -202,8 +207,8 @@ public final class RemedySearch {
         }
 
         private boolean opensDoubt(Finding finding) {
-            return finding.outcome() == Outcome.CANNOT_TELL
-                    && finding.check().kind().deciding()
+            return (finding.outcome() == Outcome.CANNOT_TELL || finding.outcome() == Outcome.NOT_CHECKED)
+                    && finding.check().deciding()
                     && !unknownBefore.contains(finding.check().key());
         }
 

@@ -4,7 +4,7 @@ package twinfeed.calculator.search;
 import java.util.List;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.assessment.Verdict;
 
 /**
  * The least costly work that makes a heater suit a house, or why there is none.
@@ -12,7 +12,7 @@ import twinfeed.calculator.engine.Verdict;
  * @param works the works, in the order of their ids; empty if none is needed or none is known
  * @param before the option as the house is
  * @param after the option with the works done, every calculator run again; the same as before if there are none
- * @param verdict suits, suits with work, does not suit, or cannot tell
+ * @param verdict suits, suits with work, does not suit, not as it is, or cannot tell
  * @param unmended keys of the checks that no work mends, where it does not suit
  * @param cost what the works cost, by the prices that the search was given
  * @param exhausted whether the search gave up at its limit of sets rather than at an answer

@@ -14,7 +14,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
@@ -24,6 +24,7 @@ import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.assessment.Verdict;
 
 /** Works of one calculator that mend a check of another, through what the one gives to the other. */
 class InfluenceTest {

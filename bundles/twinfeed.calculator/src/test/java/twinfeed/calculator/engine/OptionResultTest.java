@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 
 /** Which finding decides, and how it is looked up. */
 class OptionResultTest {

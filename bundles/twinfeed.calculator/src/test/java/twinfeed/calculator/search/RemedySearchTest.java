@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
@@ -27,7 +27,7 @@ import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.engine.Influence;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.engine.Verdict;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 
@@ -115,7 +115,7 @@ class RemedySearchTest {
             for (int check = 0; check < checkCount; check++) {
                 boolean fails = margin(check, done) < 0;
                 boolean failedBefore = base[check] < 0;
-                if (fails && (checks.get(check).kind().deciding() || !failedBefore)) {
+                if (fails && (checks.get(check).deciding() || !failedBefore)) {
                     return false;
                 }
             }
@@ -193,7 +193,7 @@ class RemedySearchTest {
         WorkPlan plan = new RemedySearch(runner::judge, world::cost, Influence.UNKNOWN, 0)
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertTrue(plan.exhausted());
-        assertEquals(Verdict.CANNOT_TELL, plan.verdict());
+        assertEquals(Verdict.NOT_AS_IT_IS, plan.verdict());
     }
 
     private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, "");

@@ -143,7 +143,7 @@ final class BatchTable {
     }
 
     private static Verdict verdict(OptionAssessment option) {
-        return option.isSetVerdict() ? option.getVerdict() : Verdict.CANNOT_TELL;
+        return option.getVerdict();
     }
 
     /** The table of the rows set aside; an empty one says that there are none. */

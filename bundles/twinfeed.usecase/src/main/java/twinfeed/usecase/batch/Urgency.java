@@ -43,7 +43,7 @@ enum Urgency {
         if (present.getFindings().stream().anyMatch(Urgency::unsafe)) {
             return SAFETY;
         }
-        if (!present.isSetVerdict() || present.getVerdict() == Verdict.CANNOT_TELL) {
+        if (present.getVerdict() == Verdict.NOT_CHECKED || present.getVerdict() == Verdict.CANNOT_TELL) {
             return OPEN;
         }
         return present.getVerdict() == Verdict.SUITS ? SOUND : UNSUITED;

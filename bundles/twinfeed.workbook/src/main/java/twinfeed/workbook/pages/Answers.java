@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.pages;
 
-import org.jspecify.annotations.Nullable;
 import twinfeed.document.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Outcome;
@@ -18,8 +17,7 @@ final class Answers {
 
     /** The outcome with its sign. */
     String outcome(Finding finding) {
-        return words.get(
-                "outcome." + (finding.isSetOutcome() ? finding.getOutcome() : Outcome.CANNOT_TELL).getLiteral());
+        return outcome(finding.getOutcome());
     }
 
     String outcome(Outcome outcome) {
@@ -27,30 +25,24 @@ final class Answers {
     }
 
     /** The verdict with its sign. */
-    String verdict(@Nullable Verdict verdict) {
-        return words.get("verdict." + (verdict == null ? Verdict.CANNOT_TELL : verdict).getLiteral());
+    String verdict(Verdict verdict) {
+        return words.get("verdict." + verdict.getLiteral());
     }
 
     static Look look(Finding finding, Look base) {
-        if (!finding.isSetOutcome()) {
-            return doubt(base);
-        }
         return switch (finding.getOutcome()) {
             case PASSES -> good(base);
             case FAILS -> base.ink(Look.Ink.BAD).paper(Look.Paper.BAD);
-            case TOO_CLOSE, CANNOT_TELL -> doubt(base);
+            case TOO_CLOSE, CANNOT_TELL, NOT_CHECKED -> doubt(base);
             case NOT_APPLICABLE -> base.ink(Look.Ink.MUTED).paper(Look.Paper.GREY);
         };
     }
 
-    static Look look(@Nullable Verdict verdict, Look base) {
-        if (verdict == null) {
-            return doubt(base);
-        }
+    static Look look(Verdict verdict, Look base) {
         return switch (verdict) {
             case SUITS, SUITS_WITH_WORK -> good(base);
-            case DOES_NOT_SUIT -> base.ink(Look.Ink.BAD).paper(Look.Paper.BAD);
-            case CANNOT_TELL -> doubt(base);
+            case DOES_NOT_SUIT, NOT_AS_IT_IS -> base.ink(Look.Ink.BAD).paper(Look.Paper.BAD);
+            case CANNOT_TELL, NOT_CHECKED -> doubt(base);
         };
     }
 

@@ -133,8 +133,7 @@ final class CheckGrid {
     private String answer(OptionAssessment option, Finding finding) {
         List<String> lines = new ArrayList<>(List.of(answers.outcome(finding)));
         Double margin = finding.getMargin();
-        boolean reported = finding.getLimit() == null || finding.getLimit().equals(finding.getValue());
-        if (margin != null && !(margin == 0 && reported)) {
+        if (margin != null) {
             String number = (margin >= 0 ? "+" : "") + sheets.words().number(margin);
             boolean bare = finding.getUnit() == null || finding.getUnit().isEmpty();
             lines.add(bare ? number : number + " " + finding.getUnit());

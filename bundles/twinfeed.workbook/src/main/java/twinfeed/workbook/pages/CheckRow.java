@@ -28,7 +28,7 @@ final class CheckRow {
     }
 
     FindingClass kind() {
-        return first.isSetKind() ? first.getKind() : FindingClass.ADVICE;
+        return first.getKind();
     }
 
     @Nullable

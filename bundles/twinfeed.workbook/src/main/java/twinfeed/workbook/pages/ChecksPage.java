@@ -66,18 +66,13 @@ public final class ChecksPage {
         page.row().text(0, finding.getTitle(), Looking.LINE);
         writeAnswer(finding, cells.answer());
         writeFigure(2, finding.getValue(), cells.value());
-        boolean limited = finding.getMargin() != null && !(finding.getMargin() == 0 && reported(finding));
-        writeFigure(3, limited ? finding.getLimit() : null, cells.limit());
-        writeFigure(4, limited ? finding.getMargin() : null, cells.margin());
+        writeFigure(3, finding.getLimit(), cells.limit());
+        writeFigure(4, finding.getMargin(), cells.margin());
         page.text(5, finding.getValue() == null ? "" : finding.getUnit(), Looking.LINE);
         page.number(6, finding.getChance(), Looking.LINE.format(Formats.WHOLE_PERCENT));
         page.text(7, finding.getRemeasure(), Looking.LINE_MUTED);
         page.text(8, finding.getCondition(), Looking.LINE_MUTED);
         page.text(9, finding.getText(), Looking.LINE_MUTED);
-    }
-
-    private static boolean reported(Finding finding) {
-        return finding.getLimit() == null || finding.getLimit().equals(finding.getValue());
     }
 
     private void writeAnswer(Finding finding, @Nullable String cell) {

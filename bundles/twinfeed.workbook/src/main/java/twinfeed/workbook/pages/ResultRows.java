@@ -2,6 +2,7 @@
 package twinfeed.workbook.pages;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.workbook.book.Look;
@@ -30,7 +31,7 @@ final class ResultRows {
         String valueAddress = page.address(VALUE);
         Double limit = finding.getLimit();
         Double margin = finding.getMargin();
-        if (limit == null || margin == null || (margin == 0 && limit.equals(value))) {
+        if (limit == null || margin == null ) {
             return new ResultCells(valueCell, null, null, answer(finding, null));
         }
         String limitCell = figure("result.limit", limit, cells.only(limit, finding.getUnit()), finding);
@@ -38,7 +39,7 @@ final class ResultRows {
         String formula = margin(value, limit, margin, valueAddress, limitAddress);
         String marginCell = figure("result.margin", margin, formula, finding);
         return new ResultCells(
-                valueCell, limitCell, marginCell, answer(finding, formula == null ? null : page.address(VALUE)));
+                valueCell, limitCell, marginCell, answer(finding, formula == null ? null : passes(page.address(VALUE), valueAddress, limitAddress)));
     }
 
     private String figure(String key, double value, @Nullable String formula, Finding finding) {
@@ -56,7 +57,7 @@ final class ResultRows {
     /** The margin is the one or the other difference; which one shows by its figures. */
     private static @Nullable String margin(
             double value, double limit, double margin, String valueCell, String limitCell) {
-        double near = 1e-9 * Math.max(Math.abs(value), Math.abs(limit));
+        double near = LimitType.slack(value, limit);
         if (Math.abs(limit - value - margin) <= near) {
             return limitCell + "-" + valueCell;
         }
@@ -64,18 +65,24 @@ final class ResultRows {
     }
 
     /** Passes and fails follow from the margin; what the tolerances make of it was sampled and stays as it is. */
-    private String answer(Finding finding, @Nullable String marginCell) {
+    private String answer(Finding finding, @Nullable String passes) {
         page.row().text(0, 1, sheets.words().get("result.answer"), Looking.LINE.ink(Look.Ink.BOLD));
         Look look = Answers.look(finding, Looking.LINE);
         String text = answers.outcome(finding);
-        if (marginCell != null && follows(finding)) {
-            String formula = "IF(" + marginCell + ">=0," + quoted(Outcome.PASSES) + "," + quoted(Outcome.FAILS) + ")";
+        if (passes != null && follows(finding)) {
+            String formula = "IF(" + passes + "," + quoted(Outcome.PASSES) + "," + quoted(Outcome.FAILS) + ")";
             page.formula(VALUE, formula, text, look);
         } else {
             page.text(VALUE, text, look);
         }
         page.text(3, 5, finding.getCondition(), Looking.LINE_MUTED);
         return page.fullAddress(VALUE);
+    }
+
+    /** The condition of passing, with the slack that the checks themselves have. */
+    private static String passes(String margin, String value, String limit) {
+        return margin + ">=-MAX(" + LimitType.RELATIVE_SLACK + "*MAX(ABS(" + value + "),ABS(" + limit + "))," + LimitType.SLACK_AT_ZERO
+                + ")";
     }
 
     private static boolean follows(Finding finding) {

@@ -3,7 +3,7 @@ package twinfeed.calculator.circuit.check;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 

@@ -9,7 +9,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;

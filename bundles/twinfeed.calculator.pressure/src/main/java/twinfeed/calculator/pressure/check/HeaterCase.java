@@ -10,7 +10,7 @@ import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PresentUnit;

@@ -2,7 +2,7 @@
 package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Phrase;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;

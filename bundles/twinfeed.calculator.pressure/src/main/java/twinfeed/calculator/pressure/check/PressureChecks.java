@@ -4,7 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.List;
 import java.util.stream.Stream;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.FindingClass;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 
 /** The questions that the pressure calculator answers. */

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.Outcome;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.model.survey.WaterFeed;
