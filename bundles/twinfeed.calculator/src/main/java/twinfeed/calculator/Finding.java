@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
-import twinfeed.model.assessment.Outcome;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Outcome;
 
 /**
  * The answer to one check.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
-import twinfeed.model.assessment.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Outcome;
 
 /** Builds one finding; the outcome follows from value and limit unless it is said otherwise. */
 public final class FindingBuilder {

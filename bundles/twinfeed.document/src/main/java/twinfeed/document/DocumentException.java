@@ -13,7 +13,7 @@ import twinfeed.calculator.Texts;
  */
 public class DocumentException extends IOException {
     private static final long serialVersionUID = 1L;
-    private static final Texts SHARED = new Texts(Words.class, "Document");
+    private static final Texts SHARED = new Texts(DocumentTexts.class, "Document");
 
     private final transient Texts texts;
     private final String key;

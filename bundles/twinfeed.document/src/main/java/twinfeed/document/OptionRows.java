@@ -23,11 +23,11 @@ import twinfeed.model.quote.QuoteSection;
 final class OptionRows {
     private final Assessment assessment;
     private final List<QuoteOption> options;
-    private final Words words;
-    private final Paper paper;
+    private final DocumentTexts words;
+    private final PrintFormat paper;
     private final List<Row> rows = new ArrayList<>();
 
-    OptionRows(Assessment assessment, List<QuoteOption> options, Words words, Paper paper) {
+    OptionRows(Assessment assessment, List<QuoteOption> options, DocumentTexts words, PrintFormat paper) {
         this.assessment = assessment;
         this.options = options;
         this.words = words;
@@ -76,7 +76,7 @@ final class OptionRows {
         Optional<Finding> now = assessment.getOptions().stream()
                 .filter(Titles::present)
                 .findFirst()
-                .flatMap(Role.WINTER_FLOW::of)
+                .flatMap(StandardCheck.WINTER_FLOW::of)
                 .filter(finding -> finding.getValue() != null);
         now.ifPresent(finding -> add(Kind.FLOW, label("quote.flowNow", finding), option -> flow(finding)));
         Stream<Finding> offered = options.stream().flatMap(option -> offered(option).stream());
@@ -98,8 +98,8 @@ final class OptionRows {
     }
 
     private Optional<Finding> offered(QuoteOption option) {
-        return Offered.assessed(assessment, option)
-                .flatMap(Role.WINTER_FLOW::of)
+        return OfferedFindings.assessed(assessment, option)
+                .flatMap(StandardCheck.WINTER_FLOW::of)
                 .filter(finding -> finding.getValue() != null);
     }
 

@@ -9,7 +9,7 @@ public final class Titles {
     private Titles() {}
 
     /** The heater, with a remark if it is the one that is there. */
-    public static String option(Words words, OptionAssessment option) {
+    public static String option(DocumentTexts words, OptionAssessment option) {
         String title = option.getTitle() == null ? String.valueOf(option.getHeaterId()) : option.getTitle();
         return present(option) ? words.get("option.present", "title", title) : title;
     }

@@ -9,6 +9,6 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(
-                Words.class, "Document", "accept.name", "currency.EUR", "currency.GBP", "currency.USD");
+                DocumentTexts.class, "Document", "accept.name", "currency.EUR", "currency.GBP", "currency.USD");
     }
 }

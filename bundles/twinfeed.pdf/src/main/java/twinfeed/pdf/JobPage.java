@@ -15,11 +15,11 @@ final class JobPage {
     private static final String NOTES_HEIGHT = "20mm";
     private static final String FIELD_HEIGHT = "12mm";
 
-    private final Sheet sheet;
-    private final Fo fo;
+    private final PageBody sheet;
+    private final FoWriter fo;
     private final JobSheet job;
 
-    JobPage(Sheet sheet, JobSheet job) {
+    JobPage(PageBody sheet, JobSheet job) {
         this.sheet = sheet;
         this.fo = sheet.fo();
         this.job = job;
@@ -38,8 +38,8 @@ final class JobPage {
                 sheet.accent());
         sheet.beside(
                 JobSheetPdf.equal(job.facts().stream()
-                        .<Fo.Content>map(fact -> () -> {
-                            fo.block(fact.label(), "font-size", sheet.letters(0.85), "color", Sheet.muted());
+                        .<FoWriter.Content>map(fact -> () -> {
+                            fo.block(fact.label(), "font-size", sheet.letters(0.85), "color", PageBody.muted());
                             fo.block(fact.text(), "padding-end", "1.5mm");
                         })
                         .toList()),
@@ -135,7 +135,7 @@ final class JobPage {
                 "height",
                 NOTES_HEIGHT,
                 "border",
-                "0.5pt solid " + Sheet.muted(),
+                "0.5pt solid " + PageBody.muted(),
                 "margin-left",
                 "0mm",
                 "margin-right",
@@ -180,9 +180,9 @@ final class JobPage {
                         "line-height",
                         "1",
                         "border-bottom",
-                        Sheet.rule());
-            case BOX -> cell(text, kind, "border", "0.5pt solid " + Sheet.muted());
-            default -> cell(text, kind, "border-bottom", Sheet.rule());
+                        PageBody.rule());
+            case BOX -> cell(text, kind, "border", "0.5pt solid " + PageBody.muted());
+            default -> cell(text, kind, "border-bottom", PageBody.rule());
         }
     }
 
@@ -196,7 +196,7 @@ final class JobPage {
         fo.in(
                 "table-cell",
                 () -> fo.block(text),
-                Sheet.joined(attributes, "padding", "0.7mm 1.2mm", "text-align", side, "display-align", "center"));
+                PageBody.joined(attributes, "padding", "0.7mm 1.2mm", "text-align", side, "display-align", "center"));
     }
 
     private void sign() {

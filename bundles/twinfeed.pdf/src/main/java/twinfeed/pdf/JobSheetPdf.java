@@ -4,9 +4,9 @@ package twinfeed.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet;
 import twinfeed.document.Palette;
-import twinfeed.document.Words;
 import twinfeed.document.picture.Picture;
 
 /** Writes a job sheet as PDF, to be filled in by pen. */
@@ -31,17 +31,17 @@ public final class JobSheetPdf {
     }
 
     static Typesetter.Set set(JobSheet job) throws IOException {
-        Words words = new Words(job.locale());
+        DocumentTexts words = new DocumentTexts(job.locale());
         Picture logo = job.firm().picture();
-        About about = new About(
+        DocumentInfo about = new DocumentInfo(
                 job.title() + " " + job.reference(),
                 job.firm().name(),
                 "Twinfeed " + job.programVersion(),
                 job.locale(),
                 job.time());
         return Pages.fitting(BOTH_SIDES, SIZES, size -> {
-            Fo fo = Typesetter.get().document();
-            Sheet sheet = new Sheet(fo, new Palette(job.firm().accent()), size);
+            FoWriter fo = Typesetter.get().document();
+            PageBody sheet = new PageBody(fo, new Palette(job.firm().accent()), size);
             sheet.write(job.foot(), words, job.locale(), () -> {
                 if (!job.firm().name().isEmpty() || logo != null) {
                     new Letterhead(sheet, job.firm(), logo).write();
@@ -53,8 +53,10 @@ public final class JobSheetPdf {
     }
 
     /** Fields of equal width. */
-    static List<Sheet.Place> equal(List<Fo.Content> contents) {
+    static List<PageBody.Place> equal(List<FoWriter.Content> contents) {
         String width = 100 / contents.size() + "%";
-        return contents.stream().map(content -> new Sheet.Place(width, content)).toList();
+        return contents.stream()
+                .map(content -> new PageBody.Place(width, content))
+                .toList();
     }
 }

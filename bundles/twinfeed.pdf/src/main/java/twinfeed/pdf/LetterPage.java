@@ -11,22 +11,22 @@ final class LetterPage {
     private static final String HALF = "50%";
     private static final String FIELD_HEIGHT = "10mm";
 
-    private final Sheet sheet;
-    private final Fo fo;
+    private final PageBody sheet;
+    private final FoWriter fo;
     private final QuoteLetter letter;
 
-    LetterPage(Sheet sheet, QuoteLetter letter) {
+    LetterPage(PageBody sheet, QuoteLetter letter) {
         this.sheet = sheet;
         this.fo = sheet.fo();
         this.letter = letter;
     }
 
     void write() {
-        sheet.beside(List.of(new Sheet.Place(HALF, this::reference), new Sheet.Place(HALF, this::days)));
+        sheet.beside(List.of(new PageBody.Place(HALF, this::reference), new PageBody.Place(HALF, this::days)));
         sheet.beside(
                 List.of(
-                        new Sheet.Place(HALF, () -> said(letter.customer())),
-                        new Sheet.Place(HALF, () -> said(letter.site()))),
+                        new PageBody.Place(HALF, () -> said(letter.customer())),
+                        new PageBody.Place(HALF, () -> said(letter.site()))),
                 "space-before",
                 sheet.space(0.5));
         sheet.heading(letter.finding().label());
@@ -47,19 +47,19 @@ final class LetterPage {
                 "bold",
                 "color",
                 sheet.accent());
-        fo.block(letter.state(), "color", Sheet.muted());
+        fo.block(letter.state(), "color", PageBody.muted());
     }
 
     private void days() {
         letter.days()
                 .forEach(day -> fo.in("block", () -> {
-                    fo.in("inline", () -> fo.text(day.label() + "  "), "color", Sheet.muted());
+                    fo.in("inline", () -> fo.text(day.label() + "  "), "color", PageBody.muted());
                     fo.text(day.text());
                 }));
     }
 
     private void said(Said said) {
-        fo.block(said.label(), "font-size", sheet.letters(0.85), "color", Sheet.muted());
+        fo.block(said.label(), "font-size", sheet.letters(0.85), "color", PageBody.muted());
         fo.block(said.text());
     }
 

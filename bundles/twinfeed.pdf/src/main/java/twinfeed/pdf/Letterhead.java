@@ -14,13 +14,13 @@ final class Letterhead {
     private static final double LOGO_MM = 15;
     private static final double LOGO_WIDEST_MM = 70;
 
-    private final Sheet sheet;
-    private final Fo fo;
+    private final PageBody sheet;
+    private final FoWriter fo;
     private final Firm firm;
     private final @Nullable Picture logo;
 
     /** For a firm with its logo, if it has one. */
-    Letterhead(Sheet sheet, Firm firm, @Nullable Picture logo) {
+    Letterhead(PageBody sheet, Firm firm, @Nullable Picture logo) {
         this.sheet = sheet;
         this.fo = sheet.fo();
         this.firm = firm;
@@ -28,11 +28,11 @@ final class Letterhead {
     }
 
     void write() {
-        sheet.beside(List.of(new Sheet.Place("60%", this::names), new Sheet.Place("40%", this::logo)));
+        sheet.beside(List.of(new PageBody.Place("60%", this::names), new PageBody.Place("40%", this::logo)));
         sheet.beside(
                 List.of(
-                        new Sheet.Place("50%", () -> fo.block(Titles.lines(firm.address()), small("start"))),
-                        new Sheet.Place("50%", () -> fo.block(Titles.lines(firm.contact()), small("end")))),
+                        new PageBody.Place("50%", () -> fo.block(Titles.lines(firm.address()), small("start"))),
+                        new PageBody.Place("50%", () -> fo.block(Titles.lines(firm.contact()), small("end")))),
                 "border-bottom",
                 "0.8pt solid " + sheet.accent(),
                 "space-after",
@@ -44,7 +44,7 @@ final class Letterhead {
             "font-size",
             sheet.letters(0.85),
             "color",
-            Sheet.muted(),
+            PageBody.muted(),
             "text-align",
             side,
             "padding-bottom",

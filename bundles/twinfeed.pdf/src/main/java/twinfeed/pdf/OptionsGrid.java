@@ -16,11 +16,11 @@ final class OptionsGrid {
     /** A text with more letters than these is set smaller, for it is as long as the works that it names. */
     private static final int LONG = 90;
 
-    private final Sheet sheet;
-    private final Fo fo;
+    private final PageBody sheet;
+    private final FoWriter fo;
     private final QuoteLetter letter;
 
-    OptionsGrid(Sheet sheet, QuoteLetter letter) {
+    OptionsGrid(PageBody sheet, QuoteLetter letter) {
         this.sheet = sheet;
         this.fo = sheet.fo();
         this.letter = letter;
@@ -78,7 +78,7 @@ final class OptionsGrid {
                     row.values().forEach(value -> value(row.kind(), value));
                 },
                 "border-bottom",
-                Sheet.rule(),
+                PageBody.rule(),
                 "keep-together.within-page",
                 row.kind() == Kind.GIVES || row.kind() == Kind.INCLUDED ? "auto" : "always");
     }
@@ -92,7 +92,7 @@ final class OptionsGrid {
                         "fox:header",
                         "true",
                         "color",
-                        total ? sheet.accent() : Sheet.muted(),
+                        total ? sheet.accent() : PageBody.muted(),
                         "font-weight",
                         total ? "bold" : "normal",
                         "background-color",
@@ -135,7 +135,7 @@ final class OptionsGrid {
     }
 
     private String[] padded(String... attributes) {
-        return Sheet.joined(attributes, "padding", sheet.space(0.25) + " " + sheet.space(0.45));
+        return PageBody.joined(attributes, "padding", sheet.space(0.25) + " " + sheet.space(0.45));
     }
 
     private static String ink(@Nullable Verdict verdict) {

@@ -4,11 +4,11 @@ package twinfeed.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import twinfeed.document.Letter;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.Palette;
 import twinfeed.document.QuoteDocument;
 import twinfeed.document.QuoteLetter;
-import twinfeed.document.Words;
+import twinfeed.document.QuoteLetterWriter;
 import twinfeed.document.picture.Picture;
 
 /** Writes a quote as PDF: one page of A4 where it fits, otherwise as many as it takes; nothing is left out. */
@@ -32,18 +32,18 @@ public final class QuotePdf {
 
     static Typesetter.Set set(QuoteDocument document) throws IOException {
         // FOP is loaded only after all that can be wrong with the document itself.
-        Words words = new Words(document.locale());
-        Letter letter = new Letter(document, words);
+        DocumentTexts words = new DocumentTexts(document.locale());
+        QuoteLetterWriter letter = new QuoteLetterWriter(document, words);
         Picture logo = document.firm().picture();
-        About about = new About(
+        DocumentInfo about = new DocumentInfo(
                 title(letter.write()),
                 document.firm().name(),
                 "Twinfeed " + document.programVersion(),
                 document.locale(),
                 document.time());
         return Pages.fitting(1, SIZES, size -> {
-            Fo fo = Typesetter.get().document();
-            Sheet sheet = new Sheet(fo, new Palette(document.firm().accent()), size);
+            FoWriter fo = Typesetter.get().document();
+            PageBody sheet = new PageBody(fo, new Palette(document.firm().accent()), size);
             Letterhead head = new Letterhead(sheet, document.firm(), logo);
             LetterPage page = new LetterPage(sheet, letter.write());
             sheet.write(letter.foot(), words, document.locale(), () -> {

@@ -36,7 +36,7 @@ final class Typesetter {
     private static final String WITHOUT_NAME = "Twinfeed";
 
     private final FopFactory factory;
-    private final Typefaces typefaces;
+    private final FontSelector typefaces;
 
     /** Made when it is first asked for. */
     private static final class Holder {
@@ -59,7 +59,7 @@ final class Typesetter {
                             configuration, EnvironmentalProfileFactory.createRestrictedIO(BASE, new Typeface()))
                     .getFopFactoryBuilder()
                     .build();
-            typefaces = new Typefaces();
+            typefaces = new FontSelector();
         } catch (IOException | SAXException broken) {
             throw new IllegalStateException("FOP cannot be set up", broken);
         }
@@ -70,8 +70,8 @@ final class Typesetter {
     }
 
     /** A new document to be written. */
-    Fo document() {
-        return new Fo(typefaces);
+    FoWriter document() {
+        return new FoWriter(typefaces);
     }
 
     /**
@@ -79,7 +79,7 @@ final class Typesetter {
      *
      * @throws IOException if FOP cannot set it
      */
-    Set set(Fo document, About about) throws IOException {
+    Set set(FoWriter document, DocumentInfo about) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
         List<String> remarks = new ArrayList<>();
         try (Borrowed loader = new Borrowed()) {
@@ -92,7 +92,7 @@ final class Typesetter {
             });
             Fop fop = factory.newFop(MimeConstants.MIME_PDF, agent, bytes);
             parser().newSAXParser().parse(new ByteArrayInputStream(document.bytes()), fop.getDefaultHandler());
-            byte[] pdf = new Seal(about).close(bytes.toByteArray());
+            byte[] pdf = new PdfNormalizer(about).close(bytes.toByteArray());
             return new Set(pdf, fop.getResults().getPageCount(), List.copyOf(remarks));
         } catch (SAXException | ParserConfigurationException | RuntimeException refused) {
             // FOP wraps what goes wrong while it writes into runtime exceptions.

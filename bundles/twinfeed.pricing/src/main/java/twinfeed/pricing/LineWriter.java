@@ -6,19 +6,19 @@ import java.util.Objects;
 import org.joda.money.Money;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
-import twinfeed.pricing.texts.Figures;
+import twinfeed.pricing.texts.FigureText;
 
 /** Puts texts and tax to a line. */
 final class LineWriter {
     private final PriceList prices;
     private final Locale locale;
-    private final Figures figures;
+    private final FigureText figures;
     private final String discountReason;
 
     LineWriter(PriceList prices, QuoteRequest request) {
         this.prices = prices;
         locale = request.locale();
-        figures = new Figures(locale);
+        figures = new FigureText(locale);
         Discount discount = request.discount();
         discountReason = discount == null ? "" : discount.reason();
     }
@@ -35,7 +35,7 @@ final class LineWriter {
         written.setCost(cost == null ? null : cost.getAmount());
         tax(line, written);
         written.setSource(source(line));
-        Ask ask = line.ask();
+        BillItem ask = line.ask();
         written.setReason(ask == null || ask.reasons().isEmpty() ? null : ask.reasons());
         written.setNote(note(line));
         return written;
@@ -76,7 +76,7 @@ final class LineWriter {
 
     private String source(PricedLine line) {
         PricedItem item = line.item();
-        Ask ask = line.ask();
+        BillItem ask = line.ask();
         return switch (line.kind()) {
             case ITEM ->
                 text(
@@ -105,7 +105,7 @@ final class LineWriter {
 
     /** Remarks of the remedies, and why more is charged than is built in. */
     private @org.jspecify.annotations.Nullable String note(PricedLine line) {
-        Ask ask = line.ask();
+        BillItem ask = line.ask();
         PricedItem item = line.item();
         if (ask == null || item == null || line.kind() != PricedLine.Kind.ITEM) {
             return null;

@@ -17,7 +17,7 @@ import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
-import twinfeed.pricing.texts.Figures;
+import twinfeed.pricing.texts.FigureText;
 
 /** Writes one option of a quote. */
 final class OptionWriter {
@@ -31,10 +31,10 @@ final class OptionWriter {
 
     private final QuoteRequest request;
     private final PriceList prices;
-    private final Doubts doubts;
+    private final ContingencyReasons doubts;
     private final Locale locale;
 
-    OptionWriter(QuoteRequest request, PriceList prices, Doubts doubts) {
+    OptionWriter(QuoteRequest request, PriceList prices, ContingencyReasons doubts) {
         this.request = request;
         this.prices = prices;
         this.doubts = doubts;
@@ -42,15 +42,15 @@ final class OptionWriter {
     }
 
     /** What the option needs; codes that the book lacks are among its missing ones. */
-    Asks asks(OptionAssessment option) {
-        Asks asks = new Asks(prices);
+    BillOfQuantities asks(OptionAssessment option) {
+        BillOfQuantities asks = new BillOfQuantities(prices);
         boolean replacement = !OptionChoice.present(option);
         if (replacement) {
             String own = option.getPriceItem();
             asks.unit(own == null ? OptionChoice.name(option) : own, UNIT);
         }
         for (Remedy remedy : option.getRemedies()) {
-            for (Need need : Need.of(remedy)) {
+            for (RequiredItem need : RequiredItem.of(remedy)) {
                 asks.add(need, remedy.getId(), note(remedy, need.code()));
             }
         }
@@ -67,7 +67,7 @@ final class OptionWriter {
                 .orElse("");
     }
 
-    QuoteOption write(OptionAssessment option, Asks asks) {
+    QuoteOption write(OptionAssessment option, BillOfQuantities asks) {
         QuoteOption written = QuoteFactory.eINSTANCE.createQuoteOption();
         written.setName(OptionChoice.name(option));
         written.setHeaterId(option.getHeaterId());
@@ -89,7 +89,7 @@ final class OptionWriter {
         return OptionChoice.present(option) ? text("option.present", title) : title;
     }
 
-    private List<PricedLine> lines(OptionAssessment option, Asks asks) {
+    private List<PricedLine> lines(OptionAssessment option, BillOfQuantities asks) {
         List<PricedLine> lines = new ArrayList<>(new Pricer(prices).lines(asks));
         Adjustments adjustments = new Adjustments(prices);
         if (request.book().getContingency() != null && doubts.any(option)) {
@@ -155,9 +155,9 @@ final class OptionWriter {
     }
 
     /** What is still to be priced: items on enquiry, and remedies on enquiry none of whose items says so. */
-    private List<String> enquiries(OptionAssessment option, Asks asks) {
+    private List<String> enquiries(OptionAssessment option, BillOfQuantities asks) {
         List<String> enquiries = new ArrayList<>();
-        for (Ask ask : asks.all()) {
+        for (BillItem ask : asks.all()) {
             if (ask.item().onEnquiry() && ask.quantity().signum() > 0) {
                 enquiries.add(enquiry(ask));
             }
@@ -184,18 +184,18 @@ final class OptionWriter {
     }
 
     /** One piece needs no number. */
-    private String enquiry(Ask ask) {
+    private String enquiry(BillItem ask) {
         PricedItem item = ask.item();
         boolean one =
                 ask.quantity().compareTo(BigDecimal.ONE) == 0 && item.unit().equals("each");
         return one
                 ? text("enquiry.remedy", item.description())
-                : text("enquiry.item", new Figures(locale).number(ask.quantity()), item.unit(), item.description());
+                : text("enquiry.item", new FigureText(locale).number(ask.quantity()), item.unit(), item.description());
     }
 
-    private static void leadDays(OptionAssessment option, Asks asks, QuoteOption written) {
+    private static void leadDays(OptionAssessment option, BillOfQuantities asks, QuoteOption written) {
         int days = 0;
-        for (Ask ask : asks.all()) {
+        for (BillItem ask : asks.all()) {
             days = Math.max(days, ask.item().leadDays());
         }
         for (Remedy remedy : option.getRemedies()) {

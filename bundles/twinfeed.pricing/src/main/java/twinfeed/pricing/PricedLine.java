@@ -30,7 +30,7 @@ record PricedLine(
         Money net,
         @Nullable Money cost,
         TaxClass taxClass,
-        @Nullable Ask ask) {
+        @Nullable BillItem ask) {
     /** What a line is. */
     enum Kind {
         /** Something bought. */

@@ -22,9 +22,9 @@ final class Pricer {
     }
 
     /** The lines; items on enquiry have none. */
-    List<PricedLine> lines(Asks asks) {
+    List<PricedLine> lines(BillOfQuantities asks) {
         List<PricedLine> lines = new ArrayList<>();
-        for (Ask ask : asks.all()) {
+        for (BillItem ask : asks.all()) {
             PricedItem item = ask.item();
             BigMoney price = item.price();
             if (ask.quantity().signum() == 0) {
@@ -41,7 +41,7 @@ final class Pricer {
         return lines;
     }
 
-    private static PricedLine material(Ask ask, BigMoney price) {
+    private static PricedLine material(BillItem ask, BigMoney price) {
         PricedItem item = ask.item();
         BigDecimal bought = item.bought(ask.quantity());
         BigMoney cost = item.cost();
@@ -58,7 +58,7 @@ final class Pricer {
                 ask);
     }
 
-    private PricedLine labour(Ask ask, PricedItem item) {
+    private PricedLine labour(BillItem ask, PricedItem item) {
         BigDecimal hours = hours(item.minutes().multiply(ask.quantity()));
         BigMoney cost = prices.labourCost();
         return new PricedLine(

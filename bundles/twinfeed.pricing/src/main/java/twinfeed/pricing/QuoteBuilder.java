@@ -39,15 +39,15 @@ public final class QuoteBuilder {
 
     private Quote build() {
         List<OptionAssessment> options = OptionChoice.of(request);
-        Doubts doubts = new Doubts(request.survey(), request.texts());
+        ContingencyReasons doubts = new ContingencyReasons(request.survey(), request.texts());
         OptionWriter writer = new OptionWriter(request, prices, doubts);
-        List<Asks> asks = options.stream().map(writer::asks).toList();
+        List<BillOfQuantities> asks = options.stream().map(writer::asks).toList();
         refuseMissing(options, asks);
         Quote quote = head();
         for (int i = 0; i < asks.size(); i++) {
             quote.getOptions().add(writer.write(options.get(i), asks.get(i)));
         }
-        new QuoteWords(request, quote, options, asks).write(quote, doubts);
+        new QuoteTexts(request, quote, options, asks).write(quote, doubts);
         return quote;
     }
 
@@ -71,7 +71,7 @@ public final class QuoteBuilder {
     }
 
     /** Names every code that the book lacks and who asks for it, of all options at once. */
-    private void refuseMissing(List<OptionAssessment> options, List<Asks> asks) {
+    private void refuseMissing(List<OptionAssessment> options, List<BillOfQuantities> asks) {
         Map<String, Set<String>> missing = new LinkedHashMap<>();
         List<String> names = new ArrayList<>();
         for (int i = 0; i < asks.size(); i++) {

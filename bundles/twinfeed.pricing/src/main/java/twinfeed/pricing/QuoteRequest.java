@@ -31,7 +31,7 @@ public record QuoteRequest(
         PriceBook book,
         LocalDate date,
         List<String> chosen,
-        Map<String, List<Need>> extras,
+        Map<String, List<RequiredItem>> extras,
         @Nullable Discount discount,
         Locale locale,
         StandingTexts texts) {
@@ -66,8 +66,8 @@ public record QuoteRequest(
     }
 
     /** With further needs of one option, added to those that it has. */
-    public QuoteRequest adding(String heater, List<Need> needs) {
-        Map<String, List<Need>> more = new LinkedHashMap<>(extras);
+    public QuoteRequest adding(String heater, List<RequiredItem> needs) {
+        Map<String, List<RequiredItem>> more = new LinkedHashMap<>(extras);
         more.merge(heater, List.copyOf(needs), (one, two) -> java.util.stream.Stream.of(one, two)
                 .flatMap(List::stream)
                 .toList());

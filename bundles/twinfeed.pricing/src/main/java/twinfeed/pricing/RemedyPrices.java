@@ -55,19 +55,19 @@ public final class RemedyPrices {
     }
 
     /** What one remedy adds on its own. */
-    public RemedyPrice price(Collection<Need> remedy) {
+    public RemedyPrice price(Collection<RequiredItem> remedy) {
         return priceAll(List.of(remedy));
     }
 
     /** What several remedies add together. */
-    public RemedyPrice priceAll(Collection<? extends Collection<Need>> remedies) {
-        List<Need> needs = new ArrayList<>();
+    public RemedyPrice priceAll(Collection<? extends Collection<RequiredItem>> remedies) {
+        List<RequiredItem> needs = new ArrayList<>();
         remedies.forEach(needs::addAll);
-        Asks job = job(needs);
+        BillOfQuantities job = job(needs);
         Set<String> missing = new LinkedHashSet<>();
         boolean enquiry = false;
         int leadDays = 0;
-        for (Need need : needs) {
+        for (RequiredItem need : needs) {
             PricedItem item = prices.find(need.code()).orElse(null);
             if (item == null) {
                 missing.add(need.code());
@@ -80,8 +80,8 @@ public final class RemedyPrices {
         return new RemedyPrice(net, enquiry, leadDays, List.copyOf(missing));
     }
 
-    private Asks job(List<Need> needs) {
-        Asks asks = new Asks(prices);
+    private BillOfQuantities job(List<RequiredItem> needs) {
+        BillOfQuantities asks = new BillOfQuantities(prices);
         needs.forEach(need -> asks.add(need, ""));
         asks.addStandard(replacement, "");
         return asks;

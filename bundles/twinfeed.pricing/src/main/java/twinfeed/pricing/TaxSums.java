@@ -12,7 +12,7 @@ import org.joda.money.Money;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.TaxSum;
-import twinfeed.pricing.texts.Figures;
+import twinfeed.pricing.texts.FigureText;
 
 /** Adds up the printed lines of an option by tax class. */
 final class TaxSums {
@@ -56,7 +56,7 @@ final class TaxSums {
 
     private String label(TaxTable.Rate rate) {
         return QuoteException.MESSAGES.get(
-                locale, "tax." + rate.taxClass().key(), new Figures(locale).percent(rate.rate()));
+                locale, "tax." + rate.taxClass().key(), new FigureText(locale).percent(rate.rate()));
     }
 
     /** The sum of printed amounts. */

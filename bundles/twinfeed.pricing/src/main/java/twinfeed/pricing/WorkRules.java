@@ -34,11 +34,11 @@ final class WorkRules {
      * @param replacement whether a heater is put in
      * @param asked codes that heater, remedies and extras ask for
      */
-    static List<Need> standard(boolean replacement, Collection<String> asked) {
-        List<Need> needs = new ArrayList<>();
+    static List<RequiredItem> standard(boolean replacement, Collection<String> asked) {
+        List<RequiredItem> needs = new ArrayList<>();
         for (Standard one : STANDARD) {
             if (applies(one.when, replacement, asked)) {
-                needs.add(Need.of(one.code, one.quantity));
+                needs.add(RequiredItem.of(one.code, one.quantity));
             }
         }
         return needs;

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Confidence;
-import twinfeed.pricing.texts.Figures;
+import twinfeed.pricing.texts.FigureText;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {
@@ -79,11 +79,11 @@ class LanguagesTest {
     void writesFiguresAsTheReaderDoes() {
         LocalDate day = LocalDate.of(2026, 3, 9);
         java.math.BigDecimal number = new java.math.BigDecimal("1234.500");
-        assertEquals("9 March 2026", new Figures(Locale.ROOT).day(day));
-        assertEquals("9. März 2026", new Figures(Locale.GERMAN).day(day));
-        assertEquals("1234.5", new Figures(Locale.ENGLISH).number(number));
-        assertEquals("1234,5", new Figures(Locale.GERMAN).number(number));
-        assertEquals("17,5 %", new Figures(Locale.GERMANY).percent(new java.math.BigDecimal("0.175")));
-        assertEquals("12,30 EUR", new Figures(Locale.GERMAN).amount(org.joda.money.BigMoney.parse("EUR 12.30")));
+        assertEquals("9 March 2026", new FigureText(Locale.ROOT).day(day));
+        assertEquals("9. März 2026", new FigureText(Locale.GERMAN).day(day));
+        assertEquals("1234.5", new FigureText(Locale.ENGLISH).number(number));
+        assertEquals("1234,5", new FigureText(Locale.GERMAN).number(number));
+        assertEquals("17,5 %", new FigureText(Locale.GERMANY).percent(new java.math.BigDecimal("0.175")));
+        assertEquals("12,30 EUR", new FigureText(Locale.GERMAN).amount(org.joda.money.BigMoney.parse("EUR 12.30")));
     }
 }

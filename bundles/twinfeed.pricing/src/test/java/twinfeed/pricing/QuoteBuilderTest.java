@@ -212,7 +212,7 @@ class QuoteBuilderTest {
         book.setMinimumMinutes(120);
         Quote quote = draft(request()
                 .choosing(List.of(QuoteRequest.PRESENT))
-                .adding(QuoteRequest.PRESENT, List.of(Need.of("part-hose", 1))));
+                .adding(QuoteRequest.PRESENT, List.of(RequiredItem.of("part-hose", 1))));
         QuoteOption option = quote.getOptions().get(0);
         QuoteLine rest = line(option, "labour", "minimum-visit");
         assertEquals(new BigDecimal("45.00"), rest.getNet());
@@ -524,7 +524,8 @@ class QuoteBuilderTest {
     /** Handworked: 120.00 / (1 - 0.28) = 166.666...; 5.40 x 1.6 = 8.64. */
     @Test
     void worksOutPricesByMarginAndMarkup() {
-        Quote quote = draft(request().choosing(List.of("h108")).adding("h108", List.of(Need.of("full-bore-valve", 1))));
+        Quote quote = draft(
+                request().choosing(List.of("h108")).adding("h108", List.of(RequiredItem.of("full-bore-valve", 1))));
         QuoteOption option = quote.getOptions().get(0);
         assertEquals(new BigDecimal("166.67"), line(option, "unit", "h108").getUnitPrice());
         assertEquals(

@@ -34,7 +34,7 @@ class QuoteProperties {
     private static final BigDecimal ZERO = new BigDecimal("0.00");
 
     /** A book with other prices and classes, and an assessment with some remedies. */
-    record Work(PriceBook book, List<Need> needs, Rounding rounding, BigDecimal discount) {}
+    record Work(PriceBook book, List<RequiredItem> needs, Rounding rounding, BigDecimal discount) {}
 
     @Provide
     Arbitrary<Work> works() {
@@ -44,7 +44,7 @@ class QuoteProperties {
         Arbitrary<List<BigDecimal>> priceLists = prices.list().ofSize(60);
         Arbitrary<List<TaxClass>> classes =
                 Arbitraries.of(TaxClass.values()).list().ofSize(60);
-        Arbitrary<List<Need>> needs = needs();
+        Arbitrary<List<RequiredItem>> needs = needs();
         Arbitrary<BigDecimal> discounts = Arbitraries.bigDecimals()
                 .between(BigDecimal.ZERO, BigDecimal.ONE)
                 .ofScale(3);
@@ -53,20 +53,20 @@ class QuoteProperties {
                         new Work(book(price, taxClass, rounding), need, rounding, discount));
     }
 
-    private static Arbitrary<List<Need>> needs() {
+    private static Arbitrary<List<RequiredItem>> needs() {
         List<String> codes =
                 DemoBook.read().getItems().stream().map(PriceItem::getCode).toList();
         Arbitrary<BigDecimal> quantities = Arbitraries.bigDecimals()
                 .between(BigDecimal.ZERO, new BigDecimal("40"))
                 .ofScale(2);
         return Combinators.combine(Arbitraries.of(codes), quantities)
-                .as(Need::new)
+                .as(RequiredItem::new)
                 .list()
                 .ofMaxSize(8);
     }
 
     @Provide
-    Arbitrary<List<List<Need>>> remedies() {
+    Arbitrary<List<List<RequiredItem>>> remedies() {
         return needs().list().ofMaxSize(5);
     }
 
@@ -171,7 +171,7 @@ class QuoteProperties {
 
     @Property(tries = 100, seed = SEED)
     void addingARemedyNeverLowersThePrice(
-            @ForAll("remedies") List<List<Need>> remedies,
+            @ForAll("remedies") List<List<RequiredItem>> remedies,
             @ForAll("works") Work work,
             @ForAll @IntRange(min = 0, max = 2000) int minimumMinutes) {
         work.book.setMinimumMinutes(minimumMinutes);
@@ -202,7 +202,7 @@ class QuoteProperties {
                 .getOptions()
                 .get(1);
         RemedyPrice price = RemedyPrices.withReplacement(work.book, DemoBook.DAY)
-                .priceAll(List.of(Need.of(Samples.newCable()), work.needs));
+                .priceAll(List.of(RequiredItem.of(Samples.newCable()), work.needs));
         boolean heaterAmongNeeds =
                 work.needs.stream().anyMatch(need -> need.code().equals("h95"));
         if (!heaterAmongNeeds) {

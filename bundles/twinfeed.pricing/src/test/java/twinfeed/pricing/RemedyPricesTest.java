@@ -17,7 +17,7 @@ class RemedyPricesTest {
     @Test
     void countsMaterialLabourAndWhatComesWithIt() {
         RemedyPrices prices = RemedyPrices.withReplacement(book, DemoBook.DAY);
-        RemedyPrice cable = prices.price(Need.of(Samples.newCable()));
+        RemedyPrice cable = prices.price(RequiredItem.of(Samples.newCable()));
         assertEquals(Money.parse("GBP 146.86"), cable.net());
         assertEquals(0, cable.leadDays());
         assertFalse(cable.enquiry());
@@ -26,8 +26,10 @@ class RemedyPricesTest {
     @Test
     void countsOnceWhatTheJobNeedsAnyway() {
         RemedyPrices prices = RemedyPrices.withReplacement(book, DemoBook.DAY);
-        List<Need> tests =
-                List.of(Need.of("task-isolate", 1), Need.of("task-test-certify", 1), Need.of("certificate", 1));
+        List<RequiredItem> tests = List.of(
+                RequiredItem.of("task-isolate", 1),
+                RequiredItem.of("task-test-certify", 1),
+                RequiredItem.of("certificate", 1));
         assertTrue(prices.price(tests).net().isZero());
     }
 
@@ -35,8 +37,10 @@ class RemedyPricesTest {
     @Test
     void addsDifferentWork() {
         RemedyPrices prices = RemedyPrices.withReplacement(book, DemoBook.DAY);
-        List<Need> breaker = List.of(Need.of("breaker-40", 1), Need.of("task-change-device", 1));
-        List<Need> isolator = List.of(Need.of("isolator-50", 1), Need.of("task-change-isolator", 1));
+        List<RequiredItem> breaker =
+                List.of(RequiredItem.of("breaker-40", 1), RequiredItem.of("task-change-device", 1));
+        List<RequiredItem> isolator =
+                List.of(RequiredItem.of("isolator-50", 1), RequiredItem.of("task-change-isolator", 1));
         assertEquals(Money.parse("GBP 27.00"), prices.price(breaker).net());
         assertEquals(Money.parse("GBP 45.00"), prices.price(isolator).net());
         assertEquals(
@@ -49,17 +53,18 @@ class RemedyPricesTest {
     void fillsTheLeastVisitFirst() {
         book.setMinimumMinutes(120);
         RemedyPrices prices = RemedyPrices.withoutReplacement(book, DemoBook.DAY);
-        assertTrue(prices.price(List.of(Need.of("task-pipework", 1))).net().isZero());
+        assertTrue(
+                prices.price(List.of(RequiredItem.of("task-pipework", 1))).net().isZero());
         assertEquals(
                 Money.parse("GBP 54.00"),
-                prices.price(List.of(Need.of("task-pipework", 2))).net());
+                prices.price(List.of(RequiredItem.of("task-pipework", 2))).net());
     }
 
     @Test
     void tellsEnquiriesLeadTimesAndMissingCodes() {
         RemedyPrices prices = RemedyPrices.withReplacement(book, DemoBook.DAY);
-        RemedyPrice price =
-                prices.price(List.of(Need.of("operator-fuse", 1), Need.of("breaker-45", 1), Need.of("no-such", 1)));
+        RemedyPrice price = prices.price(List.of(
+                RequiredItem.of("operator-fuse", 1), RequiredItem.of("breaker-45", 1), RequiredItem.of("no-such", 1)));
         assertTrue(price.enquiry());
         assertEquals(28, price.leadDays());
         assertEquals(List.of("no-such"), price.missing());

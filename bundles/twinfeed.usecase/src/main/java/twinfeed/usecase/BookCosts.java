@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.pricebook.PriceBook;
-import twinfeed.pricing.Need;
 import twinfeed.pricing.RemedyPrice;
 import twinfeed.pricing.RemedyPrices;
+import twinfeed.pricing.RequiredItem;
 
 /** What works cost by a price book; what the book lacks counts as a price on enquiry, for nobody knows it. */
 final class BookCosts implements WorkCost.Source {
@@ -34,9 +34,9 @@ final class BookCosts implements WorkCost.Source {
         return price.enquiry() || !price.missing().isEmpty();
     }
 
-    private static List<Need> needs(Remedy work) {
+    private static List<RequiredItem> needs(Remedy work) {
         return work.items().stream()
-                .map(item -> new Need(item.code(), item.quantity()))
+                .map(item -> new RequiredItem(item.code(), item.quantity()))
                 .toList();
     }
 }

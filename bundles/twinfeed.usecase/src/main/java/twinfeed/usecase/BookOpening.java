@@ -14,9 +14,9 @@ import twinfeed.pricing.book.ImportReport;
 import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookException;
 import twinfeed.pricing.book.PriceBookRows;
-import twinfeed.workbook.ListSheet;
-import twinfeed.workbook.PriceBookSheet;
-import twinfeed.workbook.WorkbookException;
+import twinfeed.workbook.read.ListSheet;
+import twinfeed.workbook.read.PriceBookSheet;
+import twinfeed.workbook.text.WorkbookException;
 
 /** Reads a price book from a CSV file or from the first sheet of a workbook. */
 final class BookOpening {

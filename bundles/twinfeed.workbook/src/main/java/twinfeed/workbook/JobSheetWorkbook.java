@@ -3,12 +3,12 @@ package twinfeed.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet;
 import twinfeed.document.Palette;
-import twinfeed.document.Words;
-import twinfeed.workbook.book.Book;
-import twinfeed.workbook.book.Page;
-import twinfeed.workbook.pages.JobSheetPage;
+import twinfeed.workbook.jobsheet.JobSheetWriter;
+import twinfeed.workbook.writer.SheetWriter;
+import twinfeed.workbook.writer.WorkbookWriter;
 
 /**
  * Writes a job sheet as a workbook of its own: it belongs to the technician, with chances and expected prices that are no quote, while the
@@ -25,11 +25,11 @@ public final class JobSheetWorkbook {
      * @throws IOException if the firm's logo cannot be read, or the stream cannot be written
      */
     public static void write(JobSheet job, OutputStream out) throws IOException {
-        Words words = new Words(job.locale());
-        try (Book book = new Book(new Palette(job.firm().accent()), job.locale(), true)) {
-            Page page = book.page(words.get("job.sheet"));
+        DocumentTexts words = new DocumentTexts(job.locale());
+        try (WorkbookWriter book = new WorkbookWriter(new Palette(job.firm().accent()), job.locale(), true)) {
+            SheetWriter page = book.page(words.get("job.sheet"));
             page.setup().footer(job.foot(), words.get("foot.page"));
-            new JobSheetPage(page, job).write();
+            new JobSheetWriter(page, job).write();
             book.describe(
                     job.title() + " " + job.reference(),
                     "",

@@ -12,20 +12,21 @@ import twinfeed.document.Firm;
 import twinfeed.document.Palette;
 import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.Finding;
-import twinfeed.workbook.book.Book;
-import twinfeed.workbook.book.CurveChart;
-import twinfeed.workbook.book.Look;
-import twinfeed.workbook.book.Page;
-import twinfeed.workbook.pages.ChecksPage;
-import twinfeed.workbook.pages.CompletionPage;
-import twinfeed.workbook.pages.ItemsPage;
-import twinfeed.workbook.pages.QuotePage;
-import twinfeed.workbook.pages.ResultCells;
-import twinfeed.workbook.pages.SeasonPage;
-import twinfeed.workbook.pages.Sheets;
-import twinfeed.workbook.pages.SourcesPage;
-import twinfeed.workbook.pages.SurveyPage;
-import twinfeed.workbook.pages.WorkingsPage;
+import twinfeed.workbook.checks.ChecksSheet;
+import twinfeed.workbook.completion.CompletionSheet;
+import twinfeed.workbook.curves.SeasonSheet;
+import twinfeed.workbook.quote.ItemsSheet;
+import twinfeed.workbook.quote.QuoteSheet;
+import twinfeed.workbook.sheet.QuoteSheets;
+import twinfeed.workbook.survey.SourcesSheet;
+import twinfeed.workbook.survey.SurveySheet;
+import twinfeed.workbook.text.WorkbookException;
+import twinfeed.workbook.workings.ResultCells;
+import twinfeed.workbook.workings.WorkingsSheet;
+import twinfeed.workbook.writer.CellStyle;
+import twinfeed.workbook.writer.CurveChart;
+import twinfeed.workbook.writer.SheetWriter;
+import twinfeed.workbook.writer.WorkbookWriter;
 
 /** Writes the workbook of a quote. */
 public final class QuoteWorkbook {
@@ -40,20 +41,21 @@ public final class QuoteWorkbook {
      * @throws IOException if the stream cannot be written
      */
     public static void write(QuoteDocument document, OutputStream out) throws IOException {
-        try (Book book = new Book(new Palette(document.firm().accent()), document.locale(), true)) {
-            Sheets sheets = Sheets.of(document, book);
-            Page quote = sheets.sheet("quote");
-            Page items = sheets.sheet("items");
-            Page checks = sheets.sheet("checks");
-            Page workings = sheets.sheet("workings");
-            List<ItemsPage.Totals> totals = new ItemsPage(sheets, items).write();
-            Map<Finding, ResultCells> results = new WorkingsPage(sheets, workings).write();
-            new ChecksPage(sheets, checks, results).write();
-            new QuotePage(sheets, quote, totals).write();
-            new SeasonPage(sheets, sheets.sheet("season")).write();
-            new SurveyPage(sheets, sheets.sheet("survey")).write();
-            new CompletionPage(sheets, sheets.sheet("completion")).write();
-            new SourcesPage(sheets, sheets.sheet("sources")).write();
+        try (WorkbookWriter book =
+                new WorkbookWriter(new Palette(document.firm().accent()), document.locale(), true)) {
+            QuoteSheets sheets = QuoteSheets.of(document, book);
+            SheetWriter quote = sheets.sheet("quote");
+            SheetWriter items = sheets.sheet("items");
+            SheetWriter checks = sheets.sheet("checks");
+            SheetWriter workings = sheets.sheet("workings");
+            List<ItemsSheet.Totals> totals = new ItemsSheet(sheets, items).write();
+            Map<Finding, ResultCells> results = new WorkingsSheet(sheets, workings).write();
+            new ChecksSheet(sheets, checks, results).write();
+            new QuoteSheet(sheets, quote, totals).write();
+            new SeasonSheet(sheets, sheets.sheet("season")).write();
+            new SurveySheet(sheets, sheets.sheet("survey")).write();
+            new CompletionSheet(sheets, sheets.sheet("completion")).write();
+            new SourcesSheet(sheets, sheets.sheet("sources")).write();
             describe(document, sheets);
             book.write(out);
         }
@@ -64,11 +66,13 @@ public final class QuoteWorkbook {
      * thread of its own while the job is still being judged. Calling it again or not at all does no harm.
      */
     public static void prepare() {
-        try (Book book = new Book(new Palette(Firm.DEFAULT_ACCENT), Locale.ROOT, true)) {
-            Page page = book.page("A");
+        try (WorkbookWriter book = new WorkbookWriter(new Palette(Firm.DEFAULT_ACCENT), Locale.ROOT, true)) {
+            SheetWriter page = book.page("A");
             page.columns(10, 10).setup().landscape().header(0, 0).footer("", "");
-            page.row().text(0, 1, "a", Look.BODY);
-            page.row().number(0, 1, Look.BODY.format("0.0")).formula(1, "1+1", 2, Look.BODY.edge(Look.Edge.BOX));
+            page.row().text(0, 1, "a", CellStyle.BODY);
+            page.row()
+                    .number(0, 1, CellStyle.BODY.format("0.0"))
+                    .formula(1, "1+1", 2, CellStyle.BODY.border(CellStyle.Border.BOX));
             book.name("v_a", page.fullAddress(0));
             CurveChart.Curve curve = new CurveChart.Curve(
                     "a",
@@ -86,7 +90,7 @@ public final class QuoteWorkbook {
         }
     }
 
-    private static void describe(QuoteDocument document, Sheets sheets) {
+    private static void describe(QuoteDocument document, QuoteSheets sheets) {
         String site = document.survey().getSite() == null
                         || document.survey().getSite().getName() == null
                 ? ""

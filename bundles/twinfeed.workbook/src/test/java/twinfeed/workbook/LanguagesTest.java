@@ -8,8 +8,12 @@ import twinfeed.calculator.Translation;
 class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
-        Translation.assertGerman(QuoteWorkbook.class, "Workbook", "unit.m");
+        Translation.assertGerman(twinfeed.workbook.text.WorkbookTexts.class, "Workbook", "unit.m");
         Translation.assertGerman(
-                QuoteWorkbook.class, "Readings", "label.Customer.name", "label.ParameterValue.key", "label.Site.name");
+                twinfeed.workbook.text.WorkbookTexts.class,
+                "Readings",
+                "label.Customer.name",
+                "label.ParameterValue.key",
+                "label.Site.name");
     }
 }

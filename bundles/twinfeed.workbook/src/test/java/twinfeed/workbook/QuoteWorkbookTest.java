@@ -42,6 +42,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.workbook.text.WorkbookException;
 
 class QuoteWorkbookTest {
     /** Texts that a spreadsheet would run as formulas, as in OWASP's page on CSV injection. */

@@ -11,11 +11,11 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.DrawOffState;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Intake;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Texts;
+import twinfeed.model.assessment.Outcome;
 
 /**
  * Puts findings into words. A check's texts are {@code check.KEY} for its title and {@code check.KEY.OUTCOME} or

@@ -16,7 +16,7 @@ import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
-import twinfeed.workbook.SheetRow;
+import twinfeed.workbook.read.SheetRow;
 
 /**
  * Judges and prices the dwellings of a list, one after the other. Each is the survey of a pattern job with the row's own values put in.

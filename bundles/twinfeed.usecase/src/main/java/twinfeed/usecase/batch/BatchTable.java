@@ -18,9 +18,9 @@ import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Site;
-import twinfeed.workbook.ResultWorkbook;
-import twinfeed.workbook.ResultWorkbook.Column;
-import twinfeed.workbook.ResultWorkbook.Kind;
+import twinfeed.workbook.batch.ResultWorkbook;
+import twinfeed.workbook.batch.ResultWorkbook.Column;
+import twinfeed.workbook.batch.ResultWorkbook.Kind;
 
 /** The two tables of a batch: a row for each dwelling, and a row for each that was set aside. */
 final class BatchTable {

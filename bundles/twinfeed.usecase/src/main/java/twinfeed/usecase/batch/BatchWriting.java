@@ -9,7 +9,7 @@ import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
-import twinfeed.workbook.ResultWorkbook;
+import twinfeed.workbook.batch.ResultWorkbook;
 
 /** Judges and prices a list of dwellings and writes the results as a workbook. */
 public final class BatchWriting {

@@ -11,7 +11,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
-import twinfeed.workbook.SheetRow;
+import twinfeed.workbook.read.SheetRow;
 
 /**
  * The head of a list of dwellings: {@code dwelling}, which names each, and fields of the survey by their names, for example

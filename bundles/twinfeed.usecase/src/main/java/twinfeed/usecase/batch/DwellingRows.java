@@ -19,9 +19,9 @@ import org.apache.commons.csv.CSVRecord;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.usecase.UnusableException;
-import twinfeed.workbook.ListSheet;
-import twinfeed.workbook.SheetRow;
-import twinfeed.workbook.WorkbookException;
+import twinfeed.workbook.read.ListSheet;
+import twinfeed.workbook.read.SheetRow;
+import twinfeed.workbook.text.WorkbookException;
 
 /** Reads a list of dwellings row by row, from CSV by RFC 4180 in UTF-8 or from the first sheet of a workbook. Only one row is held. */
 final class DwellingRows {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
 import twinfeed.document.JobSheet.Column;
@@ -15,10 +16,9 @@ import twinfeed.document.JobSheet.Kind;
 import twinfeed.document.JobSheet.Section;
 import twinfeed.document.JobSheet.Table;
 import twinfeed.document.JobSheet.Tone;
-import twinfeed.document.Paper;
+import twinfeed.document.PrintFormat;
 import twinfeed.document.QuoteLetter.Said;
 import twinfeed.document.Titles;
-import twinfeed.document.Words;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
@@ -33,7 +33,7 @@ public final class JobSheetWriting {
 
     private final FaultSheet sheet;
     private final Survey survey;
-    private final Words words;
+    private final DocumentTexts words;
     private final List<Section> sections = new ArrayList<>();
 
     /**
@@ -46,7 +46,7 @@ public final class JobSheetWriting {
     public JobSheetWriting(FaultSheet sheet, Survey survey, Locale locale) {
         this.sheet = sheet;
         this.survey = survey;
-        this.words = new Words(locale);
+        this.words = new DocumentTexts(locale);
     }
 
     /**
@@ -104,7 +104,7 @@ public final class JobSheetWriting {
     private List<Said> facts(LocalDate day) {
         Customer customer = survey.getCustomer();
         Site site = survey.getSite();
-        String visit = new Paper(words, null).day(day);
+        String visit = new PrintFormat(words, null).day(day);
         return List.of(
                 fact("job.customer", customer == null ? "" : place(customer.getName(), customer.getAddress())),
                 fact("job.site", site == null ? "" : place(site.getName(), site.getAddress())),

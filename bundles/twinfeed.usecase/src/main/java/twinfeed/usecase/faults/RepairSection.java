@@ -3,24 +3,24 @@ package twinfeed.usecase.faults;
 
 import java.util.ArrayList;
 import java.util.List;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet.Column;
 import twinfeed.document.JobSheet.Kind;
 import twinfeed.document.JobSheet.Section;
 import twinfeed.document.JobSheet.Table;
 import twinfeed.document.JobSheet.Tone;
-import twinfeed.document.Paper;
-import twinfeed.document.Words;
+import twinfeed.document.PrintFormat;
 
 /** Repair or replace on the job sheet, with its figures. */
 final class RepairSection {
     private final RepairAdvice advice;
-    private final Words words;
-    private final Paper paper;
+    private final DocumentTexts words;
+    private final PrintFormat paper;
 
-    RepairSection(RepairAdvice advice, Words words) {
+    RepairSection(RepairAdvice advice, DocumentTexts words) {
         this.advice = advice;
         this.words = words;
-        this.paper = new Paper(words, advice.currency());
+        this.paper = new PrintFormat(words, advice.currency());
     }
 
     List<Section> write() {

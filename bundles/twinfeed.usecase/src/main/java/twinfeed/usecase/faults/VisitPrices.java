@@ -13,9 +13,9 @@ import org.joda.money.Money;
 import twinfeed.calculator.faults.FaultData;
 import twinfeed.calculator.faults.FaultPart;
 import twinfeed.model.pricebook.PriceBook;
-import twinfeed.pricing.Need;
 import twinfeed.pricing.RemedyPrice;
 import twinfeed.pricing.RemedyPrices;
+import twinfeed.pricing.RequiredItem;
 
 /** What visits cost by a price book, without tax: travel and isolation are part of the item of the visit. */
 final class VisitPrices {
@@ -41,8 +41,8 @@ final class VisitPrices {
 
     /** A visit that renews a part. */
     Money renewal(FaultPart part) {
-        List<Need> needs = new ArrayList<>(List.of(Need.of(VISIT, 1)));
-        part.codes().forEach(code -> needs.add(Need.of(code, 1)));
+        List<RequiredItem> needs = new ArrayList<>(List.of(RequiredItem.of(VISIT, 1)));
+        part.codes().forEach(code -> needs.add(RequiredItem.of(code, 1)));
         RemedyPrice price = prices.price(needs);
         missing.addAll(price.missing());
         return price.net();

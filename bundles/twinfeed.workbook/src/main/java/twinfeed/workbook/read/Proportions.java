@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import twinfeed.workbook.WorkbookException;
+import twinfeed.workbook.text.WorkbookException;
 
 /** Measures a file before it is unpacked: a few kilobytes can hold terabytes of zeros. */
 final class Proportions {

@@ -8,7 +8,6 @@ import org.apache.poi.ss.util.CellReference;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
-import twinfeed.workbook.SheetRow;
 
 /** Takes the events of a sheet's XML and hands on its rows. */
 final class SheetHandler extends DefaultHandler {

@@ -20,8 +20,7 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
-import twinfeed.workbook.SheetRow;
-import twinfeed.workbook.WorkbookException;
+import twinfeed.workbook.text.WorkbookException;
 
 /**
  * Reads the first sheet of a workbook row by row. The file may come from anywhere: its size is measured before it is unpacked, its

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import twinfeed.document.QuoteLetter.Kind;
+import twinfeed.document.QuoteLetter.Part;
+import twinfeed.document.QuoteLetter.Row;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Remedy;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.quote.Payment;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.SurveyFactory;
+
+class QuoteLetterWriterTest {
+    private static final AssessmentFactory ASSESS = AssessmentFactory.eINSTANCE;
+    private static final QuoteFactory QUOTE = QuoteFactory.eINSTANCE;
+
+    private final Assessment assessment = ASSESS.createAssessment();
+    private final Quote quote = QUOTE.createQuote();
+
+    QuoteLetterWriterTest() {
+        quote.setDate(LocalDate.of(2026, 11, 25));
+        quote.setCurrency("GBP");
+    }
+
+    private QuoteLetter letter() throws DocumentException {
+        QuoteDocument document = QuoteDocument.of(
+                SurveyFactory.eINSTANCE.createSurvey(), assessment, quote, Firm.of("F", "", ""), "0", Locale.UK);
+        return new QuoteLetterWriter(document, new DocumentTexts(Locale.UK)).write();
+    }
+
+    private QuoteOption option(String heater) {
+        QuoteOption option = QUOTE.createQuoteOption();
+        option.setHeaterId(heater);
+        option.setTitle("Heater " + heater);
+        quote.getOptions().add(option);
+        return option;
+    }
+
+    private static OptionAssessment assessed(String heater, boolean present, Double flow, Double after) {
+        OptionAssessment option = ASSESS.createOptionAssessment();
+        option.setHeaterId(heater);
+        option.setPresent(present);
+        option.getFindings().add(flow(flow));
+        if (after != null) {
+            Remedy work = ASSESS.createRemedy();
+            work.setId("cable");
+            option.getRemedies().add(work);
+            option.getAfterWork().add(flow(after));
+        }
+        return option;
+    }
+
+    private static Finding flow(Double value) {
+        Finding finding = ASSESS.createFinding();
+        finding.setKey("flow.winter");
+        finding.setUnit("L/min");
+        finding.setValue(value);
+        return finding;
+    }
+
+    private static Row row(QuoteLetter letter, Kind kind, int which) {
+        return letter.rows().stream().filter(row -> row.kind() == kind).toList().get(which);
+    }
+
+    @Test
+    void aDraftSaysSo() throws DocumentException {
+        assertEquals("Draft quote", letter().reference());
+        quote.setNumber("7");
+        assertEquals("Quote 7", letter().reference());
+        quote.setRevision(3);
+        assertEquals("Quote 7, revision 3", letter().reference());
+    }
+
+    @Test
+    void theFlowIsThatWithTheWorkDoneBesideThatOfToday() throws DocumentException {
+        assessment.getOptions().add(assessed("h85", true, 3.14, null));
+        assessment.getOptions().add(assessed("h95", false, 3.4, 3.96));
+        option("h95");
+        QuoteLetter letter = letter();
+        assertEquals("3.1", row(letter, Kind.FLOW, 0).values().get(0).text());
+        assertEquals("4.0", row(letter, Kind.FLOW, 1).values().get(0).text());
+        assertEquals(3.96, row(letter, Kind.FLOW, 1).values().get(0).number());
+        assertTrue(row(letter, Kind.FLOW, 1).label().contains("L/min"));
+    }
+
+    @Test
+    void amountsAreTextForPaperAndValuesForCells() throws DocumentException {
+        option("h95").setTotal(new BigDecimal("1234.5"));
+        QuoteLetter.Value total = row(letter(), Kind.TOTAL, 0).values().get(0);
+        assertEquals("£1,234.50", total.text());
+        assertEquals(new BigDecimal("1234.5"), total.number());
+        assertNull(row(letter(), Kind.NET, 0).values().get(0).number());
+    }
+
+    @Test
+    void oneStageOfPaymentIsNotSaidTwice() throws DocumentException {
+        QuoteOption one = option("h95");
+        one.getPayments().add(payment("all", "10"));
+        assertFalse(letter().rows().stream().anyMatch(row -> row.kind() == Kind.PAYMENT));
+        one.getPayments().add(payment("rest", "20"));
+        QuoteOption other = option("h85");
+        other.getPayments().add(payment("all", "30"));
+        Row rest = row(letter(), Kind.PAYMENT, 1);
+        assertEquals("rest", rest.label());
+        assertEquals(1, rest.stage());
+        assertEquals("£20.00", rest.values().get(0).text());
+        assertEquals("", rest.values().get(1).text());
+    }
+
+    private static Payment payment(String title, String amount) {
+        Payment payment = QUOTE.createPayment();
+        payment.setTitle(title);
+        payment.setAmount(new BigDecimal(amount));
+        return payment;
+    }
+
+    @Test
+    void aVerdictThatNobodyGaveIsOpen() throws DocumentException {
+        QuoteOption option = option("h95");
+        option.setVerdict(Verdict.DOES_NOT_SUIT);
+        assertEquals(
+                "✗ does not suit",
+                row(letter(), Kind.VERDICT, 0).values().get(0).text());
+    }
+
+    @Test
+    void atMostFourOptionsStandSideBySideAndAllCanBeChosen() throws DocumentException {
+        for (int at = 0; at < 5; at++) {
+            option("h" + at);
+        }
+        QuoteLetter letter = letter();
+        assertEquals(4, letter.options().size());
+        assertEquals(5, letter.acceptance().options().size());
+        letter.rows().forEach(row -> assertEquals(4, row.values().size()));
+    }
+
+    @Test
+    void withoutAnOptionThereAreNoRows() throws DocumentException {
+        assertEquals(List.of(), letter().rows());
+        assertFalse(letter().none().isEmpty());
+    }
+
+    @Test
+    void cautionsComeFirstAndAreNeverCut() throws DocumentException {
+        quote.getTerms().add("t");
+        quote.getCautions().add("c");
+        quote.getCautions().add("d");
+        List<Part> parts = letter().smallPrint();
+        assertEquals(List.of("c", "d"), parts.get(0).entries());
+        assertTrue(parts.get(0).whole());
+        assertFalse(parts.get(1).whole());
+        assertEquals(2, parts.size());
+    }
+
+    @Test
+    void aLogoThatIsNoPictureIsNamed() {
+        Firm firm = new Firm("F", "", "", 0, "text".getBytes(StandardCharsets.UTF_8));
+        DocumentException refused = assertThrows(DocumentException.class, firm::picture);
+        assertEquals("logo", refused.key());
+        assertTrue(refused.getMessage().contains("logo"), refused.getMessage());
+        assertEquals(refused.getMessage(), refused.message(Locale.UK));
+    }
+}

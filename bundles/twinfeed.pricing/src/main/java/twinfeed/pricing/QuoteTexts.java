@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import twinfeed.model.assessment.Assumption;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Customer;
+import twinfeed.model.survey.Site;
+import twinfeed.model.survey.Survey;
+import twinfeed.pricing.texts.FigureText;
+import twinfeed.pricing.texts.StandingTexts;
+import twinfeed.pricing.texts.StandingTexts.Kind;
+
+/** Assumptions, exclusions, terms and cautions of a quote. */
+final class QuoteTexts {
+    private final QuoteRequest request;
+    private final Survey survey;
+    private final StandingTexts texts;
+    private final List<OptionAssessment> options;
+    private final Set<String> codes;
+
+    QuoteTexts(QuoteRequest request, Quote quote, List<OptionAssessment> options, Collection<BillOfQuantities> asks) {
+        this.request = request;
+        this.options = options;
+        survey = request.survey();
+        texts = texts(request, quote);
+        codes = asks.stream()
+                .flatMap(one -> one.all().stream())
+                .map(ask -> ask.item().code())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The standing texts with what may be named in each of them. */
+    private static StandingTexts texts(QuoteRequest request, Quote quote) {
+        FigureText figures = new FigureText(request.locale());
+        Customer customer = request.survey().getCustomer();
+        Site site = request.survey().getSite();
+        return request.texts()
+                .with("date", figures.day(quote.getDate()))
+                .with("validUntil", figures.day(quote.getValidUntil()))
+                .with("validDays", String.valueOf(request.book().getValidDays()))
+                .with("customer", customer == null ? "" : Objects.requireNonNullElse(customer.getName(), ""))
+                .with("site", site == null ? "" : Objects.requireNonNullElse(site.getName(), ""));
+    }
+
+    void write(Quote quote, ContingencyReasons doubts) {
+        quote.setSummary(summary());
+        Set<String> assumptions = new LinkedHashSet<>();
+        List<Assumption> all = request.assessment().getAssumptions();
+        all.stream().filter(one -> !tabulated(one)).map(Assumption::getText).forEach(assumptions::add);
+        options.forEach(option -> assumptions.addAll(doubts.of(option)));
+        assumptions.addAll(texts.own(Kind.ASSUMPTION));
+        long figures = all.stream().filter(QuoteTexts::tabulated).count();
+        if (figures > 0) {
+            // Each of them stands on the sheet of sources.
+            texts.get("assumption.tables", Map.of("count", String.valueOf(figures)))
+                    .ifPresent(assumptions::add);
+        }
+        quote.getAssumptions().addAll(assumptions);
+        quote.getExclusions().addAll(exclusions());
+        quote.getTerms().addAll(terms(quote));
+        quote.getCautions().addAll(cautions());
+    }
+
+    private static boolean tabulated(Assumption assumption) {
+        return Boolean.TRUE.equals(assumption.getTabulated());
+    }
+
+    /** What is wrong with the unit that is there, and how many heaters suit. */
+    private String summary() {
+        long suiting = count(Verdict.SUITS) + count(Verdict.SUITS_WITH_WORK);
+        long assessed = request.assessment().getOptions().stream()
+                .filter(option -> !OptionChoice.present(option))
+                .count();
+        String heaters = text(suiting == 0 ? "summary.none" : "summary.some", suiting, assessed);
+        return presentFault().map(fault -> fault + " " + heaters).orElse(heaters);
+    }
+
+    private long count(Verdict verdict) {
+        return request.assessment().getOptions().stream()
+                .filter(option -> !OptionChoice.present(option) && option.isSetVerdict())
+                .filter(option -> option.getVerdict() == verdict)
+                .count();
+    }
+
+    private java.util.Optional<String> presentFault() {
+        return request.assessment().getOptions().stream()
+                .filter(OptionChoice::present)
+                .flatMap(option -> option.getFindings().stream()
+                        .filter(finding -> Objects.equals(finding.getKey(), option.getBinding())))
+                .filter(finding -> finding.getOutcome() == Outcome.FAILS && finding.getText() != null)
+                .map(Finding::getText)
+                .findFirst();
+    }
+
+    private List<String> exclusions() {
+        List<String> all = new ArrayList<>();
+        say(all, "exclusion.notListed");
+        say(all, "exclusion.concealed");
+        say(all, "exclusion.decoration");
+        say(all, "exclusion.asbestos");
+        if (codes.contains("operator-fuse")) {
+            say(all, "exclusion.operator");
+        }
+        all.addAll(texts.own(Kind.EXCLUSION));
+        all.addAll(request.book().getExclusions());
+        return all;
+    }
+
+    private List<String> terms(Quote quote) {
+        List<String> all = new ArrayList<>();
+        say(all, "term.valid");
+        say(all, "term.rounding." + quote.getRounding());
+        say(all, "term.taxDate");
+        say(all, "term.notify");
+        say(all, "term.certificate");
+        say(all, "term.route");
+        site(all);
+        if (codes.contains("break-tank-pump")) {
+            say(all, "term.pump");
+        }
+        if (request.book().getContingency() != null) {
+            say(all, "term.contingency");
+        }
+        if (request.book().getPayments().isEmpty()) {
+            say(all, "term.payment");
+        }
+        say(all, "term.cancel");
+        all.addAll(texts.own(Kind.TERM));
+        all.addAll(request.book().getTerms());
+        return all;
+    }
+
+    /** How the place of work is to be found. */
+    private void site(List<String> all) {
+        Site site = survey.getSite();
+        String access = site == null ? null : site.getLoftAccess();
+        if (access == null) {
+            say(all, "term.loft");
+        } else {
+            say(all, "term.loftBy", Map.of("loftAccess", access));
+        }
+        Boolean coating = site == null ? null : site.getTexturedCoating();
+        if (!Boolean.FALSE.equals(coating)) {
+            say(all, Boolean.TRUE.equals(coating) ? "term.coatingSeen" : "term.coating");
+        }
+    }
+
+    private List<String> cautions() {
+        List<String> all = new ArrayList<>();
+        for (OptionAssessment option : options) {
+            Verdict verdict = option.getVerdict();
+            String title = Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option));
+            switch (verdict) {
+                case DOES_NOT_SUIT -> say(all, "caution.doesNotSuit", Map.of("heater", title));
+                case NOT_AS_IT_IS -> say(all, "caution.notAsItIs", Map.of("heater", title));
+                case CANNOT_TELL, NOT_CHECKED -> say(all, "caution.cannotTell", Map.of("heater", title));
+                case SUITS, SUITS_WITH_WORK -> {}
+            }
+        }
+        say(all, "caution.electricity");
+        say(all, "caution.scalding");
+        boolean vulnerable = survey.getCustomer() != null
+                && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
+        say(all, vulnerable ? "caution.vulnerable" : "caution.children");
+        say(all, "caution.codes");
+        String rules = request.assessment().getRules();
+        if (rules != null) {
+            // What is unsure about its tables stands on the sheet of sources, for those who can check it.
+            say(all, "caution.rules", Map.of("rules", rules));
+        }
+        all.addAll(texts.own(Kind.CAUTION));
+        return all;
+    }
+
+    private void say(List<String> all, String key) {
+        say(all, key, Map.of());
+    }
+
+    private void say(List<String> all, String key, Map<String, String> values) {
+        texts.get(key, values).ifPresent(all::add);
+    }
+
+    private String text(String key, Object... arguments) {
+        return QuoteException.MESSAGES.get(request.locale(), key, arguments);
+    }
+}

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.checks;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import twinfeed.document.Titles;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Remedy;
+import twinfeed.workbook.sheet.OutcomeText;
+import twinfeed.workbook.sheet.QuoteSheets;
+import twinfeed.workbook.sheet.SheetStyles;
+import twinfeed.workbook.writer.CellStyle;
+import twinfeed.workbook.writer.SheetWriter;
+
+/**
+ * The grid of heaters by checks, the checks of one class together; more heaters than fit side by side continue in a further grid
+ * below. Checks that do not arise for any of them are only named.
+ */
+final class CheckGrid {
+    private static final int ACROSS = 7;
+
+    /** Wider cells than three columns do not help anybody. */
+    private static final int WIDEST = 3;
+
+    /** A row of two lines, and what a page holds at the scale at which the sheet prints, in points. */
+    private static final double ROW_PT = 26;
+
+    private static final double PAGE_PT = 700;
+
+    private final QuoteSheets sheets;
+    private final SheetWriter page;
+    private final OutcomeText answers;
+    private double pageStart;
+    private int span = 1;
+
+    CheckGrid(QuoteSheets sheets, SheetWriter page, OutcomeText answers) {
+        this.sheets = sheets;
+        this.page = page;
+        this.answers = answers;
+    }
+
+    void write(List<OptionAssessment> options) {
+        for (int from = 0; from < options.size(); from += ACROSS) {
+            if (from > 0) {
+                breakPage();
+            }
+            block(options.subList(from, Math.min(options.size(), from + ACROSS)));
+        }
+    }
+
+    private void breakPage() {
+        page.setup().breakAfter(page.rowIndex());
+        pageStart = page.heightSum();
+    }
+
+    private void block(List<OptionAssessment> options) {
+        span = Math.max(1, Math.min(WIDEST, ACROSS / options.size()));
+        heads(sheets.words().get("grid.check"), options);
+        page.row().text(0, sheets.words().get("grid.verdict"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
+        CellStyle look = SheetStyles.LINE.align(CellStyle.Alignment.CENTRE);
+        for (int at = 0; at < options.size(); at++) {
+            OptionAssessment option = options.get(at);
+            cell(at, answers.verdict(option.getVerdict()), OutcomeText.look(option.getVerdict(), look));
+        }
+        work(options);
+        List<CheckRow> elsewhere = new ArrayList<>();
+        rows(options).forEach((kind, checks) -> {
+            List<CheckRow> arising = checks.stream().filter(CheckRow::arises).toList();
+            checks.stream().filter(check -> !check.arises()).forEach(elsewhere::add);
+            group(kind, arising, options);
+        });
+        notArising(elsewhere);
+    }
+
+    private void heads(String title, List<OptionAssessment> options) {
+        page.row().text(0, title, SheetStyles.HEAD);
+        for (int at = 0; at < options.size(); at++) {
+            cell(
+                    at,
+                    Titles.option(sheets.words(), options.get(at)),
+                    SheetStyles.HEAD.align(CellStyle.Alignment.CENTRE));
+        }
+    }
+
+    private void cell(int at, String text, CellStyle look) {
+        page.text(1 + at * span, at * span + span, text, look);
+    }
+
+    /** Checks by class, in the order in which the options name them. */
+    private static Map<FindingClass, List<CheckRow>> rows(List<OptionAssessment> options) {
+        Map<String, CheckRow> checks = new LinkedHashMap<>();
+        for (OptionAssessment option : options) {
+            for (Finding finding : option.getFindings()) {
+                checks.computeIfAbsent(finding.getKey(), key -> new CheckRow(finding))
+                        .add(option, finding);
+            }
+        }
+        Map<FindingClass, List<CheckRow>> byClass = new EnumMap<>(FindingClass.class);
+        checks.values().forEach(check -> byClass.computeIfAbsent(check.kind(), kind -> new ArrayList<>())
+                .add(check));
+        return byClass;
+    }
+
+    private void group(FindingClass kind, List<CheckRow> checks, List<OptionAssessment> options) {
+        if (checks.isEmpty()) {
+            return;
+        }
+        double used = page.heightSum() - pageStart;
+        if (used > PAGE_PT / 3 && used + checks.size() * ROW_PT > PAGE_PT) {
+            breakPage();
+        }
+        page.gap(5);
+        heads(sheets.words().get("class." + kind.getLiteral()), options);
+        for (CheckRow check : checks) {
+            page.row().text(0, check.title(), SheetStyles.LINE);
+            for (int at = 0; at < options.size(); at++) {
+                answer(at, options.get(at), check);
+            }
+        }
+    }
+
+    private void answer(int at, OptionAssessment option, CheckRow check) {
+        CellStyle look = SheetStyles.LINE.align(CellStyle.Alignment.CENTRE);
+        Finding finding = check.of(option);
+        if (finding == null) {
+            cell(at, "", look);
+        } else {
+            cell(at, answer(option, finding), OutcomeText.look(finding, look));
+        }
+    }
+
+    private String answer(OptionAssessment option, Finding finding) {
+        List<String> lines = new ArrayList<>(List.of(answers.outcome(finding)));
+        Double margin = finding.getMargin();
+        if (margin != null) {
+            String number = (margin >= 0 ? "+" : "") + sheets.words().number(margin);
+            boolean bare = finding.getUnit() == null || finding.getUnit().isEmpty();
+            lines.add(bare ? number : number + " " + finding.getUnit());
+        }
+        if (mended(option, finding)) {
+            lines.add(sheets.words().get("check.withWork"));
+        }
+        return String.join("\n", lines);
+    }
+
+    /** Whether what fails now passes with the work that is named. */
+    private static boolean mended(OptionAssessment option, Finding finding) {
+        boolean now = finding.getOutcome() == Outcome.PASSES || finding.getOutcome() == Outcome.NOT_APPLICABLE;
+        return !now
+                && option.getAfterWork().stream()
+                        .anyMatch(after -> finding.getKey().equals(after.getKey())
+                                && after.isSetOutcome()
+                                && after.getOutcome() == Outcome.PASSES);
+    }
+
+    private void work(List<OptionAssessment> options) {
+        if (options.stream().allMatch(option -> option.getRemedies().isEmpty())) {
+            return;
+        }
+        page.row().text(0, sheets.words().get("grid.work"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
+        for (int at = 0; at < options.size(); at++) {
+            String work =
+                    options.get(at).getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining(";\n"));
+            cell(at, work, SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL));
+        }
+    }
+
+    private void notArising(List<CheckRow> checks) {
+        if (!checks.isEmpty()) {
+            page.gap(5);
+            String titles = checks.stream().map(CheckRow::title).collect(Collectors.joining(" · "));
+            page.row().text(0, ACROSS, sheets.words().get("grid.notArising", "checks", titles), SheetStyles.MUTED);
+        }
+    }
+}

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.checks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import twinfeed.document.Titles;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.workbook.sheet.NumberFormats;
+import twinfeed.workbook.sheet.OutcomeText;
+import twinfeed.workbook.sheet.QuoteSheets;
+import twinfeed.workbook.sheet.SheetStyles;
+import twinfeed.workbook.workings.ResultCells;
+import twinfeed.workbook.writer.CellStyle;
+import twinfeed.workbook.writer.SheetWriter;
+
+/** Heaters by checks, and each answer in figures. */
+public final class ChecksSheet {
+    private static final int LAST = 9;
+
+    private final QuoteSheets sheets;
+    private final SheetWriter page;
+    private final OutcomeText answers;
+    private final Map<Finding, ResultCells> results;
+
+    /**
+     * The sheet's writer.
+     *
+     * @param results where the results of the workings stand
+     */
+    public ChecksSheet(QuoteSheets sheets, SheetWriter page, Map<Finding, ResultCells> results) {
+        this.sheets = sheets;
+        this.page = page;
+        this.answers = new OutcomeText(sheets.words());
+        this.results = results;
+    }
+
+    /** Writes it. */
+    public void write() {
+        page.setup().landscape();
+        page.columns(32, 14, 14, 14, 14, 14, 14, 14, 30, 46);
+        sheets.head(page, "checks", LAST);
+        List<OptionAssessment> options = sheets.document().assessment().getOptions();
+        new CheckGrid(sheets, page, answers).write(options);
+        page.setup().breakAfter(page.rowIndex());
+        for (OptionAssessment option : options) {
+            writeOption(option);
+        }
+    }
+
+    private void writeOption(OptionAssessment option) {
+        String title = Titles.option(sheets.words(), option);
+        writeFindings(title, option.getFindings());
+        if (!option.getAfterWork().isEmpty()) {
+            writeFindings(sheets.words().get("option.withWork", "title", title), option.getAfterWork());
+        }
+    }
+
+    private void writeFindings(String title, List<Finding> findings) {
+        page.gap(8);
+        page.row().text(0, LAST, title, SheetStyles.BAND);
+        sheets.tableHead(page, "checks", LAST + 1, Set.of(2, 3, 4, 6));
+        for (Finding finding : findings) {
+            writeFinding(finding, results.getOrDefault(finding, new ResultCells(null, null, null, null)));
+        }
+    }
+
+    private void writeFinding(Finding finding, ResultCells cells) {
+        page.row().text(0, finding.getTitle(), SheetStyles.LINE);
+        writeAnswer(finding, cells.answer());
+        writeFigure(2, finding.getValue(), cells.value());
+        writeFigure(3, finding.getLimit(), cells.limit());
+        writeFigure(4, finding.getMargin(), cells.margin());
+        page.text(5, finding.getValue() == null ? "" : finding.getUnit(), SheetStyles.LINE);
+        page.number(6, finding.getChance(), SheetStyles.LINE.format(NumberFormats.WHOLE_PERCENT));
+        page.text(7, finding.getRemeasure(), SheetStyles.LINE_MUTED);
+        page.text(8, finding.getCondition(), SheetStyles.LINE_MUTED);
+        page.text(9, finding.getText(), SheetStyles.LINE_MUTED);
+    }
+
+    private void writeAnswer(Finding finding, @Nullable String cell) {
+        CellStyle look = OutcomeText.look(finding, SheetStyles.LINE);
+        if (cell == null) {
+            page.text(1, answers.outcome(finding), look);
+        } else {
+            page.formula(1, cell, answers.outcome(finding), look);
+        }
+    }
+
+    private void writeFigure(int column, @Nullable Double value, @Nullable String cell) {
+        if (value == null || cell == null) {
+            page.number(
+                    column, value, value == null ? SheetStyles.LINE : SheetStyles.LINE.format(NumberFormats.of(value)));
+        } else {
+            page.formula(column, cell, value, SheetStyles.LINE.format(NumberFormats.of(value)));
+        }
+    }
+}

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.completion;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.rules.RuleSets;
+import twinfeed.document.DocumentTexts;
+import twinfeed.document.OfferedFindings;
+import twinfeed.document.StandardCheck;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Step;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Survey;
+
+/**
+ * The readings to take when the work is done, with the bands in which they are accepted: limits of the assessment and of the rule
+ * set; where only a value is expected, the value with an allowance for instruments and for what moves from day to day.
+ */
+final class AcceptanceBands {
+    /** Allowance for a resistance measured against one from tables: judgement. */
+    static final double RESISTANCE = 0.15;
+
+    /** Allowance for a voltage on another day: judgement, half of what the supply may move. */
+    static final double VOLTAGE = 0.04;
+
+    /** Allowance for a flow from a bucket and a watch: judgement. */
+    static final double FLOW = 0.10;
+
+    /** Allowance for a temperature set by hand, K: judgement. */
+    private static final double TEMPERATURE_K = 2;
+
+    /** Common practice where the survey does not say what is wished, degC. */
+    private static final double USUAL_OUTLET_C = 40;
+
+    /** A loop limit beyond this is one for disconnection by the residual-current device, which no cold reading comes near, ohm. */
+    private static final double BY_RESIDUAL_OHM = 20;
+
+    private final DocumentTexts words;
+    private final Survey survey;
+    private final @Nullable RuleSet rules;
+
+    AcceptanceBands(DocumentTexts words, Survey survey) {
+        this.words = words;
+        this.survey = survey;
+        this.rules = RuleSets.find(survey.getRules() == null ? RuleSets.DEFAULT : survey.getRules())
+                .orElse(null);
+    }
+
+    /** Electrical readings, dead ones first. */
+    List<AcceptanceBand> electrical(OptionAssessment option) {
+        return List.of(
+                continuity(option),
+                rule("insulation", "MΩ", "insulation.resistance", 1e-6, true),
+                AcceptanceBand.question("polarity"),
+                loop(option),
+                rule("trip", "ms", "rcd.trip", 1000, false),
+                voltage(option));
+    }
+
+    /** Readings of water and heat but the flow, whose band follows from the temperatures of the day. */
+    List<AcceptanceBand> water(OptionAssessment option) {
+        double wished = survey.getWishedOutlet() == null
+                ? USUAL_OUTLET_C
+                : survey.getWishedOutlet().si();
+        return List.of(
+                pressure(option),
+                AcceptanceBand.question("leaks"),
+                AcceptanceBand.question("tap"),
+                AcceptanceBand.open("intake", "°C", words.get("basis.day")),
+                new AcceptanceBand(
+                        "outlet",
+                        "°C",
+                        wished - TEMPERATURE_K,
+                        wished + TEMPERATURE_K,
+                        words.get("basis.wished", "kelvin", words.number(TEMPERATURE_K))));
+    }
+
+    private AcceptanceBand continuity(OptionAssessment option) {
+        Optional<Double> expected = StandardCheck.LOOP_IMPEDANCE.of(option).flatMap(finding -> step(finding, "R12"));
+        return expected.isEmpty() || OfferedFindings.unknownAfterWork(option)
+                ? AcceptanceBand.open("continuity", "Ω", words.get("basis.unknown"))
+                : around("continuity", "Ω", expected.get(), RESISTANCE);
+    }
+
+    private static Optional<Double> step(Finding finding, String symbol) {
+        return finding.getSteps().stream()
+                .filter(step -> symbol.equals(step.getSymbol()) && step.getValue() != null)
+                .map(Step::getValue)
+                .findFirst();
+    }
+
+    private AcceptanceBand around(String key, String unit, double value, double share) {
+        String basis = words.get(
+                "basis.around", Map.of("value", words.number(value), "unit", unit, "share", words.number(share * 100)));
+        return new AcceptanceBand(key, unit, value * (1 - share), value * (1 + share), basis);
+    }
+
+    private AcceptanceBand rule(String key, String unit, String number, double factor, boolean least) {
+        if (rules == null || !rules.keys().contains(number)) {
+            return AcceptanceBand.open(key, unit, words.get("basis.unknown"));
+        }
+        double limit = rules.number(number) * factor;
+        return new AcceptanceBand(key, unit, least ? limit : null, least ? null : limit, rules.source(number));
+    }
+
+    private AcceptanceBand loop(OptionAssessment option) {
+        Optional<Double> limit = StandardCheck.LOOP_IMPEDANCE.of(option).map(Finding::getLimit);
+        if (limit.isEmpty() || OfferedFindings.unknownAfterWork(option)) {
+            return AcceptanceBand.open("loop", "Ω", words.get("basis.unknown"));
+        }
+        Circuit circuit =
+                survey.getElectricity() == null ? null : survey.getElectricity().getCircuit();
+        boolean coldAlready = option.getRemedies().isEmpty() && circuit != null && circuit.getMeasuredLoop() != null;
+        if (coldAlready || limit.get() > BY_RESIDUAL_OHM || rules == null) {
+            return new AcceptanceBand("loop", "Ω", null, limit.get(), words.get("basis.check"));
+        }
+        double share = rules.number("measured.factor");
+        return new AcceptanceBand(
+                "loop", "Ω", null, limit.get() * share, words.get("basis.cold", "share", words.number(share * 100)));
+    }
+
+    private AcceptanceBand voltage(OptionAssessment option) {
+        Optional<Double> expected = StandardCheck.TERMINAL_VOLTAGE.of(option).map(Finding::getValue);
+        return expected.isEmpty() || OfferedFindings.unknownAfterWork(option)
+                ? AcceptanceBand.open("voltage", "V", words.get("basis.unknown"))
+                : around("voltage", "V", expected.get(), VOLTAGE);
+    }
+
+    private AcceptanceBand pressure(OptionAssessment option) {
+        Optional<Finding> running =
+                StandardCheck.RUNNING_PRESSURE.of(option).filter(finding -> finding.getLimit() != null);
+        return running.map(finding -> new AcceptanceBand(
+                        "pressure",
+                        String.valueOf(finding.getUnit()),
+                        finding.getLimit(),
+                        null,
+                        words.get("basis.instructions")))
+                .orElseGet(() -> AcceptanceBand.open("pressure", "bar", words.get("basis.instructions")));
+    }
+}

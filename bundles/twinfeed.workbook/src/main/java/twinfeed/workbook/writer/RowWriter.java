@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.workbook.writer;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ss.util.CellReference;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rows of a sheet as the file has them (ECMA-376 part 1, 18.3.1.80), written as they come. POI's ordinary model keeps a bean for
+ * each cell, and its streaming one asks the platform for its fonts before the first sheet; both cost more at a cold start than all
+ * rows together.
+ */
+final class RowWriter implements AutoCloseable {
+    /** Buffer of the writer; larger than most sheets' rows. */
+    private static final int BUFFER = 16_384;
+
+    private final @Nullable ByteArrayOutputStream memory;
+    private final @Nullable Path file;
+    private final Writer out;
+    private int rowNumber;
+
+    private RowWriter(@Nullable ByteArrayOutputStream memory, @Nullable Path file, OutputStream stream) {
+        this.memory = memory;
+        this.file = file;
+        this.out = new java.io.BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), BUFFER);
+    }
+
+    /** Rows kept in memory. */
+    static RowWriter inMemory() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
+        return new RowWriter(bytes, null, bytes);
+    }
+
+    /** Rows kept in a temporary file, so that there may be any number of them. */
+    static RowWriter inFile() throws IOException {
+        Path file = Files.createTempFile("twinfeed-rows", ".xml");
+        return new RowWriter(null, file, Files.newOutputStream(file));
+    }
+
+    /** The rows, complete and to be read once more. */
+    InputStream open() throws IOException {
+        out.flush();
+        if (memory != null) {
+            return new ByteArrayInputStream(memory.toByteArray());
+        }
+        if (file == null) {
+            throw new IllegalStateException("rows without a place");
+        }
+        return new BufferedInputStream(Files.newInputStream(file), BUFFER);
+    }
+
+    @Override
+    public void close() throws IOException {
+        out.close();
+        if (file != null) {
+            Files.deleteIfExists(file);
+        }
+    }
+
+    /** Begins a row; rows come in order, and so do the cells of a row. */
+    void begin(int rowIndex, double points) {
+        rowNumber = rowIndex + 1;
+        put("<row r=\"", Integer.toString(rowNumber), "\" ht=\"", number(points), "\" customHeight=\"1\">");
+    }
+
+    /** Ends the row. */
+    void end() {
+        put("</row>");
+    }
+
+    /** A cell that only shows its look. */
+    void blank(int column, int style) {
+        open(column, style, "");
+        put("/>");
+    }
+
+    /** A number. */
+    void number(int column, int style, double value) {
+        open(column, style, "");
+        put("><v>", number(value), "</v></c>");
+    }
+
+    /** A text. */
+    void text(int column, int style, String text) {
+        open(column, style, " t=\"inlineStr\"");
+        put(text.isEmpty() || text.strip().length() == text.length() ? "><is><t>" : "><is><t xml:space=\"preserve\">");
+        put(XmlText.of(text), "</t></is></c>");
+    }
+
+    /** A formula with a number that it gives. */
+    void formula(int column, int style, String formula, double value) {
+        open(column, style, "");
+        put("><f>", XmlText.of(formula), "</f><v>", number(value), "</v></c>");
+    }
+
+    /** A formula with a text that it gives. */
+    void formula(int column, int style, String formula, String text) {
+        open(column, style, " t=\"str\"");
+        put("><f>", XmlText.of(formula), "</f><v>", XmlText.of(text), "</v></c>");
+    }
+
+    private void open(int column, int style, String type) {
+        put("<c r=\"", CellReference.convertNumToColString(column), Integer.toString(rowNumber));
+        put("\" s=\"", Integer.toString(style), "\"", type);
+    }
+
+    private static String number(double value) {
+        String text = Double.toString(value);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    private void put(String... parts) {
+        try {
+            for (String part : parts) {
+                out.write(part);
+            }
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException("rows of a sheet", unwritable);
+        }
+    }
+}
