@@ -168,7 +168,7 @@ final class FaultsWindowTest {
                         < ui.shell().getClientArea().height);
     }
 
-    private static twinfeed.usecase.faults.FaultSheet.Next next() {
+    private static twinfeed.diagnosis.visit.FaultSheet.Next next() {
         return ui.ask(() -> job().session().faults().result().sheet().next());
     }
 

@@ -20,8 +20,8 @@ import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.faults.FaultQuestion;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultQuestion;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * Fault-finding: on the left what is asked, with the cover on first, then the safe isolation, then what is found under the cover;

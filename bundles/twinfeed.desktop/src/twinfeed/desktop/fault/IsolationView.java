@@ -16,7 +16,7 @@ import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** The safe isolation, ticked step by step by somebody with a name. A tick stays; what is next is the only one that can be made. */
 final class IsolationView {

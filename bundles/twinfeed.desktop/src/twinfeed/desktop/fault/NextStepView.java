@@ -17,7 +17,7 @@ import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** The next best step: what to ask or look at, where, how long it takes, and its answer at hand. */
 final class NextStepView {

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.faults.FaultQuestion;
+import twinfeed.diagnosis.visit.FaultQuestion;
 
 /** Plain questions that are answered in the same place, one under the other. */
 final class QuestionList {

@@ -18,7 +18,7 @@ import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CauseRow;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** What follows from the answers: the conclusion, the next step, the causes, and what to do with them. */
 final class SheetView {

@@ -21,7 +21,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.OpenedJob;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
 public final class Desk {

@@ -2,7 +2,7 @@
 package twinfeed.desktop.session;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * What one state of a survey says about the fault of the unit that is there.

@@ -14,8 +14,8 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.survey.Symptom;
-import twinfeed.usecase.faults.FaultLog;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultLog;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * The search for the fault of one open job: answers and ticks go in, each with the person and the time, and the job sheet comes

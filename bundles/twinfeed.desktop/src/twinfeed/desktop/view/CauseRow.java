@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * A cause as it is shown: by its length, its number and its word, so that none of them carries the meaning alone.

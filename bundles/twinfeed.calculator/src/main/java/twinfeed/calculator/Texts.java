@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class Texts {
     private final Class<?> anchor;
     private final String base;
+    private final List<Texts> others;
     private final Map<String, Map<String, String>> byLanguage = new ConcurrentHashMap<>();
 
     /**
@@ -33,8 +35,20 @@ public final class Texts {
      * @param base file name without language and ending
      */
     public Texts(Class<?> anchor, String base) {
+        this(anchor, base, List.of());
+    }
+
+    private Texts(Class<?> anchor, String base, List<Texts> others) {
         this.anchor = anchor;
         this.base = base;
+        this.others = List.copyOf(others);
+    }
+
+    /** The same messages, with those of another bundle for what is not among them. */
+    public Texts including(Texts other) {
+        List<Texts> all = new ArrayList<>(others);
+        all.add(other);
+        return new Texts(anchor, base, all);
     }
 
     /** How a constant is named in keys of messages: {@code NOT_APPLICABLE} is {@code notApplicable}. */
@@ -55,17 +69,32 @@ public final class Texts {
     /** A message, or null if there is none. */
     public @Nullable String find(Locale locale, String key) {
         String text = file(locale.getLanguage()).get(key);
-        return text == null ? file("").get(key) : text;
+        if (text == null) {
+            text = file("").get(key);
+        }
+        return text == null ? findElsewhere(locale, key) : text;
+    }
+
+    private @Nullable String findElsewhere(Locale locale, String key) {
+        for (Texts other : others) {
+            String text = other.find(locale, key);
+            if (text != null) {
+                return text;
+            }
+        }
+        return null;
     }
 
     /** Whether there is such a message. */
     public boolean has(String key) {
-        return file("").containsKey(key);
+        return file("").containsKey(key) || others.stream().anyMatch(other -> other.has(key));
     }
 
     /** All keys of the default language, sorted. */
     public java.util.SortedSet<String> keys() {
-        return new TreeSet<>(file("").keySet());
+        TreeSet<String> keys = new TreeSet<>(file("").keySet());
+        others.forEach(other -> keys.addAll(other.keys()));
+        return keys;
     }
 
     /** A message with its placeholders filled; a {@link Phrase} among the arguments, or a list of them, in the same language. */

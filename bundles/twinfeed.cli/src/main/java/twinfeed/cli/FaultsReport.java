@@ -5,8 +5,8 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import twinfeed.usecase.faults.FaultSheet;
-import twinfeed.usecase.faults.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.diagnosis.repair.RepairAdvice;
 
 /** Prints the job sheet of a fault-finding for a person. */
 final class FaultsReport {

@@ -15,8 +15,8 @@ import picocli.CommandLine.Option;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
-import twinfeed.usecase.faults.FaultLog;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultLog;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** Ranked causes and the next test, as a job sheet. */
 @Command(

@@ -19,7 +19,7 @@ import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.batch.BatchReport;
-import twinfeed.usecase.faults.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class

@@ -94,7 +94,7 @@ class FaultsVerbTest {
     void aFirmsOwnDataAreUsedOrRefused() throws IOException {
         String own;
         try (java.io.InputStream stream =
-                twinfeed.calculator.faults.FaultData.class.getResourceAsStream("faults.csv")) {
+                twinfeed.diagnosis.data.FaultData.class.getResourceAsStream("faults.csv")) {
             own = new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
         }
         Path good =

@@ -181,9 +181,9 @@ public final class TwinfeedService {
      * @param locale language of the texts
      * @throws twinfeed.model.io.InputException if the survey has no unit
      */
-    public twinfeed.usecase.faults.FaultSheet faults(
+    public twinfeed.diagnosis.visit.FaultSheet faults(
             OpenedJob opened, @Nullable PriceBook book, LocalDate date, Locale locale) {
-        return new FaultVisit(this, opened, locale).sheet(book, date);
+        return new FaultFindingService(this, opened, locale).sheet(book, date);
     }
 
     /**
@@ -195,9 +195,9 @@ public final class TwinfeedService {
      * @param locale language of the texts
      * @throws twinfeed.model.io.InputException if the survey has no unit
      */
-    public twinfeed.usecase.faults.FaultSheet faults(
+    public twinfeed.diagnosis.visit.FaultSheet faults(
             AssessedJob judged, PriceBook book, LocalDate date, Locale locale) {
-        return new FaultVisit(this, judged.opened(), locale).sheet(judged, book, date);
+        return new FaultFindingService(this, judged.opened(), locale).sheet(judged, book, date);
     }
 
     /**
@@ -205,9 +205,9 @@ public final class TwinfeedService {
      *
      * @param locale language of the texts
      */
-    public List<twinfeed.usecase.faults.FaultQuestion> faultQuestions(Locale locale) {
-        FaultVisit.readData();
-        return twinfeed.usecase.faults.FaultQuestion.all(locale);
+    public List<twinfeed.diagnosis.visit.FaultQuestion> faultQuestions(Locale locale) {
+        FaultFindingService.readData();
+        return twinfeed.diagnosis.visit.FaultQuestion.all(locale);
     }
 
     /**
@@ -220,7 +220,7 @@ public final class TwinfeedService {
      */
     public void recordFaults(
             OpenedJob opened,
-            twinfeed.usecase.faults.FaultLog log,
+            twinfeed.diagnosis.visit.FaultLog log,
             List<String> ticks,
             java.util.Map<String, String> answers) {
         log.enter(ticks, answers);
@@ -272,12 +272,12 @@ public final class TwinfeedService {
      */
     public void write(
             OpenedJob opened,
-            twinfeed.usecase.faults.FaultSheet sheet,
+            twinfeed.diagnosis.visit.FaultSheet sheet,
             FirmFile firm,
             LocalDate day,
             Locale locale,
             OutputPaths out) {
-        new FaultVisit(this, opened, locale).write(sheet, firm, day, out);
+        new FaultFindingService(this, opened, locale).write(sheet, firm, day, out);
     }
 
     /**

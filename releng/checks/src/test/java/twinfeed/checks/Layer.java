@@ -30,7 +30,16 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             plugIn("pressure"),
             plugIn("circuit"),
             plugIn("demand"),
-            plugIn("faults"),
+            new Layer(
+                    "twinfeed.calculator.faults",
+                    3,
+                    and(and(BASE, "twinfeed.engineering"), "twinfeed.diagnosis"),
+                    EMF),
+            new Layer(
+                    "twinfeed.diagnosis",
+                    30,
+                    and(and(BASE, "twinfeed.engineering"), "twinfeed.pricing"),
+                    with(EMF, "org.joda.money")),
             new Layer(
                     "twinfeed.pricing",
                     30,
@@ -57,11 +66,9 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.usecase",
                     10,
-                    // The fault-finding is more than findings: steps, isolation and prices need what its calculator
-                    // infers.
                     Set.of(
                             "twinfeed.calculator",
-                            "twinfeed.calculator.faults",
+                            "twinfeed.diagnosis",
                             "twinfeed.document",
                             "twinfeed.engineering",
                             "twinfeed.model",
@@ -74,7 +81,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.cli",
                     10,
-                    Set.of("twinfeed.usecase", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    Set.of("twinfeed.usecase", "twinfeed.diagnosis", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
                     with(
                             EMF,
                             "picocli",
@@ -84,7 +91,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.desktop",
                     30,
-                    Set.of("twinfeed.usecase", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    Set.of("twinfeed.usecase", "twinfeed.diagnosis", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
                     with(
                             EMF,
                             "org.eclipse.emf.edit",

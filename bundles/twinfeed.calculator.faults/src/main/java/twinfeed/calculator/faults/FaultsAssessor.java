@@ -8,13 +8,22 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Findings;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Phrase;
-import twinfeed.calculator.SharedQuantities;
-import twinfeed.calculator.SharedQuantity;
-import twinfeed.engineering.numeric.Solution;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.inference.Diagnosis;
+import twinfeed.diagnosis.inference.Evidence;
+import twinfeed.diagnosis.inference.Posterior;
+import twinfeed.diagnosis.inference.RankedPart;
+import twinfeed.diagnosis.inference.SupplyState;
+import twinfeed.diagnosis.reading.CoilAssessment;
+import twinfeed.diagnosis.reading.ElementAssessment;
+import twinfeed.diagnosis.reading.ResistanceBand;
 import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.numeric.Solution;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 
@@ -53,14 +62,14 @@ final class FaultsAssessor implements Assessor {
     }
 
     /** A margin within the error of a usual gauge says nothing. */
-    private Feeds feeds(SharedQuantities exchange) {
+    private SupplyState feeds(SharedQuantities exchange) {
         if (!exchange.has(SharedQuantity.SWITCH_MARGIN)) {
-            return Feeds.UNKNOWN;
+            return SupplyState.UNKNOWN;
         }
         double marginPa = exchange.take(SharedQuantity.SWITCH_MARGIN)[0];
         return Math.abs(marginPa) < data.limit("gaugePa")
-                ? Feeds.UNKNOWN
-                : new Feeds(Optional.of(marginPa < 0), Optional.empty());
+                ? SupplyState.UNKNOWN
+                : new SupplyState(Optional.of(marginPa < 0), Optional.empty());
     }
 
     private static void notApplicable(Check check, Findings findings, String variant) {
@@ -122,7 +131,7 @@ final class FaultsAssessor implements Assessor {
                 .orElseGet(() -> Phrase.of("next.none"));
     }
 
-    private void elements(ElementJudgement elements, Heater heater, Findings findings) {
+    private void elements(ElementAssessment elements, Heater heater, Findings findings) {
         if (!elements.measured()) {
             notApplicable(FaultsChecks.ELEMENTS, findings, "");
             return;
@@ -160,7 +169,7 @@ final class FaultsAssessor implements Assessor {
         return mass == null || !mass.isPresent() ? 0 : Heat.volumeFlowAtOutlet(mass.value(), outletC) * 60_000;
     }
 
-    private static void coil(CoilJudgement coil, Findings findings) {
+    private static void coil(CoilAssessment coil, Findings findings) {
         if (!coil.measured()) {
             notApplicable(FaultsChecks.COIL, findings, "");
         } else if (coil.open()) {
@@ -174,8 +183,8 @@ final class FaultsAssessor implements Assessor {
         }
     }
 
-    private static void band(CoilJudgement coil, Findings findings) {
-        Band band = coil.band();
+    private static void band(CoilAssessment coil, Findings findings) {
+        ResistanceBand band = coil.band();
         Double reading = coil.readingOhm();
         if (band == null || reading == null) {
             findings.on(FaultsChecks.COIL)

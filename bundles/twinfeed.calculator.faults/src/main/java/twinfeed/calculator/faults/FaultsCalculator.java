@@ -5,10 +5,12 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Texts;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.text.FaultTexts;
 
 /**
  * What has failed in the unit that is there: the likeliest cause by what was reported and measured, the elements and the coil by
@@ -22,18 +24,11 @@ public final class FaultsCalculator implements Calculator {
     /** Id of this calculator. */
     public static final String ID = "faults";
 
-    /** Messages: questions, parts, steps of the isolation and findings. */
-    public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults");
+    /** Messages of the findings, with the names of parts, questions and steps of the isolation. */
+    public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults").including(FaultTexts.NAMES);
 
     private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            ID,
-            "0.1.0",
-            TEXTS,
-            List.of(),
-            List.of(SharedQuantity.SWITCH_MARGIN),
-            FaultsChecks.ALL,
-            List.of(),
-            List.of());
+            ID, "0.1.0", TEXTS, List.of(), List.of(SharedQuantity.SWITCH_MARGIN), FaultsChecks.ALL, List.of(), List.of());
 
     @Override
     public CalculatorDescriptor statement() {

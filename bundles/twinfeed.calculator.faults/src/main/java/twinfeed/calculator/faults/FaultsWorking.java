@@ -3,6 +3,10 @@ package twinfeed.calculator.faults;
 
 import java.util.stream.IntStream;
 import twinfeed.calculator.Working;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.inference.ObservationAnswer;
+import twinfeed.diagnosis.inference.Posterior;
+import twinfeed.diagnosis.reading.ElementAssessment;
 import twinfeed.model.catalogue.Heater;
 
 /** Workings of the faults calculator. */
@@ -22,7 +26,7 @@ final class FaultsWorking {
         for (String each : data.partKeys()) {
             evidence += data.prior(each) * likelihood(data, posterior, each);
         }
-        for (Answered answer : posterior.answers()) {
+        for (ObservationAnswer answer : posterior.answers()) {
             String symbol = "L" + ++number;
             double chance = data.observation(answer.key())
                     .map(each -> each.chance(part, answer.yes()))
@@ -38,7 +42,7 @@ final class FaultsWorking {
 
     private static double likelihood(FaultData data, Posterior posterior, String part) {
         double product = 1;
-        for (Answered answer : posterior.answers()) {
+        for (ObservationAnswer answer : posterior.answers()) {
             product *= data.observation(answer.key())
                     .map(each -> each.chance(part, answer.yes()))
                     .orElse(1.0);
@@ -47,14 +51,14 @@ final class FaultsWorking {
     }
 
     /** Least power that sound elements give at the rated voltage, the meter's error counted, kW. */
-    static double leastKw(ElementJudgement elements, Heater heater, FaultData data) {
+    static double leastKw(ElementAssessment elements, Heater heater, FaultData data) {
         double ratedOhm = elements.ratedV() * elements.ratedV() / elements.ratedW();
-        double mostOhm = ElementJudgement.band(ratedOhm, null, heater, data).mostOhm();
+        double mostOhm = ElementAssessment.sound(ratedOhm, heater, data).mostOhm();
         return elements.ratedV() * elements.ratedV() / mostOhm / 1000;
     }
 
     /** All conducting elements in parallel at the rated voltage. */
-    static Working elements(ElementJudgement elements) {
+    static Working elements(ElementAssessment elements) {
         double[] conducting = elements.conductingOhm();
         if (conducting.length == 0) {
             return Working.start().input("P", "elementsPower", 0, "kW", SURVEY).build();

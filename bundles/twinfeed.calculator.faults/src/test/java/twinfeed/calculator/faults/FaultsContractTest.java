@@ -4,6 +4,7 @@ package twinfeed.calculator.faults;
 import java.util.List;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorContract;
+import twinfeed.diagnosis.SampleVisits;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 
@@ -16,11 +17,11 @@ class FaultsContractTest extends CalculatorContract {
 
     @Override
     protected Survey survey() {
-        return Showers.full();
+        return SampleVisits.full();
     }
 
     @Override
     protected Heater heater() {
-        return Showers.heater();
+        return SampleVisits.heater();
     }
 }

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.faults;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Translation;
 
@@ -12,12 +9,5 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(FaultsCalculator.class, "Faults");
-    }
-
-    @Test
-    void reasonsOfPartsAreThoseOfTheDataFile() {
-        for (FaultPart part : FaultData.own().parts().values()) {
-            assertEquals(part.reason(), FaultsCalculator.TEXTS.get(Locale.ROOT, "reason." + part.key()));
-        }
     }
 }

@@ -11,6 +11,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.diagnosis.SampleVisits;
+import twinfeed.diagnosis.isolation.IsolationRecord;
+import twinfeed.diagnosis.reading.ElementAssessment;
+import twinfeed.diagnosis.reading.ResistanceBand;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Duration;
@@ -20,21 +24,21 @@ import twinfeed.units.Pressure;
 import twinfeed.units.Resistance;
 
 class ReadingsTest {
-    private static ElementJudgement judged(double... ohms) {
-        Survey survey = Showers.survey();
-        Showers.elements(survey, ohms);
-        return Showers.evidence(survey).elements();
+    private static ElementAssessment judged(double... ohms) {
+        Survey survey = SampleVisits.survey();
+        SampleVisits.elements(survey, ohms);
+        return SampleVisits.evidence(survey).elements();
     }
 
     /** Two healthy elements measured at 13.1 and 13.6 ohm: 6.673 ohm together, 8.632 kW at 240 V (a tradesman's published measurement). */
     @Test
     void aPublishedPairOfSoundElements() {
-        Survey survey = Showers.survey();
+        Survey survey = SampleVisits.survey();
         Heater heater = survey.getUnit().getHeater();
         heater.getElements().get(0).setPower(Power.valueOf("4.5 kW"));
         heater.getElements().get(1).setPower(Power.valueOf("4.25 kW"));
-        Showers.elements(survey, 13.1, 13.6);
-        ElementJudgement elements = Showers.evidence(survey).elements();
+        SampleVisits.elements(survey, 13.1, 13.6);
+        ElementAssessment elements = SampleVisits.evidence(survey).elements();
         assertEquals(8632, elements.powerW(), 0.5);
         assertTrue(elements.sound());
     }
@@ -42,7 +46,7 @@ class ReadingsTest {
     /** 4.5 kW at 240 V is 12.8 ohm (Ohm's law). */
     @Test
     void anOpenElementLeavesHalf() {
-        ElementJudgement elements = judged(12.8, -1);
+        ElementAssessment elements = judged(12.8, -1);
         assertTrue(elements.faulty());
         assertEquals(1, elements.openCount());
         assertEquals(4500, elements.powerW(), 1e-9);
@@ -51,7 +55,7 @@ class ReadingsTest {
     /** The band is 0.952..1.111 of Ur^2/Pr (+5/-10 % of the power, from memory), widened by 2 % and 0.2 ohm of the meter. */
     @Test
     void theBandOfAnElement() {
-        Band band = judged(12.8, 14.4).states().get(0).band();
+        ResistanceBand band = judged(12.8, 14.4).states().get(0).band();
         assertEquals(12.8, band.ratedOhm(), 1e-12);
         assertEquals(12.8 / 1.05 - 0.456, band.leastOhm(), 1e-12);
         assertEquals(12.8 / 0.9 + 0.456, band.mostOhm(), 1e-12);
@@ -59,26 +63,26 @@ class ReadingsTest {
 
     @Test
     void aStatedToleranceOfTheMeterCounts() {
-        Survey survey = Showers.survey();
-        Showers.elements(survey, 12.8);
-        Showers.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 1 ohm"));
-        assertTrue(Showers.evidence(survey).elements().states().get(0).sound());
-        Showers.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 0.1 ohm"));
-        assertTrue(Showers.evidence(survey).elements().faulty());
+        Survey survey = SampleVisits.survey();
+        SampleVisits.elements(survey, 12.8);
+        SampleVisits.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 1 ohm"));
+        assertTrue(SampleVisits.evidence(survey).elements().states().get(0).sound());
+        SampleVisits.record(survey).getElements().get(0).setResistance(Resistance.valueOf("15.0 ohm ± 0.1 ohm"));
+        assertTrue(SampleVisits.evidence(survey).elements().faulty());
     }
 
     @Test
     void oneSoundReadingOfTwoSaysNothingOfTheOther() {
-        ElementJudgement elements = judged(12.8);
+        ElementAssessment elements = judged(12.8);
         assertFalse(elements.sound());
         assertFalse(elements.faulty());
     }
 
     @Test
     void theFindingTellsWhatIsLeft() {
-        Survey survey = Showers.survey("halfHeatSlowestSetting");
-        Showers.isolate(survey);
-        Showers.elements(survey, 12.8, -1);
+        Survey survey = SampleVisits.survey("halfHeatSlowestSetting");
+        SampleVisits.isolate(survey);
+        SampleVisits.elements(survey, 12.8, -1);
         Finding finding = Showers.finding(survey, "faults.elements");
         assertEquals(Outcome.FAILS, finding.outcome());
         assertEquals(4.5, finding.figures().value(), 1e-12);
@@ -92,19 +96,19 @@ class ReadingsTest {
 
     @Test
     void allElementsOpenGiveNoPower() {
-        Survey survey = Showers.survey();
-        Showers.elements(survey, -1, -1);
+        Survey survey = SampleVisits.survey();
+        SampleVisits.elements(survey, -1, -1);
         assertEquals(0, Showers.finding(survey, "faults.elements").figures().value());
     }
 
     @Test
     void coils() {
-        Survey survey = Showers.survey();
-        Showers.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
+        Survey survey = SampleVisits.survey();
+        SampleVisits.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
         assertEquals(Outcome.PASSES, Showers.finding(survey, "faults.coil").outcome());
-        Showers.record(survey).setCoil(Resistance.valueOf("1900 ohm"));
+        SampleVisits.record(survey).setCoil(Resistance.valueOf("1900 ohm"));
         assertEquals(Outcome.FAILS, Showers.finding(survey, "faults.coil").outcome());
-        Showers.record(survey).setCoilOpen(true);
+        SampleVisits.record(survey).setCoilOpen(true);
         Finding open = Showers.finding(survey, "faults.coil");
         assertEquals(Outcome.FAILS, open.outcome());
         assertEquals("open", open.variant());
@@ -112,21 +116,21 @@ class ReadingsTest {
 
     @Test
     void aCoilWithoutARatingCannotBeJudged() {
-        Survey survey = Showers.survey();
+        Survey survey = SampleVisits.survey();
         survey.getUnit().getHeater().setCoilResistance(null);
-        Showers.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
+        SampleVisits.record(survey).setCoil(Resistance.valueOf("3600 ohm"));
         assertEquals(Outcome.CANNOT_TELL, Showers.finding(survey, "faults.coil").outcome());
     }
 
     @Test
     void readingsBecomeAnswers() {
-        Survey survey = Showers.survey();
-        Showers.record(survey).setFlowHottest(Flow.valueOf("4 L/min"));
-        Showers.record(survey).setFlowColdest(Flow.valueOf("4.8 L/min"));
-        Showers.record(survey).setRunningPressure(Pressure.valueOf("0.5 bar"));
-        Showers.record(survey).setShutOffTime(Duration.valueOf("130 s"));
-        Showers.record(survey).setCutOutCloses(false);
-        Showers.record(survey).setSwitchCloses(true);
+        Survey survey = SampleVisits.survey();
+        SampleVisits.record(survey).setFlowHottest(Flow.valueOf("4 L/min"));
+        SampleVisits.record(survey).setFlowColdest(Flow.valueOf("4.8 L/min"));
+        SampleVisits.record(survey).setRunningPressure(Pressure.valueOf("0.5 bar"));
+        SampleVisits.record(survey).setShutOffTime(Duration.valueOf("130 s"));
+        SampleVisits.record(survey).setCutOutCloses(false);
+        SampleVisits.record(survey).setSwitchCloses(true);
         assertEquals(
                 List.of(
                         "shutsOffAndReturns true",
@@ -134,15 +138,15 @@ class ReadingsTest {
                         "runningPressureLow true",
                         "cutOutOpen true",
                         "switchOpen false"),
-                Showers.evidence(survey).answers().stream()
+                SampleVisits.evidence(survey).answers().stream()
                         .map(each -> each.key() + " " + each.yes())
                         .toList());
     }
 
     @Test
     void aReadingUnderTheCoverWithoutIsolationIsReported() {
-        Survey survey = Showers.survey("halfHeatSlowestSetting");
-        Showers.elements(survey, 12.8, 14.4);
+        Survey survey = SampleVisits.survey("halfHeatSlowestSetting");
+        SampleVisits.elements(survey, 12.8, 14.4);
         Finding finding = Showers.finding(survey, "faults.isolation");
         assertEquals(Outcome.CANNOT_TELL, finding.outcome());
         for (var said : Map.of(Locale.ENGLISH, "Prove the tester again", Locale.GERMAN, "Spannungsprüfer erneut")
@@ -151,21 +155,21 @@ class ReadingsTest {
                     said.getKey(), "check.faults.isolation.cannotTell", finding.arguments());
             assertTrue(sentence.contains(said.getValue()), sentence);
         }
-        Showers.isolate(survey);
+        SampleVisits.isolate(survey);
         assertEquals(Outcome.PASSES, Showers.finding(survey, "faults.isolation").outcome());
     }
 
     @Test
     void aLookUnderTheCoverCountsToo() {
-        Survey survey = Showers.survey("terminalsBurnt");
+        Survey survey = SampleVisits.survey("terminalsBurnt");
         assertEquals(
                 Outcome.CANNOT_TELL, Showers.finding(survey, "faults.isolation").outcome());
     }
 
     @Test
     void theOrderOfTheIsolationCounts() {
-        Survey survey = Showers.survey();
-        Showers.isolate(
+        Survey survey = SampleVisits.survey();
+        SampleVisits.isolate(
                 survey,
                 "isolatorOpen",
                 "breakerLocked",
@@ -173,14 +177,16 @@ class ReadingsTest {
                 "testerProved",
                 "testerProvedAgain",
                 "waterShut");
-        assertFalse(Isolation.of(survey.getFaultFinding()).complete());
-        assertEquals(Isolation.PROCEDURE, Isolation.of(survey.getFaultFinding()).open());
+        assertFalse(IsolationRecord.of(survey.getFaultFinding()).complete());
+        assertEquals(
+                IsolationRecord.PROCEDURE,
+                IsolationRecord.of(survey.getFaultFinding()).open());
     }
 
     @Test
     void theWaterMayBeShutFirst() {
-        Survey survey = Showers.survey();
-        Showers.isolate(
+        Survey survey = SampleVisits.survey();
+        SampleVisits.isolate(
                 survey,
                 "waterShut",
                 "isolatorOpen",
@@ -188,21 +194,22 @@ class ReadingsTest {
                 "testerProved",
                 "provedDead",
                 "testerProvedAgain");
-        assertTrue(Isolation.of(survey.getFaultFinding()).complete());
+        assertTrue(IsolationRecord.of(survey.getFaultFinding()).complete());
     }
 
     @Test
     void aTickWithoutAPersonOrATimeIsNone() {
-        Survey survey = Showers.survey();
-        Showers.isolate(survey);
+        Survey survey = SampleVisits.survey();
+        SampleVisits.isolate(survey);
         survey.getFaultFinding().getIsolation().get(3).setAt(" ");
         assertEquals(
-                List.of("provedDead"), Isolation.of(survey.getFaultFinding()).open());
+                List.of("provedDead"),
+                IsolationRecord.of(survey.getFaultFinding()).open());
     }
 
     @Test
     void theMarginAtTheSwitchIsHeard() {
-        Survey survey = Showers.survey("goesColdWhenTapOpens");
+        Survey survey = SampleVisits.survey("goesColdWhenTapOpens");
         assertEquals("supply", Showers.finding(survey, "faults.likely", -20_000).variant());
         assertEquals("", Showers.finding(survey, "faults.likely", 40_000).variant());
         // Within the error of a usual gauge it says nothing, so what was reported stands alone.
@@ -213,7 +220,7 @@ class ReadingsTest {
 
     @Test
     void withoutSymptomsNothingApplies() {
-        Survey survey = Showers.survey();
+        Survey survey = SampleVisits.survey();
         for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
             assertEquals(Outcome.NOT_APPLICABLE, Showers.finding(survey, key).outcome());
         }
@@ -221,11 +228,10 @@ class ReadingsTest {
 
     @Test
     void aFullSurveyOfThePresentUnitIsInWords() {
-        Survey survey = Showers.full();
+        Survey survey = SampleVisits.full();
         twinfeed.calculator.engine.Runner runner = new twinfeed.calculator.engine.Runner(
                 List.of(new FaultsCalculator()), (mean, spread, month, southern) -> mean);
-        twinfeed.calculator.engine.FindingText words =
-                new twinfeed.calculator.engine.FindingText(runner, java.util.Locale.ENGLISH);
+        twinfeed.calculator.engine.FindingText words = new twinfeed.calculator.engine.FindingText(runner, java.util.Locale.ENGLISH);
         for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
             Finding finding = Showers.finding(survey, key);
             assertFalse(words.sentence(finding).matches(".*[\\[{].*"), words.sentence(finding));

@@ -3,6 +3,7 @@ package twinfeed.usecase.faults;
 
 import java.util.ArrayList;
 import java.util.List;
+import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet.Column;
 import twinfeed.document.JobSheet.Kind;

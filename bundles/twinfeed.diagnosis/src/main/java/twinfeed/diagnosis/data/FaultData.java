@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.data;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Prior weights, likelihoods and limits of the fault-finding, all of them judgement, from one data file.
+ *
+ * @param source where they come from
+ * @param sure how sure they are
+ * @param parts the parts in the file's order, by key
+ * @param observations the observations in the file's order, by key
+ * @param limits the limits, by key
+ */
+public record FaultData(
+        String source,
+        String sure,
+        Map<String, FaultPart> parts,
+        Map<String, Observation> observations,
+        Map<String, Double> limits) {
+    /** The feeds, where they and no part of the unit are the cause. */
+    public static final String SUPPLY = "supply";
+
+    /** What the list does not know. */
+    public static final String NONE = "none";
+
+    /** System property that names a data file to be used instead of the one of the program. */
+    public static final String FILE = "twinfeed.faults";
+
+    private static final String OWN = "faults.csv";
+    private static final Map<String, FaultData> READ = new ConcurrentHashMap<>();
+
+    public FaultData {
+        parts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        observations = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(observations));
+        limits = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    }
+
+    /**
+     * The data in force: the file that the system property {@link #FILE} names, or the program's own.
+     *
+     * @throws IllegalArgumentException if the file is no fault data; the message names row and column
+     */
+    public static FaultData current() {
+        return READ.computeIfAbsent(System.getProperty(FILE, ""), FaultData::open);
+    }
+
+    /** The program's own data, whatever the system property says. */
+    public static FaultData own() {
+        return READ.computeIfAbsent("", FaultData::open);
+    }
+
+    private static FaultData open(String file) {
+        try (InputStream stream =
+                file.isEmpty() ? FaultData.class.getResourceAsStream(OWN) : Files.newInputStream(Path.of(file))) {
+            if (stream == null) {
+                throw new IllegalStateException(OWN + " is missing");
+            }
+            return FaultDataReader.read(file.isEmpty() ? OWN : file, stream);
+        } catch (IOException unreadable) {
+            throw new IllegalArgumentException(
+                    "fault data " + (file.isEmpty() ? OWN : file) + ": it cannot be read; name a readable file",
+                    unreadable);
+        }
+    }
+
+    /**
+     * Reads fault data.
+     *
+     * @param name what to call them in messages
+     * @param stream UTF-8 text
+     * @throws IllegalArgumentException if it is no fault data; the message names row and column
+     */
+    public static FaultData read(String name, InputStream stream) {
+        return FaultDataReader.read(name, stream);
+    }
+
+    /** The part of a key. */
+    public FaultPart part(String key) {
+        return Optional.ofNullable(parts.get(key))
+                .orElseThrow(() -> new IllegalArgumentException("no part " + key + " in the fault data"));
+    }
+
+    /** The observation of a key, if the data know it. */
+    public Optional<Observation> observation(String key) {
+        return Optional.ofNullable(observations.get(key));
+    }
+
+    /** A limit. */
+    public double limit(String key) {
+        return Optional.ofNullable(limits.get(key))
+                .orElseThrow(() -> new IllegalArgumentException("no limit " + key + " in the fault data"));
+    }
+
+    /** Keys of the parts, in order. */
+    public List<String> partKeys() {
+        return List.copyOf(parts.keySet());
+    }
+
+    /** Prior chance of a part, 0..1. */
+    public double prior(String part) {
+        double all = parts.values().stream().mapToDouble(FaultPart::weight).sum();
+        return part(part).weight() / all;
+    }
+}

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.data;
+
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import twinfeed.calculator.rules.Table;
+
+/** Reads the data file of the fault-finding; what is wrong is named with row and column. */
+final class FaultDataReader {
+    private final String name;
+    private final Map<String, FaultPart> parts = new LinkedHashMap<>();
+    private final Map<String, Observation> observations = new LinkedHashMap<>();
+    private final Map<String, Map<String, Double>> likelihoods = new LinkedHashMap<>();
+    private final Map<String, Double> limits = new LinkedHashMap<>();
+    private int number;
+
+    private FaultDataReader(String name) {
+        this.name = name;
+    }
+
+    static FaultData read(String name, InputStream stream) {
+        Table table = Table.read(name, stream);
+        FaultDataReader rows = new FaultDataReader(name);
+        table.rows().forEach(rows::add);
+        rows.whole();
+        Map<String, Observation> joined = new LinkedHashMap<>();
+        rows.observations.forEach((key, each) -> joined.put(
+                key,
+                new Observation(
+                        key,
+                        each.place(),
+                        each.minutes(),
+                        each.otherwise(),
+                        each.reason(),
+                        rows.likelihoods.getOrDefault(key, Map.of()))));
+        return new FaultData(table.source(), table.sure(), rows.parts, joined, rows.limits);
+    }
+
+    private void add(Map<String, String> row) {
+        number++;
+        String kind = word(row, "row");
+        String key = word(row, "key");
+        if (word(row, "reason").isEmpty()) {
+            throw wrong("reason", "it is empty", "why the value is what it is");
+        }
+        switch (kind) {
+            case "part" -> part(key, row);
+            case "observation" -> observation(key, row);
+            case "likelihood" -> likelihood(key, row);
+            case "limit" -> once(limits.put(key, positive(row)), key);
+            default ->
+                throw wrong("row", "\"" + kind + "\" is no kind of row", "part, observation, likelihood or limit");
+        }
+    }
+
+    private void part(String key, Map<String, String> row) {
+        List<String> codes = new ArrayList<>(List.of(word(row, "code").split(" +")));
+        codes.removeIf(code -> code.equals("-") || code.isEmpty());
+        once(parts.put(key, new FaultPart(key, positive(row), codes, word(row, "reason"))), key);
+    }
+
+    private void observation(String key, Map<String, String> row) {
+        double minutes = number(row, "minutes");
+        if (minutes < 0) {
+            throw wrong("minutes", minutes + " is negative", "minutes, 0 or more");
+        }
+        once(
+                observations.put(
+                        key, new Observation(key, place(row), minutes, chance(row), word(row, "reason"), Map.of())),
+                key);
+    }
+
+    private ObservationStage place(Map<String, String> row) {
+        String text = word(row, "place");
+        for (ObservationStage place : ObservationStage.values()) {
+            if (place.name().toLowerCase(Locale.ROOT).equals(text)) {
+                return place;
+            }
+        }
+        throw wrong("place", "\"" + text + "\" is no place", "told, outside, cover or feed");
+    }
+
+    private void likelihood(String key, Map<String, String> row) {
+        String part = word(row, "part");
+        if (!observations.containsKey(key)) {
+            throw wrong("key", "there is no observation " + key + " above", "the key of an observation");
+        }
+        if (!parts.containsKey(part)) {
+            throw wrong("part", "there is no part " + part + " above", "the key of a part");
+        }
+        once(likelihoods.computeIfAbsent(key, each -> new LinkedHashMap<>()).put(part, chance(row)), part);
+    }
+
+    /** A chance strictly between 0 and 1: no answer proves anything for good, and none is impossible. */
+    private double chance(Map<String, String> row) {
+        double value = number(row, "value");
+        if (!(value > 0 && value < 1)) {
+            throw wrong("value", value + " is no chance", "a number above 0 and below 1");
+        }
+        return value;
+    }
+
+    private double positive(Map<String, String> row) {
+        double value = number(row, "value");
+        if (!(value > 0)) {
+            throw wrong("value", value + " is not above 0", "a number above 0");
+        }
+        return value;
+    }
+
+    private double number(Map<String, String> row, String column) {
+        String text = word(row, column);
+        try {
+            double value = Double.parseDouble(text);
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException notANumber) {
+            throw (IllegalArgumentException) wrong(column, "\"" + text + "\" is no number", "a number with a point")
+                    .initCause(notANumber);
+        }
+        throw wrong(column, text + " is not finite", "a number with a point");
+    }
+
+    private void once(@org.jspecify.annotations.Nullable Object before, String key) {
+        if (before != null) {
+            throw wrong("key", key + " stands twice", "one row for each");
+        }
+    }
+
+    private void whole() {
+        for (String part : List.of(FaultData.SUPPLY, FaultData.NONE)) {
+            if (!parts.containsKey(part)) {
+                throw wrong("key", "there is no part " + part, "a row of kind part for it");
+            }
+        }
+    }
+
+    private static String word(Map<String, String> row, String column) {
+        return row.getOrDefault(column, "");
+    }
+
+    private IllegalArgumentException wrong(String column, String reason, String right) {
+        return new IllegalArgumentException(
+                "fault data " + name + ", row " + number + ", " + column + ": " + reason + "; give " + right);
+    }
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.data;
+
+import java.util.Map;
+
+/**
+ * A plain question with its likelihoods; "yes" is the abnormal answer.
+ *
+ * @param key its key, as {@code Symptom.key} names it
+ * @param place where it is made
+ * @param minutes how long it takes, 0 or more
+ * @param otherwise chance of "yes" for a part without a likelihood of its own, between 0 and 1
+ * @param reason why that chance
+ * @param likelihoods chance of "yes" by part, between 0 and 1
+ */
+public record Observation(
+        String key,
+        ObservationStage place,
+        double minutes,
+        double otherwise,
+        String reason,
+        Map<String, Double> likelihoods) {
+    public Observation {
+        likelihoods = Map.copyOf(likelihoods);
+    }
+
+    /** Chance of "yes" if a part has failed. */
+    public double chance(String part) {
+        return likelihoods.getOrDefault(part, otherwise);
+    }
+
+    /** Chance of an answer if a part has failed. */
+    public double chance(String part, boolean yes) {
+        return yes ? chance(part) : 1 - chance(part);
+    }
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.inference;
+
+import java.util.Optional;
+import twinfeed.diagnosis.data.FaultData;
+
+/**
+ * What a survey says about the fault of the unit that is there.
+ *
+ * @param data the judgement on which it rests
+ * @param evidence the answers
+ * @param posterior the chances
+ * @param next the next best step; empty if one part stands out or no step is worth its while
+ */
+public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, Optional<NextStep> next) {
+    /** What follows. */
+    public enum Conclusion {
+        /** Nobody reported a fault. */
+        NOTHING_REPORTED,
+        /** A part stands out. */
+        PART,
+        /** The feeds explain it: no part of the unit is blamed. */
+        SUPPLY,
+        /** More than one cause is likely. */
+        SEVERAL,
+        /** What the list does not know. */
+        NONE_OF_THESE
+    }
+
+    /** Diagnoses. */
+    public static Diagnosis of(Evidence evidence, FaultData data) {
+        Posterior posterior = Posterior.of(data, evidence.answers());
+        Optional<NextStep> next = posterior.settled() || !evidence.begun()
+                ? Optional.empty()
+                : NextStep.choose(
+                                data,
+                                posterior,
+                                evidence.asked(),
+                                evidence.isolation().complete())
+                        .filter(step -> !step.opensCover() || !explained(evidence, posterior));
+        return new Diagnosis(data, evidence, posterior, next);
+    }
+
+    /** Where the feed explains what was reported, no cover comes off before the feed has been looked at. */
+    private static boolean explained(Evidence evidence, Posterior posterior) {
+        return posterior.first().part().equals(FaultData.SUPPLY)
+                && evidence.answers().stream()
+                        .anyMatch(answer -> answer.origin() == ObservationAnswer.Origin.FEED && answer.yes());
+    }
+
+    /** What follows. */
+    public Conclusion conclusion() {
+        if (!evidence.any()) {
+            return Conclusion.NOTHING_REPORTED;
+        }
+        if (posterior.severalLikely()) {
+            return Conclusion.SEVERAL;
+        }
+        return switch (posterior.first().part()) {
+            case FaultData.SUPPLY -> Conclusion.SUPPLY;
+            case FaultData.NONE -> Conclusion.NONE_OF_THESE;
+            default -> Conclusion.PART;
+        };
+    }
+}

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.repair;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.data.FaultPart;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.RemedyPrice;
+import twinfeed.pricing.RemedyPrices;
+import twinfeed.pricing.RequiredItem;
+
+/** What visits cost by a price book, without tax: travel and isolation are part of the item of the visit. */
+public final class VisitPrices {
+    static final String VISIT = "task-repair-visit";
+    private static final int MINUTES_PER_HOUR = 60;
+
+    private final PriceBook book;
+    private final RemedyPrices prices;
+    private final Set<String> missing = new LinkedHashSet<>();
+
+    /** By a price book as it is on a day. */
+    public VisitPrices(PriceBook book, LocalDate date) {
+        this.book = book;
+        this.prices = RemedyPrices.withoutReplacement(book, date);
+    }
+
+    CurrencyUnit currency() {
+        return prices.currency();
+    }
+
+    Money none() {
+        return Money.zero(currency());
+    }
+
+    /** A visit that renews a part. */
+    Money renewal(FaultPart part) {
+        List<RequiredItem> needs = new ArrayList<>(List.of(RequiredItem.of(VISIT, 1)));
+        part.codes().forEach(code -> needs.add(RequiredItem.of(code, 1)));
+        RemedyPrice price = prices.price(needs);
+        missing.addAll(price.missing());
+        return price.net();
+    }
+
+    /** A visit that renews some part, by how often each fails. */
+    Money meanRenewal(FaultData data) {
+        Money sum = none();
+        double all = 0;
+        for (FaultPart part : data.parts().values()) {
+            if (!part.codes().isEmpty()) {
+                all += part.weight();
+            }
+        }
+        for (FaultPart part : data.parts().values()) {
+            if (!part.codes().isEmpty()) {
+                sum = sum.plus(times(renewal(part), part.weight() / all));
+            }
+        }
+        return sum;
+    }
+
+    /** Labour of some minutes on a visit that is paid for already. */
+    Money labour(double minutes) {
+        BigDecimal rate = book.getLabourRate();
+        return rate == null
+                ? none()
+                : Money.of(
+                        currency(),
+                        rate.multiply(BigDecimal.valueOf(minutes))
+                                .divide(
+                                        BigDecimal.valueOf(MINUTES_PER_HOUR),
+                                        currency().getDecimalPlaces(),
+                                        RoundingMode.HALF_UP));
+    }
+
+    /** An expected value, rounded to the currency's places. */
+    static Money times(Money amount, double factor) {
+        return amount.multipliedBy(BigDecimal.valueOf(factor), RoundingMode.HALF_UP);
+    }
+
+    /** Codes that the book lacks, of all that was asked so far. */
+    List<String> missing() {
+        return List.copyOf(missing);
+    }
+}

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.visit;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.data.Observation;
+import twinfeed.diagnosis.data.ObservationStage;
+import twinfeed.diagnosis.isolation.IsolationRecord;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.survey.FaultAnswer;
+import twinfeed.model.survey.FaultFinding;
+import twinfeed.model.survey.IsolationTick;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.Symptom;
+
+/**
+ * Enters answers and ticks of the safe isolation into a survey, each with the person and the time. A tick waits for the one
+ * before it, and an answer from under the cover waits for all of them.
+ */
+public final class FaultLog {
+    private final Survey survey;
+    private final FaultData data;
+    private final String file;
+    private final String by;
+    private final String at;
+
+    /**
+     * For one person at one time.
+     *
+     * @param survey the survey, which is changed
+     * @param file what to call it in messages
+     * @param by who ticks and answers
+     * @param at when, as text
+     * @throws InputException if person or time is blank
+     */
+    public FaultLog(Survey survey, String file, String by, String at) {
+        this.survey = survey;
+        this.data = FaultData.current();
+        this.file = file;
+        this.by = by.strip();
+        this.at = at.strip();
+        if (this.by.isEmpty() || this.at.isEmpty()) {
+            throw wrong("by, at", "", "nobody, or no time, is named", "say who did it and when");
+        }
+    }
+
+    /**
+     * Ticks a step of the isolation.
+     *
+     * @throws InputException if there is no such step, it is ticked already, or one before it is not
+     */
+    public void tick(String step) {
+        int place = IsolationRecord.PROCEDURE.indexOf(step);
+        if (place < 0) {
+            throw wrong(
+                    "isolation.step",
+                    step,
+                    "there is no such step",
+                    "name one of " + String.join(", ", IsolationRecord.PROCEDURE));
+        }
+        IsolationRecord isolation = IsolationRecord.of(survey.getFaultFinding());
+        if (!isolation.inOrder()) {
+            throw wrong(
+                    "isolation.step",
+                    step,
+                    "the steps in the job are not in the order of the procedure",
+                    "take them out of the job and begin again");
+        }
+        List<IsolationRecord.Tick> ticks = isolation.ticks();
+        if (ticks.get(place).done()) {
+            throw wrong("isolation.step", step, "it is ticked already", "go on with the next step");
+        }
+        for (IsolationRecord.Tick before :
+                step.equals("waterShut") ? List.<IsolationRecord.Tick>of() : ticks.subList(0, place)) {
+            if (!before.done()) {
+                throw wrong("isolation.step", step, before.step() + " comes before it", "do and tick that first");
+            }
+        }
+        IsolationTick tick = SurveyFactory.eINSTANCE.createIsolationTick();
+        tick.setStep(step);
+        tick.setBy(by);
+        tick.setAt(at);
+        finding().getIsolation().add(tick);
+    }
+
+    private FaultFinding finding() {
+        if (survey.getFaultFinding() == null) {
+            survey.setFaultFinding(SurveyFactory.eINSTANCE.createFaultFinding());
+        }
+        return survey.getFaultFinding();
+    }
+
+    /**
+     * Enters an answer; one that was given before is replaced, its note kept.
+     *
+     * @param key key of the observation
+     * @param answer {@code yes}, {@code no} or {@code unknown}
+     * @throws InputException if the observation or the answer is unknown, or the cover may not be off yet
+     */
+    public void answer(String key, String answer) {
+        Observation observation = data.observation(key)
+                .filter(each -> each.place() != ObservationStage.FEED)
+                .orElseThrow(() -> wrong("symptoms.key", key, "there is no such observation", known()));
+        FaultAnswer value = FaultAnswer.get(answer.toLowerCase(Locale.ROOT));
+        if (value == null) {
+            throw wrong("symptoms.answer", answer, "it is no answer to " + key, "write yes, no or unknown");
+        }
+        IsolationRecord isolation = IsolationRecord.of(survey.getFaultFinding());
+        if (observation.place() == ObservationStage.COVER && value != FaultAnswer.UNKNOWN && !isolation.complete()) {
+            throw wrong(
+                    "symptoms.key",
+                    key,
+                    "it is found under the cover, and the safe isolation is not complete",
+                    "do and tick " + String.join(", ", isolation.open()) + " first");
+        }
+        Symptom symptom = symptom(key);
+        symptom.setAnswer(value);
+        symptom.setBy(by);
+        symptom.setAt(at);
+    }
+
+    /** Enters all of it: ticks in the order given, then answers. */
+    public void enter(List<String> ticks, Map<String, String> answers) {
+        ticks.forEach(this::tick);
+        answers.forEach(this::answer);
+    }
+
+    private Symptom symptom(String key) {
+        return survey.getSymptoms().stream()
+                .filter(each -> key.equals(each.getKey()))
+                .findFirst()
+                .orElseGet(() -> {
+                    Symptom made = SurveyFactory.eINSTANCE.createSymptom();
+                    made.setKey(key);
+                    survey.getSymptoms().add(made);
+                    return made;
+                });
+    }
+
+    private String known() {
+        return "name one of "
+                + String.join(
+                        ", ",
+                        data.observations().values().stream()
+                                .filter(each -> each.place() != ObservationStage.FEED)
+                                .map(Observation::key)
+                                .toList());
+    }
+
+    private InputException wrong(String element, String reading, String reason, String right) {
+        return new InputException(new InputProblem(file, 0, "survey." + element, reading, reason, right));
+    }
+}

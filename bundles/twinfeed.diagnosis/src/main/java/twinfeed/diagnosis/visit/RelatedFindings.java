@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import twinfeed.diagnosis.inference.Diagnosis;
+import twinfeed.diagnosis.inference.ObservationAnswer;
+import twinfeed.diagnosis.text.FaultTexts;
+import twinfeed.model.assessment.Finding;
+
+/**
+ * What the feeds of the unit have to do with its fault, for a part renewed without its cause fails again; and what an open
+ * element does to power and flow.
+ */
+final class RelatedFindings {
+    private static final List<String> LITTLE_WATER =
+            List.of("pressure.summerLow", "pressure.summer", "pressure.need", "pressure.tapOpens");
+    private static final List<String> BLOCKED = List.of("hoseBlocked", "hoseOffBetter", "reliefDrips", "reliefBurst");
+    private static final String RATING = "circuit.isolatorRating";
+
+    private final Diagnosis diagnosis;
+    private final SupplyFindings feeds;
+    private final FaultTexts words;
+    private final List<String> links = new ArrayList<>();
+
+    private RelatedFindings(Diagnosis diagnosis, SupplyFindings feeds, FaultTexts words) {
+        this.diagnosis = diagnosis;
+        this.feeds = feeds;
+        this.words = words;
+    }
+
+    static List<String> of(Diagnosis diagnosis, SupplyFindings feeds, FaultTexts words) {
+        RelatedFindings links = new RelatedFindings(diagnosis, feeds, words);
+        links.tap();
+        links.cutOut();
+        links.isolator();
+        links.voltage();
+        feeds.failing(List.of("faults.elements")).ifPresent(links.links::add);
+        return links.links;
+    }
+
+    private boolean yes(String key) {
+        return diagnosis.evidence().answers().stream()
+                .anyMatch(answer -> answer.key().equals(key) && answer.yes());
+    }
+
+    private void tap() {
+        if (!yes("goesColdWhenTapOpens")) {
+            return;
+        }
+        Optional<String> text = feeds.marginText();
+        if (text.isPresent()) {
+            links.add(words.format("link.tap", Map.of("finding", text.get())));
+        } else if (feeds.closeText().isPresent()) {
+            links.add(words.format(
+                    "link.tap.close", Map.of("finding", feeds.closeText().get())));
+        } else {
+            links.add(words.get(
+                    diagnosis.evidence().answers().stream().anyMatch(this::marginIsGood)
+                            ? "link.tap.good"
+                            : "link.tap.unknown"));
+        }
+    }
+
+    private boolean marginIsGood(ObservationAnswer answer) {
+        return answer.key().equals("feedMarginFails") && !answer.yes();
+    }
+
+    private void cutOut() {
+        boolean suspected = yes("cutOutTripsRepeatedly")
+                || diagnosis.posterior().first().part().equals("cut-out")
+                        && diagnosis.evidence().any();
+        if (!suspected) {
+            return;
+        }
+        int before = links.size();
+        feeds.failing(LITTLE_WATER)
+                .ifPresent(text -> links.add(words.format("link.cutOut.summer", Map.of("finding", text))));
+        if (BLOCKED.stream().anyMatch(this::yes)) {
+            links.add(words.get("link.cutOut.outlet"));
+        }
+        if (links.size() == before) {
+            links.add(words.get("link.cutOut.find"));
+        }
+    }
+
+    private void isolator() {
+        if (!yes("isolatorHot") && !yes("isolatorOpenCircuit")) {
+            return;
+        }
+        String text = feeds.find(RATING).map(Finding::getText).orElse("");
+        if (feeds.fails(RATING)) {
+            links.add(words.format("link.isolator.rating", Map.of("finding", text)));
+        } else if (feeds.passes(RATING)) {
+            links.add(words.format("link.isolator.terminals", Map.of("finding", text)));
+        } else {
+            links.add(words.get("link.isolator.unknown"));
+        }
+    }
+
+    private void voltage() {
+        if ((yes("someHeatButWeak") || yes("halfHeatSlowestSetting")) && yes("feedVoltageLow")) {
+            String text =
+                    feeds.find("circuit.voltageDrop").map(Finding::getText).orElse("");
+            links.add(words.format("link.voltage", Map.of("finding", text)));
+        }
+    }
+}

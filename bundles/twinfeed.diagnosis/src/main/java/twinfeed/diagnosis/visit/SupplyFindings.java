@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.visit;
+
+import java.util.List;
+import java.util.Optional;
+import twinfeed.diagnosis.inference.SupplyState;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+
+/** What the feeds' calculators found for the unit that is there, as far as a fault can hang on it. */
+final class SupplyFindings {
+    /** Checks whose failure takes the pressure from the switch, the one that says that it keeps it first. */
+    private static final List<String> MARGIN =
+            List.of("pressure.switch", "pressure.activation", "pressure.dropOut", "pressure.running");
+
+    private static final String VOLTAGE = "circuit.voltageDrop";
+
+    private final OptionAssessment present;
+
+    SupplyFindings(OptionAssessment present) {
+        this.present = present;
+    }
+
+    SupplyState feeds() {
+        return new SupplyState(margin(), outcome(VOLTAGE));
+    }
+
+    private Optional<Boolean> margin() {
+        if (MARGIN.stream().anyMatch(this::fails)) {
+            return Optional.of(true);
+        }
+        boolean known = passes("pressure.switch") || passes("pressure.activation");
+        return known && closeText().isEmpty() ? Optional.of(false) : Optional.empty();
+    }
+
+    /** The margin's check that is too close to call, in words. */
+    Optional<String> closeText() {
+        return MARGIN.stream()
+                .map(this::find)
+                .flatMap(Optional::stream)
+                .filter(finding -> finding.getOutcome() == Outcome.TOO_CLOSE)
+                .map(Finding::getText)
+                .findFirst();
+    }
+
+    private Optional<Boolean> outcome(String key) {
+        return fails(key) ? Optional.of(true) : passes(key) ? Optional.of(false) : Optional.empty();
+    }
+
+    boolean fails(String key) {
+        return find(key)
+                .filter(finding -> finding.getOutcome() == Outcome.FAILS)
+                .isPresent();
+    }
+
+    boolean passes(String key) {
+        return find(key)
+                .filter(finding -> finding.getOutcome() == Outcome.PASSES)
+                .isPresent();
+    }
+
+    Optional<Finding> find(String key) {
+        return present.getFindings().stream()
+                .filter(finding -> key.equals(finding.getKey()))
+                .findFirst();
+    }
+
+    /** The first failing one among some, in words. */
+    Optional<String> failing(List<String> keys) {
+        return keys.stream().filter(this::fails).findFirst().flatMap(this::find).map(Finding::getText);
+    }
+
+    /** The failing ones among the checks of the water feed's margin, in words. */
+    Optional<String> marginText() {
+        return failing(MARGIN);
+    }
+}
