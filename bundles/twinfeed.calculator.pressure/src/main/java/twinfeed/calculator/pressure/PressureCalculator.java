@@ -5,14 +5,14 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Context;
-import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Parameter;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Parameter;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
-import twinfeed.units.Kind;
 import twinfeed.calculator.pressure.check.PressureChecks;
 import twinfeed.calculator.pressure.formula.PressureFormulas;
+import twinfeed.units.Kind;
 
 /**
  * What the water feed leaves at a heater: enough pressure while it runs, enough at its switch in the worst condition, not too

@@ -4,10 +4,10 @@ package twinfeed.calculator.pressure;
 import java.util.List;
 import java.util.function.Consumer;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.StandInCalculator;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 

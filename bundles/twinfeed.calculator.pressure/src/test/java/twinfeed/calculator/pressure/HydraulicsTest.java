@@ -8,19 +8,19 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import twinfeed.engineering.water.Fluid;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.Pipe;
-import twinfeed.engineering.pipe.PipeRun;
-import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
 import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
 import twinfeed.calculator.pressure.hydraulics.SeveralTees;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 
 /** The feed with taps at one tee and at several, against the engineering's network and against the balance itself. */
 class HydraulicsTest {

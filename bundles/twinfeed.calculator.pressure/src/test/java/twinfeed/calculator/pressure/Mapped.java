@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.CalculatorDescriptor;
-import twinfeed.model.survey.Survey;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedReader;
+import twinfeed.model.survey.Survey;
 
 /** The feed as the calculator maps it. */
 final class Mapped {
@@ -20,7 +20,8 @@ final class Mapped {
     private record Peek(List<Feed> seen) implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor("peek", "1", Runner.TEXTS, List.of(), List.of(), List.of(), List.of(), List.of());
+            return new CalculatorDescriptor(
+                    "peek", "1", Runner.TEXTS, List.of(), List.of(), List.of(), List.of(), List.of());
         }
 
         @Override

@@ -4,15 +4,10 @@ package twinfeed.calculator.pressure;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.DrawOffState;
-import twinfeed.calculator.SharedQuantities;
-import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.engineering.heater.PressureSwitch;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
@@ -21,6 +16,11 @@ import twinfeed.calculator.pressure.hydraulics.WorstSwitchSearch;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeSegment;
 
 /** A house of the test with every condition of its grid tried one by one. */
 final class SwitchSweep {
@@ -47,7 +47,8 @@ final class SwitchSweep {
         this.feed = new FeedConditions(
                 new Feed(curve, List.of(new NamedPipe("a", pipe), new NamedPipe("b", pipe)), List.of(kitchen)), grid);
         this.flows = new UnitFlows(feed, exchange(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
-        this.search = new WorstSwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
+        this.search =
+                new WorstSwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
     }
 
     private static double square(double flow) {

@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.pressure.remedy.WaterChanges;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
-import twinfeed.calculator.pressure.remedy.WaterChanges;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
 
 /** Works change the copy that they are given, help the check that offers them, and are offered only where they can. */
 class WaterRemediesTest {

@@ -3,10 +3,6 @@ package twinfeed.calculator.pressure.check;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.engineering.numeric.Solution;
-import twinfeed.engineering.heater.TapOpening;
-import twinfeed.engineering.heater.Throttle;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.HottestMoment;
@@ -16,6 +12,10 @@ import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.DrawOffWorking;
+import twinfeed.engineering.heater.TapOpening;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.model.catalogue.Heater;
 
 /**
  * How hot the water gets when a tap opens while somebody showers. The throttle stays where it is, so less water runs through the
@@ -88,7 +88,8 @@ public final class DrawOffEffect implements CheckGroup {
         return moment != null && (than == null || moment.hottestC() > than.hottestC());
     }
 
-    private static @Nullable HottestMoment moment(HeaterCase heater, UnitFlows flows, SwitchOffCondition breaks, int intake) {
+    private static @Nullable HottestMoment moment(
+            HeaterCase heater, UnitFlows flows, SwitchOffCondition breaks, int intake) {
         FeedConditions feed = flows.feed();
         int voltage = feed.highestVoltage();
         OperatingPoint before = flows.running(intake, voltage, 0);

@@ -4,9 +4,9 @@ package twinfeed.calculator.pressure.check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Phrase;
+import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;
-import twinfeed.calculator.pressure.remedy.WaterRemedies;
 
 /** What is to be said of the service pipe, of backflow and of hardness. */
 public final class InstallationChecks implements CheckGroup {

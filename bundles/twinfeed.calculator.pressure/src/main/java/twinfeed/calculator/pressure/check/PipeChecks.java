@@ -5,18 +5,18 @@ import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.network.LossShares;
-import twinfeed.engineering.pipe.Pipe;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.pipe.Pipe;
 
 /** How fast the water runs in the pipes, and where the pressure is lost, so that the work is done there. */
 public final class PipeChecks implements CheckGroup {

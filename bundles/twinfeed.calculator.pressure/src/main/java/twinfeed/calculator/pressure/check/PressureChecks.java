@@ -30,7 +30,12 @@ public final class PressureChecks {
 
     /** Static pressure at the unit against the highest that its instructions allow. */
     static final Check STATIC_PRESSURE = Check.of(
-            "pressure.static", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, BAR, STATIC, "heater.maximumStaticPressure");
+            "pressure.static",
+            FindingClass.INSTRUCTIONS,
+            LimitType.AT_MOST,
+            BAR,
+            STATIC,
+            "heater.maximumStaticPressure");
 
     /** Running pressure at the inlet at the flow that the instructions name. */
     static final Check RUNNING =
@@ -44,8 +49,8 @@ public final class PressureChecks {
             fed("pressure.switch", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, "heater.makePressure");
 
     /** Flow through the unit in its worst condition against the flow that brings the heat on. */
-    static final Check ACTIVATION =
-            fed("pressure.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, L_PER_MIN, "heater.activationFlow");
+    static final Check ACTIVATION = fed(
+            "pressure.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, L_PER_MIN, "heater.activationFlow");
 
     /** Pressure at the inlet in its worst condition against what the unit behind it needs. */
     static final Check THROTTLE = fed(
@@ -86,8 +91,8 @@ public final class PressureChecks {
     static final Check STANDARD = Check.of("pressure.standard", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, STATIC);
 
     /** Whether the service pipe is shared or of a metal that should go. */
-    static final Check SERVICE_PIPE =
-            Check.of("pressure.servicePipe", FindingClass.ADVICE, LimitType.REPORT, "", "survey.water.sharedServicePipe");
+    static final Check SERVICE_PIPE = Check.of(
+            "pressure.servicePipe", FindingClass.ADVICE, LimitType.REPORT, "", "survey.water.sharedServicePipe");
 
     /** Whether the hose is kept from sucking dirty water back. */
     static final Check BACKFLOW = Check.of(
@@ -99,8 +104,8 @@ public final class PressureChecks {
             "survey.water.handsetReachesWc");
 
     /** Hardness against the limit of the instructions. */
-    static final Check HARDNESS =
-            Check.of("pressure.hardness", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
+    static final Check HARDNESS = Check.of(
+            "pressure.hardness", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
 
     /** Hardness from which descaling is worth while. */
     static final Check SCALE =

@@ -6,11 +6,6 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.heater.PressureSwitch;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.model.catalogue.Heater;
-import twinfeed.model.survey.WaterTest;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedCurves;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
@@ -19,6 +14,11 @@ import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.WaterTest;
 
 /** The running pressure at the unit's inlet, at the flow that its instructions name, with the house otherwise shut. */
 public final class RunningPressureChecks implements CheckGroup {

@@ -4,10 +4,6 @@ package twinfeed.calculator.pressure.check;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.water.Heat;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.model.catalogue.Element;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
@@ -16,6 +12,10 @@ import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.HeatLines;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.water.Heat;
+import twinfeed.model.catalogue.Element;
+import twinfeed.model.catalogue.Heater;
 
 /**
  * Whether enough water can be had: the largest flow, and what comes out in the warmest month, when the wished temperature wants

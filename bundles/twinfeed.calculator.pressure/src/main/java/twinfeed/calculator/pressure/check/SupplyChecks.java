@@ -3,15 +3,15 @@ package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.network.SupplyTest;
-import twinfeed.model.survey.WaterSource;
-import twinfeed.model.survey.WaterTest;
-import twinfeed.units.Quantity;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
+import twinfeed.engineering.network.SupplyTest;
+import twinfeed.model.survey.WaterSource;
+import twinfeed.model.survey.WaterTest;
+import twinfeed.units.Quantity;
 
 /** The supply itself: whether the test is usable, the static pressure neither too high nor too low. */
 public final class SupplyChecks implements CheckGroup {

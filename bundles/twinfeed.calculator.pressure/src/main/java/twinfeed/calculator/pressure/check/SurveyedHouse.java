@@ -4,11 +4,11 @@ package twinfeed.calculator.pressure.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.survey.FeedReader;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
-import twinfeed.calculator.pressure.hydraulics.FeedConditions;
-import twinfeed.calculator.pressure.survey.FeedReader;
 
 /**
  * The house as mapped from its survey, once for all heaters.

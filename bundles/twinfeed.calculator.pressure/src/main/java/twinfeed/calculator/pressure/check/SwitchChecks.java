@@ -4,12 +4,9 @@ package twinfeed.calculator.pressure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Remedy;
-import twinfeed.engineering.heater.PressureSwitch;
-import twinfeed.model.catalogue.Heater;
-import twinfeed.model.catalogue.SwitchPlace;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
@@ -19,6 +16,9 @@ import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.calculator.pressure.working.SwitchWorking;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.catalogue.SwitchPlace;
 
 /**
  * Whether the heat comes on and stays on in the worst condition of the year: by the pressure at the switch or, where the
@@ -114,7 +114,9 @@ public final class SwitchChecks implements CheckGroup {
     }
 
     private static List<Remedy> works(HeaterCase heater, OperatingPoint point) {
-        return point.open() > 0 ? WaterRemedies.lessDisturbance(heater.house().water()) : WaterRemedies.morePressure(heater.house().water());
+        return point.open() > 0
+                ? WaterRemedies.lessDisturbance(heater.house().water())
+                : WaterRemedies.morePressure(heater.house().water());
     }
 
     private static String variant(SwitchState worst) {

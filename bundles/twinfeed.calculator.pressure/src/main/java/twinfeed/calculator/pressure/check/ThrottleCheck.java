@@ -3,15 +3,15 @@ package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.heater.Throttle;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.model.catalogue.Heater;
 
 /** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */
 public final class ThrottleCheck implements CheckGroup {
@@ -36,7 +36,8 @@ public final class ThrottleCheck implements CheckGroup {
         FeedConditions feed = flows.feed();
         Heater data = heater.unit().heater();
         double flow = flows.wished(flows.largestWished(), feed.highestVoltage());
-        OperatingPoint point = new OperatingPoint(flows.largestWished(), feed.highestVoltage(), feed.mostOpen(), flow, false);
+        OperatingPoint point =
+                new OperatingPoint(flows.largestWished(), feed.highestVoltage(), feed.mostOpen(), flow, false);
         double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
         double neededPa = Throttle.neededInletPressurePa(
                 downstream, Math.max(0, data.getThrottleMinimum().si()), flow);

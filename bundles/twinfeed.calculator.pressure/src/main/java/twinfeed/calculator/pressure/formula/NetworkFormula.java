@@ -8,24 +8,24 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.ReadingLimits;
+import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.FixedPressure;
-import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.network.Network;
 import twinfeed.engineering.network.NetworkState;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.Pipe;
-import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.network.Supply;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.network.Tap;
 import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.units.Kind;
-import twinfeed.calculator.pressure.survey.NamedPipe;
-import twinfeed.calculator.pressure.survey.ReadingLimits;
-import twinfeed.calculator.pressure.survey.FeedUnits;
-import twinfeed.calculator.pressure.working.FeedWorking;
-import twinfeed.calculator.pressure.working.WorkingLines;
 
 /**
  * A supply, a common pipe to a tee, a branch to a shower and one to a tap: the flow of the shower with the tap shut or open.

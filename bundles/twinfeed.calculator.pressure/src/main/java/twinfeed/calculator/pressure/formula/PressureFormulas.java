@@ -8,16 +8,16 @@ import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
-import twinfeed.engineering.water.Fluid;
-import twinfeed.engineering.pipe.Pipe;
-import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.model.survey.PipeMaterial;
-import twinfeed.units.Kind;
+import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.calculator.pressure.survey.ReadingLimits;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
+import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.model.survey.PipeMaterial;
+import twinfeed.units.Kind;
 
 /** Functions for a quick question about pipes; those about supplies and units are in classes of their own. */
 public final class PressureFormulas {

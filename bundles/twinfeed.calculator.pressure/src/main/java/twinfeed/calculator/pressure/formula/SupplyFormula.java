@@ -7,16 +7,16 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.water.Fluid;
-import twinfeed.engineering.numeric.Solution;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.ReadingLimits;
+import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.units.Kind;
-import twinfeed.calculator.pressure.survey.ReadingLimits;
-import twinfeed.calculator.pressure.survey.FeedUnits;
-import twinfeed.calculator.pressure.working.FeedWorking;
-import twinfeed.calculator.pressure.working.WorkingLines;
 
 /**
  * The curve of a supply through its two-point test: the pressure at a flow, or the flow at a pressure. Without a running test
@@ -56,7 +56,8 @@ final class SupplyFormula {
         if (!given.has("at") || given.si("at") > 0) {
             return Answer.none("noRunningTest", Working.none());
         }
-        WorkingLines lines = new WorkingLines().input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
+        WorkingLines lines =
+                new WorkingLines().input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
         double pressurePa = given.si("static") - risePa(given);
         addHeight(lines, given);
         return warned(pressure(lines, pressurePa), given);

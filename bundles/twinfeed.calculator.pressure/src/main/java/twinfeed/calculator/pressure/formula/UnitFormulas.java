@@ -7,19 +7,19 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.water.Fluid;
-import twinfeed.engineering.water.Heat;
-import twinfeed.engineering.heater.PressureSwitch;
-import twinfeed.engineering.numeric.Solution;
-import twinfeed.engineering.heater.SwitchMargin;
-import twinfeed.engineering.heater.TapOpening;
-import twinfeed.engineering.heater.Throttle;
-import twinfeed.engineering.numeric.FailureReason;
-import twinfeed.units.Kind;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.HeatLines;
 import twinfeed.calculator.pressure.working.WorkingLines;
+import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.heater.TapOpening;
+import twinfeed.engineering.heater.Throttle;
+import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.water.Heat;
+import twinfeed.units.Kind;
 
 /** Functions for a quick question about a unit: its switch, and its outlet while a tap opens. */
 final class UnitFormulas {
@@ -113,8 +113,9 @@ final class UnitFormulas {
             return Answer.none(FormulaTerms.key(before.trouble()), Working.none());
         }
         double after = Throttle.flowAtRatio(before.value(), given.si("ratio"));
-        Solution breakFlow =
-                given.has("break-flow") ? Solution.of(given.si("break-flow")) : Solution.none(FailureReason.HELD_BY_HEIGHT);
+        Solution breakFlow = given.has("break-flow")
+                ? Solution.of(given.si("break-flow"))
+                : Solution.none(FailureReason.HELD_BY_HEIGHT);
         TapOpening opening = Throttle.whileTapOpens(powerW, intakeC, before.value(), after, breakFlow);
         if (!opening.hottestOutlet().isPresent()) {
             return Answer.none(FormulaTerms.key(opening.hottestOutlet().trouble()), Working.none());

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.hydraulics;
 
-import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
 
 /**
  * How much others may draw before the heat goes off in one way, in the condition that is worst for it.

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Series;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.engineering.pipe.Outlet;
 
 /** The feed under every intake of the grid; each is worked out when it is first asked for. Used by one thread at a time. */
 public final class FeedConditions {

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import twinfeed.calculator.Series;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Curves of pressure over flow at a unit's inlet. */
 public final class FeedCurves {

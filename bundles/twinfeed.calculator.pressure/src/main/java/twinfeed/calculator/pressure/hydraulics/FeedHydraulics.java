@@ -3,14 +3,14 @@ package twinfeed.calculator.pressure.hydraulics;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.water.Fluid;
-import twinfeed.engineering.network.LossShares;
-import twinfeed.engineering.network.Network;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.PipeRun;
-import twinfeed.engineering.numeric.Solution;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.engineering.network.LossShares;
+import twinfeed.engineering.network.Network;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.engineering.pipe.PipeRun;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * The feed at one intake temperature. What does not depend on flows is worked out at the first use and kept; used by one thread

@@ -2,11 +2,11 @@
 package twinfeed.calculator.pressure.hydraulics;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.heater.SwitchMargin;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.pipe.Outlet;
 
 /**
  * A unit whose throttle stays where it is while a tap opens.

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.hydraulics;
 
-import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.heater.TapOpening;
+import twinfeed.engineering.numeric.Solution;
 
 /**
  * The hottest moment while a tap opens, in one condition.

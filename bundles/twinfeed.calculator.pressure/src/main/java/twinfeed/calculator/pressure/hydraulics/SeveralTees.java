@@ -4,12 +4,12 @@ package twinfeed.calculator.pressure.hydraulics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import twinfeed.engineering.water.Fluid;
+import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.PipeRun;
 import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.engineering.water.Fluid;
 
 /**
  * Open taps at different tees. One bracketed search over the flow from the gauge: the pressures fall along the run, each tap
@@ -33,7 +33,8 @@ public final class SeveralTees implements TapNetwork {
         this.feed = feed;
         this.fluid = fluid;
         List<SurveyedTap> taps = new ArrayList<>(feed.taps().subList(0, open));
-        this.usualDrawM3PerS = taps.stream().mapToDouble(SurveyedTap::flowM3PerS).sum();
+        this.usualDrawM3PerS =
+                taps.stream().mapToDouble(SurveyedTap::flowM3PerS).sum();
         taps.sort(Comparator.comparingInt(SurveyedTap::tee));
         int at = 0;
         for (SurveyedTap tap : taps) {

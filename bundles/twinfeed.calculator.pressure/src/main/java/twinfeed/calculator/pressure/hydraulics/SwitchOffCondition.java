@@ -2,12 +2,12 @@
 package twinfeed.calculator.pressure.hydraulics;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.water.Fluid;
+import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.engineering.heater.PressureSwitch;
-import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.heater.SwitchMargin;
 import twinfeed.engineering.numeric.FailureReason;
-import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Fluid;
 
 /** At what flow the heat of a unit goes off, by what its data say: a flow, or pressures at one place or another. */
 public final class SwitchOffCondition {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.hydraulics;
 
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.engineering.heater.SwitchMargin;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.SwitchPlace;
 
 /**
@@ -69,7 +69,7 @@ public final class WorstSwitchSearch {
     /** The switch behind the throttle in one condition: it closes with an empty hose and stays closed with the handset low. */
     public SwitchState heating(OperatingPoint point, double downstream, double lowestHandsetM) {
         return SwitchState.worse(
-            heating(point, downstream, 0, true), heating(point, downstream, lowestHandsetM, false));
+                heating(point, downstream, 0, true), heating(point, downstream, lowestHandsetM, false));
     }
 
     private SwitchState heating(OperatingPoint point, double downstream, double handsetM, boolean making) {

@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.water.Fluid;
+import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.engineering.pipe.Pipe;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
@@ -18,8 +20,6 @@ import twinfeed.model.survey.WaterTest;
 import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
-import twinfeed.calculator.pressure.survey.PipeTables;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 
 /** What works change in a copy of the survey, and what of the survey they can change. */
 public final class WaterChanges {

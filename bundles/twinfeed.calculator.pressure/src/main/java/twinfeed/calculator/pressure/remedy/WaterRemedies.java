@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 
 /**
  * Works on the water feed. Each is offered only where the survey shows what it would change; whether it suffices is found by
@@ -70,7 +70,8 @@ public final class WaterRemedies {
                         "fullBoreValve",
                         Map.of("count", count),
                         0,
-                        survey -> WaterChanges.replaceFittings(survey, WaterChanges.REDUCED_VALVE, WaterChanges.FULL_BORE_VALVE),
+                        survey -> WaterChanges.replaceFittings(
+                                survey, WaterChanges.REDUCED_VALVE, WaterChanges.FULL_BORE_VALVE),
                         Remedy.Item.of("full-bore-valve", count)));
     }
 
@@ -83,7 +84,8 @@ public final class WaterRemedies {
                         "strainerClean",
                         Map.of("count", count),
                         0,
-                        survey -> WaterChanges.replaceFittings(survey, WaterChanges.FOULED_STRAINER, WaterChanges.STRAINER),
+                        survey -> WaterChanges.replaceFittings(
+                                survey, WaterChanges.FOULED_STRAINER, WaterChanges.STRAINER),
                         Remedy.Item.of("strainer-clean", count)));
     }
 
@@ -163,7 +165,12 @@ public final class WaterRemedies {
     /** A double check valve ahead of the unit. */
     public static Remedy checkValve() {
         return work(
-                "check-valve", "checkValve", Map.of(), 0, WaterChanges::addCheckValve, Remedy.Item.of("check-valve", 1));
+                "check-valve",
+                "checkValve",
+                Map.of(),
+                0,
+                WaterChanges::addCheckValve,
+                Remedy.Item.of("check-valve", 1));
     }
 
     private static Remedy work(

@@ -2,8 +2,8 @@
 package twinfeed.calculator.pressure.survey;
 
 import java.util.List;
-import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.pipe.PipeSegment;
 
 /**
  * The water feed as the calculations see it: a supply curve at the gauge's pipe, pipes on to the unit, and taps on the way.

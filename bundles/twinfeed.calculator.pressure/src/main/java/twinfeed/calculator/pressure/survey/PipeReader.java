@@ -66,8 +66,8 @@ final class PipeReader {
         }
         return k == null
                 ? Optional.empty()
-                : Optional.of(
-                        new NamedPipe(name, new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
+                : Optional.of(new NamedPipe(
+                        name, new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
     }
 
     /** Names a reading that cannot be used. */

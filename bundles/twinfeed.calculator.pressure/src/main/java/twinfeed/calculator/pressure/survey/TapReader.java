@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import twinfeed.calculator.Context;
-import twinfeed.engineering.water.Fluid;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.network.Tap;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.PipeRun;
 import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
+import twinfeed.engineering.water.Fluid;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.units.Flow;
 

@@ -3,8 +3,8 @@ package twinfeed.calculator.pressure.survey;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.heater.PressureSwitch;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
 import twinfeed.units.Quantity;

@@ -3,19 +3,20 @@ package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.HottestMoment;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down what a tap that opens does to a unit whose throttle stays where it is. */
 public final class DrawOffWorking {
     private DrawOffWorking() {}
 
     /** Hottest outlet on the way. */
-    public static Working opening(FeedConditions feed, HottestMoment moment, @Nullable Outlet fullBore, double cutOutC) {
+    public static Working opening(
+            FeedConditions feed, HottestMoment moment, @Nullable Outlet fullBore, double cutOutC) {
         HeldThrottle held = moment.held();
         OperatingPoint before = held.before();
         OperatingPointWorking start = new OperatingPointWorking(feed, before, fullBore).addInlet();

@@ -5,12 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.PipeSegment;
-import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.water.Water;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.engineering.network.SupplyCurve;
+import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.engineering.water.Water;
 
 /**
  * Writes down losses of pressure as on paper: pressures in bar, flows in L/min, bores in mm. The equation of Colebrook and White
@@ -156,7 +156,8 @@ public final class FeedWorking {
     }
 
     /** Pipes one after another at a flow symbol, and the pressure that is left at their end. */
-    public static void addRun(WorkingLines lines, List<NamedPipe> run, String flow, String from, int firstNumber, String result) {
+    public static void addRun(
+            WorkingLines lines, List<NamedPipe> run, String flow, String from, int firstNumber, String result) {
         String losses = addLosses(lines, run, flow, "_", firstNumber, " - ");
         lines.step(result, "inletPressure", from + losses, "bar", "");
     }

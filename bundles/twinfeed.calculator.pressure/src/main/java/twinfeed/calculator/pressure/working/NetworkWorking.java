@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
 import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
-import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.engineering.pipe.Outlet;
 
 /**
  * Writes down the flows of a feed with open taps, or through a unit that is an outlet, as on paper: the flows that the program
@@ -60,7 +60,13 @@ final class NetworkWorking {
      * @param mark begins every ending, so that symbols do not meet
      */
     NetworkWorking(
-            WorkingLines lines, Feed feed, int open, double intakeC, @Nullable Outlet unit, String resistance, String mark) {
+            WorkingLines lines,
+            Feed feed,
+            int open,
+            double intakeC,
+            @Nullable Outlet unit,
+            String resistance,
+            String mark) {
         this.resistance = resistance;
         this.mark = "_" + mark;
         this.lines = lines;

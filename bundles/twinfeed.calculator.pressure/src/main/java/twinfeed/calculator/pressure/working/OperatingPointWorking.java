@@ -3,10 +3,10 @@ package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down the flow through a unit and the pressure at its inlet in one condition of the grid. */
 public final class OperatingPointWorking {

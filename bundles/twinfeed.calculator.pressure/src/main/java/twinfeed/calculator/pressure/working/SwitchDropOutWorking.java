@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down the draw-off at which the heat goes off, with the throttle held. */
 public final class SwitchDropOutWorking {
@@ -28,7 +27,11 @@ public final class SwitchDropOutWorking {
 
     /** From the flow before to the draw-off. */
     public static Working of(
-            FeedConditions feed, UnitData unit, SwitchOffCondition breaks, DropOutLimit limit, @Nullable Outlet fullBore) {
+            FeedConditions feed,
+            UnitData unit,
+            SwitchOffCondition breaks,
+            DropOutLimit limit,
+            @Nullable Outlet fullBore) {
         OperatingPoint before = limit.held().before();
         OperatingPointWorking start = new OperatingPointWorking(feed, before, fullBore).addInlet();
         WorkingLines lines = start.lines();
@@ -75,8 +78,8 @@ public final class SwitchDropOutWorking {
 
     /** The flow from the gauge that leaves that pressure at the tee: rounds of Newton's step, the friction at the last flow. */
     private void addDraw(double totalM3PerS) {
-        TeeFlowRounds rounds =
-                new TeeFlowRounds(lines, feed.feed().run().subList(0, feed.feed().shared(1)));
+        TeeFlowRounds rounds = new TeeFlowRounds(
+                lines, feed.feed().run().subList(0, feed.feed().shared(1)));
         String total = rounds.start(totalM3PerS);
         double value = lines.value(total);
         for (int round = 1; round <= MOST_ROUNDS; round++) {

@@ -3,11 +3,11 @@ package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
-import twinfeed.engineering.water.Water;
-import twinfeed.model.catalogue.SwitchPlace;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.engineering.water.Water;
+import twinfeed.model.catalogue.SwitchPlace;
 
 /** Writes down the pressure at a switch in its worst condition. */
 public final class SwitchWorking {

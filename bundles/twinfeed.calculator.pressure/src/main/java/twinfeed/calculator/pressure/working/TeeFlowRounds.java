@@ -5,8 +5,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
 
 /** Rounds that find the flow from the gauge which leaves a pressure {@code p_T} at a tee. */
 final class TeeFlowRounds {
