@@ -10,6 +10,8 @@ import twinfeed.model.survey.Survey;
  *
  * @param calculator id of the calculator
  * @param survey the survey; must not be changed
+ * @param surveyed the house in which the readings were taken: the survey itself or, where works have changed a copy of it, the
+ *     survey before them. What is fitted from readings is fitted there and carried over, for works change only what they change
  * @param rules the rule set that the survey names, or the default one
  * @param grid the conditions to be judged
  * @param readings tells which readings are missing
@@ -19,6 +21,7 @@ import twinfeed.model.survey.Survey;
 public record Context(
         String calculator,
         Survey survey,
+        Survey surveyed,
         RuleSet rules,
         Grid grid,
         Readings readings,

@@ -39,14 +39,14 @@ final class Planning {
 
     private WorkPlan plan(Survey survey, OptionResult nominal) {
         Candidate candidate = nominal.candidate();
-        return search.plan(survey, candidate, uncertainty.judge(survey, candidate, nominal));
+        return search.plan(survey, candidate, uncertainty.judge(survey, survey, candidate, nominal));
     }
 
     /** A set of works that fails with the readings as taken need not be drawn: it is no answer whatever the tolerances. */
-    private OptionResult judge(Survey edited, Candidate candidate) {
-        OptionResult result = runner.judge(edited, candidate);
+    private OptionResult judge(Survey surveyed, Survey edited, Candidate candidate) {
+        OptionResult result = runner.judge(surveyed, edited, candidate);
         return result.findings().stream().anyMatch(Finding::stands)
                 ? result
-                : uncertainty.judge(edited, candidate, result);
+                : uncertainty.judge(surveyed, edited, candidate, result);
     }
 }

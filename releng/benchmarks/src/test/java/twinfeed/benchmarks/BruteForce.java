@@ -55,7 +55,7 @@ final class BruteForce {
         this.house = house;
         this.judge = judge;
         this.costs = costs;
-        this.before = judge.judge(house.survey(), house.candidate());
+        this.before = judge.judge(house.survey(), house.survey(), house.candidate());
         this.outcomesBefore = before.findings().stream()
                 .collect(Collectors.toMap(finding -> finding.check().key(), Finding::outcome));
     }
@@ -87,7 +87,7 @@ final class BruteForce {
     private void judge(List<Remedy> works) {
         Survey edited = EcoreUtil.copy(house.survey());
         works.forEach(work -> work.edit().accept(edited));
-        OptionResult result = judge.judge(edited, house.candidate());
+        OptionResult result = judge.judge(house.survey(), edited, house.candidate());
         WorkCost cost = costs.of(works);
         if (suits(result) && (least.isEmpty() || cost.compareTo(least.get()) < 0)) {
             least = Optional.of(cost);

@@ -30,6 +30,14 @@ final class Houses {
                 .findings();
     }
 
+    /** A finding with works done in the second survey, a copy of the first. */
+    static Finding finding(Survey surveyed, Survey changed, Heater heater, String check) {
+        return runner().judge(surveyed, changed, new Candidate(heater, false)).findings().stream()
+                .filter(finding -> finding.check().key().equals(check))
+                .findFirst()
+                .orElseThrow();
+    }
+
     static Finding finding(Survey survey, Heater heater, String check) {
         return findings(survey, heater, false).stream()
                 .filter(finding -> finding.check().key().equals(check))

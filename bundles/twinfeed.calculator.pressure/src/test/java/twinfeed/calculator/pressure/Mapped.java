@@ -6,10 +6,11 @@ import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.pressure.check.SurveyedHouse;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedReader;
 import twinfeed.model.survey.Survey;
 
 /** The feed as the calculator maps it. */
@@ -26,14 +27,20 @@ final class Mapped {
 
         @Override
         public Assessor prepare(Context context) {
-            seen.add(FeedReader.of(context).feed().orElseThrow());
+            seen.add(SurveyedHouse.of(context).feed().feed());
             return (candidate, exchange, findings) -> {};
         }
     }
 
     static Feed feed(Survey survey) {
+        return feed(survey, survey);
+    }
+
+    /** The feed of a house with works done. */
+    static Feed feed(Survey surveyed, Survey changed) {
         Peek peek = new Peek(new ArrayList<>());
-        new Runner(List.of(peek), (mean, spread, day, southern) -> mean).assess(survey, List.of());
+        new Runner(List.of(peek), (mean, spread, day, southern) -> mean)
+                .judge(surveyed, changed, new Candidate(Samples.heater(), false));
         return peek.seen().get(0);
     }
 }

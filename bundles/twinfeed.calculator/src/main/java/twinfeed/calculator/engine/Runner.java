@@ -88,38 +88,53 @@ public final class Runner {
      */
     public AssessmentResult assess(Survey survey, List<Candidate> candidates) {
         Assumptions assumptions = new Assumptions();
-        Session session = open(survey, grid -> grid, new Readings(survey), assumptions);
+        Session session = open(survey, survey, grid -> grid, new Readings(survey), assumptions);
         List<OptionResult> options = candidates.stream().map(session::judge).toList();
         return new AssessmentResult(session.rules, session.grid, options, assumptions.list());
     }
 
     /** Judges one candidate, without the record of assumptions. */
     public OptionResult judge(Survey survey, Candidate candidate) {
-        return judge(survey, candidate, grid -> grid, new Readings(survey));
+        return judge(survey, survey, candidate);
+    }
+
+    /**
+     * Judges one candidate in a house that works have changed.
+     *
+     * @param surveyed the house in which the readings were taken
+     * @param changed the survey with the works done; may be the same
+     */
+    public OptionResult judge(Survey surveyed, Survey changed, Candidate candidate) {
+        return judge(surveyed, changed, candidate, grid -> grid, new Readings(changed));
     }
 
     /**
      * Judges one candidate under some of the conditions only.
      *
-     * @param readings tells what the survey lacks; may be kept as long as readings only change and none comes or goes
+     * @param surveyed the house in which the readings were taken
+     * @param changed the survey with the works done; may be the same
+     * @param readings tells what the changed survey lacks; may be kept as long as readings only change and none comes or goes
      */
-    public OptionResult judge(Survey survey, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
-        return open(survey, focus, readings, new Assumptions()).judge(candidate);
+    public OptionResult judge(
+            Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
+        return open(surveyed, changed, focus, readings, new Assumptions()).judge(candidate);
     }
 
     /** Prepares every calculator for a survey. */
-    private Session open(Survey survey, UnaryOperator<Grid> focus, Readings readings, Assumptions assumptions) {
+    private Session open(
+            Survey surveyed, Survey survey, UnaryOperator<Grid> focus, Readings readings, Assumptions assumptions) {
         RuleSet rules = rules(survey);
         Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
         List<Prepared> prepared = new ArrayList<>();
         for (Calculator calculator : calculators) {
-            prepared.add(prepare(calculator, survey, rules, grid, readings, assumptions));
+            prepared.add(prepare(calculator, surveyed, survey, rules, grid, readings, assumptions));
         }
         return new Session(rules, grid, readings, prepared);
     }
 
     private static Prepared prepare(
             Calculator calculator,
+            Survey surveyed,
             Survey survey,
             RuleSet rules,
             Grid grid,
@@ -128,7 +143,8 @@ public final class Runner {
         CalculatorDescriptor statement = calculator.statement();
         try {
             Arguments parameters = Arguments.parse(statement.parameters(), typed(survey, statement.id()));
-            Context context = new Context(statement.id(), survey, rules, grid, readings, parameters, assumptions);
+            Context context =
+                    new Context(statement.id(), survey, surveyed, rules, grid, readings, parameters, assumptions);
             return new Prepared(statement, calculator.prepare(context));
         } catch (RuntimeException | LinkageError broken) {
             return new Prepared(statement, (candidate, exchange, findings) -> report(findings, statement.id(), broken));

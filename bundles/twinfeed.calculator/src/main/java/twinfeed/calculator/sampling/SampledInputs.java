@@ -39,6 +39,64 @@ final class SampledInputs {
         return found;
     }
 
+    /**
+     * The uncertain inputs of a house before and after works, in private copies of both; drawing changes the copies. A reading that
+     * stands in both is one input and is drawn alike in both.
+     *
+     * @param surveyed the house in which the readings were taken
+     * @param changed the house with works done; may be the same
+     */
+    static SampledInputs of(Survey surveyed, Survey changed, RuleSet rules) {
+        SampledInputs found = of(changed, rules);
+        if (surveyed != changed) {
+            List<SampledInput> after = List.copyOf(found.inputs);
+            found.inputs.clear();
+            found.walk(surveyed, "survey", "survey");
+            List<SampledInput> before = List.copyOf(found.inputs);
+            found.inputs.clear();
+            found.inputs.addAll(joined(before, after));
+        }
+        return found;
+    }
+
+    private static List<SampledInput> joined(List<SampledInput> before, List<SampledInput> after) {
+        Map<String, SampledInput> byName = named(after);
+        named(before).forEach((name, input) -> byName.merge(name, input, JoinedInput::new));
+        return List.copyOf(byName.values());
+    }
+
+    /** By path; several of one path, for two pipes may have one name, by path and number. */
+    private static Map<String, SampledInput> named(List<SampledInput> inputs) {
+        Map<String, SampledInput> byName = new LinkedHashMap<>();
+        for (SampledInput input : inputs) {
+            String name = input.path();
+            for (int number = 2; byName.containsKey(name); number++) {
+                name = input.path() + "#" + number;
+            }
+            byName.put(name, input);
+        }
+        return byName;
+    }
+
+    /** An input of the changed house that stands in the surveyed one too. */
+    private record JoinedInput(SampledInput after, SampledInput before) implements SampledInput {
+        @Override
+        public String path() {
+            return after.path();
+        }
+
+        @Override
+        public int gauge() {
+            return after.gauge();
+        }
+
+        @Override
+        public void draw(double own, double shared) {
+            after.draw(own, shared);
+            before.draw(own, shared);
+        }
+    }
+
     /** The inputs, each with its own dimension in this order. */
     List<SampledInput> list() {
         return inputs;

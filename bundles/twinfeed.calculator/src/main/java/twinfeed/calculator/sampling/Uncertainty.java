@@ -72,25 +72,33 @@ public final class Uncertainty implements RemedySearch.Judge {
     }
 
     /** Judges a candidate with the readings as taken, then adds to each finding how sure it is. */
-    @Override
     public OptionResult judge(Survey survey, Candidate candidate) {
-        return judge(survey, candidate, runner.judge(survey, candidate));
+        return judge(survey, survey, candidate);
+    }
+
+    @Override
+    public OptionResult judge(Survey surveyed, Survey changed, Candidate candidate) {
+        return judge(surveyed, changed, candidate, runner.judge(surveyed, changed, candidate));
     }
 
     /**
      * Adds to each finding how sure it is.
      *
-     * @param survey the survey; not changed
+     * <p>A reading is drawn alike in the house as surveyed and in the changed one, so that what is fitted from it fits both.
+     *
+     * @param surveyed the house in which the readings were taken; not changed
+     * @param changed the survey with the works done, or the same; not changed
      * @param candidate the heater
      * @param nominal the result with the readings as taken, under all conditions
      */
-    public OptionResult judge(Survey survey, Candidate candidate, OptionResult nominal) {
-        Survey copy = EcoreUtil.copy(survey);
-        SampledInputs inputs = SampledInputs.of(copy, Runner.rules(survey));
+    public OptionResult judge(Survey surveyed, Survey changed, Candidate candidate, OptionResult nominal) {
+        Survey copy = EcoreUtil.copy(changed);
+        Survey before = surveyed == changed ? copy : EcoreUtil.copy(surveyed);
+        SampledInputs inputs = SampledInputs.of(before, copy, Runner.rules(changed));
         if (inputs.list().isEmpty()) {
             return nominal;
         }
-        Margins margins = sample(copy, candidate, inputs, nominal);
+        Margins margins = sample(before, copy, candidate, inputs, nominal);
         List<Finding> findings = new ArrayList<>();
         for (int check = 0; check < nominal.findings().size(); check++) {
             findings.add(margins.judged(check));
@@ -98,7 +106,8 @@ public final class Uncertainty implements RemedySearch.Judge {
         return OptionResult.of(candidate, findings);
     }
 
-    private Margins sample(Survey copy, Candidate candidate, SampledInputs inputs, OptionResult nominal) {
+    private Margins sample(
+            Survey before, Survey copy, Candidate candidate, SampledInputs inputs, OptionResult nominal) {
         GridFocus focus = new GridFocus(nominal);
         Margins margins = new Margins(nominal, inputs.list(), points);
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(inputs.dimensions());
@@ -108,7 +117,7 @@ public final class Uncertainty implements RemedySearch.Judge {
         for (int draw = 0; draw < points; draw++) {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
-            margins.record(point, runner.judge(copy, candidate, focus, readings));
+            margins.record(point, runner.judge(before, copy, candidate, focus, readings));
             if (draw + 1 == firstPoints && margins.settled()) {
                 break;
             }

@@ -44,8 +44,13 @@ public final class RemedySearch {
     /** Judges a candidate in a survey with every calculator; with the tolerances of its readings, if they are to count. */
     @FunctionalInterface
     public interface Judge {
-        /** The result. */
-        OptionResult judge(Survey survey, Candidate candidate);
+        /**
+         * The result.
+         *
+         * @param surveyed the house in which the readings were taken
+         * @param changed a copy of it with works done; may be the same
+         */
+        OptionResult judge(Survey surveyed, Survey changed, Candidate candidate);
     }
 
     /** A search with the usual limit that takes each calculator's works to change the answers of all. */
@@ -164,7 +169,7 @@ public final class RemedySearch {
         private OptionResult judge(List<Remedy> works) {
             Survey edited = EcoreUtil.copy(survey);
             works.forEach(work -> work.edit().accept(edited));
-            OptionResult after = judge.judge(edited, candidate);
+            OptionResult after = judge.judge(survey, edited, candidate);
             after.findings().stream()
                     .filter(finding -> !finding.stands())
                     .forEach(finding -> mendable.add(finding.check().key()));

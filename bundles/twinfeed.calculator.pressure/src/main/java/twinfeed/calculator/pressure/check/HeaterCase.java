@@ -118,7 +118,7 @@ public final class HeaterCase {
         }
         UnitFlows known = flows;
         if (known == null) {
-            known = new UnitFlows(feed, exchange, fullBore(feed));
+            known = new UnitFlows(feed, exchange, fullBore());
             flows = known;
         }
         return known;
@@ -129,19 +129,21 @@ public final class HeaterCase {
      * stands in, which is conservative: a specification minimum and not a curve of losses.
      */
     @Nullable
-    Outlet fullBore(FeedConditions feed) {
-        Outlet known = measuredOutlet(feed);
+    Outlet fullBore() {
+        Outlet known = measuredOutlet();
         return known == null ? unit.need().orElse(null) : known;
     }
 
     /** Whether the unit fully open is known from a measurement. */
-    boolean measured(FeedConditions feed) {
-        return measuredOutlet(feed) != null;
+    boolean measured() {
+        return measuredOutlet() != null;
     }
 
-    private @Nullable Outlet measuredOutlet(FeedConditions feed) {
+    /** Fitted where the flow was measured: in the house as surveyed. */
+    private @Nullable Outlet measuredOutlet() {
         PresentUnit present = candidate.present() ? house.survey().getUnit() : null;
-        if (present == null || !UnitData.flow(present.getMeasuredFlow())) {
+        FeedConditions feed = house.surveyedFeed();
+        if (present == null || feed == null || !UnitData.flow(present.getMeasuredFlow())) {
             return null;
         }
         double flow = present.getMeasuredFlow().si();

@@ -47,7 +47,7 @@ public final class SummerChecks implements CheckGroup {
         if (feed == null) {
             return;
         }
-        Outlet fullBore = heater.fullBore(feed);
+        Outlet fullBore = heater.fullBore();
         if (fullBore == null) {
             heater.cannotTell(PressureChecks.AVAILABLE, "heater.runningPressureFlow");
             return;
@@ -58,7 +58,7 @@ public final class SummerChecks implements CheckGroup {
         heater.on(PressureChecks.AVAILABLE)
                 .report(flow * FeedUnits.L_PER_MIN)
                 .condition(feed.shut(coldest))
-                .variant(heater.measured(feed) ? "measured" : "")
+                .variant(heater.measured() ? "measured" : "")
                 .source("maker's instructions: the least running pressure stands in for the unit's losses")
                 .working(() -> flow > 0 ? OperatingPointWorking.flow(feed, point, fullBore) : Working.none())
                 .add();

@@ -14,20 +14,30 @@ import twinfeed.model.survey.WaterSource;
  * The house as mapped from its survey, once for all heaters.
  *
  * @param context what the calculator was given
- * @param feed the water feed under the conditions of the grid, absent where a reading is missing or cannot be used
+ * @param surveyedFeed the water feed as it was when the readings were taken; the feed itself where no work was done
+ * @param feed the water feed with the works done, under the conditions of the grid, absent where a reading is missing or cannot be used
  * @param faults paths of the readings that cannot be used
  */
-public record SurveyedHouse(Context context, @Nullable FeedConditions feed, List<String> faults) {
+public record SurveyedHouse(
+        Context context, @Nullable FeedConditions surveyedFeed, @Nullable FeedConditions feed, List<String> faults) {
     private static final double USUAL_OUTLET_C = 40;
     private static final double MOST_HANDSET_M = 10;
 
     /** Reads a survey. */
     public static SurveyedHouse of(Context context) {
-        FeedReader reader = FeedReader.of(context);
-        FeedConditions feed = reader.feed()
+        FeedReader surveyed = FeedReader.ofSurveyed(context);
+        FeedConditions surveyedFeed = conditions(context, surveyed);
+        if (context.surveyed() == context.survey()) {
+            return new SurveyedHouse(context, surveyedFeed, surveyedFeed, surveyed.faults());
+        }
+        FeedReader changed = FeedReader.ofChanged(context, surveyed.feed().orElse(null));
+        return new SurveyedHouse(context, surveyedFeed, conditions(context, changed), changed.faults());
+    }
+
+    private static @Nullable FeedConditions conditions(Context context, FeedReader reader) {
+        return reader.feed()
                 .map(known -> new FeedConditions(known, context.grid()))
                 .orElse(null);
-        return new SurveyedHouse(context, feed, reader.faults());
     }
 
     /** Where the water comes from; the main, where nobody says. */

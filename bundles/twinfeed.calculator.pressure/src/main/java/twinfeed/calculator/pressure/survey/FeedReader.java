@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
+import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.DrawOff;
@@ -27,17 +28,28 @@ public final class FeedReader {
     private final Context context;
     private final @Nullable WaterFeed water;
     private final List<String> faults = new ArrayList<>();
+    private final @Nullable Feed fitted;
     private final @Nullable Feed feed;
 
-    private FeedReader(Context context) {
+    private FeedReader(Context context, @Nullable WaterFeed water, @Nullable Feed fitted) {
         this.context = context;
-        this.water = context.survey().getWater();
+        this.water = water;
+        this.fitted = fitted;
         this.feed = water == null || water.getTest() == null ? null : read(water, water.getTest());
     }
 
-    /** Reads the feed of a survey. */
-    public static FeedReader of(Context context) {
-        return new FeedReader(context);
+    /** Reads the feed of the house as surveyed: outlets of taps are fitted to the flows that were read there. */
+    public static FeedReader ofSurveyed(Context context) {
+        return new FeedReader(context, context.surveyed().getWater(), null);
+    }
+
+    /**
+     * Reads the feed of the house with the works done.
+     *
+     * @param fitted the feed of the house as surveyed, whose taps are in the changed house too
+     */
+    public static FeedReader ofChanged(Context context, @Nullable Feed fitted) {
+        return new FeedReader(context, context.survey().getWater(), fitted);
     }
 
     /** The feed, or empty where a reading is missing or cannot be used. */
@@ -64,12 +76,16 @@ public final class FeedReader {
             return null;
         }
         List<SurveyedTap> taps = new ArrayList<>();
+        int number = 0;
         TapReader tapReader = new TapReader(context, curve, run, testFluid(), pieces);
         for (DrawOff drawOff : feedWater.getDrawOffs()) {
             String name = drawOff.getName() == null ? String.valueOf(taps.size() + 1) : drawOff.getName();
             int tee = position(feedWater, drawOff.getTeeAfter(), "survey.water.drawOffs[" + name + "].teeAfter");
             // A tap ahead of the gauge draws on the supply that the gauge saw, so it is taken at the gauge.
-            tapReader.read(drawOff, name, Math.max(0, tee - gauge)).ifPresent(taps::add);
+            Outlet outlet =
+                    fitted == null ? null : fitted.taps().get(number).tap().outlet();
+            number++;
+            tapReader.read(drawOff, name, Math.max(0, tee - gauge), outlet).ifPresent(taps::add);
         }
         return faults.isEmpty() ? new Feed(curve, run, taps) : null;
     }

@@ -11,7 +11,8 @@ import twinfeed.engineering.network.Tap;
  * @param flowM3PerS flow when it is open alone, m3/s
  * @param tee how many pieces of the run lie between the gauge and its tee
  * @param branch pipes of its branch
- * @param tap its hydraulics; the outlet is chosen so that it gives that flow when it is open alone
+ * @param tap its hydraulics; in the house as surveyed the outlet is fitted so that it gives that flow when it is open alone, and in
+ *     a changed house it is still that outlet
  */
 public record SurveyedTap(String name, double flowM3PerS, int tee, List<NamedPipe> branch, Tap tap) {
     public SurveyedTap {

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
+import twinfeed.engineering.network.Network;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.Tap;
 import twinfeed.engineering.pipe.Outlet;
@@ -40,8 +42,12 @@ final class TapReader {
         this.pieces = pieces;
     }
 
-    /** The tap, or empty where a pipe of its branch cannot be used, which is named among the faults. */
-    Optional<SurveyedTap> read(DrawOff drawOff, String name, int tee) {
+    /**
+     * The tap, or empty where a pipe of its branch cannot be used, which is named among the faults.
+     *
+     * @param fitted its outlet as fitted in the house as surveyed, or null to fit it here
+     */
+    Optional<SurveyedTap> read(DrawOff drawOff, String name, int tee, @Nullable Outlet fitted) {
         List<NamedPipe> branch = pieces.read(drawOff.getSegments(), "survey.water.drawOffs[" + name + "].segments");
         if (branch.size() < drawOff.getSegments().size()) {
             return Optional.empty();
@@ -59,6 +65,10 @@ final class TapReader {
             branch = atHeight(branch, drawOff.getHeight().si());
         }
         double flow = stated == null ? usualFlow(name) : stated.si();
+        if (fitted != null) {
+            Tap tap = new Tap(Feed.pipes(branch), fitted);
+            return Optional.of(new SurveyedTap(name, flowAlone(tap, tee), tee, branch, tap));
+        }
         Outlet outlet = outlet(name, flow, tee, Feed.pipes(branch));
         return Optional.of(new SurveyedTap(name, flow, tee, branch, new Tap(Feed.pipes(branch), outlet)));
     }
@@ -83,6 +93,12 @@ final class TapReader {
         double usual = PipeTables.designFlowM3PerS(name);
         context.assume("tapFlow", Map.of("name", name, "flow", usual * FeedUnits.L_PER_MIN));
         return usual;
+    }
+
+    /** What a tap gives in the changed house when it is open alone, m3/s. */
+    private double flowAlone(Tap tap, int tee) {
+        Network network = Network.of(curve, Feed.pipes(run.subList(0, tee)), List.of(), List.of(tap), fluid);
+        return network.atUnitFlow(0, 0).tapFlowsM3PerS().get(0);
     }
 
     private Outlet outlet(String name, double flow, int tee, List<PipeSegment> branch) {
