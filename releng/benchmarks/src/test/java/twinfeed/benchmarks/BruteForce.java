@@ -15,11 +15,11 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Finding;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
 
 /**

@@ -6,21 +6,21 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.SharedQuantities;
-import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.model.catalogue.Heater;
-import twinfeed.model.survey.PresentUnit;
-import twinfeed.model.survey.WaterFeed;
-import twinfeed.model.survey.WaterTest;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.engineering.pipe.Outlet;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.PresentUnit;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterTest;
 
 /** One heater in one house: what is known of both, and where the findings go. */
 public final class HeaterCase {

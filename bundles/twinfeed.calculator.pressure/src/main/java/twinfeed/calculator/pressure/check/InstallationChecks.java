@@ -2,9 +2,9 @@
 package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Phrase;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;
 

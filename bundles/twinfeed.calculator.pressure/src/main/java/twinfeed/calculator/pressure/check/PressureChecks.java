@@ -4,8 +4,8 @@ package twinfeed.calculator.pressure.check;
 import java.util.List;
 import java.util.stream.Stream;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the pressure calculator answers. */
 public final class PressureChecks {
