@@ -26,7 +26,8 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("peak", Kind.RATIO, 0.2, 0, 0.9),
             Parameter.optional("reduced", Kind.PRESSURE, 3e5, 0.5e5, 10e5),
             Parameter.optional("hottest", Kind.TEMPERATURE, 55, 41, 70),
-            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 48, 41, 70),
+            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 44, 41, 70),
+            Parameter.optional("cut-out-delay", Kind.DURATION, 5, 0, 60),
             Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
 
     private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.HottestMoment;
@@ -15,47 +17,101 @@ import twinfeed.calculator.pressure.working.DrawOffWorking;
 import twinfeed.engineering.heater.TapOpening;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 
 /**
  * How hot the water gets when a tap opens while somebody showers. The throttle stays where it is, so less water runs through the
- * same heat, until the switch opens, or the thermal cut-out where its temperature is known: then the figure is the cut-out's, and
- * the text gives the unprotected one.
+ * same heat, until the switch opens, or the thermal cut-out where its temperature is known. What is judged is the water that reaches a
+ * person until then, never a value clipped at the cut-out.
  */
 public final class DrawOffEffect implements CheckGroup {
     private static final String SOURCE =
             "full-thickness burn of adult skin in 30 s at 55 °C and 5 s at 60 °C (table after"
                     + " Moritz and Henriques 1947, read second hand); the limit is judgement: time to step away";
 
+    /** The model of liquid water ends here. */
+    private static final double BOILING_C = 100;
+
+    private static final double LITRES_PER_M3 = 1000;
+
+    /** Less is no flow, m3/s. */
+    private static final double LEAST_FLOW = 1e-9;
+
     @Override
     public void answer(HeaterCase heater) {
         UnitFlows flows = heater.flows(PressureChecks.TAP_OPENS);
         if (flows == null) {
+            heater.flows(PressureChecks.SCALD);
             return;
         }
         HottestMoment worst = flows.feed().mostOpen() == 0 || !flows.heats() ? null : worst(heater, flows);
         if (worst == null) {
-            heater.notApplicable(PressureChecks.TAP_OPENS, flows.feed().mostOpen() == 0 ? "noTap" : "");
+            String why = flows.feed().mostOpen() == 0 ? "noTap" : "";
+            heater.notApplicable(PressureChecks.TAP_OPENS, why);
+            if (!heater.blocked(PressureChecks.SCALD)) {
+                heater.notApplicable(PressureChecks.SCALD, why);
+            }
             return;
         }
         double limitC = heater.house().hottestC();
-        if (protectedC(heater, worst) > limitC && unknown(heater)) {
+        CutOutExposure exposure = exposure(heater, flows, worst);
+        if (exposure.reachedC() > limitC && unknown(heater)) {
             heater.cannotTell(
                     PressureChecks.TAP_OPENS,
                     heater.unit().heater().getStabilised() == null ? "heater.stabilised" : "heater.stabilisedMinimum");
         } else {
-            report(heater, flows, worst, limitC);
+            report(heater, flows, worst, exposure, limitC);
         }
+        advise(heater, flows, worst, exposure);
     }
 
-    private static double protectedC(HeaterCase heater, HottestMoment moment) {
-        return Math.min(moment.hottestC(), heater.unit().cutOutC());
+    private static CutOutExposure exposure(HeaterCase heater, UnitFlows flows, HottestMoment worst) {
+        FeedConditions feed = flows.feed();
+        OperatingPoint before = worst.held().before();
+        double kgPerS = before.flowM3PerS() * feed.at(before.intake()).fluid().densityKgPerM3();
+        double beforeC = Heat.outletTemperature(worst.powerW(), feed.intakeC(before.intake()), kgPerS)
+                .orElse(worst.hottestC());
+        CutOutExposure exposure = new CutOutExposure(
+                beforeC,
+                worst.hottestC(),
+                heater.unit().cutOutC(),
+                Math.max(LEAST_FLOW, worst.opening().hottestFlowM3PerS()),
+                heater.house().cutOutDelayS());
+        if (exposure.acts()) {
+            heater.house()
+                    .context()
+                    .assume(
+                            "cutOutDelay",
+                            Map.of("delay", exposure.delayS(), "volume", CutOutExposure.CAN_M3 * LITRES_PER_M3));
+        }
+        return exposure;
+    }
+
+    /** The water that reaches a person before a cut-out acts is said to everybody, in the finding that quotes give to the customer. */
+    private static void advise(HeaterCase heater, UnitFlows flows, HottestMoment worst, CutOutExposure exposure) {
+        FindingBuilder finding = heater.on(PressureChecks.SCALD)
+                .compare(exposure.reachedC(), heater.house().strongC())
+                .variant(exposure.acts() ? "cutOut" : "")
+                .condition(flows.feed().condition(open(flows, worst)))
+                .argument("after", worst.opening().hottestFlowM3PerS() * FeedUnits.L_PER_MIN)
+                .argument("unprotected", exposure.unprotectedC())
+                .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
+                .argument("seconds", exposure.acts() ? exposure.untilOffS() : 0)
+                .argument("burn", ScaldTime.of(exposure.reachedC()))
+                .source(SOURCE);
+        if (worst.opening().hottestOutlet().isPresent()) {
+            finding.working(() -> DrawOffWorking.opening(flows.feed(), worst, flows.fullBore(), exposure));
+        }
+        finding.add();
     }
 
     /** Whether the unit might hold its flow by itself, but what it needs for that is not known. */
     private static boolean unknown(HeaterCase heater) {
         Heater data = heater.unit().heater();
-        return data.getStabilised() == null || (data.getStabilised() && data.getStabilisedMinimum() == null);
+        return data.getStabilised() == null
+                || (data.getStabilised() && data.getStabilisedMinimum() == null && heater.fullBore() == null);
     }
 
     /**
@@ -93,7 +149,7 @@ public final class DrawOffEffect implements CheckGroup {
         FeedConditions feed = flows.feed();
         int voltage = feed.highestVoltage();
         OperatingPoint before = flows.running(intake, voltage, 0);
-        HeldThrottle held = HeldThrottle.of(feed, before, heater.stabiliserNeedPa(before.flowM3PerS()));
+        HeldThrottle held = HeldThrottle.of(feed, before, heater.stabiliserOpen(before.flowM3PerS()));
         if (held == null) {
             return null;
         }
@@ -104,31 +160,46 @@ public final class DrawOffEffect implements CheckGroup {
         return new HottestMoment(held, flows.powerW(voltage), opening, breakFlow);
     }
 
-    private static void report(HeaterCase heater, UnitFlows flows, HottestMoment worst, double limitC) {
-        FeedConditions feed = flows.feed();
+    private static OperatingPoint open(UnitFlows flows, HottestMoment worst) {
         OperatingPoint before = worst.held().before();
-        OperatingPoint open = new OperatingPoint(
-                before.intake(), before.voltage(), feed.mostOpen(), before.flowM3PerS(), before.limited());
+        return new OperatingPoint(
+                before.intake(), before.voltage(), flows.feed().mostOpen(), before.flowM3PerS(), before.limited());
+    }
+
+    private static void report(
+            HeaterCase heater, UnitFlows flows, HottestMoment worst, CutOutExposure exposure, double limitC) {
+        FeedConditions feed = flows.feed();
         FindingBuilder finding = heater.on(PressureChecks.TAP_OPENS)
-                .compare(protectedC(heater, worst), limitC)
                 .argument("unprotected", worst.hottestC())
-                .condition(feed.condition(open))
-                .variant(variant(heater, worst))
+                .argument("reached", exposure.reachedC())
+                .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
+                .condition(feed.condition(open(flows, worst)))
                 .argument("before", worst.opening().flowBeforeM3PerS() * FeedUnits.L_PER_MIN)
                 .argument("after", worst.opening().hottestFlowM3PerS() * FeedUnits.L_PER_MIN)
                 .source(SOURCE);
-        if (worst.opening().hottestOutlet().isPresent()) {
-            finding.working(() -> DrawOffWorking.opening(
-                    feed, worst, flows.fullBore(), heater.unit().cutOutC()));
+        if (advised(heater, exposure)) {
+            finding.outcome(Outcome.NOT_APPLICABLE).variant("cutOut").add();
+            return;
         }
-        if (protectedC(heater, worst) > limitC) {
+        finding.compare(exposure.reachedC(), limitC).variant(variant(heater, worst, exposure));
+        if (worst.opening().hottestOutlet().isPresent()) {
+            finding.working(() -> DrawOffWorking.opening(feed, worst, flows.fullBore(), exposure));
+        }
+        if (exposure.reachedC() > limitC) {
             WaterRemedies.lessDisturbance(heater.house().water()).forEach(finding::remedy);
         }
         finding.add();
     }
 
-    private static String variant(HeaterCase heater, HottestMoment worst) {
-        if (worst.hottestC() > heater.unit().cutOutC()) {
+    /** Whether a cut-out within the limit ends it soon and the users can step aside: then it is a matter of advice. */
+    private static boolean advised(HeaterCase heater, CutOutExposure exposure) {
+        return exposure.acts()
+                && !heater.house().vulnerable()
+                && exposure.cutOutC() <= heater.house().hottestC();
+    }
+
+    private static String variant(HeaterCase heater, HottestMoment worst, CutOutExposure exposure) {
+        if (exposure.acts()) {
             return "cutOut";
         }
         if (worst.opening().switchOpens()) {

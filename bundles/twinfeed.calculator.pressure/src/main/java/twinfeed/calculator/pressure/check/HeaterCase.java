@@ -175,15 +175,25 @@ public final class HeaterCase {
         return USUAL_STRAINER_PA / (USUAL_STRAINER_FLOW * USUAL_STRAINER_FLOW);
     }
 
-    /** What a unit that holds its flow needs at its inlet for that, Pa; null for one that does not, or of which it is not known. */
+    /**
+     * A unit that holds its flow by itself, with its valve fully open: the same losses as where the largest flow is asked for. Null for
+     * one that does not hold it, or of which nothing is known.
+     *
+     * @param flow the flow that it holds, m3/s
+     */
     @Nullable
-    Double stabiliserNeedPa(double flow) {
+    Outlet stabiliserOpen(double flow) {
         Heater data = unit.heater();
-        if (!Boolean.TRUE.equals(data.getStabilised()) || data.getStabilisedMinimum() == null) {
+        if (!Boolean.TRUE.equals(data.getStabilised())) {
             return null;
+        }
+        Outlet open = fullBore();
+        if (open != null || data.getStabilisedMinimum() == null) {
+            return open;
         }
         Double downstream = unit.downstream();
         double behindPa = downstream == null ? 0 : downstream * flow * flow;
-        return behindPa + data.getStabilisedMinimum().si();
+        double neededPa = behindPa + data.getStabilisedMinimum().si();
+        return flow > 0 && neededPa > 0 ? Outlet.ofPoint(flow, neededPa, 0) : null;
     }
 }

@@ -73,6 +73,9 @@ public final class PressureChecks {
     /** Hottest outlet while a tap opens and the throttle stays where it is. */
     static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS);
 
+    /** Hottest water that reaches a person while a tap opens, before a cut-out acts, against the temperature from which it scalds. */
+    static final Check SCALD = fed("pressure.scald", FindingClass.ADVICE, LimitType.AT_MOST, CELSIUS);
+
     /** Outlet at full power in the warmest month with the flow that can be had. */
     static final Check SUMMER =
             fed("pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW);
@@ -122,6 +125,7 @@ public final class PressureChecks {
             THROTTLE,
             DROP_OUT,
             TAP_OPENS,
+            SCALD,
             AVAILABLE,
             SUMMER,
             SUMMER_LOW,

@@ -6,19 +6,16 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.SupplyReading;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
-import twinfeed.units.Quantity;
 
 /** The supply itself: whether the test is usable, the static pressure neither too high nor too low. */
 public final class SupplyChecks implements CheckGroup {
     private static final double SMALLEST_DROP_PERCENT = SupplyTest.SMALLEST_DROP_SHARE * 100;
-
-    /** What a gauge may be off where the survey states no tolerance, Pa: judgement. */
-    private static final double USUAL_GAUGE_PA = 10_000;
 
     /** 7 m of head in the communication pipe: Ofwat guaranteed standards. */
     private static final double GUARANTEED_PA = 0.7e5;
@@ -47,21 +44,13 @@ public final class SupplyChecks implements CheckGroup {
         double percent = (1 - runningPa / staticPa) * 100;
         FindingBuilder finding = heater.on(PressureChecks.TEST)
                 .compare(percent, SMALLEST_DROP_PERCENT)
-                .variant(runningPa >= staticPa ? "refused" : "")
-                .argument("spread", spreadPa(test) / FeedUnits.BAR)
-                .argument("atDouble", 4 * spreadPa(test) / FeedUnits.BAR)
+                .variant(runningPa >= staticPa + SupplyReading.spreadPa(test) ? "refused" : "")
+                // At twice the test's flow the curve is off by four times what the readings are.
+                .argument("spread", SupplyReading.spreadPa(test) / FeedUnits.BAR)
+                .argument("atDouble", 4 * SupplyReading.spreadPa(test) / FeedUnits.BAR)
                 .source("practice of NFPA 291")
                 .working(() -> drop(staticPa, runningPa));
         finding.add();
-    }
-
-    /** Both readings together may be off by so much; at twice the test's flow the curve is off by four times that. */
-    private static double spreadPa(WaterTest test) {
-        return halfWidthPa(test.getStaticPressure()) + halfWidthPa(test.getRunningPressure());
-    }
-
-    private static double halfWidthPa(Quantity pressure) {
-        return pressure.hasTolerance() ? pressure.halfWidthSi() : USUAL_GAUGE_PA;
     }
 
     private static Working drop(double staticPa, double runningPa) {

@@ -61,6 +61,11 @@ public record SurveyedHouse(
         return context.parameters().si(vulnerable() ? "hottest-frail" : "hottest");
     }
 
+    /** Time from the moment at which the cut-out's temperature is passed until it acts, s. */
+    double cutOutDelayS() {
+        return context.parameters().si("cut-out-delay");
+    }
+
     /** Outlet temperature from which a warning is strong, degC. */
     double strongC() {
         return context.parameters().si("strong");

@@ -1,15 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
-import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.model.assessment.Outcome;
-import twinfeed.engineering.numeric.Solution;
-import twinfeed.engineering.numeric.FailureReason;
-import twinfeed.model.survey.WaterFeed;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
@@ -17,9 +12,12 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.working.SwitchDropOutWorking;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.survey.WaterFeed;
 
 /** How much others may draw before the heat goes off: "a kitchen tap opened past 7 L/min turns the shower cold". */
 public final class SwitchDropOut implements CheckGroup {
@@ -84,7 +82,7 @@ public final class SwitchDropOut implements CheckGroup {
             DropOutLimit.Way way,
             OperatingPoint point,
             Function<HeldThrottle, Solution> breakFlow) {
-        HeldThrottle held = HeldThrottle.of(feed, point, heater.stabiliserNeedPa(point.flowM3PerS()));
+        HeldThrottle held = HeldThrottle.of(feed, point, heater.stabiliserOpen(point.flowM3PerS()));
         if (held != null) {
             Solution flow = breakFlow.apply(held);
             limits.add(new DropOutLimit(way, held, flow, held.drawOff(feed, flow)));

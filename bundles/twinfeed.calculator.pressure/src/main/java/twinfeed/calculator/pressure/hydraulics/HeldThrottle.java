@@ -20,16 +20,16 @@ public record HeldThrottle(OperatingPoint before, double inletPa, Outlet outlet,
     /**
      * The unit as it is set for the wished outlet, or null where no water reaches it.
      *
-     * @param neededPa what a unit that holds its flow needs at its inlet to hold it, Pa, or null for one that does not
+     * @param open a unit that holds its flow, with its valve fully open, or null for one that does not
      */
-    public static @Nullable HeldThrottle of(FeedConditions feed, OperatingPoint before, @Nullable Double neededPa) {
+    public static @Nullable HeldThrottle of(FeedConditions feed, OperatingPoint before, @Nullable Outlet open) {
         double flow = before.flowM3PerS();
         double inletPa = flow > 0 ? feed.at(before.intake()).inletPa(flow, 0) : 0;
         if (inletPa <= 0) {
             return null;
         }
-        if (neededPa != null && neededPa > 0 && neededPa < inletPa) {
-            return new HeldThrottle(before, inletPa, Outlet.ofPoint(flow, neededPa, 0), true);
+        if (open != null && open.pressureAt(flow) < inletPa) {
+            return new HeldThrottle(before, inletPa, open, true);
         }
         return new HeldThrottle(before, inletPa, Throttle.held(flow, inletPa, 0), false);
     }

@@ -25,6 +25,9 @@ public final class FeedReader {
     /** More than any supply has, Pa. */
     private static final double MOST_PA = 100e5;
 
+    /** A fall of nothing, as a share of the static pressure: the curve needs one to go through. */
+    private static final double LEAST_FALL_SHARE = 1e-6;
+
     private final Context context;
     private final @Nullable WaterFeed water;
     private final List<String> faults = new ArrayList<>();
@@ -118,8 +121,12 @@ public final class FeedReader {
                 : testFluid().pressureOfHead(test.getGaugeHeight().si());
         double staticPa = staticPressure.si() + heightPa;
         double runningPa = running.si() + heightPa;
-        if (runningPa < 0 || runningPa >= staticPa) {
+        // A fall smaller than the gauge can tell is a fall of nothing: a stiff supply, which is good news.
+        double stiffPa = staticPa * (1 - LEAST_FALL_SHARE);
+        if (runningPa < 0 || runningPa >= staticPa + SupplyReading.spreadPa(test)) {
             faults.add("survey.water.test.runningPressure");
+        } else if (runningPa > stiffPa && flow.si() > 0) {
+            return new SupplyCurve(staticPa, stiffPa, flow.si());
         } else if (!SupplyTest.of(staticPa, runningPa, flow.si()).isAccepted()) {
             faults.add("survey.water.test.flow");
         } else {

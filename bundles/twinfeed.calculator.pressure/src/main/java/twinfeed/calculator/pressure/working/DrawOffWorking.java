@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
+import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.HottestMoment;
@@ -16,7 +17,7 @@ public final class DrawOffWorking {
 
     /** Hottest outlet on the way. */
     public static Working opening(
-            FeedConditions feed, HottestMoment moment, @Nullable Outlet fullBore, double cutOutC) {
+            FeedConditions feed, HottestMoment moment, @Nullable Outlet fullBore, CutOutExposure exposure) {
         HeldThrottle held = moment.held();
         OperatingPoint before = held.before();
         OperatingPointWorking start = new OperatingPointWorking(feed, before, fullBore).addInlet();
@@ -32,9 +33,19 @@ public final class DrawOffWorking {
         FeedWorking.addDensity(lines, feed.intakeC(before.intake()));
         lines.input("P", "power", moment.powerW(), "W", "check of the circuit");
         HeatLines.addOutlet(lines, hottest);
-        if (Double.isFinite(cutOutC)) {
-            lines.input("T_c", "cutOut", cutOutC, "°C", "maker's instructions")
-                    .step("T_p", "protectedOutlet", "min(T_x, T_c)", "°C", "");
+        if (exposure.acts()) {
+            lines.input("T_c", "cutOut", exposure.cutOutC(), "°C", "maker's instructions")
+                    .input("T_b", "outletBefore", exposure.beforeC(), "°C", "heat balance")
+                    .input("V", "canVolume", CutOutExposure.CAN_M3 * 1000, "L", "judgement")
+                    .input("d", "cutOutDelay", exposure.delayS(), "s", "judgement")
+                    .step("tau", "changeTime", "V / " + hottest + " * 60", "s", "")
+                    .step(
+                            "t_c",
+                            "cutOutTime",
+                            "max(0, tau * ln(max(1, (T_x - T_b) / max(0.000000001, T_x - T_c)))) + d",
+                            "s",
+                            "stirred can")
+                    .step("T_p", "reachedOutlet", "T_x - (T_x - T_b) * exp(-1 * t_c / tau)", "°C", "stirred can");
         }
         return lines.build();
     }

@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Tests of single classes. */
+@NullMarked
+package twinfeed.calculator.pressure.hydraulics;
+
+import org.jspecify.annotations.NullMarked;
