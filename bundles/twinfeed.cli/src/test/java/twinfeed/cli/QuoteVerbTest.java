@@ -98,6 +98,11 @@ class QuoteVerbTest {
                 Arguments.of("job", replacing("length=\"3.6 m ± 0.2 m\"", "length=\"-3.6 m\""), "length"),
                 Arguments.of(
                         "job", replacing("runningPressure=\"1.8 bar", "runningPressure=\"3.8 bar"), "runningPressure"),
+                Arguments.of(
+                        "job",
+                        replacing("<survey ", "<survey climate=\"uk-mains\" annualMeanAir=\"10 °C\" "),
+                        "survey.climate"),
+                Arguments.of("job", replacing("<survey ", "<survey annualMeanAir=\"10 °C\" "), "monthlyAirSpread"),
                 Arguments.of("job", replacing("staticPressure=\"3.0 bar", "staticPressure=\"3.0 baar"), "baar"),
                 Arguments.of("job", replacing("<candidates>h105<", "<candidates>h999<"), "h999"),
                 Arguments.of(

@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.engine.Climates;
@@ -17,6 +18,7 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterSource;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
@@ -89,6 +91,8 @@ final class JobOpening {
                     "there is no such climate",
                     "name one of " + String.join(", ", Climates.ids()) + ", " + Climates.MODEL));
         }
+        air(survey, file);
+        winter(survey, file);
         if (Climates.MODEL.equals(climate)
                 && (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null)) {
             errors.add(new InputProblem(
@@ -99,5 +103,52 @@ final class JobOpening {
                     "the model has no air temperatures",
                     "give annualMeanAir and monthlyAirSpread"));
         }
+    }
+
+    /** Air temperatures that nothing would use are a conflict: somebody meant this house's climate by them. */
+    private void air(Survey survey, Path file) {
+        boolean mean = survey.getAnnualMeanAir() != null;
+        boolean spread = survey.getMonthlyAirSpread() != null;
+        String climate = survey.getClimate();
+        if (climate != null && !climate.equals(Climates.MODEL) && (mean || spread)) {
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "survey.climate",
+                    climate,
+                    "this climate has a table, and yet air temperatures are given for the model",
+                    "write " + Climates.MODEL + ", or remove annualMeanAir and monthlyAirSpread"));
+        } else if (climate == null && mean != spread) {
+            String given = mean ? "annualMeanAir" : "monthlyAirSpread";
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "survey." + given,
+                    String.valueOf(mean ? survey.getAnnualMeanAir() : survey.getMonthlyAirSpread()),
+                    "the intake's model needs two air temperatures",
+                    "give " + (mean ? "monthlyAirSpread" : "annualMeanAir") + " too, or remove this one"));
+        }
+    }
+
+    /** A winter design intake that is warmer than the warmest month is a slip or another house's. */
+    private void winter(Survey survey, Path file) {
+        boolean tank = survey.getWater() != null && survey.getWater().getSource() == WaterSource.TANK;
+        String climate = survey.getClimate() == null ? (tank ? "uk-tank" : "uk-mains") : survey.getClimate();
+        if (survey.getWinterIntake() == null || survey.getAnnualMeanAir() != null) {
+            return;
+        }
+        Climates.months(climate).ifPresent(months -> {
+            double warmestC = Arrays.stream(months).max().orElse(Double.POSITIVE_INFINITY);
+            if (survey.getWinterIntake().si() > warmestC) {
+                warnings.add(new InputProblem(
+                                file.toString(),
+                                0,
+                                "survey.winterIntake",
+                                survey.getWinterIntake().toString(),
+                                "the winter design intake is above the warmest month, " + warmestC + " °C",
+                                "measure it in winter, or leave it out: 5 °C is then taken")
+                        .toString());
+            }
+        });
     }
 }

@@ -79,6 +79,10 @@ final class Conditions {
         if (survey.getClimate() != null) {
             return survey.getClimate();
         }
+        // Air temperatures are given for the model; a table in their place would not be this house's climate.
+        if (survey.getAnnualMeanAir() != null && survey.getMonthlyAirSpread() != null) {
+            return Climates.MODEL;
+        }
         WaterFeed water = survey.getWater();
         String climate = water != null && water.getSource() == WaterSource.TANK ? "uk-tank" : "uk-mains";
         assume(CLIMATE, Map.of("climate", climate));

@@ -17,14 +17,14 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
-import twinfeed.model.assessment.Outcome;
-import twinfeed.model.assessment.Verdict;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -149,6 +149,12 @@ class RunnerTest {
         survey.setMonthlyAirSpread(TemperatureDifference.valueOf("4 K"));
         Grid model = Fixtures.runner().assess(survey, List.of()).grid();
         assertEquals(10 + 4 + 12, model.intakes().get(12).temperatureC());
+        survey.setClimate(null);
+        Grid given = Fixtures.runner().assess(survey, List.of()).grid();
+        assertEquals(
+                10 + 4 + 12,
+                given.intakes().get(12).temperatureC(),
+                "air temperatures that are given select the model");
     }
 
     @Test

@@ -42,7 +42,8 @@ public final class ThrottleCheck implements CheckGroup {
         double neededPa = Throttle.neededInletPressurePa(
                 downstream, Math.max(0, data.getThrottleMinimum().si()), flow);
         FindingBuilder finding = heater.on(PressureChecks.THROTTLE)
-                .compare(inletPa / FeedUnits.BAR, neededPa / FeedUnits.BAR)
+                // Where the pipe cannot carry the flow nothing is left; a pressure below nothing would mean nothing.
+                .compare(Math.max(0, inletPa) / FeedUnits.BAR, neededPa / FeedUnits.BAR)
                 .condition(feed.condition(point))
                 .variant(inletPa < 0 ? "none" : "")
                 .argument("flow", flow * FeedUnits.L_PER_MIN)
@@ -55,6 +56,10 @@ public final class ThrottleCheck implements CheckGroup {
     }
 
     private static Working working(FeedConditions feed, OperatingPoint point) {
-        return new OperatingPointWorking(feed, point, null).addInlet().lines().build();
+        return new OperatingPointWorking(feed, point, null)
+                .addInlet()
+                .lines()
+                .step("p_l", "pressureLeft", "max(0, p_in)", "bar", "")
+                .build();
     }
 }
