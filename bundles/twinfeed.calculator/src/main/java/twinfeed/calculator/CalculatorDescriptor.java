@@ -2,17 +2,18 @@
 package twinfeed.calculator;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
- * What a calculator says of itself. The form, the command line, JSON and the workbook derive from it.
+ * What a calculator says of itself. The form, the command line, JSON and the workbook derive from it. Made by {@link #of}.
  *
  * @param id unique id, lower case letters, digits, dots and hyphens
- * @param version version of the calculator, for the record
+ * @param version version of the calculator, for the record; of two with one id the newer is used
  * @param texts its messages; must hold {@code title}, for each check {@code check.KEY} and the outcome texts, for each parameter
  *     and formula title and help
- * @param gives quantities that it puts into the exchange
- * @param takes quantities of others that it reads from the exchange
- * @param checks the checks that it answers, in the order of their findings
+ * @param gives quantities that it provides to other calculators
+ * @param takes quantities of others that it consumes
+ * @param checks the checks that it answers, in the order of their findings; one that it leaves open counts as "not checked"
  * @param parameters its own parameters
  * @param formulas the functions that it publishes
  */
@@ -32,5 +33,89 @@ public record CalculatorDescriptor(
         checks = List.copyOf(checks);
         parameters = List.copyOf(parameters);
         formulas = List.copyOf(formulas);
+    }
+
+    /**
+     * Begins the descriptor of a calculator by convention: {@code example.EnergyCalculator} has the id {@code energy}, the
+     * messages {@code Energy.properties} beside the class, and the version of its bundle.
+     */
+    public static Builder of(Class<? extends Calculator> type) {
+        return new Builder(type);
+    }
+
+    /** Adds what goes beyond the conventions. */
+    public static final class Builder {
+        private final String version;
+        private String id;
+        private Texts texts;
+        private List<SharedQuantity> gives = List.of();
+        private List<SharedQuantity> takes = List.of();
+        private List<Check> checks = List.of();
+        private List<Parameter> parameters = List.of();
+        private List<Formula> formulas = List.of();
+
+        private Builder(Class<? extends Calculator> type) {
+            String name = type.getSimpleName().replaceFirst("Calculator$", "");
+            id = name.toLowerCase(Locale.ROOT);
+            texts = new Texts(type, name);
+            version = BundleVersion.of(type);
+        }
+
+        /** Another id than the class's name. */
+        public Builder id(String other) {
+            id = other;
+            return this;
+        }
+
+        /** Messages that lie elsewhere. */
+        public Builder texts(Texts other) {
+            texts = other;
+            return this;
+        }
+
+        /** What it provides to other calculators. */
+        public Builder gives(SharedQuantity... quantities) {
+            gives = List.of(quantities);
+            return this;
+        }
+
+        /** What it consumes from other calculators. */
+        public Builder takes(SharedQuantity... quantities) {
+            takes = List.of(quantities);
+            return this;
+        }
+
+        /** The checks that it answers. */
+        public Builder checks(Check... answered) {
+            return checks(List.of(answered));
+        }
+
+        /** The checks that it answers. */
+        public Builder checks(List<Check> answered) {
+            checks = answered;
+            return this;
+        }
+
+        /** Its parameters. */
+        public Builder parameters(Parameter... own) {
+            return parameters(List.of(own));
+        }
+
+        /** Its parameters. */
+        public Builder parameters(List<Parameter> own) {
+            parameters = own;
+            return this;
+        }
+
+        /** The functions that it publishes. */
+        public Builder formulas(List<Formula> published) {
+            formulas = published;
+            return this;
+        }
+
+        /** The descriptor. */
+        public CalculatorDescriptor build() {
+            return new CalculatorDescriptor(id, version, texts, gives, takes, checks, parameters, formulas);
+        }
     }
 }

@@ -30,6 +30,11 @@ public record Check(String key, FindingClass kind, LimitType sense, String unit,
         return kind != FindingClass.PERFORMANCE && kind != FindingClass.ADVICE;
     }
 
+    /** A figure worth knowing, which has no limit. */
+    public static Check report(String key, String unit, String... needs) {
+        return of(key, FindingClass.ADVICE, LimitType.REPORT, unit, needs);
+    }
+
     /** The same with needs given one by one. */
     public static Check of(String key, FindingClass kind, LimitType sense, String unit, String... needs) {
         return new Check(key, kind, sense, unit, List.of(needs));

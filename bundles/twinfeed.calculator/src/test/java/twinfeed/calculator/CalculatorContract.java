@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
-import twinfeed.model.assessment.Outcome;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -26,6 +25,7 @@ import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.expression.Expression;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;

@@ -27,7 +27,8 @@ class LimitTypeTest {
 
     @Property
     void aLimitMovedOntoItsValuePasses(
-            @ForAll @DoubleRange(min = -1e9, max = 1e9) double value, @ForAll @IntRange(min = -8, max = 8) int lastDigits) {
+            @ForAll @DoubleRange(min = -1e9, max = 1e9) double value,
+            @ForAll @IntRange(min = -8, max = 8) int lastDigits) {
         double limit = value + lastDigits * Math.ulp(value);
         for (LimitType type : List.of(LimitType.AT_LEAST, LimitType.AT_MOST)) {
             Finding finding = compared(type, value, limit);
@@ -40,9 +41,15 @@ class LimitTypeTest {
 
     @Property
     void aMillionthBeyondTheLimitFails(@ForAll @DoubleRange(min = 0.01, max = 1e9) double value) {
-        assertEquals(Outcome.FAILS, compared(LimitType.AT_MOST, value, value * (1 - 1e-6)).outcome());
-        assertEquals(Outcome.FAILS, compared(LimitType.AT_LEAST, value, value * (1 + 1e-6)).outcome());
-        assertEquals(Outcome.FAILS, compared(LimitType.AT_MOST, -value, -value * (1 + 1e-6)).outcome());
+        assertEquals(
+                Outcome.FAILS,
+                compared(LimitType.AT_MOST, value, value * (1 - 1e-6)).outcome());
+        assertEquals(
+                Outcome.FAILS,
+                compared(LimitType.AT_LEAST, value, value * (1 + 1e-6)).outcome());
+        assertEquals(
+                Outcome.FAILS,
+                compared(LimitType.AT_MOST, -value, -value * (1 + 1e-6)).outcome());
         assertTrue(LimitType.exceeds(value, value * (1 - 1e-6)));
         assertTrue(LimitType.fallsShort(value, value * (1 + 1e-6)));
     }
@@ -55,6 +62,8 @@ class LimitTypeTest {
 
     @Test
     void aTemperatureComputedBackIsOnItsTarget() {
-        assertEquals(Outcome.PASSES, compared(LimitType.AT_MOST, 44.00000000000001, 44).outcome());
+        assertEquals(
+                Outcome.PASSES,
+                compared(LimitType.AT_MOST, 44.00000000000001, 44).outcome());
     }
 }

@@ -13,12 +13,13 @@ import twinfeed.units.UnitException;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 
-/** Runs one command line. Exit status: 0 done; 1 done, a check does not pass and --strict asked; 2 unusable input; 3 internal fault. */
+/** Runs one command line. Exit status: 0 done; 1 done, a check does not pass and --strict asked; 2 unusable input; 3 internal fault; 4 done, but a calculator left a check unanswered. */
 public final class Verbs {
     static final int DONE = 0;
     static final int STRICT = 1;
     static final int UNUSABLE = 2;
     static final int FAULT = 3;
+    static final int INCOMPLETE = 4;
 
     private final CliContext face;
 
@@ -55,6 +56,7 @@ public final class Verbs {
             return UNUSABLE;
         }
         int status = line.execute(arguments);
+        face.office().problems().forEach(problem -> face.err().println(problem.text(CliContext.LOCALE)));
         face.out().flush();
         return face.out().checkError() ? FAULT : status;
     }

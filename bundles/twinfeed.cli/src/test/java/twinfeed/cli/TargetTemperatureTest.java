@@ -39,19 +39,25 @@ class TargetTemperatureTest {
         for (int targetC = 43; targetC <= 46; targetC++) {
             List<String> row = new ArrayList<>();
             for (JsonNode option : options(targetC)) {
-                row.add(option.get("heater").asText() + " " + option.get("verdict").asText());
+                row.add(option.get("heater").asText() + " "
+                        + option.get("verdict").asText());
                 for (JsonNode finding : option.get("findings")) {
                     JsonNode margin = finding.get("margin");
                     if (margin != null && margin.isNumber()) {
                         double distance = Math.abs(margin.asDouble());
                         assertTrue(
-                                distance == 0 || distance > 1e-12,
-                                () -> "rounding shows in the margin of " + finding);
+                                distance == 0 || distance > 1e-12, () -> "rounding shows in the margin of " + finding);
                     }
                 }
             }
             verdicts.add(targetC + ": " + row);
         }
-        assertEquals(1, verdicts.stream().map(row -> row.substring(row.indexOf(':'))).distinct().count(), () -> String.join("\n", verdicts));
+        assertEquals(
+                1,
+                verdicts.stream()
+                        .map(row -> row.substring(row.indexOf(':')))
+                        .distinct()
+                        .count(),
+                () -> String.join("\n", verdicts));
     }
 }

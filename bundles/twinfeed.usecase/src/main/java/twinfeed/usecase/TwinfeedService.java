@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.stream.Stream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
@@ -18,6 +19,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.CalculatorProblem;
 import twinfeed.calculator.engine.IntakeModel;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.search.WorkCost;
@@ -41,10 +43,24 @@ public final class TwinfeedService {
 
     private final Runner runner;
 
-    /** With the calculators that the framework found. */
+    private final List<CalculatorProblem> folderProblems;
+
+    /** With the calculators that the framework found, those of the folder for third parties among them. */
     @Activate
-    public TwinfeedService(@Reference(policyOption = ReferencePolicyOption.GREEDY) List<Calculator> calculators) {
+    public TwinfeedService(
+            @Reference CalculatorFolder folder,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<Calculator> calculators) {
+        this(calculators, folder.problems());
+    }
+
+    /** With these calculators. */
+    public TwinfeedService(List<Calculator> calculators) {
+        this(calculators, List.of());
+    }
+
+    private TwinfeedService(List<Calculator> calculators, List<CalculatorProblem> folderProblems) {
         this.runner = new Runner(new ArrayList<>(calculators), INTAKE);
+        this.folderProblems = List.copyOf(folderProblems);
     }
 
     /** With the calculators of the class path, for batch engines, benchmarks and tests. */
@@ -52,6 +68,12 @@ public final class TwinfeedService {
         List<Calculator> found = new ArrayList<>();
         ServiceLoader.load(Calculator.class).forEach(found::add);
         return new TwinfeedService(found);
+    }
+
+    /** What is wrong with calculators: files that brought none, those left out and those that broke the rules while they ran. */
+    public List<CalculatorProblem> problems() {
+        return Stream.concat(folderProblems.stream(), runner.problems().stream())
+                .toList();
     }
 
     /** The calculators in the order in which they run. */

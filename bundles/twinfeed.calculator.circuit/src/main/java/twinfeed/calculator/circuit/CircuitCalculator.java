@@ -47,17 +47,15 @@ import twinfeed.units.Kind;
 public final class CircuitCalculator implements Calculator {
     private static final Texts TEXTS = new Texts(CircuitCalculator.class, "Circuit");
 
-    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            "circuit",
-            "0.1.0",
-            TEXTS,
-            List.of(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT),
-            List.of(),
-            CircuitChecks.ALL,
-            List.of(
+    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(CircuitCalculator.class)
+            .texts(TEXTS)
+            .gives(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
+            .checks(CircuitChecks.ALL)
+            .parameters(
                     Parameter.optional("ambient", Kind.TEMPERATURE, 30, 10, 60),
-                    Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60)),
-            CircuitFormulas.ALL);
+                    Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60))
+            .formulas(CircuitFormulas.ALL)
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {

@@ -8,7 +8,6 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 
 /**
  * Judges what a house draws at once with a heater in place of the present one, with the diversity of the rule set.
@@ -17,15 +16,11 @@ import twinfeed.calculator.Texts;
  */
 @Component(service = Calculator.class)
 public final class DemandCalculator implements Calculator {
-    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            "demand",
-            "0.1.0",
-            new Texts(DemandCalculator.class, "Demand"),
-            List.of(),
-            List.of(SharedQuantity.DESIGN_CURRENT),
-            DemandChecks.ALL,
-            List.of(),
-            List.of(MaximumDemand.FORMULA));
+    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(DemandCalculator.class)
+            .takes(SharedQuantity.DESIGN_CURRENT)
+            .checks(DemandChecks.ALL)
+            .formulas(List.of(MaximumDemand.FORMULA))
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.faults;
 
-import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
@@ -27,8 +26,11 @@ public final class FaultsCalculator implements Calculator {
     /** Messages of the findings, with the names of parts, questions and steps of the isolation. */
     public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults").including(FaultTexts.NAMES);
 
-    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            ID, "0.1.0", TEXTS, List.of(), List.of(SharedQuantity.SWITCH_MARGIN), FaultsChecks.ALL, List.of(), List.of());
+    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FaultsCalculator.class)
+            .texts(TEXTS)
+            .takes(SharedQuantity.SWITCH_MARGIN)
+            .checks(FaultsChecks.ALL)
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {

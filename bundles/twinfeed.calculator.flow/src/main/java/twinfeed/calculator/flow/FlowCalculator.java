@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.flow;
 
-import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
@@ -9,7 +8,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.units.Kind;
 
 /**
@@ -36,15 +34,13 @@ public final class FlowCalculator implements Calculator {
 
     static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, STRONG_C, 30, 70);
 
-    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            ID,
-            "0.1.0",
-            new Texts(FlowCalculator.class, "Flow"),
-            List.of(SharedQuantity.WISHED_FLOW),
-            List.of(SharedQuantity.DELIVERED_POWER),
-            FlowChecks.ALL,
-            List.of(LEAST, FLAG, STRONG),
-            FlowFormulas.ALL);
+    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FlowCalculator.class)
+            .gives(SharedQuantity.WISHED_FLOW)
+            .takes(SharedQuantity.DELIVERED_POWER)
+            .checks(FlowChecks.ALL)
+            .parameters(LEAST, FLAG, STRONG)
+            .formulas(FlowFormulas.ALL)
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {

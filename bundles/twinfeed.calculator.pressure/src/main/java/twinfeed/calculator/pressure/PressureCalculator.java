@@ -9,7 +9,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.pressure.check.PressureChecks;
 import twinfeed.calculator.pressure.formula.PressureFormulas;
 import twinfeed.units.Kind;
@@ -30,15 +29,13 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("cut-out-delay", Kind.DURATION, 5, 0, 60),
             Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
 
-    private static final CalculatorDescriptor STATEMENT = new CalculatorDescriptor(
-            ID,
-            "0.1.0",
-            new Texts(PressureCalculator.class, "Pressure"),
-            List.of(SharedQuantity.SWITCH_MARGIN),
-            List.of(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER),
-            PressureChecks.ALL,
-            PARAMETERS,
-            PressureFormulas.ALL);
+    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)
+            .gives(SharedQuantity.SWITCH_MARGIN)
+            .takes(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER)
+            .checks(PressureChecks.ALL)
+            .parameters(PARAMETERS)
+            .formulas(PressureFormulas.ALL)
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {

@@ -45,7 +45,10 @@ public final class FindingText {
                 return texts.format(locale, key, arguments(finding));
             }
         }
-        return Runner.TEXTS.format(locale, "outcome." + Texts.key(finding.outcome()) + ".sentence", arguments(finding));
+        boolean nothingNamed =
+                finding.outcome() == Outcome.CANNOT_TELL && finding.missing().isEmpty();
+        String outcome = Texts.key(finding.outcome()) + (nothingNamed ? ".none" : "");
+        return Runner.TEXTS.format(locale, "outcome." + outcome + ".sentence", arguments(finding));
     }
 
     private static List<String> keys(Finding finding) {
@@ -136,6 +139,6 @@ public final class FindingText {
     }
 
     private Texts texts(Finding finding) {
-        return runner.texts(finding.calculator());
+        return finding.check().key().equals(Runner.BROKEN.key()) ? Runner.TEXTS : runner.texts(finding.calculator());
     }
 }

@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Assumptions;
@@ -14,55 +18,70 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Finding;
-import twinfeed.model.assessment.FindingClass;
-import twinfeed.calculator.Findings;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Readings;
-import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
 
-/** Runs all calculators over one survey and its candidates. Thread-safe; a survey is read by one thread at a time. */
+/**
+ * Runs all calculators over one survey and its candidates. Thread-safe; a survey is read by one thread at a time.
+ *
+ * <p>A calculator that breaks, loops or changes its survey ends nobody else's work: {@link #assess} runs each on a thread of its
+ * own, with a copy of the survey and a time limit, names it, and answers its checks with "not checked".
+ */
 public final class Runner {
-    /** The check under which a calculator that broke is reported; its kind decides, for what it would have said is unknown. */
-    public static final Check BROKEN = Check.of("runner.broken", FindingClass.COMPLIANCE, LimitType.REPORT, "");
+    /** The check under which a calculator that broke is reported; the checks that it left open decide, this one only tells why. */
+    public static final Check BROKEN = Check.of("runner.broken", FindingClass.ADVICE, LimitType.REPORT, "");
 
     /** Messages of the runner itself and those that calculators share. */
     public static final Texts TEXTS = new Texts(Runner.class, "Common");
 
     private final List<Calculator> calculators;
+    private final List<CalculatorProblem> leftOut;
+    private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
     private final Influence influence;
+    private final Containment containment;
 
     /**
      * A runner for some calculators.
      *
-     * @param found the calculators, in any order
+     * @param found the calculators, in any order; of two of one id the newer is used
      * @param intakeModel intake temperatures for climates without a table
-     * @throws IllegalArgumentException if two have the same id
      */
     public Runner(List<Calculator> found, IntakeModel intakeModel) {
-        Map<String, Calculator> byId = new LinkedHashMap<>();
-        for (Calculator calculator : found) {
-            String id = calculator.statement().id();
-            if (byId.putIfAbsent(id, calculator) != null) {
-                throw new IllegalArgumentException("two calculators have the id " + id);
-            }
-        }
-        this.calculators = CalculatorOrder.of(new ArrayList<>(byId.values()));
+        this(found, intakeModel, Containment.usual());
+    }
+
+    Runner(List<Calculator> found, IntakeModel intakeModel, Containment containment) {
+        CalculatorSelection selection = new CalculatorSelection(found);
+        this.calculators = CalculatorOrder.of(selection.calculators());
+        this.leftOut = selection.problems();
         this.intakeModel = intakeModel;
         this.influence = Influence.among(calculators);
+        this.containment = containment;
     }
 
     /** The calculators in the order in which they run. */
     public List<Calculator> calculators() {
         return calculators;
+    }
+
+    /** What was found wrong with calculators so far: those that are not used, and those that were set aside while they ran. */
+    public List<CalculatorProblem> problems() {
+        List<CalculatorProblem> all = new ArrayList<>(leftOut);
+        calculators.forEach(calculator -> {
+            CalculatorProblem problem = aside.get(calculator.statement().id());
+            if (problem != null) {
+                all.add(problem);
+            }
+        });
+        return List.copyOf(all);
     }
 
     /** Whose works can change whose answers. */
@@ -88,9 +107,9 @@ public final class Runner {
      */
     public AssessmentResult assess(Survey survey, List<Candidate> candidates) {
         Assumptions assumptions = new Assumptions();
-        Session session = open(survey, survey, grid -> grid, new Readings(survey), assumptions);
+        Session session = open(survey, survey, grid -> grid, new Readings(survey), assumptions, containment);
         List<OptionResult> options = candidates.stream().map(session::judge).toList();
-        return new AssessmentResult(session.rules, session.grid, options, assumptions.list());
+        return new AssessmentResult(session.rules(), session.grid(), options, assumptions.list());
     }
 
     /** Judges one candidate, without the record of assumptions. */
@@ -117,38 +136,76 @@ public final class Runner {
      */
     public OptionResult judge(
             Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
-        return open(surveyed, changed, focus, readings, new Assumptions()).judge(candidate);
+        return open(surveyed, changed, focus, readings, new Assumptions(), null).judge(candidate);
     }
 
     /** Prepares every calculator for a survey. */
     private Session open(
-            Survey surveyed, Survey survey, UnaryOperator<Grid> focus, Readings readings, Assumptions assumptions) {
+            Survey surveyed,
+            Survey survey,
+            UnaryOperator<Grid> focus,
+            Readings readings,
+            Assumptions assumptions,
+            @Nullable Containment contained) {
         RuleSet rules = rules(survey);
         Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
-        List<Prepared> prepared = new ArrayList<>();
+        List<Session.Prepared> prepared = new ArrayList<>();
         for (Calculator calculator : calculators) {
-            prepared.add(prepare(calculator, surveyed, survey, rules, grid, readings, assumptions));
+            Survey own = contained == null ? survey : EcoreUtil.copy(survey);
+            Survey first = surveyed == survey ? own : surveyed;
+            prepared.add(prepare(calculator, first, own, rules, grid, readings, assumptions, contained));
         }
-        return new Session(rules, grid, readings, prepared);
+        return new Session(rules, grid, readings, survey, prepared, contained, this::setAside);
     }
 
-    private static Prepared prepare(
+    private void setAside(Session.Prepared calculator, CalculatorProblem.Kind kind, String reason) {
+        aside.putIfAbsent(
+                calculator.descriptor().id(),
+                new CalculatorProblem(
+                        calculator.source() + " (" + calculator.descriptor().id() + ")", kind, reason));
+    }
+
+    private Session.Prepared prepare(
             Calculator calculator,
             Survey surveyed,
             Survey survey,
             RuleSet rules,
             Grid grid,
             Readings readings,
-            Assumptions assumptions) {
-        CalculatorDescriptor statement = calculator.statement();
-        try {
-            Arguments parameters = Arguments.parse(statement.parameters(), typed(survey, statement.id()));
-            Context context =
-                    new Context(statement.id(), survey, surveyed, rules, grid, readings, parameters, assumptions);
-            return new Prepared(statement, calculator.prepare(context));
-        } catch (RuntimeException | LinkageError broken) {
-            return new Prepared(statement, (candidate, exchange, findings) -> report(findings, statement.id(), broken));
+            Assumptions assumptions,
+            @Nullable Containment contained) {
+        CalculatorDescriptor descriptor = calculator.statement();
+        String source = CalculatorSource.of(calculator);
+        CalculatorProblem before = aside.get(descriptor.id());
+        if (before != null) {
+            return broken(descriptor, source, new IllegalStateException(before.detail()));
         }
+        try {
+            Arguments parameters = Arguments.parse(descriptor.parameters(), typed(survey, descriptor.id()));
+            Context context =
+                    new Context(descriptor.id(), survey, surveyed, rules, grid, readings, parameters, assumptions);
+            AtomicReference<@Nullable Assessor> assessor = new AtomicReference<>();
+            if (contained == null) {
+                assessor.set(calculator.prepare(context));
+            } else {
+                contained.run(descriptor.id(), () -> assessor.set(calculator.prepare(context)));
+            }
+            Survey own = contained == null ? null : survey;
+            return new Session.Prepared(descriptor, source, assessor.get(), null, own);
+        } catch (Containment.TooSlowException e) {
+            Session.Prepared slow = broken(descriptor, source, e);
+            setAside(slow, CalculatorProblem.Kind.TOO_SLOW, Containment.reason(e));
+            return slow;
+        } catch (Throwable e) {
+            if (!Containment.containable(e)) {
+                throw e;
+            }
+            return broken(descriptor, source, e);
+        }
+    }
+
+    private static Session.Prepared broken(CalculatorDescriptor descriptor, String source, Throwable failure) {
+        return new Session.Prepared(descriptor, source, null, failure, null);
     }
 
     private static Map<String, String> typed(Survey survey, String calculator) {
@@ -161,43 +218,11 @@ public final class Runner {
         return typed;
     }
 
+    /** The rule set that a survey names, or the usual one. */
     public static RuleSet rules(Survey survey) {
         String id = survey.getRules() == null ? RuleSets.DEFAULT : survey.getRules();
         return RuleSets.find(id)
                 .orElseThrow(() -> new IllegalArgumentException(
                         "unknown rule set \"" + id + "\"; known are " + String.join(", ", RuleSets.ids())));
-    }
-
-    private static void report(Findings findings, String calculator, Throwable broken) {
-        findings.on(BROKEN)
-                .outcome(Outcome.CANNOT_TELL)
-                .argument("calculator", calculator)
-                .argument("reason", String.valueOf(broken))
-                .add();
-    }
-
-    private record Prepared(CalculatorDescriptor statement, Assessor assessor) {}
-
-    /** All calculators prepared for one survey. */
-    private record Session(RuleSet rules, Grid grid, Readings readings, List<Prepared> prepared) {
-        OptionResult judge(Candidate candidate) {
-            SharedQuantities exchange = new SharedQuantities(grid);
-            List<Finding> all = new ArrayList<>();
-            for (Prepared each : prepared) {
-                Findings findings = new Findings(each.statement.id(), readings, candidate);
-                run(each, candidate, exchange, findings);
-                all.addAll(findings.list());
-            }
-            return OptionResult.of(candidate, all);
-        }
-
-        /** What a calculator said before it broke stays, and the rest goes on. */
-        private static void run(Prepared each, Candidate candidate, SharedQuantities exchange, Findings findings) {
-            try {
-                each.assessor.assess(candidate, exchange, findings);
-            } catch (RuntimeException | LinkageError broken) {
-                report(findings, each.statement.id(), broken);
-            }
-        }
     }
 }

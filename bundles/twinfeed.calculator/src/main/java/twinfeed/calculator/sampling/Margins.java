@@ -6,11 +6,11 @@ import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.model.assessment.Outcome;
 
 /** What the draws of an uncertainty run gave, check by check. */
 final class Margins {

@@ -16,10 +16,10 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Influence;
 import twinfeed.calculator.engine.OptionResult;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 

@@ -14,7 +14,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
@@ -22,9 +21,10 @@ import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
-import twinfeed.model.assessment.Verdict;
 
 /** Works of one calculator that mend a check of another, through what the one gives to the other. */
 class InfluenceTest {
@@ -40,8 +40,13 @@ class InfluenceTest {
     private record Linked(String id, List<SharedQuantity> takes, List<SharedQuantity> gives) implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor(
-                    id, "1", Runner.TEXTS, gives, takes, List.of(CABLE, FLOW), List.of(), List.of());
+            List<Check> checks =
+                    switch (id) {
+                        case "circuit" -> List.of(CABLE);
+                        case "water" -> List.of(FLOW);
+                        default -> List.of();
+                    };
+            return new CalculatorDescriptor(id, "1", Runner.TEXTS, gives, takes, checks, List.of(), List.of());
         }
 
         @Override

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 
 /** Which finding decides, and how it is looked up. */

@@ -68,13 +68,6 @@ class RunnerTest {
     }
 
     @Test
-    void twoOfOneIdAreRefused() {
-        Calculator one = linked("a", List.of(), List.of());
-        Calculator two = linked("a", List.of(), List.of());
-        assertThrows(IllegalArgumentException.class, () -> Fixtures.runner(one, two));
-    }
-
-    @Test
     void aCalculatorThatThrowsIsNamedAndTheRestGoesOn() {
         Calculator broken = new SyntheticCalculator("broken", List.of(), (survey, findings) -> {
             throw new IllegalStateException("out of luck");

@@ -14,13 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.engine.OptionResult;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 

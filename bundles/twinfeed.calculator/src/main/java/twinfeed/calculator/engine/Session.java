@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Grid;
+import twinfeed.calculator.Readings;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.survey.Survey;
+
+/** All calculators prepared for one survey. */
+final class Session {
+    /**
+     * One calculator that was prepared.
+     *
+     * @param source the file that it came in
+     * @param assessor what judges the candidates; absent where preparing failed
+     * @param failure why it cannot judge; absent where it can
+     * @param survey the copy that it was given; absent where it shares the caller's
+     */
+    record Prepared(
+            CalculatorDescriptor descriptor,
+            String source,
+            @Nullable Assessor assessor,
+            @Nullable Throwable failure,
+            @Nullable Survey survey) {}
+
+    /** What is done with a calculator that must not be asked again. */
+    @FunctionalInterface
+    interface SettingAside {
+        void add(Prepared calculator, CalculatorProblem.Kind kind, String reason);
+    }
+
+    private final RuleSet rules;
+    private final Grid grid;
+    private final Readings readings;
+    private final Survey survey;
+    private final List<Prepared> prepared;
+    private final @Nullable Containment containment;
+    private final SettingAside aside;
+
+    /**
+     * A session.
+     *
+     * @param containment runs the calculators; absent for draws by the thousand, which are only made of calculators that have
+     *     answered before
+     */
+    Session(
+            RuleSet rules,
+            Grid grid,
+            Readings readings,
+            Survey survey,
+            List<Prepared> prepared,
+            @Nullable Containment containment,
+            SettingAside aside) {
+        this.rules = rules;
+        this.grid = grid;
+        this.readings = readings;
+        this.survey = survey;
+        this.prepared = List.copyOf(prepared);
+        this.containment = containment;
+        this.aside = aside;
+    }
+
+    RuleSet rules() {
+        return rules;
+    }
+
+    Grid grid() {
+        return grid;
+    }
+
+    OptionResult judge(Candidate candidate) {
+        SharedQuantities shared = new SharedQuantities(grid);
+        List<Finding> all = new ArrayList<>();
+        for (Prepared each : prepared) {
+            all.addAll(answers(each, candidate, shared));
+        }
+        return OptionResult.of(candidate, all);
+    }
+
+    /** What a calculator said before it broke stays, the rest goes on, and each check that it declared has an answer. */
+    private List<Finding> answers(Prepared each, Candidate candidate, SharedQuantities shared) {
+        Findings findings = new Findings(each.descriptor.id(), readings, candidate);
+        Throwable broken = each.failure;
+        if (each.assessor != null) {
+            broken = run(each, each.assessor, candidate, shared, findings);
+        }
+        if (broken instanceof Containment.TooSlowException || broken instanceof ChangedSurveyException) {
+            // It may still be adding to the old ones, or has judged something else.
+            findings = new Findings(each.descriptor.id(), readings, candidate);
+        }
+        if (broken != null) {
+            report(each, findings, broken);
+        }
+        addUnanswered(each, findings);
+        return findings.list();
+    }
+
+    private @Nullable Throwable run(
+            Prepared each, Assessor assessor, Candidate candidate, SharedQuantities shared, Findings findings) {
+        try {
+            if (containment == null) {
+                assessor.assess(candidate, shared, findings);
+            } else {
+                containment.run(each.descriptor.id(), () -> assessor.assess(candidate, shared, findings));
+            }
+        } catch (Containment.TooSlowException e) {
+            aside.add(each, CalculatorProblem.Kind.TOO_SLOW, Containment.reason(e));
+            return e;
+        } catch (Throwable e) {
+            if (!Containment.containable(e)) {
+                throw e;
+            }
+            return e;
+        }
+        if (each.survey != null && !EcoreUtil.equals(survey, each.survey)) {
+            ChangedSurveyException changed = new ChangedSurveyException();
+            aside.add(each, CalculatorProblem.Kind.CHANGED_SURVEY, Containment.reason(changed));
+            return changed;
+        }
+        return null;
+    }
+
+    private static final class ChangedSurveyException extends IllegalStateException {
+        private static final long serialVersionUID = 1;
+
+        ChangedSurveyException() {
+            super("it changed the survey");
+        }
+    }
+
+    private static void report(Prepared each, Findings findings, Throwable broken) {
+        findings.on(Runner.BROKEN)
+                .outcome(Outcome.CANNOT_TELL)
+                .argument("calculator", each.descriptor.id())
+                .argument("source", each.source)
+                .argument("reason", Containment.reason(broken))
+                .add();
+    }
+
+    /** A check that was declared and not answered is neither good nor bad. */
+    private static void addUnanswered(Prepared each, Findings findings) {
+        List<Check> declared = each.descriptor.checks();
+        List<Finding> given = findings.list();
+        for (int i = 0; i < declared.size(); i++) {
+            String key = declared.get(i).key();
+            boolean inPlace = i < given.size() && given.get(i).check().key().equals(key);
+            if (!inPlace
+                    && given.stream().noneMatch(finding -> finding.check().key().equals(key))) {
+                findings.on(declared.get(i))
+                        .outcome(Outcome.NOT_CHECKED)
+                        .argument("calculator", each.descriptor.id())
+                        .argument("source", each.source)
+                        .add();
+            }
+        }
+    }
+}

@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+
+/** Whatever a calculator does, the others answer, and it is named. */
+class ContainmentTest {
+    private static final Check BAD = Check.of("bad.check", FindingClass.SAFETY, LimitType.AT_MOST, "");
+    private static final Check GOOD = Check.of("good.check", FindingClass.SAFETY, LimitType.AT_MOST, "");
+
+    private static final Calculator SOUND =
+            new SyntheticCalculator("sound", List.of(GOOD), (survey, findings) -> findings.on(GOOD)
+                    .compare(survey.getNotes() == null ? 1 : 9, 2)
+                    .add());
+
+    private static Calculator bad(BiConsumer<Survey, Findings> answers) {
+        return new SyntheticCalculator("bad", List.of(BAD), answers);
+    }
+
+    private static Runner runner(Calculator... calculators) {
+        return new Runner(
+                List.of(calculators), (mean, spread, month, southern) -> mean, new Containment(Duration.ofMillis(300)));
+    }
+
+    private static OptionResult assessed(Runner runner) {
+        return runner.assess(SurveyFactory.eINSTANCE.createSurvey(), List.of(Fixtures.candidate()))
+                .options()
+                .get(0);
+    }
+
+    private static String sentences(Runner runner, OptionResult result) {
+        FindingText text = new FindingText(runner, Locale.ENGLISH);
+        return String.join(" | ", result.findings().stream().map(text::sentence).toList());
+    }
+
+    private static void assertContained(Runner runner, String reason) {
+        OptionResult result = assessed(runner);
+        assertEquals(Outcome.NOT_CHECKED, outcome(result, BAD), "declared and not answered");
+        assertEquals(Outcome.PASSES, outcome(result, GOOD), "the others answer");
+        assertEquals(Verdict.CANNOT_TELL, result.verdict());
+        String said = sentences(runner, result);
+        assertTrue(said.contains("bad") && said.contains(reason), said);
+        assertFalse(said.contains("[") || said.contains("{") || said.contains("missing ."), said);
+        assertTrue(said.contains(CalculatorSource.of(SOUND)), "the file is named: " + said);
+    }
+
+    private static Outcome outcome(OptionResult result, Check check) {
+        return result.finding(check.key()).map(Finding::outcome).orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"exception", "assertion", "linkage", "stack"})
+    void whatIsThrownIsContained(String what) {
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    switch (what) {
+                        case "exception" -> throw new IllegalStateException("thrown on purpose");
+                        case "assertion" -> throw new AssertionError("thrown on purpose");
+                        case "linkage" -> throw new NoClassDefFoundError("thrown on purpose");
+                        default -> endless(1);
+                    }
+                }),
+                SOUND);
+        assertContained(runner, what.equals("stack") ? "StackOverflowError" : "thrown on purpose");
+        assertEquals(
+                Outcome.NOT_CHECKED,
+                outcome(runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate()), BAD),
+                "in draws too");
+    }
+
+    private static int endless(int depth) {
+        return depth == 0 ? 0 : endless(depth + 1) + 1;
+    }
+
+    @Test
+    void memoryThatRunsOutIsNobodysToContain() {
+        Runner runner = runner(bad((survey, findings) -> {
+            throw new OutOfMemoryError("made up");
+        }));
+        assertThrows(OutOfMemoryError.class, () -> assessed(runner));
+    }
+
+    @Test
+    void oneThatNeverEndsIsSetAside() {
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    long spins = 0;
+                    while (spins >= 0) {
+                        spins = (spins + 1) % 1000;
+                    }
+                }),
+                SOUND);
+        assertContained(runner, "did not answer within");
+        assertEquals(
+                List.of(CalculatorProblem.Kind.TOO_SLOW),
+                runner.problems().stream().map(CalculatorProblem::kind).toList());
+        long start = System.nanoTime();
+        assertContained(runner, "did not answer within");
+        assertTrue(System.nanoTime() - start < Duration.ofMillis(280).toNanos(), "not asked again");
+        assertEquals(
+                Outcome.NOT_CHECKED,
+                outcome(runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate()), BAD),
+                "nor in draws");
+    }
+
+    @Test
+    void oneThatChangesTheSurveyChangesOnlyItsOwn() {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        Runner runner = runner(
+                bad((given, findings) -> {
+                    given.setNotes("changed");
+                    findings.on(BAD).compare(1, 2).add();
+                }),
+                SOUND);
+        OptionResult result =
+                runner.assess(survey, List.of(Fixtures.candidate())).options().get(0);
+        assertEquals(null, survey.getNotes());
+        assertEquals(Outcome.PASSES, outcome(result, GOOD));
+        assertEquals(Outcome.NOT_CHECKED, outcome(result, BAD), "what it said of another survey does not count");
+        assertEquals(
+                List.of(CalculatorProblem.Kind.CHANGED_SURVEY),
+                runner.problems().stream().map(CalculatorProblem::kind).toList());
+    }
+
+    @Test
+    void aDeclaredCheckThatIsNeverAnsweredIsNotChecked() {
+        assertContained(runner(bad((survey, findings) -> {}), SOUND), "did not answer");
+    }
+
+    @Test
+    void ofTwoWithOneIdTheNewerIsUsedAndTheOtherNamed() {
+        Calculator old = new Versioned("2.9.0", 9);
+        Calculator recent = new Versioned("2.10.0", 1);
+        for (Runner runner : List.of(runner(old, recent), runner(recent, old))) {
+            assertEquals(List.of(recent), runner.calculators());
+            assertEquals(Outcome.PASSES, outcome(assessed(runner), BAD));
+            CalculatorProblem problem = runner.problems().get(0);
+            String text = problem.text(Locale.ENGLISH);
+            assertEquals(CalculatorProblem.Kind.OLDER, problem.kind());
+            assertTrue(text.contains("2.9.0") && text.contains("2.10.0"), text);
+        }
+    }
+
+    @Test
+    void oneThatCannotSayWhatItIsIsLeftOut() {
+        Calculator speechless = new Calculator() {
+            @Override
+            public CalculatorDescriptor statement() {
+                throw new IllegalStateException("speechless");
+            }
+
+            @Override
+            public Assessor prepare(Context context) {
+                throw new IllegalStateException();
+            }
+        };
+        Runner runner = runner(speechless, SOUND);
+        assertEquals(List.of(SOUND), runner.calculators());
+        assertTrue(runner.problems().get(0).text(Locale.ENGLISH).contains("speechless"));
+        assertEquals(Verdict.SUITS, assessed(runner).verdict());
+    }
+
+    /** The same calculator in a version. */
+    private static final class Versioned implements Calculator {
+        private final String version;
+        private final double value;
+
+        Versioned(String version, double value) {
+            this.version = version;
+            this.value = value;
+        }
+
+        @Override
+        public CalculatorDescriptor statement() {
+            return new CalculatorDescriptor(
+                    "same", version, Runner.TEXTS, List.of(), List.of(), List.of(BAD), List.of(), List.of());
+        }
+
+        @Override
+        public Assessor prepare(Context context) {
+            return (candidate, shared, findings) ->
+                    findings.on(BAD).compare(value, 2).add();
+        }
+    }
+}

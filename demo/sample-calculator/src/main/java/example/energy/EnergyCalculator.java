@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: EPL-2.0
+package example.energy;
+
+import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Context;
+import twinfeed.calculator.Parameter;
+import twinfeed.units.Kind;
+
+/** How much energy one shower takes. */
+public final class EnergyCalculator implements Calculator {
+    private static final Check ENERGY = Check.report("energy.shower", "kWh", "heater.power");
+    private static final Parameter DURATION = Parameter.optional("duration", Kind.DURATION, 480, 60, 3600);
+
+    private static final CalculatorDescriptor DESCRIPTOR =
+            CalculatorDescriptor.of(EnergyCalculator.class).checks(ENERGY).parameters(DURATION).build();
+
+    @Override
+    public CalculatorDescriptor statement() {
+        return DESCRIPTOR;
+    }
+
+    @Override
+    public Assessor prepare(Context context) {
+        double seconds = context.parameters().si("duration");
+        return (candidate, shared, findings) -> {
+            if (!findings.blocked(ENERGY)) {
+                double joules = candidate.heater().getPower().si() * seconds;
+                findings.on(ENERGY).report(joules / 3.6e6).argument("minutes", seconds / 60).add();
+            }
+        };
+    }
+}
