@@ -4,10 +4,32 @@ package twinfeed.calculator;
 import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Fills placeholders: {@code {name}} and, for numbers, {@code {name:decimals}}. */
 final class TextPattern {
+    /** What stands where a value was not given: a gap, never the placeholder itself. */
+    private static final String UNKNOWN = "…";
+
     private TextPattern() {}
+
+    /** Whether there is a value for each placeholder. */
+    static boolean complete(String pattern, Set<String> given) {
+        int open = pattern.indexOf('{');
+        while (open >= 0) {
+            int close = pattern.indexOf('}', open);
+            if (close < 0) {
+                return true;
+            }
+            String placeholder = pattern.substring(open + 1, close);
+            int colon = placeholder.indexOf(':');
+            if (!given.contains(colon < 0 ? placeholder : placeholder.substring(0, colon))) {
+                return false;
+            }
+            open = pattern.indexOf('{', close);
+        }
+        return true;
+    }
 
     static String fill(String pattern, Map<String, ?> arguments, Locale locale) {
         StringBuilder out = new StringBuilder(pattern.length() + 32);
@@ -27,7 +49,7 @@ final class TextPattern {
         int colon = placeholder.indexOf(':');
         Object value = arguments.get(colon < 0 ? placeholder : placeholder.substring(0, colon));
         if (value == null) {
-            return "{" + placeholder + "}";
+            return UNKNOWN;
         }
         if (value instanceof Number number) {
             return number(

@@ -90,6 +90,11 @@ public final class Texts {
         return file("").containsKey(key) || others.stream().anyMatch(other -> other.has(key));
     }
 
+    /** Whether there is such a message and these arguments fill all its placeholders. */
+    public boolean filledBy(String key, Map<String, ?> arguments) {
+        return has(key) && TextPattern.complete(get(Locale.ROOT, key), arguments.keySet());
+    }
+
     /** All keys of the default language, sorted. */
     public java.util.SortedSet<String> keys() {
         TreeSet<String> keys = new TreeSet<>(file("").keySet());

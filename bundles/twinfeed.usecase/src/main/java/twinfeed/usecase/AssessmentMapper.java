@@ -201,10 +201,11 @@ final class AssessmentMapper {
                 .toList();
     }
 
+    /** Two calculators may word a kind of work each for itself: the words are those that its arguments fill. */
     private String title(Remedy work) {
         return runner.calculators().stream()
                 .map(calculator -> calculator.statement().texts())
-                .filter(texts -> texts.has("remedy." + work.kind()))
+                .filter(texts -> texts.filledBy("remedy." + work.kind(), work.arguments()))
                 .findFirst()
                 .map(texts -> texts.format(locale, "remedy." + work.kind(), work.arguments()))
                 .orElse(work.id());

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** No placeholder reaches a reader. */
+class TextPatternTest {
+    private static final String BOARD = "New consumer unit, with {device} of {rating:0} A for the shower";
+
+    @Test
+    void aValueThatIsNotThereIsAGap() {
+        assertEquals(
+                "New consumer unit, with … of 100 A for the shower",
+                TextPattern.fill(BOARD, Map.of("rating", 100), Locale.ENGLISH));
+    }
+
+    @Test
+    void aPatternIsFilledByAllItsArgumentsOnly() {
+        assertTrue(TextPattern.complete(BOARD, Set.of("rating", "device")));
+        assertFalse(TextPattern.complete(BOARD, Set.of("rating")));
+        assertTrue(TextPattern.complete("nothing to fill", Set.of()));
+    }
+}
