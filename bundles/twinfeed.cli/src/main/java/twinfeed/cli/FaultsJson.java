@@ -4,8 +4,8 @@ package twinfeed.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.diagnosis.repair.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** A fault-finding as JSON. */
 final class FaultsJson {

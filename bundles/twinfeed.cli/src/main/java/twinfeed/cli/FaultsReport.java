@@ -5,8 +5,8 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.diagnosis.repair.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** Prints the job sheet of a fault-finding for a person. */
 final class FaultsReport {

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import twinfeed.diagnosis.visit.FaultLog;
+import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
-import twinfeed.diagnosis.visit.FaultLog;
-import twinfeed.diagnosis.visit.FaultSheet;
 
 /** Ranked causes and the next test, as a job sheet. */
 @Command(

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookReport;
@@ -19,7 +20,6 @@ import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.batch.BatchReport;
-import twinfeed.diagnosis.visit.FaultSheet;
 
 /**
  * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class

@@ -93,8 +93,7 @@ class FaultsVerbTest {
     @Test
     void aFirmsOwnDataAreUsedOrRefused() throws IOException {
         String own;
-        try (java.io.InputStream stream =
-                twinfeed.diagnosis.data.FaultData.class.getResourceAsStream("faults.csv")) {
+        try (java.io.InputStream stream = twinfeed.diagnosis.data.FaultData.class.getResourceAsStream("faults.csv")) {
             own = new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
         }
         Path good =

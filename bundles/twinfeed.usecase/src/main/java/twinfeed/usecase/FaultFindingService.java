@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.search.WorkCost;
+import twinfeed.diagnosis.repair.ReplacementOffer;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheetBuilder;
 import twinfeed.document.JobSheet;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
@@ -22,10 +25,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
 import twinfeed.pdf.JobSheetPdf;
-import twinfeed.diagnosis.visit.FaultSheetBuilder;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.faults.JobSheetWriter;
-import twinfeed.diagnosis.repair.ReplacementOffer;
 import twinfeed.workbook.JobSheetWorkbook;
 
 /** The fault-finding at the unit that is there, beside what a new one would cost. */

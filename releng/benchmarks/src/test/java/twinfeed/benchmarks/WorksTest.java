@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.model.assessment.Verdict;
 import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
+import twinfeed.model.assessment.Verdict;
 
 /**
  * The search for the least costly works in invented houses as surveys describe them, judged by the real calculators, against the

@@ -118,7 +118,8 @@ record DataTable(List<String> columns, List<List<String>> rows) {
 
     /** A copy in which one number is 4 % greater. */
     DataTable flipped(Place place) {
-        List<List<String>> copy = new ArrayList<>(rows.stream().map(List::copyOf).toList());
+        List<List<String>> copy =
+                new ArrayList<>(rows.stream().map(List::copyOf).toList());
         List<String> row = new ArrayList<>(copy.get(place.row()));
         List<String> words = new ArrayList<>(words(row.get(place.column())));
         words.set(

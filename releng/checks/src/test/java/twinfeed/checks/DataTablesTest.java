@@ -89,8 +89,8 @@ class DataTablesTest {
             numbers += here;
             boolean guarded = transcriptions.stream().anyMatch(each -> path.endsWith("/" + each.table()))
                     || digests.lines()
-                            .anyMatch(line -> line.contains("=")
-                                    && path.endsWith("/" + line.substring(0, line.indexOf('='))));
+                            .anyMatch(line ->
+                                    line.contains("=") && path.endsWith("/" + line.substring(0, line.indexOf('='))));
             if (here > 0 && !guarded) {
                 open.add(path);
             }

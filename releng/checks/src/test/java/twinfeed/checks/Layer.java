@@ -31,10 +31,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             plugIn("circuit"),
             plugIn("demand"),
             new Layer(
-                    "twinfeed.calculator.faults",
-                    3,
-                    and(and(BASE, "twinfeed.engineering"), "twinfeed.diagnosis"),
-                    EMF),
+                    "twinfeed.calculator.faults", 3, and(and(BASE, "twinfeed.engineering"), "twinfeed.diagnosis"), EMF),
             new Layer(
                     "twinfeed.diagnosis",
                     30,
@@ -81,7 +78,12 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.cli",
                     10,
-                    Set.of("twinfeed.usecase", "twinfeed.diagnosis", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    Set.of(
+                            "twinfeed.usecase",
+                            "twinfeed.diagnosis",
+                            "twinfeed.calculator",
+                            "twinfeed.model",
+                            "twinfeed.units"),
                     with(
                             EMF,
                             "picocli",
@@ -91,7 +93,12 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer(
                     "twinfeed.desktop",
                     30,
-                    Set.of("twinfeed.usecase", "twinfeed.diagnosis", "twinfeed.calculator", "twinfeed.model", "twinfeed.units"),
+                    Set.of(
+                            "twinfeed.usecase",
+                            "twinfeed.diagnosis",
+                            "twinfeed.calculator",
+                            "twinfeed.model",
+                            "twinfeed.units"),
                     with(
                             EMF,
                             "org.eclipse.emf.edit",

@@ -11,13 +11,13 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.engineering.demand.DiversityLoad;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.units.Current;
 

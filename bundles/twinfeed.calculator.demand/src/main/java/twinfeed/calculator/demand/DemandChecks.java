@@ -3,8 +3,8 @@ package twinfeed.calculator.demand;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.FindingClass;
 
 /** The questions that this calculator answers, in the order of the answers. */
 final class DemandChecks {

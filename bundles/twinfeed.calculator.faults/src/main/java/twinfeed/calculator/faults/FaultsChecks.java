@@ -3,8 +3,8 @@ package twinfeed.calculator.faults;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the faults calculator answers; all of them about the unit that is there. */
 final class FaultsChecks {
@@ -12,11 +12,12 @@ final class FaultsChecks {
     static final Check LIKELY = Check.of("faults.likely", FindingClass.ADVICE, LimitType.REPORT, "%");
 
     /** Power that the elements give by their resistances. */
-    static final Check ELEMENTS =
-            Check.of("faults.elements", FindingClass.ADVICE, LimitType.AT_LEAST, "kW", "heater.power", "heater.voltage");
+    static final Check ELEMENTS = Check.of(
+            "faults.elements", FindingClass.ADVICE, LimitType.AT_LEAST, "kW", "heater.power", "heater.voltage");
 
     /** How far the coil's resistance lies beside its rating. */
-    static final Check COIL = Check.of("faults.coil", FindingClass.ADVICE, LimitType.AT_MOST, "%", "heater.coilResistance");
+    static final Check COIL =
+            Check.of("faults.coil", FindingClass.ADVICE, LimitType.AT_MOST, "%", "heater.coilResistance");
 
     /** Whether readings under the cover have a complete isolation record. */
     static final Check ISOLATION = Check.of("faults.isolation", FindingClass.SAFETY, LimitType.REPORT, "");

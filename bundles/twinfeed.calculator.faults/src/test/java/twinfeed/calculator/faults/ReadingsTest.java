@@ -10,11 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
 import twinfeed.diagnosis.reading.ElementAssessment;
 import twinfeed.diagnosis.reading.ResistanceBand;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Duration;
@@ -231,7 +231,8 @@ class ReadingsTest {
         Survey survey = SampleVisits.full();
         twinfeed.calculator.engine.Runner runner = new twinfeed.calculator.engine.Runner(
                 List.of(new FaultsCalculator()), (mean, spread, month, southern) -> mean);
-        twinfeed.calculator.engine.FindingText words = new twinfeed.calculator.engine.FindingText(runner, java.util.Locale.ENGLISH);
+        twinfeed.calculator.engine.FindingText words =
+                new twinfeed.calculator.engine.FindingText(runner, java.util.Locale.ENGLISH);
         for (String key : List.of("faults.likely", "faults.elements", "faults.coil", "faults.isolation")) {
             Finding finding = Showers.finding(survey, key);
             assertFalse(words.sentence(finding).matches(".*[\\[{].*"), words.sentence(finding));

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.model.survey.Survey;
 
 /** Findings of this calculator for the invented visits. */
@@ -31,7 +31,8 @@ final class Showers {
             @Override
             public CalculatorDescriptor statement() {
                 List<SharedQuantity> gives = List.of(SharedQuantity.SWITCH_MARGIN);
-                return new CalculatorDescriptor("margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
+                return new CalculatorDescriptor(
+                        "margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
             }
 
             @Override

@@ -5,9 +5,9 @@ import java.util.List;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.engineering.water.Heat;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 

@@ -3,8 +3,8 @@ package twinfeed.calculator.flow;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the flow calculator answers. */
 final class FlowChecks {

@@ -5,8 +5,8 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.SharedQuantities;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 
 /** The flow at the winter design intake: enough to shower, enough to bring the heat on, and what the rating would give. */

@@ -14,19 +14,19 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import twinfeed.calculator.expression.Expression;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.engine.FindingText;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.Step;
+import twinfeed.calculator.engine.FindingText;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.expression.Expression;
+import twinfeed.calculator.pressure.check.PressureChecks;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterTest;
 import twinfeed.units.Pressure;
-import twinfeed.calculator.pressure.check.PressureChecks;
 
 /** Every kind of unit in every kind of house: nothing breaks, workings end in their figures, sentences are complete. */
 class PressureVariantsTest {

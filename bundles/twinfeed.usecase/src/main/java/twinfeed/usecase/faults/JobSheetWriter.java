@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.repair.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
@@ -22,8 +24,6 @@ import twinfeed.document.Titles;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
-import twinfeed.diagnosis.repair.RepairAdvice;
-import twinfeed.diagnosis.visit.FaultSheet;
 
 /** Puts a fault-finding onto the sheet that a technician takes along, in the order in which it is worked through. */
 public final class JobSheetWriter {

@@ -3,9 +3,9 @@ package twinfeed.calculator.circuit.check;
 
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.model.assessment.FindingClass;
 
 /** The questions that this calculator answers, in the order of the answers. */
 public final class CircuitChecks {

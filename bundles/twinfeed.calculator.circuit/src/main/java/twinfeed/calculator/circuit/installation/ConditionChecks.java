@@ -5,7 +5,6 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -13,6 +12,7 @@ import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.model.assessment.Outcome;
 
 /** What was seen and read beside the circuit itself: insulation, supply voltage, consumer unit. */
 public final class ConditionChecks implements CheckGroup {

@@ -9,13 +9,13 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.model.assessment.Outcome;
 
 /** The room with the shower: zones, protection against water, supplementary bonding. */
 public final class RoomChecks implements CheckGroup {

@@ -6,7 +6,6 @@ import java.util.Locale;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -14,6 +13,7 @@ import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.model.assessment.Outcome;
 
 /** The residual-current device: there, sensitive enough, of the right type, fast, and not for the whole house. */
 public final class ResidualDeviceChecks implements CheckGroup {

@@ -6,7 +6,6 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -17,6 +16,7 @@ import twinfeed.calculator.circuit.survey.ResidualData;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
 
