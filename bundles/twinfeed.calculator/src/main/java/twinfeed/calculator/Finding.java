@@ -21,7 +21,7 @@ import twinfeed.model.assessment.Outcome;
  * @param source where limit and method come from
  * @param workingSupplier makes the working when somebody asks for it; pure
  * @param series curves that belong to the finding
- * @param remedies work that can mend it, as far as this calculator knows
+ * @param remedies work that can mend it, as far as this calculator knows; none while it passes
  * @param chance how sure the outcome is, given the tolerances of the readings; absent where that was not asked
  */
 public record Finding(
@@ -76,6 +76,11 @@ public record Finding(
                 series,
                 remedies,
                 sampled);
+    }
+
+    /** Work that can mend it; none while it passes or does not apply. */
+    public List<Remedy> remedies() {
+        return outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE ? List.of() : remedies;
     }
 
     /** Whether the finding keeps its option from suiting: a deciding check that fails or is too close to call. */

@@ -17,7 +17,7 @@ public final class FindingBuilder {
     private final Consumer<Finding> sink;
     private final Map<String, Object> arguments = new LinkedHashMap<>();
     private final List<Series> series = new ArrayList<>();
-    private final List<Remedy> remedies = new ArrayList<>();
+    private final List<Supplier<List<Remedy>>> offers = new ArrayList<>();
     private List<String> missing = List.of();
     private Outcome outcome = Outcome.NOT_APPLICABLE;
     private Finding.@Nullable Figures figures;
@@ -98,7 +98,16 @@ public final class FindingBuilder {
 
     /** Adds work that can mend it. */
     public FindingBuilder remedy(Remedy remedy) {
-        remedies.add(remedy);
+        offers.add(() -> List.of(remedy));
+        return this;
+    }
+
+    /**
+     * Says what work can mend it, asked for only where somebody looks for work. Say it of a check that passes too: by the tolerances of
+     * the readings it may be too close to call, and work is then sought for it as for a failure.
+     */
+    public FindingBuilder remedies(Supplier<List<Remedy>> offered) {
+        offers.add(offered);
         return this;
     }
 
@@ -116,7 +125,7 @@ public final class FindingBuilder {
                 source,
                 working,
                 List.copyOf(series),
-                List.copyOf(remedies),
+                offers.isEmpty() ? List.of() : new OfferedRemedies(offers),
                 null));
     }
 }

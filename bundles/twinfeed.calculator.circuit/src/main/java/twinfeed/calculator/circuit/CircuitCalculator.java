@@ -14,16 +14,19 @@ import twinfeed.calculator.circuit.cable.CapacityChecks;
 import twinfeed.calculator.circuit.cable.HighestPowerCheck;
 import twinfeed.calculator.circuit.cable.LoadChecks;
 import twinfeed.calculator.circuit.cable.MaximumLengthCheck;
+import twinfeed.calculator.circuit.cable.OldCableCheck;
 import twinfeed.calculator.circuit.cable.TerminalVoltageChecks;
 import twinfeed.calculator.circuit.cable.VoltageDropCheck;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.formula.CircuitFormulas;
 import twinfeed.calculator.circuit.installation.ConditionChecks;
+import twinfeed.calculator.circuit.installation.HeaterRecordChecks;
 import twinfeed.calculator.circuit.installation.InstructionChecks;
 import twinfeed.calculator.circuit.installation.IsolatorChecks;
 import twinfeed.calculator.circuit.installation.OriginChecks;
 import twinfeed.calculator.circuit.installation.RoomChecks;
+import twinfeed.calculator.circuit.protection.EarthPathChecks;
 import twinfeed.calculator.circuit.protection.ElectrodeChecks;
 import twinfeed.calculator.circuit.protection.FaultLevelCheck;
 import twinfeed.calculator.circuit.protection.LoopImpedanceCheck;
@@ -69,24 +72,28 @@ public final class CircuitCalculator implements Calculator {
         LoopData loop = LoopData.of(survey);
         List<CheckGroup> groups = List.of(
                 new LoadChecks(survey, remedies),
-                new CapacityChecks(survey, remedies, TEXTS),
+                new OldCableCheck(survey, remedies),
+                new CapacityChecks(survey, remedies, TEXTS, context.parameters().si("loftAmbient")),
                 new VoltageDropCheck(survey, remedies),
                 new TerminalVoltageChecks(survey),
                 new LoopImpedanceCheck(survey, loop, remedies),
+                new EarthPathChecks(survey, remedies),
                 new ElectrodeChecks(survey, remedies),
                 new ResidualDeviceChecks(survey, remedies),
                 new ResidualLoadChecks(survey, remedies),
-                new ProtectiveConductorCheck(survey, loop),
+                new ProtectiveConductorCheck(survey, loop, remedies),
                 new FaultLevelCheck(survey, context),
                 new IsolatorChecks(survey, remedies),
                 new InstructionChecks(survey, remedies),
+                new HeaterRecordChecks(context.survey()),
                 new OriginChecks(survey, remedies),
                 new ConditionChecks(survey, remedies),
                 new RoomChecks(survey, remedies, context),
                 new MaximumLengthCheck(survey),
                 new HighestPowerCheck(survey));
         return (candidate, exchange, findings) -> {
-            ShowerCase shower = new ShowerCase(candidate.heater(), ShowerLoad.of(candidate.heater()), exchange);
+            ShowerCase shower = new ShowerCase(
+                    candidate.heater(), ShowerLoad.of(candidate.heater()), candidate.present(), exchange);
             groups.forEach(group -> group.check(shower, findings));
         };
     }

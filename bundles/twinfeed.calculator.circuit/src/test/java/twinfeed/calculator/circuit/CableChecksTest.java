@@ -21,8 +21,10 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Texts;
+import twinfeed.calculator.circuit.formula.MaximumFormulas;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
@@ -125,14 +127,44 @@ class CableChecksTest {
         assertEquals(45, value(finding(survey, heater, "circuit.capacity")), 1e-9);
     }
 
+    /** 30 degC, with 40 degC said beside it; 64 A x 0.87 of table 4B1 (40 degC read). */
     @Test
-    void aLoftIsWarmUnlessItWasMeasured() {
+    void aHotLoftIsAdviceWhereACableLiesFree() {
         first().setLoft(true);
-        assertEquals(64 * 0.87, value(finding(survey, heater, "circuit.capacity")), 1e-9);
-        assertTrue(Surveys.assess(survey, heater).assumptions().stream()
-                .anyMatch(assumption -> assumption.key().equals("loftAmbient")));
-        first().setAmbient(Temperature.valueOf("25 °C"));
         assertEquals(64, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+        Finding hot = finding(survey, heater, "circuit.loftAmbient");
+        assertEquals(64 * 0.87, value(hot), 1e-9);
+        assertEquals("", hot.variant());
+        first().setSize(Area.valueOf("6 mm2"));
+        device("breaker-b", "45 A");
+        hot = finding(survey, heater, "circuit.loftAmbient");
+        assertEquals("short", hot.variant());
+        assertEquals(Outcome.PASSES, hot.outcome(), "said, never a failure");
+        first().setAmbient(Temperature.valueOf("25 °C"));
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.loftAmbient").outcome());
+    }
+
+    /** Under the insulation the ceiling below sets the temperature: 30 degC, and formula and survey agree. */
+    @ParameterizedTest
+    @CsvSource({"100, 40 A", "101, 32 A", "102, 40 A", "103, 32 A"})
+    void underTheInsulationItIsThirtyDegrees(String method, String rating) {
+        first().setMethod(method);
+        first().setLoft(true);
+        circuit.getSegments().remove(1);
+        device("breaker-b", rating);
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.loftAmbient").outcome());
+        double byFormula = FormulaCall.answer(
+                        MaximumFormulas.POWER,
+                        "rating=" + rating.replace(" ", "") + " size=10mm2 rated=240V length=4m method=" + method,
+                        " ")
+                .results()
+                .get(0)
+                .si();
+        assertEquals(byFormula / 1000, value(finding(survey, heater, "circuit.highestPower")), 1e-9);
     }
 
     /** Regulation 433.1.202 (read): 0.725 on the cable, 47 A x 0.725 = 34.1 A. */

@@ -21,8 +21,12 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.IsolatorCondition;
+import twinfeed.model.survey.OldCable;
 import twinfeed.model.survey.RcdKind;
+import twinfeed.model.survey.RcdScope;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.WayPosition;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Length;
@@ -36,6 +40,13 @@ class CircuitRemediesTest {
 
     private static void size(Survey survey, String size) {
         circuit(survey).getSegments().forEach(segment -> segment.setSize(Area.valueOf(size)));
+    }
+
+    /** 43.75 A and 40 A of others through 63 A: 83.75 A. */
+    private static void overloaded(Survey survey) {
+        circuit(survey).getRcd().setRating(Current.valueOf("63 A"));
+        circuit(survey).getRcd().setLoad(Current.valueOf("40 A"));
+        circuit(survey).getRcd().setScope(RcdScope.HOUSE);
     }
 
     private record Case(String check, String work, String power, Consumer<Survey> trouble) {}
@@ -75,9 +86,55 @@ class CircuitRemediesTest {
                     circuit(survey).getRcd().setKind(RcdKind.NONE);
                     circuit(survey).getDevice().setKind("fuse-3036");
                 }),
-                new Case("circuit.rcdRating", "device-rcbo-45", "10.5 kW", survey -> circuit(survey)
-                        .getRcd()
-                        .setRating(Current.valueOf("63 A"))),
+                new Case("circuit.rcdRating", "enclosure-rcbo-45", "10.5 kW", CircuitRemediesTest::overloaded),
+                new Case("circuit.rcdRating", "consumer-unit-rcbo-45", "10.5 kW", CircuitRemediesTest::overloaded),
+                new Case("circuit.rcdRating", "own-way-rcbo-45", "10.5 kW", survey -> {
+                    overloaded(survey);
+                    survey.getElectricity().setSpareWayBehind(WayPosition.MAIN_SWITCH);
+                }),
+                new Case("circuit.rcdRating", "delayed-main-rcbo-45", "10.5 kW", survey -> {
+                    overloaded(survey);
+                    survey.getElectricity().setEarthing(Earthing.TT);
+                    circuit(survey).getRcd().setResidual(Current.valueOf("100 mA"));
+                }),
+                new Case("circuit.rcdRating", "device-rcbo-45", "10.5 kW", survey -> {
+                    circuit(survey).getRcd().setRating(Current.valueOf("40 A"));
+                    circuit(survey).getRcd().setScope(RcdScope.CIRCUIT);
+                }),
+                new Case("circuit.protectiveConductor", "cable-10", "9.5 kW", survey -> circuit(survey)
+                        .getSegments()
+                        .get(0)
+                        .setHasCpc(false)),
+                new Case("circuit.earthPath", "task-trace-joint", "9.5 kW", survey -> circuit(survey)
+                        .setMeasuredLoop(Resistance.valueOf("0.9 ohm"))),
+                new Case("circuit.insulationResistance", "task-test-apart", "9.5 kW", survey -> circuit(survey)
+                        .setInsulationResistance(Resistance.valueOf("0.1 Mohm"))),
+                new Case("circuit.insulationResistance", "cable-10", "9.5 kW", survey -> {
+                    circuit(survey).setInsulationResistance(Resistance.valueOf("0.1 Mohm"));
+                    circuit(survey).setUnitDisconnected(true);
+                }),
+                new Case("circuit.zones", "task-move-isolator", "9.5 kW", survey -> survey.getSite()
+                        .setOutsideZones(false)),
+                new Case("circuit.oldCable", "cable-10", "9.5 kW", survey -> circuit(survey)
+                        .getSegments()
+                        .get(0)
+                        .setOldCable(OldCable.RUBBER)),
+                new Case("circuit.isolatorRating", "isolator-45", "9.5 kW", survey -> {
+                    circuit(survey).setIsolator(SurveyFactory.eINSTANCE.createIsolator());
+                    circuit(survey).getIsolator().setKind("none");
+                }),
+                new Case("circuit.earthingConductor", "earthing-16", "9.5 kW", survey -> {
+                    survey.getElectricity().setEarthingConductor(null);
+                    survey.getElectricity().setHasEarthingConductor(false);
+                }),
+                new Case("circuit.mainBonding", "bonding-10", "9.5 kW", survey -> {
+                    survey.getElectricity().setMainBonding(null);
+                    survey.getElectricity().setHasMainBonding(false);
+                }),
+                new Case("circuit.rcd", "enclosure-rcbo-40", "9.5 kW", survey -> {
+                    circuit(survey).getRcd().setKind(RcdKind.NONE);
+                    circuit(survey).getDevice().setKind("fuse-3036");
+                }),
                 new Case("circuit.electrode", "electrode", "9.5 kW", survey -> {
                     survey.getElectricity().setEarthing(Earthing.TT);
                     survey.getElectricity().setElectrode(Resistance.valueOf("2 kohm"));

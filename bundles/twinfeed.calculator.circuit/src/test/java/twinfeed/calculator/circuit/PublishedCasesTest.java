@@ -118,6 +118,8 @@ class PublishedCasesTest {
                 "loop | size=10mm2 cpc=7mm2 length=10m | conductors",
                 "adiabatic | current=900A | time",
                 "adiabatic | time=0.1s | loop",
+                "fuse | rating=30A time=30s | 5 s",
+                "fuse | rating=30A | time",
                 "max-run | size=10mm2 | rating",
                 "device-limit | device=fuse-88-3 rating=30A | 16, 20, 32",
                 "needed-rating | device=fuse-1361 rating=32A | 30"
@@ -136,6 +138,8 @@ class PublishedCasesTest {
                 "max-run | size=10mm2 rating=45A ze=2ohm | noLengthLeft",
                 "max-run | size=10mm2 device=fuse-gg rating=40A rules=iec60364-5-52 | noLoopLimit",
                 "adiabatic | current=900A time=0.05s | letThroughNeeded",
+                "fuse | device=breaker-b rating=40A time=1s | noFuseCurve",
+                "fuse | rating=30A size=1mm2 | conductorTooThin",
                 "highest-power | rating=50A size=6mm2 method=C length=10m | deviceAboveCapacity"
             })
     void troubles(String formula, String typed, String trouble) {
@@ -152,6 +156,9 @@ class PublishedCasesTest {
                 "adiabatic | current=2kA time=0.1s size=4mm2 | conductorTooThin",
                 "needed-rating | rating=50A method=103 insulated=1m ambient=60C | noSize",
                 "max-run | size=10mm2 current=40A rating=40A ze=0.2ohm | boundByDrop",
+                "max-run | size=10mm2 current=10A zmax=1ohm ze=0.9ohm | boundByLoop",
+                "loop | size=10mm2 length=20m ze=0.9ohm zmax=1ohm | loopAboveLimit",
+                "fuse | rating=30A time=5s size=1mm2 | conductorTooThin",
                 "max-run | size=10mm2 current=10A rating=40A ze=0.9ohm | boundByLoop",
                 "highest-power | rating=40A size=10mm2 method=C length=10m | boundByDevice",
                 "highest-power | rating=40A size=6mm2 method=C length=90m | boundByDrop"

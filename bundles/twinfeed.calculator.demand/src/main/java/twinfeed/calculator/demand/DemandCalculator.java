@@ -29,6 +29,13 @@ public final class DemandCalculator implements Calculator {
 
     @Override
     public Assessor prepare(Context context) {
-        return new DemandAssessor(context);
+        HouseDemand house = HouseDemand.of(context);
+        DemandRemedies remedies = new DemandRemedies(house);
+        List<CheckGroup> groups = List.of(
+                new MaximumDemandChecks(house, remedies), new SecondShowerCheck(house), new SupplyChecks(house));
+        return (candidate, exchange, findings) -> {
+            ShowerCase shower = new ShowerCase(candidate, exchange);
+            groups.forEach(group -> group.check(shower, findings));
+        };
     }
 }

@@ -20,12 +20,15 @@ final class DemandChecks {
             Check.of("demand.mainSwitch", FindingClass.COMPLIANCE, LimitType.AT_MOST, "A", MAIN_SWITCH, LOADS, KIND);
     static final Check SWITCH_PROTECTION = Check.of(
             "demand.mainSwitchProtection", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, MAIN_SWITCH);
+    static final Check AS_IT_IS =
+            Check.of("demand.asItIs", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
+
     static final Check SECOND_SHOWER =
             Check.of("demand.secondShower", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
     static final Check OPERATOR =
             Check.of("demand.operator", FindingClass.ADVICE, LimitType.REPORT, "", SERVICE_FUSE, CONFIRMED);
 
-    static final List<Check> ALL = List.of(FUSE, SWITCH, SWITCH_PROTECTION, SECOND_SHOWER, OPERATOR);
+    static final List<Check> ALL = List.of(FUSE, SWITCH, AS_IT_IS, SECOND_SHOWER, SWITCH_PROTECTION, OPERATOR);
 
     private DemandChecks() {}
 }

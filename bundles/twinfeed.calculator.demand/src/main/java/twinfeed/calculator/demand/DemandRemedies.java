@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Remedy;
 import twinfeed.model.survey.Load;
+import twinfeed.model.survey.LoadKind;
 import twinfeed.units.Current;
 
 /** Remedies against too high a demand. */
@@ -18,7 +22,55 @@ final class DemandRemedies {
     /** Days until an operator has looked at an enquiry (common practice, our judgement). */
     private static final int OPERATOR_DAYS = 28;
 
-    private DemandRemedies() {}
+    private final HouseDemand house;
+    private final SecondShower second;
+
+    DemandRemedies(HouseDemand house) {
+        this.house = house;
+        this.second = SecondShower.of(house.feed(), house.rules().number("voltage.nominal"));
+    }
+
+    /**
+     * What brings the demand within a limit or lifts the limit.
+     *
+     * @param check fuse or switch
+     * @param limitA its limit, A
+     * @param demandA the demand, A
+     * @param showerA current of the new heater, A
+     */
+    List<Remedy> against(Check check, double limitA, double demandA, double showerA) {
+        List<Remedy> remedies = new ArrayList<>();
+        keptOff(LoadKind.VEHICLE, "vehicle-load-management").ifPresent(remedies::add);
+        keptOff(LoadKind.STORAGE, "storage-time-switch").ifPresent(remedies::add);
+        if (second.exists()) {
+            remedies.add(second.priority(showerA));
+        }
+        remedies.addAll(
+                check.equals(DemandChecks.SWITCH) ? largerSwitch(limitA, demandA) : largerFuse(limitA, demandA));
+        return remedies;
+    }
+
+    /** Loads of a kind that are kept off while the shower runs, if there are any that are not yet. */
+    private Optional<Remedy> keptOff(LoadKind kind, String code) {
+        boolean any = house.feed() != null
+                && house.feed().getLoads().stream().anyMatch(load -> ofKind(load, kind) && !HouseLoads.managed(load));
+        return any
+                ? Optional.of(new Remedy(
+                        code,
+                        code,
+                        Map.of(),
+                        List.of(Remedy.Item.of(code, 1)),
+                        false,
+                        0,
+                        copy -> copy.getElectricity().getLoads().stream()
+                                .filter(load -> ofKind(load, kind))
+                                .forEach(load -> load.setManaged(true))))
+                : Optional.empty();
+    }
+
+    private static boolean ofKind(Load load, LoadKind kind) {
+        return load.isSetKind() && load.getKind() == kind;
+    }
 
     /** A larger service fuse than the present one, A, that carries a demand, A; tails are then judged by their own check. */
     static List<Remedy> largerFuse(double presentA, double demandA) {

@@ -3,6 +3,7 @@ package twinfeed.calculator.demand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
 import twinfeed.engineering.demand.DiversityLoad;
@@ -40,6 +41,10 @@ record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
         for (Load load : feed.getLoads()) {
             number++;
             String name = load.getName() == null ? String.valueOf(number) : load.getName();
+            if (managed(load)) {
+                context.assume("managed", Map.of("load", name));
+                continue;
+            }
             Double currentA = currentA(load, nominalV);
             if (currentA == null || !load.isSetKind()) {
                 missing.add(DemandChecks.LOADS + "[" + name + "]." + (load.isSetKind() ? "current" : "kind"));
@@ -57,6 +62,11 @@ record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
             currentA = load.getPower().si() / nominalV;
         }
         return currentA == null || currentA < 0 ? null : currentA;
+    }
+
+    /** Whether a load is kept off while the shower runs. */
+    static boolean managed(Load load) {
+        return Boolean.TRUE.equals(load.getManaged());
     }
 
     private static void add(List<DiversityLoad> loads, Load load, String name, double currentA) {

@@ -23,7 +23,7 @@ record SecondShower(int place, double currentA) {
             Load load = feed.getLoads().get(at);
             Double currentA = HouseLoads.currentA(load, nominalV);
             boolean single = load.getCount() == null || load.getCount() == 1;
-            boolean shower = load.isSetKind() && load.getKind() == LoadKind.SHOWER;
+            boolean shower = !HouseLoads.managed(load) && load.isSetKind() && load.getKind() == LoadKind.SHOWER;
             if (shower && single && currentA != null && currentA > strongest.currentA) {
                 strongest = new SecondShower(at, currentA);
             }

@@ -7,11 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The protective devices of a rule set, with what is tabulated for them. */
 public final class Devices {
     private final Map<String, DeviceKind> kinds = new LinkedHashMap<>();
     private final Map<String, Map<Double, StepTable>> loops = new LinkedHashMap<>();
+    private final Map<String, Map<Double, Map<Double, Double>>> loopTimes = new LinkedHashMap<>();
     private final Map<String, StepTable> letThrough = new LinkedHashMap<>();
 
     Devices(Table devices, Table loop, Table energy) {
@@ -58,6 +61,7 @@ public final class Devices {
                     .computeIfAbsent(row.positive("rating"), rating -> new LinkedHashMap<>())
                     .put(row.positive("time"), row.positive("impedance"));
         }
+        loopTimes.putAll(all);
         all.forEach((kind, ratings) -> ratings.forEach((rating, times) ->
                 loops.computeIfAbsent(kind, each -> new LinkedHashMap<>()).put(rating, new StepTable(times))));
     }
@@ -76,6 +80,11 @@ public final class Devices {
     public OptionalDouble tabulatedLoopOhm(String kind, double ratingA, double timeS) {
         StepTable times = loops.getOrDefault(kind, Map.of()).get(ratingA);
         return times == null ? OptionalDouble.empty() : times.at(timeS);
+    }
+
+    /** Largest loop impedances, ohm, by time, s, that are tabulated for a fuse of exactly this rating, A; empty where there are none. */
+    public SortedMap<Double, Double> tabulatedLoopsOhm(String kind, double ratingA) {
+        return new TreeMap<>(loopTimes.getOrDefault(kind, Map.of()).getOrDefault(ratingA, Map.of()));
     }
 
     /** Largest energy, A2s, that a usual new device of a kind and rating, A, lets through; empty where it is not known. */

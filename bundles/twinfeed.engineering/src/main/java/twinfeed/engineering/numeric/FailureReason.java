@@ -45,6 +45,10 @@ public enum FailureReason {
     NO_LENGTH_LEFT,
     /** A disconnection faster than 0.1 s: the device's let-through energy is needed instead of current and time. */
     LET_THROUGH_NEEDED,
+    /** A current below the time/current characteristic of a fuse, which then blows too late or not at all. */
+    FUSE_TOO_SLOW,
+    /** A conductor does not stand even the shortest fault of a fuse. */
+    CONDUCTOR_TOO_THIN,
     /** A function has the same sign at both ends of the bracket. */
     NO_SIGN_CHANGE
 }

@@ -8,11 +8,13 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
@@ -31,10 +33,12 @@ public final class CapacityChecks implements CheckGroup {
     private final CircuitSurvey survey;
     private final CircuitRemedies remedies;
     private final Texts texts;
+    private final double loftC;
 
-    public CapacityChecks(CircuitSurvey survey, CircuitRemedies remedies, Texts texts) {
+    public CapacityChecks(CircuitSurvey survey, CircuitRemedies remedies, Texts texts, double loftC) {
         this.survey = survey;
         this.texts = texts;
+        this.loftC = loftC;
         this.remedies = remedies;
     }
 
@@ -42,10 +46,14 @@ public final class CapacityChecks implements CheckGroup {
     public void check(ShowerCase shower, Findings findings) {
         capacity(shower, findings);
         hiddenMethod(shower, findings);
+        hotLoft(findings);
     }
 
     private void capacity(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.CAPACITY;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }
@@ -73,9 +81,7 @@ public final class CapacityChecks implements CheckGroup {
                         shower.load() == null ? 0 : shower.load().designA())
                 .source(survey.cite("capacity"))
                 .working(() -> working(segment));
-        if (segment.capacityA() < ratingA) {
-            remedies.forCapacity(shower, ratingA).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.forCapacity(shower, ratingA));
         finding.add();
     }
 
@@ -92,7 +98,7 @@ public final class CapacityChecks implements CheckGroup {
     private String variant(ShowerCase shower, CableSegment segment, double ratingA) {
         ShowerLoad load = shower.load();
         boolean carries = load != null && segment.capacityA() >= load.designA();
-        if (segment.capacityA() < ratingA) {
+        if (LimitType.fallsShort(segment.capacityA(), ratingA)) {
             return carries ? "recordedDecision" : "";
         }
         return survey.device().cableFactor() < 1 ? "rewirable" : "";
@@ -129,9 +135,45 @@ public final class CapacityChecks implements CheckGroup {
                 .build();
     }
 
+    /** What the pieces that lie free in a loft carry on a hot day: said beside the usual ambient temperature, never a failure. */
+    private void hotLoft(Findings findings) {
+        Check check = CircuitChecks.LOFT_AMBIENT;
+        Double ratingA = survey.device().ratingA();
+        CableSegment least = null;
+        String name = "";
+        for (RunSegment segment : survey.run().segments()) {
+            Method method = segment.place().method();
+            Double hot = segment.place().hotCa();
+            CableSegment placed = method == null || hot == null
+                    ? null
+                    : segment.placed(method, survey.run().deviceFactor(), hot);
+            if (placed != null && (least == null || placed.capacityA() < least.capacityA())) {
+                least = placed;
+                name = segment.name();
+            }
+        }
+        if (least == null || ratingA == null || survey.run().old()) {
+            findings.on(check).add();
+            return;
+        }
+        CableSegment governing = least;
+        findings.on(check)
+                .report(governing.capacityA())
+                .variant(LimitType.fallsShort(governing.capacityA(), ratingA) ? "short" : "")
+                .condition(Condition.of(name))
+                .argument("rating", ratingA)
+                .argument("temperature", loftC)
+                .source(survey.cite("capacity"))
+                .working(() -> working(governing))
+                .add();
+    }
+
     /** The capacity if what nobody saw lies in the worst way that is plausible. */
     private void hiddenMethod(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.HIDDEN_METHOD;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }
@@ -153,8 +195,8 @@ public final class CapacityChecks implements CheckGroup {
                 .source(survey.cite("capacity"))
                 .working(() -> working(worst.segment));
         // Where the stated methods carry too little already, that check offers the same.
-        if (worst.segment.capacityA() < ratingA && statedCapacityA() >= ratingA) {
-            remedies.forCapacity(shower, ratingA).forEach(finding::remedy);
+        if (statedCapacityA() >= ratingA) {
+            finding.remedies(() -> remedies.forCapacity(shower, ratingA));
         }
         finding.add();
     }

@@ -11,6 +11,7 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.RunSegment;
@@ -32,6 +33,9 @@ public final class HighestPowerCheck implements CheckGroup {
     @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.HIGHEST_POWER;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }

@@ -61,9 +61,7 @@ public final class LoadChecks implements CheckGroup {
                 .argument("ratedVoltage", load.ratedV())
                 .source(survey.cite("overload"))
                 .working(() -> load.working().build());
-        if (load.designA() > ratingA) {
-            remedies.forLoad(shower).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.forLoad(shower));
         finding.add();
     }
 

@@ -9,6 +9,7 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ShowerCase;
@@ -27,6 +28,9 @@ public final class MaximumLengthCheck implements CheckGroup {
     @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.LONGEST_RUN;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }

@@ -9,6 +9,7 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CableRunWorking;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
@@ -30,6 +31,9 @@ public final class VoltageDropCheck implements CheckGroup {
     @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.VOLTAGE_DROP;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }
@@ -47,9 +51,7 @@ public final class VoltageDropCheck implements CheckGroup {
                 .argument("current", load.designA())
                 .source(survey.cite("drop"))
                 .working(() -> working(load));
-        if (dropV > limitV) {
-            remedies.cables(shower).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.cables(shower));
         finding.add();
     }
 

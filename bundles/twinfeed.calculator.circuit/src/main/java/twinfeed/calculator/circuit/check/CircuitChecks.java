@@ -35,6 +35,11 @@ public final class CircuitChecks {
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE,
             ReadingPaths.METHOD);
+    public static final Check OLD_CABLE = Check.of("circuit.oldCable", FindingClass.COMPLIANCE, LimitType.REPORT, "");
+
+    public static final Check LOFT_AMBIENT =
+            Check.of("circuit.loftAmbient", FindingClass.ADVICE, LimitType.REPORT, "A");
+
     public static final Check VOLTAGE_DROP = Check.of(
             "circuit.voltageDrop",
             FindingClass.COMPLIANCE,
@@ -80,6 +85,14 @@ public final class CircuitChecks {
             ReadingPaths.EARTHING,
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING);
+    public static final Check LOOP_BY_BREAKER =
+            Check.of("circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, "ohm");
+
+    public static final Check EXTERNAL_LOOP =
+            Check.of("circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, "ohm");
+
+    public static final Check EARTH_PATH = Check.of("circuit.earthPath", FindingClass.SAFETY, LimitType.AT_MOST, "ohm");
+
     public static final Check ELECTRODE =
             Check.of("circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, "V", ReadingPaths.EARTHING);
     public static final Check ELECTRODE_STABILITY = Check.of(
@@ -148,6 +161,13 @@ public final class CircuitChecks {
             "circuit.instructedDevice", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "A", ReadingPaths.DEVICE_RATING);
     public static final Check TERMINALS =
             Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mm²", ReadingPaths.SIZE);
+    public static final Check SMALLEST_CONDUCTOR = Check.of(
+            "circuit.smallestConductor", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, "mm²", ReadingPaths.SIZE);
+
+    public static final Check RECALL = Check.of("circuit.recall", FindingClass.SAFETY, LimitType.REPORT, "");
+
+    public static final Check GUARANTEE = Check.of("circuit.guarantee", FindingClass.ADVICE, LimitType.REPORT, "");
+
     public static final Check LARGE_CONDUCTOR =
             Check.of("circuit.largeConductor", FindingClass.ADVICE, LimitType.REPORT, "mm²", ReadingPaths.SIZE);
     public static final Check TAILS = Check.of(
@@ -207,13 +227,18 @@ public final class CircuitChecks {
 
     public static final List<Check> ALL = List.of(
             DESIGN_CURRENT,
+            OLD_CABLE,
             CAPACITY,
             HIDDEN_METHOD,
+            LOFT_AMBIENT,
             VOLTAGE_DROP,
             TERMINAL_VOLTAGE,
             DELIVERED_POWER,
             HIGH_VOLTAGE_CURRENT,
             LOOP,
+            LOOP_BY_BREAKER,
+            EXTERNAL_LOOP,
+            EARTH_PATH,
             ELECTRODE,
             ELECTRODE_STABILITY,
             RCD,
@@ -227,8 +252,11 @@ public final class CircuitChecks {
             ISOLATOR_RATING,
             ISOLATOR_CONDITION,
             INSTRUCTED_DEVICE,
+            SMALLEST_CONDUCTOR,
             TERMINALS,
             LARGE_CONDUCTOR,
+            RECALL,
+            GUARANTEE,
             TAILS,
             EARTHING_CONDUCTOR,
             MAIN_BONDING,

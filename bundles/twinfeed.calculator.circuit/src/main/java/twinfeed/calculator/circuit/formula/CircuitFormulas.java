@@ -17,6 +17,7 @@ public final class CircuitFormulas {
             LoopFormulas.LIMIT,
             LoopFormulas.ELECTRODE,
             AdiabaticFormula.FORMULA,
+            FuseFormula.FORMULA,
             MaximumFormulas.RUN,
             MaximumFormulas.POWER);
 

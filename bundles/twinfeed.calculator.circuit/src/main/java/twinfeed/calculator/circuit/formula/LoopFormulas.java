@@ -23,6 +23,7 @@ public final class LoopFormulas {
                     FormulaParameters.LINE,
                     FormulaParameters.LENGTH,
                     FormulaParameters.HOT,
+                    FormulaParameters.OWN_LIMIT,
                     FormulaParameters.CABLE,
                     FormulaParameters.RULES),
             LoopFormulas::loop);
@@ -71,16 +72,22 @@ public final class LoopFormulas {
                         "ohm",
                         given.rules().text("cite.loop"))
                 .build();
-        return Answer.of(
+        Answer answer = Answer.of(
                 working,
                 new Answer.Result("loop", Kind.RESISTANCE, Protection.loopImpedanceOhm(zeOhm, hotOhm)),
                 new Answer.Result("coldLoop", Kind.RESISTANCE, Protection.loopImpedanceOhm(zeOhm, coldOhm)),
                 new Answer.Result("line", Kind.RESISTANCE, hotOhm),
                 new Answer.Result("coldLine", Kind.RESISTANCE, coldOhm));
+        double loopOhm = Protection.loopImpedanceOhm(zeOhm, hotOhm);
+        return given.has("zmax") && loopOhm > given.si("zmax") ? answer.warned("loopAboveLimit") : answer;
     }
 
     /** Adds the lines that end in the limit Zmax; false where the rule set has none for the device. */
     static boolean limit(FormulaArguments given, Working.Builder working, double ratingA) {
+        if (given.has("zmax")) {
+            working.input("Zmax", "loopLimit", given.si("zmax"), "ohm", "");
+            return true;
+        }
         DeviceKind kind = given.device();
         boolean instant = given.has("multiple") || kind.multiple().isPresent();
         if (instant) {

@@ -17,7 +17,7 @@ import twinfeed.units.Kind;
 
 /** The inverse questions: how long a cable may be, and how strong a heater a circuit carries. */
 public final class MaximumFormulas {
-    static final Formula RUN = new Formula(
+    public static final Formula RUN = new Formula(
             "max-run",
             List.of(
                     FormulaParameters.MAYBE_SIZE,
@@ -32,6 +32,7 @@ public final class MaximumFormulas {
                     FormulaParameters.DEVICE,
                     FormulaParameters.MAYBE_RATING,
                     FormulaParameters.ZE,
+                    FormulaParameters.OWN_LIMIT,
                     FormulaParameters.CMIN,
                     FormulaParameters.MULTIPLE,
                     FormulaParameters.HOT,
@@ -39,7 +40,7 @@ public final class MaximumFormulas {
                     FormulaParameters.RULES),
             MaximumFormulas::run);
 
-    static final Formula POWER = new Formula("highest-power", powerParameters(), MaximumFormulas::power);
+    public static final Formula POWER = new Formula("highest-power", powerParameters(), MaximumFormulas::power);
 
     private MaximumFormulas() {}
 
@@ -59,12 +60,15 @@ public final class MaximumFormulas {
     /** By voltage drop, by loop impedance, or by both: whichever was asked. */
     private static Answer run(Arguments arguments) {
         FormulaArguments given = new FormulaArguments(arguments);
-        given.need("rating", given.has("power") ? "power" : "current");
+        boolean ownLimit = given.has("zmax");
+        if (!ownLimit) {
+            given.need("rating", given.has("power") ? "power" : "current");
+        }
         Working.Builder working = Working.start();
         boolean drop = given.has("current") || given.has("power");
-        boolean loop = given.has("rating");
+        boolean loop = ownLimit || given.has("rating");
         Solution byDrop = drop ? byDrop(given, working) : Solution.of(Double.MAX_VALUE);
-        if (loop && !LoopFormulas.limit(given, working, given.si("rating"))) {
+        if (loop && !LoopFormulas.limit(given, working, given.has("rating") ? given.si("rating") : 0)) {
             return Answer.none("noLoopLimit", working.build());
         }
         Solution byLoop = loop ? byLoop(given, working) : Solution.of(Double.MAX_VALUE);

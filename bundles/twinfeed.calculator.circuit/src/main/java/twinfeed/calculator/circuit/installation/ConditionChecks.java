@@ -8,6 +8,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
@@ -35,6 +36,9 @@ public final class ConditionChecks implements CheckGroup {
     /** Measured before the circuit is energised again; until then the question does not arise. */
     private void insulation(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.INSULATION;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         Double ohm = survey.readings().insulationOhm();
         double leastMohm = survey.rules().number("insulation.resistance") / 1e6;
         if (ohm == null) {
@@ -50,9 +54,12 @@ public final class ConditionChecks implements CheckGroup {
                 .working(() -> Working.start()
                         .input("Riso", "insulationResistance", ohm / 1e6, "Mohm", "")
                         .build());
-        if (ohm / 1e6 < leastMohm) {
-            remedies.renewedCables(shower).forEach(finding::remedy);
+        boolean apart = survey.readings().unitDisconnected();
+        finding.variant(apart ? "apart" : "");
+        if (!apart) {
+            finding.remedies(remedies::testApart);
         }
+        finding.remedies(() -> remedies.renewedCables(shower));
         finding.add();
     }
 
@@ -91,7 +98,7 @@ public final class ConditionChecks implements CheckGroup {
         }
         FindingBuilder finding = findings.on(check).outcome(spare ? Outcome.PASSES : Outcome.FAILS);
         if (!spare) {
-            remedies.extraWay().forEach(finding::remedy);
+            finding.remedies(() -> remedies.extraWay());
         }
         finding.source(survey.cite("assembly")).add();
     }
@@ -107,7 +114,7 @@ public final class ConditionChecks implements CheckGroup {
                 .outcome(approved ? Outcome.PASSES : Outcome.FAILS)
                 .source(survey.cite("assembly"));
         if (!approved) {
-            remedies.approvedDevices(shower).forEach(finding::remedy);
+            finding.remedies(() -> remedies.approvedDevices(shower));
         }
         finding.add();
     }

@@ -9,6 +9,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
@@ -31,6 +32,7 @@ public final class InstructionChecks implements CheckGroup {
     @Override
     public void check(ShowerCase shower, Findings findings) {
         device(shower, findings);
+        smallest(shower, findings);
         terminals(shower, findings);
     }
 
@@ -54,10 +56,30 @@ public final class InstructionChecks implements CheckGroup {
         FindingBuilder finding = findings.on(check).compare(ratingA, mostA).working(() -> Working.start()
                 .input("In", "deviceRating", ratingA, "A", "")
                 .build());
-        if (ratingA > mostA) {
-            remedies.devicesUpTo(shower, mostA).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.devicesUpTo(shower, mostA));
         finding.add();
+    }
+
+    /** Instructions may ask for a thicker cable than its current needs. */
+    private void smallest(ShowerCase shower, Findings findings) {
+        Check check = CircuitChecks.SMALLEST_CONDUCTOR;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
+        Double leastMm2 = SiValues.mm2(shower.heater().getMinimumConductor());
+        if (leastMm2 == null) {
+            findings.on(check).add();
+            return;
+        }
+        Double sizeMm2 = survey.run().thinnestMm2();
+        if (findings.blocked(check) || sizeMm2 == null) {
+            return;
+        }
+        findings.on(check)
+                .compare(sizeMm2, leastMm2)
+                .working(() -> size(sizeMm2))
+                .remedies(() -> remedies.cables(shower))
+                .add();
     }
 
     private void terminals(ShowerCase shower, Findings findings) {
@@ -65,6 +87,9 @@ public final class InstructionChecks implements CheckGroup {
         Double isolatorMm2 = survey.isolator().conductorMm2();
         Double sizeMm2 = survey.run().lastSizeMm2();
         terminals(shower, findings, heaterMm2, isolatorMm2, sizeMm2);
+        if (OldCable.skips(survey, findings, CircuitChecks.LARGE_CONDUCTOR)) {
+            return;
+        }
         if (findings.blocked(CircuitChecks.LARGE_CONDUCTOR) || sizeMm2 == null) {
             return;
         }
@@ -87,6 +112,9 @@ public final class InstructionChecks implements CheckGroup {
             @Nullable Double isolatorMm2,
             @Nullable Double sizeMm2) {
         Check check = CircuitChecks.TERMINALS;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
         if (heaterMm2 == null && isolatorMm2 == null) {
             findings.on(check).add();
             return;
@@ -101,8 +129,8 @@ public final class InstructionChecks implements CheckGroup {
                 .variant(isolator < heater ? "isolator" : "")
                 .condition(Condition.NONE)
                 .working(() -> size(sizeMm2));
-        if (sizeMm2 > isolator && sizeMm2 <= heater) {
-            remedies.isolatorsForCable(shower).forEach(finding::remedy);
+        if (sizeMm2 <= heater) {
+            finding.remedies(() -> remedies.isolatorsForCable(shower));
         }
         finding.add();
     }

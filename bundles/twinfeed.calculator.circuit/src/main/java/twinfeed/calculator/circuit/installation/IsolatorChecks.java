@@ -34,6 +34,15 @@ public final class IsolatorChecks implements CheckGroup {
 
     private void rating(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.ISOLATOR_RATING;
+        if (survey.isolator().none()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("none")
+                    .source(survey.cite("isolator"))
+                    .remedies(() -> remedies.isolators(shower))
+                    .add();
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }
@@ -60,10 +69,8 @@ public final class IsolatorChecks implements CheckGroup {
                 .argument("device", deviceA)
                 .source(survey.cite("isolator"))
                 .working(() -> working(load, deviceA, named));
-        if (neededA > ratedA) {
-            remedies.isolators(shower).forEach(finding::remedy);
-            remedies.devicesUpTo(shower, ratedA).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.isolators(shower));
+        finding.remedies(() -> remedies.devicesUpTo(shower, ratedA));
         finding.add();
     }
 
@@ -80,6 +87,10 @@ public final class IsolatorChecks implements CheckGroup {
 
     private void condition(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.ISOLATOR_CONDITION;
+        if (survey.isolator().none()) {
+            findings.on(check).variant("none").add();
+            return;
+        }
         IsolatorCondition condition = survey.isolator().condition();
         if (condition == null) {
             findings.on(check)
@@ -89,7 +100,7 @@ public final class IsolatorChecks implements CheckGroup {
         }
         FindingBuilder finding = findings.on(check).source(survey.cite("isolator"));
         if (condition == IsolatorCondition.SCORCHED) {
-            remedies.isolators(shower).forEach(finding::remedy);
+            finding.remedies(() -> remedies.isolators(shower));
             finding.outcome(Outcome.FAILS).add();
         } else {
             finding.outcome(Outcome.PASSES)

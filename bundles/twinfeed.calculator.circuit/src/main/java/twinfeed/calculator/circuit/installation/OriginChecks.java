@@ -17,6 +17,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Earthing;
 
 /** What has to be right before anything is altered: tails, earthing conductor, main bonding. Not seen is "cannot tell". */
@@ -53,9 +54,7 @@ public final class OriginChecks implements CheckGroup {
                 .argument("fuse", fuseA)
                 .source(survey.cite("tails"))
                 .working(() -> needed("neededTails", needed.getAsDouble(), survey.cite("tails")));
-        if (needed.getAsDouble() > tailsMm2) {
-            remedies.tails(needed.getAsDouble()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.tails(needed.getAsDouble()));
         finding.add();
     }
 
@@ -69,6 +68,15 @@ public final class OriginChecks implements CheckGroup {
 
     private void earthingConductor(Findings findings) {
         Check check = CircuitChecks.EARTHING_CONDUCTOR;
+        if (survey.feed().withoutEarthingConductor()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("none")
+                    .source(survey.cite("earthing"))
+                    .remedies(() -> remedies.earthing(0))
+                    .add();
+            return;
+        }
         Double conductorMm2 = survey.feed().earthingMm2();
         if (findings.blocked(check) || conductorMm2 == null) {
             return;
@@ -82,9 +90,7 @@ public final class OriginChecks implements CheckGroup {
                 .compare(neededMm2, conductorMm2)
                 .source(survey.cite("earthing"))
                 .working(() -> needed("neededEarthing", neededMm2, survey.cite("earthing")));
-        if (neededMm2 > conductorMm2) {
-            remedies.earthing(neededMm2).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.earthing(neededMm2));
         finding.add();
     }
 
@@ -103,6 +109,19 @@ public final class OriginChecks implements CheckGroup {
 
     private void mainBonding(Findings findings) {
         Check check = CircuitChecks.MAIN_BONDING;
+        if (survey.feed().nothingToBond()) {
+            findings.on(check).variant("nothingToBond").add();
+            return;
+        }
+        if (survey.feed().withoutBonding()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("none")
+                    .source(survey.cite("bonding"))
+                    .remedies(() -> remedies.bonding(0))
+                    .add();
+            return;
+        }
         Double bondingMm2 = survey.feed().bondingMm2();
         if (findings.blocked(check) || bondingMm2 == null) {
             return;
@@ -128,9 +147,7 @@ public final class OriginChecks implements CheckGroup {
                 .compare(neededMm2, bondingMm2)
                 .source(survey.cite("bonding"))
                 .working(() -> bondingWorking(neededMm2, combined, sourceMm2));
-        if (neededMm2 > bondingMm2) {
-            remedies.bonding(neededMm2).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.bonding(neededMm2));
         finding.add();
     }
 

@@ -46,6 +46,7 @@ public final class RoomChecks implements CheckGroup {
         findings.on(check)
                 .outcome(outside ? Outcome.PASSES : Outcome.FAILS)
                 .source(survey.cite("zones"))
+                .remedies(remedies::moveIsolator)
                 .add();
     }
 
@@ -77,6 +78,10 @@ public final class RoomChecks implements CheckGroup {
 
     private void supplementary(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.SUPPLEMENTARY;
+        if (Boolean.FALSE.equals(survey.room().extraneousParts())) {
+            findings.on(check).variant("nothingToBond").add();
+            return;
+        }
         Boolean there = survey.room().supplementary();
         if (Boolean.TRUE.equals(there)) {
             findings.on(check)
@@ -87,7 +92,7 @@ public final class RoomChecks implements CheckGroup {
             findings.on(check).cannotTell(List.of(ReadingPaths.RCD_KIND)).add();
         } else if (survey.residual().none()) {
             missing(shower, findings, check, there != null);
-        } else if (survey.feed().bondingMm2() == null || !survey.protectedByResidual()) {
+        } else if (mainBondingUnknown() || !survey.protectedByResidual()) {
             findings.on(check)
                     .cannotTell(List.of(there == null ? ReadingPaths.SUPPLEMENTARY : ReadingPaths.BONDING))
                     .add();
@@ -101,13 +106,18 @@ public final class RoomChecks implements CheckGroup {
         }
     }
 
+    /** Main bonding is there, or there is nothing to bond; otherwise supplementary bonding cannot be left out. */
+    private boolean mainBondingUnknown() {
+        return survey.feed().bondingMm2() == null && !survey.feed().nothingToBond();
+    }
+
     private void missing(ShowerCase shower, Findings findings, Check check, boolean seen) {
         if (!seen) {
             findings.on(check).cannotTell(List.of(ReadingPaths.SUPPLEMENTARY)).add();
             return;
         }
         FindingBuilder finding = findings.on(check).outcome(Outcome.FAILS).source(survey.cite("supplementary"));
-        remedies.residual(shower).forEach(finding::remedy);
+        finding.remedies(() -> remedies.residual(shower));
         finding.add();
     }
 }

@@ -51,7 +51,7 @@ public final class ElectrodeChecks implements CheckGroup {
                     .outcome(Outcome.FAILS)
                     .variant("noResidual")
                     .source(survey.cite("electrode"));
-            remedies.residual(shower).forEach(finding::remedy);
+            finding.remedies(() -> remedies.residual(shower));
             finding.add();
         } else if (electrodeOhm == null || residualA == null) {
             findings.on(check)
@@ -71,10 +71,8 @@ public final class ElectrodeChecks implements CheckGroup {
                 .argument("residual", residualA * 1000)
                 .source(survey.cite("electrode"))
                 .working(() -> touchVoltage(electrodeOhm, residualA));
-        if (electrodeOhm * residualA > limitV) {
-            remedies.residual(shower).forEach(finding::remedy);
-            remedies.electrode().forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.residual(shower));
+        finding.remedies(() -> remedies.electrode());
         finding.add();
     }
 

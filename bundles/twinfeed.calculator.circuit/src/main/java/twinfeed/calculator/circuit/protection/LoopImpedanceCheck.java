@@ -5,10 +5,12 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.LoopData;
@@ -31,7 +33,19 @@ public final class LoopImpedanceCheck implements CheckGroup {
 
     @Override
     public void check(ShowerCase shower, Findings findings) {
+        loop(shower, findings);
+        byBreaker(findings);
+    }
+
+    private void loop(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.LOOP;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
+        if (!survey.run().namesWithoutCpc().isEmpty()) {
+            findings.on(check).variant("withoutCpc").add();
+            return;
+        }
         if (survey.feed().ownElectrode()) {
             findings.on(check).variant("ownElectrode").add();
             return;
@@ -77,9 +91,8 @@ public final class LoopImpedanceCheck implements CheckGroup {
     }
 
     private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm, double ratingA) {
-        boolean cold = loop.way() == LoopData.Way.MEASURED;
-        double share = cold ? survey.rules().number("measured.factor") : 1;
-        if (ohm > limitOhm * share && survey.protectedByResidual()) {
+        double share = share();
+        if (LimitType.exceeds(ohm, limitOhm * share) && survey.protectedByResidual()) {
             byResidual(findings, ohm);
             return;
         }
@@ -90,10 +103,55 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .argument("share", share * 100)
                 .source(survey.cite("loop"))
                 .working(this::working);
-        if (ohm > limitOhm * share) {
-            remedies.forLoop(shower, ratingA).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.forLoop(shower, ratingA));
         finding.add();
+    }
+
+    /**
+     * Whether breaker or fuse alone would disconnect. Where only the residual-current device does, that is a pass, and is said all the
+     * same, with the type of breaker that would cure it.
+     */
+    private void byBreaker(Findings findings) {
+        Check check = CircuitChecks.LOOP_BY_BREAKER;
+        DeviceKind kind = survey.device().kind();
+        Double ratingA = survey.device().ratingA();
+        Double ohm = loop.ohm();
+        boolean applies = !survey.feed().ownElectrode()
+                && !survey.run().old()
+                && survey.run().namesWithoutCpc().isEmpty();
+        Double limitOhm =
+                !applies || kind == null || ratingA == null ? null : LoopLimit.ohm(survey.rules(), kind, ratingA);
+        if (limitOhm == null || ohm == null || ratingA == null) {
+            findings.on(check).add();
+            return;
+        }
+        double share = share();
+        String cure = quickerBreaker(ohm, share, limitOhm, ratingA);
+        findings.on(check)
+                .compare(ohm, limitOhm * share)
+                .variant(cure.isEmpty() ? "" : "quicker")
+                .argument("cure", cure)
+                .argument("rating", ratingA)
+                .source(survey.cite("loop"))
+                .working(this::working)
+                .add();
+    }
+
+    private double share() {
+        return loop.way() == LoopData.Way.MEASURED ? survey.rules().number("measured.factor") : 1;
+    }
+
+    /** The title of the usual new breaker where that, of the present rating, disconnects in time; empty where it would not. */
+    private String quickerBreaker(double ohm, double share, double limitOhm, double ratingA) {
+        return survey.rules()
+                .devices()
+                .find(survey.rules().text("device.new.kind"))
+                .filter(usual -> {
+                    Double usualOhm = LoopLimit.ohm(survey.rules(), usual, ratingA);
+                    return usualOhm != null && usualOhm > limitOhm && ohm <= usualOhm * share;
+                })
+                .map(DeviceKind::title)
+                .orElse("");
     }
 
     private void byResidual(Findings findings, double ohm) {

@@ -13,15 +13,21 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
+import twinfeed.calculator.circuit.check.OldCable;
+import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
+import twinfeed.calculator.circuit.survey.FuseCurves;
 import twinfeed.calculator.circuit.survey.LoopData;
 import twinfeed.calculator.circuit.survey.LoopLimit;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.rules.DeviceKind;
+import twinfeed.engineering.cable.FuseCurve;
 import twinfeed.engineering.cable.Protection;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.model.assessment.Outcome;
 
 /**
  * Whether the protective conductor stands the fault until the device disconnects.
@@ -33,15 +39,30 @@ import twinfeed.engineering.cable.Protection;
 public final class ProtectiveConductorCheck implements CheckGroup {
     private final CircuitSurvey survey;
     private final LoopData loop;
+    private final CircuitRemedies remedies;
 
-    public ProtectiveConductorCheck(CircuitSurvey survey, LoopData loop) {
+    public ProtectiveConductorCheck(CircuitSurvey survey, LoopData loop, CircuitRemedies remedies) {
         this.survey = survey;
         this.loop = loop;
+        this.remedies = remedies;
     }
 
     @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.ADIABATIC;
+        if (OldCable.skips(survey, findings, check)) {
+            return;
+        }
+        if (!survey.run().namesWithoutCpc().isEmpty()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("none")
+                    .argument("segments", survey.run().namesWithoutCpc())
+                    .source(survey.cite("adiabatic"))
+                    .remedies(() -> remedies.renewedCables(shower))
+                    .add();
+            return;
+        }
         if (findings.blocked(check)) {
             return;
         }
@@ -51,23 +72,29 @@ public final class ProtectiveConductorCheck implements CheckGroup {
             return;
         }
         Double energyA2s = survey.device().letThroughA2s();
+        Double ohm = faultLoopOhm();
+        FuseCurve curve = FuseCurves.of(survey.rules(), survey.device());
         if (energyA2s != null && energyA2s > 0) {
-            byEnergy(findings, thinnest, energyA2s);
+            byEnergy(shower, findings, thinnest, energyA2s);
+        } else if (curve != null && ohm != null) {
+            byCurve(shower, findings, thinnest, curve, ohm);
         } else {
-            byTime(findings, thinnest);
+            byTime(shower, findings, thinnest);
         }
     }
 
-    private FindingBuilder on(Findings findings, RunSegment thinnest, double neededMm2) {
+    private FindingBuilder on(ShowerCase shower, Findings findings, RunSegment thinnest, double neededMm2) {
+        double ratingA = survey.device().ratingA() == null ? 0 : survey.device().ratingA();
         return findings.on(CircuitChecks.ADIABATIC)
+                .remedies(() -> remedies.forLoop(shower, ratingA))
                 .compare(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))
                 .condition(Condition.of(thinnest.name()))
                 .source(survey.cite("adiabatic"));
     }
 
-    private void byEnergy(Findings findings, RunSegment thinnest, double energyA2s) {
+    private void byEnergy(ShowerCase shower, Findings findings, RunSegment thinnest, double energyA2s) {
         double k = survey.rules().number("k");
-        on(findings, thinnest, Protection.areaForLetThroughMm2(energyA2s, k))
+        on(shower, findings, thinnest, Protection.areaForLetThroughMm2(energyA2s, k))
                 .variant("byEnergy")
                 .argument("energy", energyA2s)
                 .working(() -> Working.start()
@@ -78,7 +105,49 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 .add();
     }
 
-    private void byTime(Findings findings, RunSegment thinnest) {
+    /**
+     * A fuse by its published time/current characteristic; a residual-current device behind it ends the fault sooner. A current below
+     * the characteristic does not blow it within its longest time: then only that device can end the fault.
+     */
+    private void byCurve(ShowerCase shower, Findings findings, RunSegment thinnest, FuseCurve curve, double ohm) {
+        double currentA = Protection.faultCurrentA(survey.rules().number("voltage.nominal"), ohm);
+        double arcingS = survey.rules().number("fuse.arcing");
+        Solution fuse = curve.energyA2s(currentA, arcingS);
+        double residualS = survey.protectedByResidual() ? survey.rules().number("rcd.trip") : Double.POSITIVE_INFINITY;
+        double energyA2s = Math.min(fuse.orElse(Double.POSITIVE_INFINITY), currentA * currentA * residualS);
+        if (Double.isInfinite(energyA2s)) {
+            findings.on(CircuitChecks.ADIABATIC)
+                    .outcome(Outcome.FAILS)
+                    .variant("tooSlow")
+                    .argument("current", currentA)
+                    .argument("time", curve.longestS())
+                    .condition(Condition.of(thinnest.name()))
+                    .source(survey.rules().tableSource("loop"))
+                    .remedies(() -> remedies.forLoop(
+                            shower, Objects.requireNonNull(survey.device().ratingA())))
+                    .add();
+            return;
+        }
+        double k = survey.rules().number("k");
+        on(shower, findings, thinnest, Protection.areaForLetThroughMm2(energyA2s, k))
+                .variant("byCurve")
+                .argument("current", currentA)
+                .argument("energy", energyA2s)
+                .source(survey.rules().tableSource("loop"))
+                .working(() -> Working.start()
+                        .input(
+                                "E",
+                                "letThrough",
+                                energyA2s,
+                                "A²s",
+                                survey.rules().tableSource("loop"))
+                        .input("k", "materialFactor", k, "", survey.rules().source("k"))
+                        .step("S", "neededConductor", "sqrt(E) / k", "mm²", survey.cite("adiabatic"))
+                        .build())
+                .add();
+    }
+
+    private void byTime(ShowerCase shower, Findings findings, RunSegment thinnest) {
         Check check = CircuitChecks.ADIABATIC;
         Double ohm = faultLoopOhm();
         if (ohm == null) {
@@ -100,7 +169,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                     .add();
             return;
         }
-        on(findings, thinnest, neededMm2)
+        on(shower, findings, thinnest, neededMm2)
                 .argument("current", currentA)
                 .argument("time", timeS)
                 .working(() -> working(timeS))

@@ -56,7 +56,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
                     .variant("none")
                     .argument("most", survey.residualLimitA() * 1000)
                     .source(survey.cite("rcd"));
-            remedies.residual(shower).forEach(finding::remedy);
+            finding.remedies(() -> remedies.residual(shower));
             finding.add();
         } else if (survey.residual().kind() == null) {
             findings.on(check)
@@ -76,9 +76,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
                 .working(() -> Working.start()
                         .input("IdN", "ratedResidual", residualA * 1000, "mA", "")
                         .build());
-        if (!survey.protectedByResidual()) {
-            remedies.residual(shower).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.residual(shower));
         finding.add();
     }
 
@@ -99,7 +97,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
         } else if (electronics == null) {
             finding.cannotTell(List.of(ReadingPaths.ELECTRONICS)).add();
         } else if (electronics) {
-            remedies.residual(shower).forEach(finding::remedy);
+            finding.remedies(() -> remedies.residual(shower));
             finding.outcome(Outcome.FAILS).add();
         } else {
             finding.outcome(Outcome.PASSES).variant("noElectronics").add();
@@ -113,7 +111,8 @@ public final class ResidualDeviceChecks implements CheckGroup {
             return;
         }
         Double tripS = survey.residual().tripS();
-        double limitS = survey.rules().number("rcd.trip");
+        String limit = survey.residual().delayed() ? "rcd.trip.delayed" : "rcd.trip";
+        double limitS = survey.rules().number(limit);
         if (tripS == null) {
             findings.on(check)
                     .variant("notMeasured")
@@ -123,13 +122,11 @@ public final class ResidualDeviceChecks implements CheckGroup {
         }
         FindingBuilder finding = findings.on(check)
                 .compare(tripS * 1000, limitS * 1000)
-                .source(survey.rules().source("rcd.trip"))
+                .source(survey.rules().source(limit))
                 .working(() -> Working.start()
                         .input("t", "tripTime", tripS * 1000, "ms", "")
                         .build());
-        if (tripS > limitS) {
-            remedies.residual(shower).forEach(finding::remedy);
-        }
+        finding.remedies(() -> remedies.residual(shower));
         finding.add();
     }
 }

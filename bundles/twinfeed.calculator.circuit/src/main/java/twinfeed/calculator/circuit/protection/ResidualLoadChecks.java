@@ -4,7 +4,6 @@ package twinfeed.calculator.circuit.protection;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
@@ -13,8 +12,10 @@ import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ResidualData;
+import twinfeed.calculator.circuit.survey.SharedRcd;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.calculator.circuit.survey.UpstreamData;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.RcdKind;
@@ -39,48 +40,44 @@ public final class ResidualLoadChecks implements CheckGroup {
 
     private void rating(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.RCD_RATING;
-        ResidualData residual = survey.residual();
-        if (residual.kind() != null && residual.kind() != RcdKind.RCCB) {
+        SharedRcd shared = survey.sharedRcd();
+        if (shared == null && survey.residual().kind() != null) {
             findings.on(check).add();
             return;
         }
-        if (findings.blocked(check)) {
+        if (findings.blocked(check) || shared == null) {
             return;
         }
         ShowerLoad load = shower.load();
-        Double ratedA = residual.ratingA();
-        Double othersA = residual.scope() == RcdScope.CIRCUIT ? Double.valueOf(0) : residual.loadA();
+        Double ratedA = shared.ratingA();
+        Double othersA = shared.othersA();
         if (load == null || ratedA == null || othersA == null) {
-            findings.on(check)
-                    .cannotTell(missing(shower, ratedA == null, othersA == null))
-                    .add();
+            findings.on(check).cannotTell(missing(shower, shared)).add();
             return;
         }
         rating(shower, findings, load, ratedA, othersA);
     }
 
     private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double ratedA, double othersA) {
-        FindingBuilder finding = findings.on(CircuitChecks.RCD_RATING)
+        findings.on(CircuitChecks.RCD_RATING)
                 .compare(load.designA() + othersA, ratedA)
                 .argument("others", othersA)
                 .source(survey.cite("rcd.rating"))
                 .working(() -> load.working()
                         .input("Io", "otherCircuits", othersA, "A", "")
                         .step("I", "residualDeviceCurrent", "Ib + Io", "A", survey.cite("rcd.rating"))
-                        .build());
-        if (load.designA() + othersA > ratedA) {
-            remedies.residual(shower).forEach(finding::remedy);
-        }
-        finding.add();
+                        .build())
+                .remedies(() -> remedies.relieving(shower))
+                .add();
     }
 
-    private static List<String> missing(ShowerCase shower, boolean rating, boolean others) {
+    private static List<String> missing(ShowerCase shower, SharedRcd shared) {
         List<String> missing = new ArrayList<>(shower.missingRating());
-        if (rating) {
-            missing.add(ReadingPaths.RCD_RATING);
+        if (shared.ratingA() == null) {
+            missing.add(shared.upstream() ? ReadingPaths.UPSTREAM_RATING : ReadingPaths.RCD_RATING);
         }
-        if (others) {
-            missing.add(ReadingPaths.RCD_LOAD);
+        if (shared.othersA() == null) {
+            missing.add(shared.upstream() ? ReadingPaths.UPSTREAM_LOAD : ReadingPaths.RCD_LOAD);
         }
         return missing;
     }
@@ -99,11 +96,25 @@ public final class ResidualLoadChecks implements CheckGroup {
                     .add();
             return;
         }
+        if (residual.kind() == RcdKind.RCBO && behindHouseWide()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("behind")
+                    .source(survey.cite("rcd.scope"))
+                    .add();
+            return;
+        }
         findings.on(check)
                 .outcome(scope == RcdScope.HOUSE ? Outcome.FAILS : Outcome.PASSES)
                 .variant(scope == RcdScope.SEVERAL ? "several" : "")
                 .source(survey.cite("rcd.scope"))
                 .add();
+    }
+
+    /** An RCBO behind a house-wide device that is not delayed does not trip alone. */
+    private boolean behindHouseWide() {
+        UpstreamData upstream = survey.upstream();
+        return upstream.there() && !upstream.delayed() && upstream.scope() == RcdScope.HOUSE;
     }
 
     private void leakage(ShowerCase shower, Findings findings) {

@@ -108,7 +108,8 @@ public final class CableRemedies {
                 size,
                 size.cpcMm2(),
                 segment.loopOhmPerM(),
-                segment.place());
+                segment.place(),
+                segment.state());
     }
 
     private Remedy cable(CableSize size, double lengthM) {
@@ -140,6 +141,8 @@ public final class CableRemedies {
         CircuitChanges.circuit(copy).getSegments().forEach(segment -> {
             segment.setSize(CircuitChanges.area(sizeMm2));
             segment.setCpc(null);
+            segment.setHasCpc(null);
+            segment.unsetOldCable();
         });
         CircuitChanges.forgetReadings(CircuitChanges.circuit(copy));
     }
@@ -227,9 +230,22 @@ public final class CableRemedies {
         return lengthM == null ? 0 : lengthM;
     }
 
-    private static boolean limits(RunSegment segment, double ratingA, double deviceFactor) {
+    /** Whether a piece carries less than a rating, A, by its method or, where nobody saw it, by one that it may really have. */
+    private boolean limits(RunSegment segment, double ratingA, double deviceFactor) {
+        return methods(segment).stream()
+                .map(method -> segment.placed(method, deviceFactor))
+                .anyMatch(placed -> placed != null && placed.capacityA() < ratingA);
+    }
+
+    private List<Method> methods(RunSegment segment) {
         Method method = segment.place().method();
-        CableSegment placed = method == null ? null : segment.placed(method, deviceFactor);
-        return placed != null && placed.capacityA() < ratingA;
+        List<Method> methods = new ArrayList<>();
+        if (method != null) {
+            methods.add(method);
+            if (!segment.place().seen()) {
+                method.plausible().forEach(key -> survey.rules().method(key).ifPresent(methods::add));
+            }
+        }
+        return methods;
     }
 }

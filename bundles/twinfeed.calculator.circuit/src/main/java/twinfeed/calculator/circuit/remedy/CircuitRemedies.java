@@ -34,6 +34,11 @@ public final class CircuitRemedies {
         return devices.combined(shower);
     }
 
+    /** What takes the heater off a residual-current device that it overloads. */
+    public List<Remedy> relieving(ShowerCase shower) {
+        return devices.relieving(shower);
+    }
+
     /** Devices of a type that is approved for the consumer unit. */
     public List<Remedy> approvedDevices(ShowerCase shower) {
         return devices.approved(shower);
@@ -82,6 +87,21 @@ public final class CircuitRemedies {
 
     public List<Remedy> bonding(double neededMm2) {
         return origin.bonding(neededMm2);
+    }
+
+    /** Isolator or connections moved to where they may be. */
+    public List<Remedy> moveIsolator() {
+        return origin.moveIsolator();
+    }
+
+    /** Circuit and unit tested apart, before either is condemned. */
+    public List<Remedy> testApart() {
+        return origin.testApart();
+    }
+
+    /** The bad joint found and remade. */
+    public List<Remedy> earthPath() {
+        return origin.earthPath();
     }
 
     public List<Remedy> electrode() {

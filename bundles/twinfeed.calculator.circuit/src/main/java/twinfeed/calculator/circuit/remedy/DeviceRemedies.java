@@ -3,26 +3,16 @@ package twinfeed.calculator.circuit.remedy;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.OptionalDouble;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
-import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
-import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
-import twinfeed.model.survey.ResidualDevice;
-import twinfeed.model.survey.Survey;
-import twinfeed.model.survey.SurveyFactory;
-import twinfeed.units.Current;
-import twinfeed.units.LetThrough;
 
 /**
  * Remedies on the protective device. The kind that is there is kept where it can be; a fuse goes together with its fuse board. Only
@@ -31,11 +21,6 @@ import twinfeed.units.LetThrough;
 public final class DeviceRemedies {
     /** The two smallest: the smallest alone may be a rating that is hard to get. */
     private static final int RATINGS = 2;
-
-    private static final String TYPE = "A";
-
-    /** Main switch of a new consumer unit, A (common practice). */
-    private static final double NEW_SWITCH_A = 100;
 
     private final CircuitSurvey survey;
     private final DeviceKind usual;
@@ -65,19 +50,20 @@ public final class DeviceRemedies {
         List<Remedy> remedies = new ArrayList<>();
         for (double ratingA : ratings(shower)) {
             if (ratingA <= mostA) {
-                add(remedies, ratingA);
+                add(remedies, shower, ratingA);
             }
         }
         return remedies;
     }
 
-    private void add(List<Remedy> remedies, double ratingA) {
+    private void add(List<Remedy> remedies, ShowerCase shower, double ratingA) {
         if (keepsBreaker() && !same(ratingA)) {
-            remedies.add(device(ratingA, false));
+            remedies.add(device(ratingA, false, DevicePlacement.IN_PLACE));
         }
-        if (!(survey.residual().kind() == RcdKind.RCBO && same(ratingA))) {
-            remedies.add(device(ratingA, true));
-        }
+        boolean there = survey.residual().kind() == RcdKind.RCBO && same(ratingA);
+        combined(shower, ratingA).stream()
+                .filter(remedy -> !there || !remedy.id().startsWith(DevicePlacement.IN_PLACE.prefix()))
+                .forEach(remedies::add);
     }
 
     /** What disconnects at a higher loop impedance: residual-current protection, or a smaller or quicker device. */
@@ -102,10 +88,18 @@ public final class DeviceRemedies {
                 && presentA >= load.designA()
                 && usual.ratings().contains(presentA)
                 && !ratings.contains(presentA)) {
-            remedies.add(device(presentA, true));
+            remedies.addAll(combined(shower, presentA));
         }
-        ratings.forEach(ratingA -> remedies.add(device(ratingA, true)));
+        ratings.forEach(ratingA -> remedies.addAll(combined(shower, ratingA)));
         return remedies;
+    }
+
+    /** Those that take the heater off a residual-current device that it overloads together with other circuits. */
+    List<Remedy> relieving(ShowerCase shower) {
+        boolean shared = survey.upstream().there() || survey.residual().scope() != RcdScope.CIRCUIT;
+        return combined(shower).stream()
+                .filter(remedy -> !shared || !remedy.id().startsWith(DevicePlacement.IN_PLACE.prefix()))
+                .toList();
     }
 
     /** Devices of an approved type, of the present rating too. */
@@ -113,9 +107,9 @@ public final class DeviceRemedies {
         List<Remedy> remedies = new ArrayList<>();
         for (double ratingA : ratings(shower)) {
             if (keepsBreaker()) {
-                remedies.add(device(ratingA, false));
+                remedies.add(device(ratingA, false, DevicePlacement.IN_PLACE));
             }
-            remedies.add(device(ratingA, true));
+            remedies.addAll(combined(shower, ratingA));
         }
         return remedies;
     }
@@ -144,58 +138,42 @@ public final class DeviceRemedies {
                 .toList();
     }
 
-    private Remedy device(double ratingA, boolean combined) {
-        boolean board = survey.device().family(DeviceKind.Family.FUSE);
-        String rating = CodeNumbers.number(ratingA);
-        String code = (combined ? "rcbo-" : "breaker-") + rating;
-        List<Remedy.Item> items = new ArrayList<>();
-        if (board) {
-            items.add(Remedy.Item.of("consumer-unit", 1));
-            items.add(Remedy.Item.of("notification", 1));
-        }
-        items.add(Remedy.Item.of(code, 1));
-        items.add(Remedy.Item.of("task-change-device", 1));
-        RuleSet rules = survey.rules();
-        DeviceKind kind = usual;
-        return new Remedy(
-                board ? "consumer-unit-" + code : "device-" + code,
-                board ? "consumer-unit" : "device",
-                Map.of(
-                        "rating",
-                        rating,
-                        "device",
-                        Phrase.of(code.startsWith("rcbo") ? "device.rcbo" : "device.breaker")),
-                items,
-                false,
-                0,
-                copy -> {
-                    replace(copy, rules, kind, ratingA, combined);
-                    if (board) {
-                        CircuitChanges.feed(copy).setMainSwitch(Current.ofSi(NEW_SWITCH_A));
-                    }
-                });
+    private Remedy device(double ratingA, boolean combined, DevicePlacement placement) {
+        return new DeviceChange(survey.rules(), usual, ratingA, combined, placement).remedy();
     }
 
-    private static void replace(Survey copy, RuleSet rules, DeviceKind kind, double ratingA, boolean combined) {
-        ProtectiveDevice device = CircuitChanges.device(copy);
-        device.setKind(kind.key());
-        device.setRating(Current.ofSi(ratingA));
-        device.setBreakingCapacity(Current.ofSi(rules.number("device.new.breaking")));
-        OptionalDouble energy = rules.devices().letThroughA2s(kind.key(), ratingA);
-        device.setLetThrough(energy.isPresent() ? LetThrough.ofSi(energy.getAsDouble()) : null);
-        CircuitChanges.feed(copy).setDeviceApproved(true);
-        if (combined) {
-            CircuitChanges.circuit(copy).setRcd(residual(rules, ratingA));
-        }
+    /** A device with residual-current protection, wherever it can be put. */
+    private List<Remedy> combined(ShowerCase shower, double ratingA) {
+        return placements(shower).stream()
+                .map(placement -> device(ratingA, true, placement))
+                .toList();
     }
 
-    private static ResidualDevice residual(RuleSet rules, double ratingA) {
-        ResidualDevice rcd = SurveyFactory.eINSTANCE.createResidualDevice();
-        rcd.setKind(RcdKind.RCBO);
-        rcd.setType(TYPE);
-        rcd.setResidual(Current.ofSi(rules.number("rcd.residual")));
-        rcd.setRating(Current.ofSi(ratingA));
-        rcd.setScope(RcdScope.CIRCUIT);
-        return rcd;
+    /**
+     * Where a device can be put. A fuse goes with its fuse board, or into an enclosure of its own. Behind a residual-current device that
+     * the heater overloads a new one in the same way would leave that as it is: then it goes where that is not ahead of it. With an own
+     * electrode nothing may be without a residual-current device, so there the one ahead is replaced, unless other circuits rely on its
+     * sensitivity.
+     */
+    private List<DevicePlacement> placements(ShowerCase shower) {
+        boolean electrode = survey.feed().ownElectrode();
+        if (survey.device().family(DeviceKind.Family.FUSE)) {
+            return electrode
+                    ? List.of(DevicePlacement.CONSUMER_UNIT)
+                    : List.of(DevicePlacement.ENCLOSURE, DevicePlacement.CONSUMER_UNIT);
+        }
+        List<DevicePlacement> placements = new ArrayList<>(List.of(DevicePlacement.IN_PLACE));
+        if (survey.overloadsShared(shower)) {
+            if (electrode && !survey.residual().within(survey.residualLimitA())) {
+                placements.add(DevicePlacement.DELAYED_MAIN);
+            } else if (!electrode) {
+                if (survey.feed().spareWayOfItsOwn()) {
+                    placements.add(DevicePlacement.OWN_WAY);
+                }
+                placements.add(DevicePlacement.ENCLOSURE);
+            }
+            placements.add(DevicePlacement.CONSUMER_UNIT);
+        }
+        return placements;
     }
 }

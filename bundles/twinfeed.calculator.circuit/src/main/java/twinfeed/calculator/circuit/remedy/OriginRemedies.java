@@ -13,6 +13,7 @@ import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.model.survey.Isolator;
 import twinfeed.model.survey.IsolatorCondition;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Current;
 import twinfeed.units.Resistance;
 
@@ -66,6 +67,9 @@ public final class OriginRemedies {
                 0,
                 copy -> {
                     Isolator isolator = CircuitChanges.isolator(copy);
+                    if ("none".equals(isolator.getKind())) {
+                        isolator.setKind(null);
+                    }
                     isolator.setRating(Current.ofSi(ratingA));
                     isolator.setNamedDevice(null);
                     isolator.setCondition(IsolatorCondition.SOUND);
@@ -83,15 +87,44 @@ public final class OriginRemedies {
     List<Remedy> earthing(double neededMm2) {
         return neededMm2 > EARTHING_MM2
                 ? List.of()
-                : List.of(work("earthing-16", "earthing", Map.of("size", "16"), copy -> CircuitChanges.feed(copy)
-                        .setEarthingConductor(CircuitChanges.area(EARTHING_MM2))));
+                : List.of(work("earthing-16", "earthing", Map.of("size", "16"), copy -> {
+                    CircuitChanges.feed(copy).setEarthingConductor(CircuitChanges.area(EARTHING_MM2));
+                    CircuitChanges.feed(copy).setHasEarthingConductor(null);
+                }));
     }
 
     List<Remedy> bonding(double neededMm2) {
         return neededMm2 > BONDING_MM2
                 ? List.of()
-                : List.of(work("bonding-10", "bonding", Map.of("size", "10"), copy -> CircuitChanges.feed(copy)
-                        .setMainBonding(CircuitChanges.area(BONDING_MM2))));
+                : List.of(work("bonding-10", "bonding", Map.of("size", "10"), copy -> {
+                    CircuitChanges.feed(copy).setMainBonding(CircuitChanges.area(BONDING_MM2));
+                    CircuitChanges.feed(copy).setHasMainBonding(null);
+                }));
+    }
+
+    List<Remedy> moveIsolator() {
+        return List.of(work("task-move-isolator", "move-isolator", Map.of(), copy -> {
+            if (copy.getSite() == null) {
+                copy.setSite(SurveyFactory.eINSTANCE.createSite());
+            }
+            copy.getSite().setOutsideZones(true);
+        }));
+    }
+
+    /** The unit is disconnected and the circuit tested again by itself: what it then shows is not known before. */
+    List<Remedy> testApart() {
+        return List.of(work("task-test-apart", "test-apart", Map.of(), copy -> {
+            CircuitChanges.circuit(copy).setInsulationResistance(null);
+            CircuitChanges.circuit(copy).setUnitDisconnected(true);
+        }));
+    }
+
+    /** The joint is found and remade, and the path is measured again. */
+    List<Remedy> earthPath() {
+        return List.of(work("task-trace-joint", "trace-joint", Map.of(), copy -> {
+            CircuitChanges.circuit(copy).setMeasuredLoop(null);
+            CircuitChanges.circuit(copy).setMeasuredLine(null);
+        }));
     }
 
     /** What it reaches is known only once it is driven and measured; the stable limit is what it is driven to. */

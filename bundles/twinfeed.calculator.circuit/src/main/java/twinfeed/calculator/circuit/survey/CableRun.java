@@ -44,6 +44,31 @@ public final class CableRun {
         return segments;
     }
 
+    /** Whether a piece is of an old construction, so that the whole cable is to be renewed. */
+    public boolean old() {
+        return segments.stream().anyMatch(segment -> segment.state().old());
+    }
+
+    /** The names of the pieces that are old. */
+    public String oldNames() {
+        return String.join(
+                ", ",
+                segments.stream()
+                        .filter(segment -> segment.state().old())
+                        .map(RunSegment::name)
+                        .toList());
+    }
+
+    /** The names of the pieces that are said to have no protective conductor; empty if there are none. */
+    public String namesWithoutCpc() {
+        return String.join(
+                ", ",
+                segments.stream()
+                        .filter(segment -> segment.state().withoutCpc())
+                        .map(RunSegment::name)
+                        .toList());
+    }
+
     /** Factor that the protective device puts on the cable. */
     public double deviceFactor() {
         return deviceFactor;
@@ -106,6 +131,19 @@ public final class CableRun {
     @Nullable
     public Double lastSizeMm2() {
         return segments.isEmpty() ? null : segments.get(segments.size() - 1).sizeMm2();
+    }
+
+    /** The thinnest line conductor of the run, mm2, absent while one is not known. */
+    public @Nullable Double thinnestMm2() {
+        Double thinnest = null;
+        for (RunSegment segment : segments) {
+            Double sizeMm2 = segment.sizeMm2();
+            if (sizeMm2 == null) {
+                return null;
+            }
+            thinnest = thinnest == null ? sizeMm2 : Double.valueOf(Math.min(thinnest, sizeMm2));
+        }
+        return thinnest;
     }
 
     /** The readings of the run that were not taken: size, length and method of each segment. */

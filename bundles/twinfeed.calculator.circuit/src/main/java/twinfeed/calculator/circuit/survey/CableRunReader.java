@@ -15,6 +15,9 @@ import twinfeed.model.survey.Confidence;
 
 /** Reads the segments of a survey and looks them up in the rule set; defaults are recorded as assumptions. */
 public final class CableRunReader {
+    /** The usual new cable of a heating circuit, mm2 (common practice). */
+    private static final double NEW_MM2 = 10;
+
     private final Context context;
     private final RuleSet rules;
 
@@ -33,11 +36,13 @@ public final class CableRunReader {
 
     private RunSegment read(CableSegment segment, int number) {
         String name = segment.getName() == null ? String.valueOf(number) : segment.getName();
-        Double sizeMm2 = SiValues.mm2(segment.getSize());
+        boolean old = segment.isSetOldCable();
+        Double sizeMm2 = old ? Double.valueOf(newSizeMm2(name)) : SiValues.mm2(segment.getSize());
         CableSize size = sizeMm2 == null
                 ? null
                 : rules.cables().find(cable(segment), sizeMm2).orElse(null);
-        Double cpcMm2 = SiValues.mm2(segment.getCpc());
+        boolean withoutCpc = Boolean.FALSE.equals(segment.getHasCpc());
+        Double cpcMm2 = old ? null : SiValues.mm2(segment.getCpc());
         if (cpcMm2 == null && size != null) {
             cpcMm2 = size.cpcMm2();
         }
@@ -49,7 +54,14 @@ public final class CableRunReader {
                 size,
                 cpcMm2,
                 loopOhmPerM(size, cpcMm2),
-                place(segment, name));
+                place(segment, name),
+                new RunSegment.State(old, withoutCpc));
+    }
+
+    /** What an old cable will be replaced by: only with it can be said what arrives at a heater. */
+    private double newSizeMm2(String name) {
+        context.assume("newCable", Map.of("segment", name, "size", CodeNumbers.number(NEW_MM2)));
+        return NEW_MM2;
     }
 
     private String cable(CableSegment segment) {
@@ -65,7 +77,8 @@ public final class CableRunReader {
     }
 
     private RunSegment.Place place(CableSegment segment, String name) {
-        String word = segment.getMethod() == null ? "" : segment.getMethod();
+        String unstated = segment.isSetOldCable() ? rules.text("method.clipped") : "";
+        String word = segment.getMethod() == null ? unstated : segment.getMethod();
         Method method = rules.method(word).orElse(null);
         double insulatedM =
                 segment.getInsulated() == null ? 0 : segment.getInsulated().si();
@@ -75,7 +88,8 @@ public final class CableRunReader {
                 segment.isSetConfidence() ? segment.getConfidence() : Confidence.ASSUMED,
                 boxed(rules.ambientFactor(ambientC(segment, name))),
                 boxed(rules.groupingFactor(layout(segment), circuits(segment, name))),
-                rules.insulationFactor(insulatedM));
+                rules.insulationFactor(insulatedM),
+                hotFactor(segment, method));
     }
 
     private static @Nullable Double boxed(OptionalDouble value) {
@@ -86,10 +100,20 @@ public final class CableRunReader {
         if (segment.getAmbient() != null) {
             return segment.getAmbient().si();
         }
-        boolean loft = Boolean.TRUE.equals(segment.getLoft());
-        double ambientC = context.parameters().si(loft ? "loftAmbient" : "ambient");
-        context.assumeTabulated(loft ? "loftAmbient" : "ambient", Map.of("segment", name, "temperature", ambientC));
+        double ambientC = context.parameters().si("ambient");
+        context.assumeTabulated("ambient", Map.of("segment", name, "temperature", ambientC));
         return ambientC;
+    }
+
+    /**
+     * The factor for a hot loft, where the cable lies free in one; where a method puts it at the ceiling under the insulation the room
+     * below sets its temperature.
+     */
+    private @Nullable Double hotFactor(CableSegment segment, @Nullable Method method) {
+        boolean free = Boolean.TRUE.equals(segment.getLoft()) && method != null && !method.insulated();
+        return free && segment.getAmbient() == null
+                ? boxed(rules.ambientFactor(context.parameters().si("loftAmbient")))
+                : null;
     }
 
     private double circuits(CableSegment segment, String name) {

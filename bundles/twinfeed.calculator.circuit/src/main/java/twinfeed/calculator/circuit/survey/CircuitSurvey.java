@@ -20,6 +20,7 @@ import twinfeed.model.survey.Site;
  * @param feed what stands ahead of the circuit
  * @param device its protective device
  * @param residual its residual-current device
+ * @param upstream a residual-current device ahead of that one
  * @param isolator its local isolator
  * @param run its cable
  * @param readings what was measured on it
@@ -31,6 +32,7 @@ public record CircuitSurvey(
         FeedData feed,
         DeviceData device,
         ResidualData residual,
+        UpstreamData upstream,
         IsolatorData isolator,
         CableRun run,
         Readings readings,
@@ -42,16 +44,23 @@ public record CircuitSurvey(
      * @param loopOhm Zs measured cold, ohm
      * @param lineOhm R1 + R2 measured cold, ohm
      * @param insulationOhm insulation resistance, ohm
+     * @param unitDisconnected whether the unit was disconnected at that
      */
-    public record Readings(@Nullable Double loopOhm, @Nullable Double lineOhm, @Nullable Double insulationOhm) {}
+    public record Readings(
+            @Nullable Double loopOhm,
+            @Nullable Double lineOhm,
+            @Nullable Double insulationOhm,
+            boolean unitDisconnected) {}
 
     /**
      * The room.
      *
      * @param outsideZones whether isolator and connections lie where they may
      * @param supplementary whether supplementary bonding is in place
+     * @param extraneousParts whether metal pipes or the like are in the room; false: nothing to bond
      */
-    public record Room(@Nullable Boolean outsideZones, @Nullable Boolean supplementary) {}
+    public record Room(
+            @Nullable Boolean outsideZones, @Nullable Boolean supplementary, @Nullable Boolean extraneousParts) {}
 
     public static CircuitSurvey of(Context context) {
         ElectricalFeed feed = context.survey().getElectricity();
@@ -64,6 +73,7 @@ public record CircuitSurvey(
                 FeedData.of(feed),
                 device,
                 ResidualData.of(circuit == null ? null : circuit.getRcd(), device.family(DeviceKind.Family.RCBO)),
+                UpstreamData.of(circuit == null ? null : circuit.getUpstreamRcd()),
                 IsolatorData.of(circuit == null ? null : circuit.getIsolator()),
                 new CableRunReader(context).read(segments, device.cableFactor()),
                 readings(circuit),
@@ -72,15 +82,18 @@ public record CircuitSurvey(
 
     private static Readings readings(@Nullable Circuit circuit) {
         return circuit == null
-                ? new Readings(null, null, null)
+                ? new Readings(null, null, null, false)
                 : new Readings(
                         SiValues.of(circuit.getMeasuredLoop()),
                         SiValues.of(circuit.getMeasuredLine()),
-                        SiValues.of(circuit.getInsulationResistance()));
+                        SiValues.of(circuit.getInsulationResistance()),
+                        Boolean.TRUE.equals(circuit.getUnitDisconnected()));
     }
 
     private static Room room(@Nullable Site site) {
-        return site == null ? new Room(null, null) : new Room(site.getOutsideZones(), site.getSupplementaryBonding());
+        return site == null
+                ? new Room(null, null, null)
+                : new Room(site.getOutsideZones(), site.getSupplementaryBonding(), site.getExtraneousParts());
     }
 
     public String cite(String key) {
@@ -94,6 +107,18 @@ public record CircuitSurvey(
     /** Whether a residual-current device of at most the limit protects the circuit. */
     public boolean protectedByResidual() {
         return residual.within(residualLimitA());
+    }
+
+    /** The residual-current device without overcurrent protection in the way of the heater's current, if there is one. */
+    public @Nullable SharedRcd sharedRcd() {
+        return SharedRcd.of(residual, upstream);
+    }
+
+    /** Whether the heater is known to overload that device. */
+    public boolean overloadsShared(ShowerCase shower) {
+        SharedRcd shared = sharedRcd();
+        ShowerLoad load = shower.load();
+        return shared != null && load != null && shared.overloadedBy(load);
     }
 
     /** Largest voltage drop allowed from the origin to the heater, V. */

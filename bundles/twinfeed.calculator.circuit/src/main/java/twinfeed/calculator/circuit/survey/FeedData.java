@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.WayPosition;
 
 /**
  * What stands ahead of the circuit.
@@ -21,6 +22,8 @@ import twinfeed.model.survey.ElectricalFeed;
  * @param spareWay whether there is a spare way
  * @param approved whether the device is approved for the consumer unit
  * @param assemblyA conditional fault rating of the consumer unit, A
+ * @param present what was said of whether parts are there at all
+ * @param spareBehind what the spare way lies behind, absent if nobody looked
  */
 public record FeedData(
         @Nullable Earthing earthing,
@@ -35,11 +38,40 @@ public record FeedData(
         @Nullable Double neutralMm2,
         @Nullable Boolean spareWay,
         @Nullable Boolean approved,
-        @Nullable Double assemblyA) {
+        @Nullable Double assemblyA,
+        Present present,
+        @Nullable WayPosition spareBehind) {
+
+    /**
+     * Whether parts are there at all; absent if nobody looked.
+     *
+     * @param earthingConductor false: there is none
+     * @param bonding false: there is none
+     * @param metalServices false: nothing of metal enters the house, so that there is nothing to bond
+     */
+    public record Present(
+            @Nullable Boolean earthingConductor, @Nullable Boolean bonding, @Nullable Boolean metalServices) {
+        static final Present UNKNOWN = new Present(null, null, null);
+    }
 
     public static FeedData of(@Nullable ElectricalFeed feed) {
         if (feed == null) {
-            return new FeedData(null, null, null, null, null, null, null, null, null, null, null, null, null);
+            return new FeedData(
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    Present.UNKNOWN,
+                    null);
         }
         return new FeedData(
                 feed.isSetEarthing() ? feed.getEarthing() : null,
@@ -54,7 +86,29 @@ public record FeedData(
                 SiValues.mm2(feed.getSupplyNeutral()),
                 feed.getSpareWay(),
                 feed.getDeviceApproved(),
-                SiValues.of(feed.getAssemblyFaultRating()));
+                SiValues.of(feed.getAssemblyFaultRating()),
+                new Present(feed.getHasEarthingConductor(), feed.getHasMainBonding(), feed.getMetalServices()),
+                feed.isSetSpareWayBehind() ? feed.getSpareWayBehind() : null);
+    }
+
+    /** Whether there is no earthing conductor, which is not the same as not looked for. */
+    public boolean withoutEarthingConductor() {
+        return Boolean.FALSE.equals(present.earthingConductor);
+    }
+
+    /** Whether there is no main bonding, which is not the same as not looked for. */
+    public boolean withoutBonding() {
+        return Boolean.FALSE.equals(present.bonding);
+    }
+
+    /** Whether there is nothing to bond: no metal enters the house. */
+    public boolean nothingToBond() {
+        return Boolean.FALSE.equals(present.metalServices);
+    }
+
+    /** Whether a spare way lies behind the main switch only. */
+    public boolean spareWayOfItsOwn() {
+        return Boolean.TRUE.equals(spareWay) && spareBehind == WayPosition.MAIN_SWITCH;
     }
 
     public boolean ownElectrode() {

@@ -30,6 +30,8 @@ public final class ReadingPaths {
     public static final String RCD_RATING = CIRCUIT + "rcd.rating";
     public static final String RCD_SCOPE = CIRCUIT + "rcd.scope";
     public static final String RCD_LOAD = CIRCUIT + "rcd.load";
+    public static final String UPSTREAM_RATING = CIRCUIT + "upstreamRcd.rating";
+    public static final String UPSTREAM_LOAD = CIRCUIT + "upstreamRcd.load";
     static final String SEGMENTS = CIRCUIT + "segments";
     public static final String SIZE = SEGMENTS + ".size";
     public static final String LENGTH = SEGMENTS + ".length";

@@ -16,6 +16,7 @@ import twinfeed.model.survey.ResidualDevice;
  * @param tripS measured trip time, s
  * @param scope what it protects
  * @param loadA design currents of the other circuits behind it, A
+ * @param delayed whether it is of the time-delayed type, which gives no additional protection
  */
 public record ResidualData(
         @Nullable RcdKind kind,
@@ -24,12 +25,13 @@ public record ResidualData(
         @Nullable Double ratingA,
         @Nullable Double tripS,
         @Nullable RcdScope scope,
-        @Nullable Double loadA) {
+        @Nullable Double loadA,
+        boolean delayed) {
 
     /** A device that is an RCBO by its own kind has the protection, even where the survey has no word about it. */
     public static ResidualData of(@Nullable ResidualDevice rcd, boolean combined) {
         if (rcd == null) {
-            return new ResidualData(combined ? RcdKind.RCBO : null, "", null, null, null, null, null);
+            return new ResidualData(combined ? RcdKind.RCBO : null, "", null, null, null, null, null, false);
         }
         RcdKind kind = rcd.isSetKind() ? rcd.getKind() : combined ? RcdKind.RCBO : null;
         return new ResidualData(
@@ -39,7 +41,8 @@ public record ResidualData(
                 SiValues.of(rcd.getRating()),
                 SiValues.of(rcd.getTripTime()),
                 scope(rcd, kind),
-                SiValues.of(rcd.getLoad()));
+                SiValues.of(rcd.getLoad()),
+                Boolean.TRUE.equals(rcd.getTimeDelayed()));
     }
 
     private static @Nullable RcdScope scope(ResidualDevice rcd, @Nullable RcdKind kind) {
@@ -57,8 +60,8 @@ public record ResidualData(
         return kind == RcdKind.RCBO || kind == RcdKind.RCCB;
     }
 
-    /** Whether it is there with at most this rated residual current, A. */
+    /** Whether it is there, trips at once, and has at most this rated residual current, A. */
     public boolean within(double mostA) {
-        return present() && residualA != null && residualA <= mostA + 1e-9;
+        return present() && !delayed && residualA != null && residualA <= mostA + 1e-9;
     }
 }

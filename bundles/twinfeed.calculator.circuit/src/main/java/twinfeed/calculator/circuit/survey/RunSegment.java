@@ -17,6 +17,7 @@ import twinfeed.model.survey.Confidence;
  * @param cpcMm2 cross-section of its protective conductor, mm2
  * @param loopOhmPerM R1 + R2 at 20 degC, ohm/m
  * @param place how it lies
+ * @param state whether it is old, and whether it has a protective conductor
  */
 public record RunSegment(
         String name,
@@ -25,7 +26,15 @@ public record RunSegment(
         @Nullable CableSize size,
         @Nullable Double cpcMm2,
         @Nullable Double loopOhmPerM,
-        Place place) {
+        Place place,
+        State state) {
+    /**
+     * What may condemn a segment whatever its size.
+     *
+     * @param old whether it is of an old construction that has to be renewed
+     * @param withoutCpc whether it is said to have no protective conductor
+     */
+    public record State(boolean old, boolean withoutCpc) {}
 
     /**
      * How a segment lies.
@@ -36,6 +45,8 @@ public record RunSegment(
      * @param ca factor for ambient temperature, absent beyond the table
      * @param cg factor for grouping, absent beyond the table
      * @param ci factor for the insulated length, 1 where the method already contains it
+     * @param hotCa factor for the ambient temperature that a loft may have, where the segment lies free in one and nobody measured it;
+     *     absent otherwise
      */
     public record Place(
             String word,
@@ -43,7 +54,8 @@ public record RunSegment(
             Confidence confidence,
             @Nullable Double ca,
             @Nullable Double cg,
-            double ci) {
+            double ci,
+            @Nullable Double hotCa) {
         public boolean seen() {
             return confidence == Confidence.SEEN;
         }
@@ -60,8 +72,12 @@ public record RunSegment(
     /** The segment for the engineering functions as if it lay by some method; absent while something is not known. */
     @Nullable
     public CableSegment placed(Method method, double deviceFactor) {
+        return placed(method, deviceFactor, place.ca);
+    }
+
+    /** The same with another factor for ambient temperature. */
+    public @Nullable CableSegment placed(Method method, double deviceFactor, @Nullable Double ca) {
         Double tabulatedA = tabulatedA(method.key());
-        Double ca = place.ca;
         Double cg = place.cg;
         if (size == null || tabulatedA == null || ca == null || cg == null) {
             return null;

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.demand;
+
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.SharedQuantity;
+
+/**
+ * One heater in this house.
+ *
+ * @param candidate the heater
+ * @param exchange where its design current comes from
+ */
+record ShowerCase(Candidate candidate, SharedQuantities exchange) {
+    /** Its design current, A; absent while its rating is not known. */
+    @Nullable
+    Double currentA() {
+        return exchange.has(SharedQuantity.DESIGN_CURRENT)
+                ? Double.valueOf(exchange.take(SharedQuantity.DESIGN_CURRENT)[0])
+                : null;
+    }
+}
