@@ -5,29 +5,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
-import org.osgi.framework.BundleContext;
-import org.osgi.framework.FrameworkUtil;
-import org.osgi.util.tracker.ServiceTracker;
-import twinfeed.usecase.TwinfeedService;
 
-/** The use cases as the framework provides them, and copies of the demonstration files. */
+/** Copies of the demonstration files. */
 final class Offices {
     private Offices() {}
-
-    static TwinfeedService office() throws InterruptedException {
-        BundleContext context = FrameworkUtil.getBundle(Offices.class).getBundleContext();
-        ServiceTracker<TwinfeedService, TwinfeedService> tracker = new ServiceTracker<>(context, TwinfeedService.class, null);
-        tracker.open();
-        try {
-            TwinfeedService office = tracker.waitForService(30_000);
-            if (office == null) {
-                throw new AssertionError("the framework provides no use cases");
-            }
-            return office;
-        } finally {
-            tracker.close();
-        }
-    }
 
     /** Leaves one candidate to the first demonstration job, so that the search for work has less to do. */
     static void onlyOneCandidate(Path folder) throws IOException {

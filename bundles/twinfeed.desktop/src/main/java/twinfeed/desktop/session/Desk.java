@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.ReadingName;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.check.JobCheck;
+import twinfeed.model.check.Problem;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.usecase.TwinfeedService;
+
+/** What all open jobs share: the use cases, the price book in force, the day, the language. */
+public final class Desk {
+    /**
+     * A price book and where it came from.
+     *
+     * @param file its file
+     * @param book its content
+     */
+    public record Prices(Path file, PriceBook book) {}
+
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private final TwinfeedService office;
+    private final Clock clock;
+    private final Locale locale;
+    private final Signal changed = new Signal();
+    private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
+
+    /**
+     * A desk without a price book.
+     *
+     * @param office the use cases
+     * @param clock the day that a draft bears, and the time that is recorded with answers
+     * @param locale language and way of writing numbers
+     */
+    public Desk(TwinfeedService office, Clock clock, Locale locale) {
+        this.office = office;
+        this.clock = clock;
+        this.locale = locale;
+    }
+
+    /** Fires when other prices are in force. */
+    public Signal changed() {
+        return changed;
+    }
+
+    /** The use cases. */
+    public TwinfeedService office() {
+        return office;
+    }
+
+    /** Language and way of writing numbers. */
+    public Locale locale() {
+        return locale;
+    }
+
+    /** The day that a draft bears. */
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** The time as it is recorded: {@code 2026-10-13 09:25}. */
+    public String now() {
+        return MINUTES.format(LocalDateTime.now(clock));
+    }
+
+    /** The price book in force; null without one. */
+    public @Nullable Prices prices() {
+        return prices.get();
+    }
+
+    /**
+     * From now on quotes use this price book.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used; the one before stays in force then
+     */
+    public void usePrices(Path file) {
+        prices.set(new Prices(file, office.book(file)));
+        changed.fire();
+    }
+
+    /** The findings as the house is, quickly; see {@link #result}. */
+    JobResult glance(long revision, OpenedJob opened) {
+        return attempt(revision, opened, () -> new JobResult(revision, false, office.glance(opened, locale), null, ""));
+    }
+
+    /**
+     * Judges and prices a job that nobody else changes meanwhile. Never throws: whatever goes wrong behind the user interface
+     * must be read there, or the window would go on showing an older answer as if it were this one.
+     */
+    JobResult result(long revision, OpenedJob opened) {
+        @Nullable Prices inForce = prices.get();
+        return attempt(revision, opened, () -> {
+            AssessedJob judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
+            return priced(revision, judged, inForce);
+        });
+    }
+
+    /** The fault-finding without prices, quickly; never throws, see {@link #result}. */
+    FaultResult faults(long revision, OpenedJob opened) {
+        String errors = unusable(opened);
+        return faults(revision, false, errors, () -> office.faults(opened, null, today(), locale));
+    }
+
+    /** The fault-finding of a judged job with repair and replacement priced; likewise. */
+    FaultResult faults(long revision, AssessedJob judged, Prices inForce) {
+        return faults(revision, true, "", () -> office.faults(judged, inForce.book(), today(), locale));
+    }
+
+    private static FaultResult faults(long revision, boolean priced, String errors, Supplier<FaultSheet> work) {
+        if (!errors.isEmpty()) {
+            return new FaultResult(revision, priced, null, errors);
+        }
+        try {
+            return new FaultResult(revision, priced, work.get(), "");
+        } catch (RuntimeException | LinkageError refused) {
+            return new FaultResult(revision, priced, null, reason(refused));
+        }
+    }
+
+    private JobResult attempt(long revision, OpenedJob opened, Supplier<JobResult> work) {
+        String errors = unusable(opened);
+        if (!errors.isEmpty()) {
+            return new JobResult(revision, true, null, null, errors);
+        }
+        try {
+            return work.get();
+        } catch (RuntimeException | LinkageError refused) {
+            return new JobResult(revision, true, null, null, reason(refused));
+        }
+    }
+
+    /** Without calculators nothing fails, and everything would seem to suit. */
+    private String unusable(OpenedJob opened) {
+        return office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
+    }
+
+    /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
+    private String errors(OpenedJob opened) {
+        return JobCheck.of(opened.job(), opened.catalogue()).stream()
+                .filter(Problem::isError)
+                .map(this::error)
+                .collect(Collectors.joining("\n"));
+    }
+
+    private String error(Problem problem) {
+        String name = ReadingName.of(problem.path(), new Words(locale));
+        String reading = problem.reading().isEmpty() ? "" : " " + problem.reading();
+        return name + reading + ": " + problem.wrong() + "; " + problem.right();
+    }
+
+    private JobResult priced(long revision, AssessedJob judged, @Nullable Prices inForce) {
+        if (inForce == null) {
+            return new JobResult(revision, true, judged, null, "");
+        }
+        try {
+            Quote quote = office.quote(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
+            return new JobResult(revision, true, judged, quote, "");
+        } catch (RuntimeException | LinkageError refused) {
+            return new JobResult(revision, true, judged, null, reason(refused));
+        }
+    }
+
+    private static String reason(Throwable refused) {
+        String message = refused.getMessage();
+        return message == null ? refused.toString() : message;
+    }
+}

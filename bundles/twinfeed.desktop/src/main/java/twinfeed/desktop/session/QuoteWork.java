@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
+
+/**
+ * The way from one state of a survey to its workbook. It has a copy of its own, so that what is written is what stood on the
+ * screen when it was asked for, whatever is typed meanwhile.
+ */
+public final class QuoteWork {
+    private final Desk desk;
+    private final OpenedJob opened;
+    private @Nullable JobResult result;
+
+    QuoteWork(Desk desk, OpenedJob opened) {
+        this.desk = desk;
+        this.opened = opened;
+    }
+
+    /**
+     * Judges and prices.
+     *
+     * @throws IllegalStateException if there is nothing to be quoted; its message says why
+     */
+    public void compute() {
+        JobResult computed = desk.result(0, opened);
+        if (computed.quote() == null) {
+            throw new IllegalStateException(computed.trouble());
+        }
+        result = computed;
+    }
+
+    /**
+     * Writes the quote; it appears whole or not at all.
+     *
+     * @param out a PDF if its name ends with .pdf, otherwise a workbook
+     * @throws RuntimeException if it cannot be written; its message says why
+     */
+    public void write(Path out) {
+        Ready ready = ready();
+        OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
+        desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
+    }
+
+    /**
+     * Issues what was computed: it takes a number, or is the next revision of a quote that it supersedes. Cannot be undone.
+     *
+     * @param office folder of the office's quotes
+     * @param previous file of the latest revision of the quote to be revised; null takes a new number
+     * @throws RuntimeException if it cannot be issued; its message says why
+     */
+    public IssuedQuote issue(Path office, @Nullable Path previous) {
+        Ready ready = ready();
+        return previous == null
+                ? desk.office().issue(ready.judged, ready.quote, ready.prices.book(), office)
+                : desk.office().revise(ready.judged, ready.quote, ready.prices.book(), previous);
+    }
+
+    /**
+     * Writes the workbook of what was issued, its digest on it; likewise.
+     *
+     * @throws RuntimeException if it cannot be written; its message says why
+     */
+    public void write(IssuedQuote issued, Path out) {
+        Ready ready = ready();
+        desk.office().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+    }
+
+    private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}
+
+    private Ready ready() {
+        JobResult computed = result;
+        @Nullable AssessedJob judged = computed == null ? null : computed.judged();
+        @Nullable Quote quote = computed == null ? null : computed.quote();
+        Desk.@Nullable Prices prices = desk.prices();
+        if (judged == null || quote == null || prices == null) {
+            throw new IllegalStateException("nothing was computed");
+        }
+        return new Ready(judged, quote, prices);
+    }
+}

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.window;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.e4.core.contexts.ContextInjectionFactory;
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.e4.core.di.annotations.Optional;
+import org.eclipse.e4.core.services.translation.TranslationService;
+import org.eclipse.e4.ui.di.UIEventTopic;
+import org.eclipse.e4.ui.model.application.MApplication;
+import org.eclipse.e4.ui.model.application.ui.basic.MWindow;
+import org.eclipse.e4.ui.workbench.UIEvents;
+import org.eclipse.e4.ui.workbench.modeling.ISaveHandler;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.osgi.service.event.Event;
+import twinfeed.desktop.DemoFolder;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.Threads;
+import twinfeed.desktop.text.Words;
+import twinfeed.usecase.TwinfeedService;
+
+/** Lays out what all parts and handlers share, and opens what is to be seen first. */
+public final class Startup {
+    /** Thorough work begins when nobody has typed for so long. */
+    private static final long PAUSE_MS = 400;
+
+    private final IEclipseContext context;
+
+    /** Made by the platform. */
+    @Inject
+    public Startup(IEclipseContext context) {
+        this.context = context;
+    }
+
+    /** Before the window is there. */
+    @PostConstruct
+    void prepare(
+            TwinfeedService office,
+            MApplication application,
+            @Optional @Named(TranslationService.LOCALE) Locale chosen) {
+        Locale locale = chosen == null ? Locale.getDefault() : chosen;
+        context.set(Words.class, new Words(locale));
+        Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
+        context.set(Settings.class, settings);
+        Bounds.of(settings, Display.getCurrent())
+                .apply(application.getChildren().get(0));
+        context.set(DemoFolder.class, DemoFolder.find());
+        context.set(Desk.class, new Desk(office, Clock.systemDefaultZone(), locale));
+    }
+
+    /** The window is there. */
+    @Inject
+    @Optional
+    void started(
+            @UIEventTopic(UIEvents.UILifeCycle.APP_STARTUP_COMPLETE) Event event,
+            MApplication application,
+            Display display,
+            Words words,
+            @Optional IApplicationContext start) {
+        MWindow window = application.getChildren().get(0);
+        IEclipseContext inWindow = window.getContext();
+        context.set(
+                Threads.class,
+                new Threads(
+                        new BackgroundWork(words.get("background.quick"), 0),
+                        new BackgroundWork(words.get("background.thorough"), PAUSE_MS),
+                        new DisplayWork(display)));
+        JobParts parts = ContextInjectionFactory.make(JobParts.class, inWindow);
+        context.set(JobParts.class, parts);
+        context.set(Jobs.class, parts);
+        inWindow.set(ISaveHandler.class, ContextInjectionFactory.make(SaveQuestions.class, inWindow));
+        if (window.getWidget() instanceof Shell shell) {
+            WindowIcons.apply(shell);
+            shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
+        }
+        parts.begin();
+        arguments(start).job().ifPresent(parts::open);
+    }
+
+    private static Arguments arguments(@org.jspecify.annotations.Nullable IApplicationContext start) {
+        Object given = start == null ? null : start.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+        return new Arguments(given instanceof String[] texts ? List.of(texts) : List.of());
+    }
+}

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.DemoFiles;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.units.Pressure;
+import twinfeed.usecase.TwinfeedService;
+
+final class JobSessionTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    Path folder;
+
+    private final List<Runnable> quick = new ArrayList<>();
+    private final List<Runnable> thorough = new ArrayList<>();
+    private TwinfeedService office;
+    private Desk desk;
+
+    @BeforeEach
+    void open() throws Exception {
+        DemoFiles.copyInto(folder);
+        office = DemoFiles.service();
+        desk = new Desk(office, CLOCK, Locale.UK);
+    }
+
+    /** A job whose work waits until {@link #work} does it. */
+    private JobSession waiting() {
+        return session(new Threads(quick::add, thorough::add, Runnable::run));
+    }
+
+    private JobSession session(Threads threads) {
+        Path file = folder.resolve("alder-beck.job");
+        return new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), false), desk, threads);
+    }
+
+    private static void work(List<Runnable> queue) {
+        List<Runnable> waiting = List.copyOf(queue);
+        queue.clear();
+        waiting.forEach(Runnable::run);
+    }
+
+    private static void setStatic(JobSession session, String pressure) {
+        FieldPath path = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        session.edits().set(session.survey(), path.steps(), Pressure.valueOf(pressure));
+    }
+
+    @Test
+    void glanceIsShownBeforeTheWholeAnswer() {
+        JobSession session = waiting();
+        session.recalculate();
+        assertNull(session.result());
+        work(quick);
+        assertTrue(session.glanced());
+        assertFalse(session.current());
+        setStatic(session, "2.9 bar");
+        assertFalse(session.glanced(), "what is shown is older than what was typed");
+    }
+
+    @Test
+    void glanceThatComesLateDoesNotHideTheWholeAnswer() {
+        JobSession session = waiting();
+        FieldPath candidates = FieldPath.of(SurveyPackage.Literals.SURVEY, "candidates");
+        session.edits().setAll(session.survey(), candidates.last(), List.of("h85"));
+        work(thorough);
+        assertTrue(session.current());
+        work(quick);
+        assertTrue(session.current());
+    }
+
+    @Test
+    void answersToWhatWasTypedBeforeAreDropped() {
+        JobSession session = waiting();
+        AtomicInteger shown = new AtomicInteger();
+        session.resulted().listen(shown::incrementAndGet);
+        setStatic(session, "2.9 bar");
+        setStatic(session, "2.8 bar");
+        setStatic(session, "2.7 bar");
+        assertEquals(3, thorough.size());
+        work(quick);
+        assertEquals(1, shown.get(), "only the last question is worth an answer");
+        assertEquals(3, session.result().revision());
+    }
+
+    @Test
+    void impossibleReadingGivesTroubleInsteadOfFindings() {
+        JobSession session = waiting();
+        setStatic(session, "1.0 bar");
+        work(quick);
+        assertNull(session.result().judged(), "the running pressure is 1.8 bar");
+        assertTrue(
+                session.result().trouble().contains("Running pressure"),
+                session.result().trouble());
+        QuoteWork quote = session.quoteWork();
+        assertThrows(IllegalStateException.class, quote::compute);
+    }
+
+    @Test
+    void withoutCalculatorsNothingSeemsToSuit() {
+        desk = new Desk(new TwinfeedService(List.of()), CLOCK, Locale.UK);
+        JobSession session = session(Threads.here());
+        session.recalculate();
+        assertNull(session.result().judged());
+        assertFalse(session.result().trouble().isEmpty());
+    }
+
+    @Test
+    void computingUsesACopyOfTheSurvey() {
+        JobSession session = waiting();
+        session.recalculate();
+        Runnable asked = quick.get(0);
+        session.edits().changed().listen(() -> {});
+        asked.run();
+        assertNotNull(session.result().judged());
+        assertTrue(session.result().judged().opened().job().getSurvey() != session.survey());
+    }
+
+    @Test
+    void savedJobIsTheSameAgain() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar ± 0.1 bar");
+        session.save();
+        assertFalse(session.edits().dirty());
+        assertEquals(
+                Pressure.valueOf("2.9 bar ± 0.1 bar"),
+                JobFile.load(session.file()).getSurvey().getWater().getTest().getStaticPressure());
+    }
+
+    @Test
+    void changeByAnotherProgramIsNoticed() throws Exception {
+        JobSession session = waiting();
+        assertFalse(session.changedOutside());
+        Files.writeString(session.file(), Files.readString(session.file()) + "\n");
+        assertTrue(session.changedOutside());
+        session.acceptOutside();
+        assertFalse(session.changedOutside());
+        Files.delete(session.file());
+        assertTrue(session.changedOutside());
+    }
+
+    @Test
+    void jobSavedElsewhereStillFindsItsCatalogue() throws Exception {
+        Path elsewhere = Files.createDirectories(folder.resolve("jobs/2026")).resolve("other.job");
+        JobSession session = waiting();
+        session.saveAs(elsewhere);
+        assertEquals(elsewhere, session.file());
+        assertEquals("../../heaters.catalogue", JobFile.load(elsewhere).getCatalogue());
+        assertFalse(office.open(elsewhere, null).catalogue().getHeaters().isEmpty());
+    }
+
+    @Test
+    void saveThatCannotBeDoneChangesNothing() {
+        JobSession session = waiting();
+        Path before = session.file();
+        Path nowhere = folder.resolve("no such folder").resolve("other.job");
+        assertThrows(InputException.class, () -> session.saveAs(nowhere));
+        assertEquals(before, session.file());
+        session.save();
+        assertEquals("heaters.catalogue", JobFile.load(before).getCatalogue());
+    }
+
+    @Test
+    void newJobIsEmptyAndKnowsItsHeaters() throws Exception {
+        Path file = Files.createDirectories(folder.resolve("new")).resolve("fresh.job");
+        NewJob.write(file, folder.resolve("heaters.catalogue"));
+        assertEquals("../heaters.catalogue", JobFile.load(file).getCatalogue());
+        assertNull(JobFile.load(file).getSurvey().getWater());
+        assertThrows(InputException.class, () -> NewJob.write(file, folder.resolve("none.catalogue")));
+    }
+
+    @Test
+    void changesThatWereNotSavedSurviveASuddenEnd() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar");
+        work(quick);
+        assertTrue(session.rescue().there());
+        // The program ends here without a word; the next sitting finds the copy.
+        JobSession next = waiting();
+        assertTrue(next.oldChanges());
+        assertEquals(
+                Pressure.valueOf("2.9 bar"),
+                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure());
+        setStatic(next, "2.5 bar");
+        work(quick);
+        assertEquals(
+                Pressure.valueOf("2.9 bar"),
+                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure(),
+                "not replaced before somebody has decided");
+        next.dropOldChanges();
+        assertFalse(next.rescue().there());
+    }
+
+    @Test
+    void copyGoesWhenItIsNotNeeded() {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar");
+        work(quick);
+        session.edits().undo();
+        work(quick);
+        assertFalse(session.rescue().there(), "undone");
+        setStatic(session, "2.9 bar");
+        session.save();
+        work(quick);
+        assertFalse(session.rescue().there(), "saved");
+        setStatic(session, "2.8 bar");
+        work(quick);
+        session.close();
+        work(quick);
+        assertFalse(session.rescue().there(), "closed by somebody who was asked");
+    }
+
+    @Test
+    void changesThatWereTakenOverCountAsUnsaved() {
+        Path file = folder.resolve("alder-beck.job");
+        JobSession session =
+                new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), true), desk, Threads.here());
+        assertTrue(session.edits().dirty());
+        session.save();
+        assertFalse(session.edits().dirty());
+    }
+
+    @Test
+    void displayOfAnotherThreadGetsTheAnswers() {
+        List<Runnable> display = new ArrayList<>();
+        Executor later = display::add;
+        JobSession session = session(new Threads(Runnable::run, thorough::add, later));
+        session.recalculate();
+        assertNull(session.result(), "the answer waits for the thread that shows it");
+        work(display);
+        assertNotNull(session.result());
+    }
+}

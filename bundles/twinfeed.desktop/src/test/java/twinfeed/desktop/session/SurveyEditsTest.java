@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+import twinfeed.desktop.form.FieldPath;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.units.Pressure;
+
+final class SurveyEditsTest {
+    private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+    private final SurveyEdits edits = new SurveyEdits(false);
+
+    private static FieldPath path(String text) {
+        return FieldPath.of(SurveyPackage.Literals.SURVEY, text);
+    }
+
+    private void set(String path, Object value) {
+        edits.set(survey, path(path).steps(), value);
+    }
+
+    @Test
+    void firstReadingMakesTheObjectsOnTheWayInOneCommand() {
+        set("water.test.staticPressure", Pressure.valueOf("3 bar"));
+        assertEquals(Pressure.valueOf("3 bar"), survey.getWater().getTest().getStaticPressure());
+        edits.undo();
+        assertNull(survey.getWater(), "one step back, and nothing is left of it");
+        edits.redo();
+        assertEquals(Pressure.valueOf("3 bar"), survey.getWater().getTest().getStaticPressure());
+    }
+
+    @Test
+    void lastReadingTakesTheEmptyObjectsWithIt() {
+        set("water.test.staticPressure", Pressure.valueOf("3 bar"));
+        set("water.test.staticPressure", null);
+        assertNull(survey.getWater(), "an empty test would say that one was made");
+        edits.undo();
+        assertEquals(Pressure.valueOf("3 bar"), survey.getWater().getTest().getStaticPressure());
+    }
+
+    @Test
+    void objectThatHoldsMoreStays() {
+        set("water.test.staticPressure", Pressure.valueOf("3 bar"));
+        set("water.test.atPeak", true);
+        set("water.test.staticPressure", null);
+        assertTrue(survey.getWater().getTest().getAtPeak());
+        assertNull(survey.getWater().getTest().getStaticPressure());
+    }
+
+    @Test
+    void settingWhatIsThereIsNoEdit() {
+        AtomicInteger told = new AtomicInteger();
+        set("takenBy", "An engineer");
+        edits.saved();
+        edits.changed().listen(told::incrementAndGet);
+        set("takenBy", "An engineer");
+        set("customer.name", null);
+        assertFalse(edits.dirty());
+        assertEquals(0, told.get());
+    }
+
+    @Test
+    void undoingBackToWhatWasSavedIsClean() {
+        set("takenBy", "An engineer");
+        edits.saved();
+        set("takenBy", "Another");
+        assertTrue(edits.dirty());
+        edits.undo();
+        assertFalse(edits.dirty());
+    }
+
+    @Test
+    void elementsAreAddedMovedAndRemovedWithUndo() {
+        PipeSegment first = SurveyFactory.eINSTANCE.createPipeSegment();
+        PipeSegment second = SurveyFactory.eINSTANCE.createPipeSegment();
+        edits.add(survey, path("water.segments").steps(), first);
+        edits.add(survey, path("water.segments").steps(), second);
+        edits.move(second, 0);
+        assertEquals(List.of(second, first), survey.getWater().getSegments());
+        edits.move(second, 7);
+        assertEquals(List.of(second, first), survey.getWater().getSegments(), "there is no such place");
+        edits.remove(second);
+        assertEquals(List.of(first), survey.getWater().getSegments());
+        edits.undo();
+        edits.undo();
+        assertEquals(List.of(first, second), survey.getWater().getSegments());
+    }
+
+    @Test
+    void whatWasUndoneAndRedoneIsTheSame() {
+        set("water.test.staticPressure", Pressure.valueOf("3 bar ± 2 %"));
+        set("electricity.circuit.device.rating", twinfeed.units.Current.valueOf("40 A"));
+        Survey before = EcoreUtil.copy(survey);
+        edits.undo();
+        edits.undo();
+        assertTrue(EcoreUtil.equals(SurveyFactory.eINSTANCE.createSurvey(), survey));
+        edits.redo();
+        edits.redo();
+        assertTrue(EcoreUtil.equals(before, survey));
+    }
+}

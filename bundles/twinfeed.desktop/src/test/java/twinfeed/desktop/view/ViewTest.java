@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.desktop.DemoFiles;
+import twinfeed.desktop.look.Mark;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.text.Figures;
+import twinfeed.desktop.text.ReadingName;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.QuoteRow.Level;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+import twinfeed.model.quote.TaxSum;
+import twinfeed.model.survey.Survey;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.TwinfeedService;
+
+/** What the panes show, as rows. */
+final class ViewTest {
+    private static final String STRONGEST = "h105";
+
+    private final Words words = new Words(Locale.UK);
+    private final Figures figures = new Figures(Locale.UK);
+
+    @TempDir
+    Path folder;
+
+    private TwinfeedService office;
+
+    private AssessedJob judged() throws Exception {
+        DemoFiles.copyInto(folder);
+        office = DemoFiles.service();
+        return office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK);
+    }
+
+    @Test
+    void presentUnitAndTheSameHeaterOfferedAreTwoRows() throws Exception {
+        JobResult result = new JobResult(1, true, judged(), null, "");
+        List<OptionRow> rows = new OptionRows(words).of(result);
+        assertEquals(5, rows.size());
+        assertEquals("present:h85", rows.get(0).key());
+        assertEquals("offered:h85", rows.get(1).key());
+        assertTrue(rows.get(0).title().startsWith("There now"), rows.get(0).title());
+        assertEquals(
+                "h85", OptionRows.chosen(result, "offered:h85").orElseThrow().getHeaterId());
+        assertFalse(OptionRows.chosen(result, "offered:h85").orElseThrow().getPresent());
+    }
+
+    @Test
+    void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
+        AssessedJob judged = judged();
+        OptionRow glance = new OptionRows(words)
+                .of(new JobResult(1, false, judged, null, ""))
+                .get(1);
+        assertEquals(Tone.QUIET, glance.verdict().tone());
+        OptionRow whole = new OptionRows(words)
+                .of(new JobResult(1, true, judged, null, ""))
+                .get(1);
+        assertFalse(whole.verdict().tone() == Tone.QUIET);
+    }
+
+    /** What nobody decided is shown as open, never as good. */
+    @Test
+    void whatNobodyDecidedIsNotChecked() {
+        assertEquals(
+                Tone.DOUBT,
+                Mark.of(AssessmentFactory.eINSTANCE.createOptionAssessment().getVerdict(), Locale.UK)
+                        .tone());
+        assertEquals(
+                Tone.DOUBT,
+                Mark.of(AssessmentFactory.eINSTANCE.createFinding().getOutcome(), Locale.UK)
+                        .tone());
+    }
+
+    @Test
+    void findingsAreGroupedByCalculatorWithItsTitle() throws Exception {
+        OptionAssessment option = judged().record().getOptions().get(1);
+        List<FindingGroup> groups = FindingGroup.of(option, office.calculators(), words);
+        assertEquals(
+                option.getFindings().size(),
+                groups.stream().mapToInt(group -> group.findings().size()).sum());
+        assertTrue(groups.stream().noneMatch(group -> group.title().startsWith("[")), groups.toString());
+        long distinct = groups.stream().map(FindingGroup::title).distinct().count();
+        assertEquals(groups.size(), distinct, "one group for each calculator");
+    }
+
+    /**
+     * The demonstration's cable lies in the loft under more than 100 mm of insulation: 27 A for 6 mm² by reference method 101,
+     * times 0.87 for the loft's 40 °C (BS 7671 tables 4D5 and 4B1, from memory) is far under what 10.5 kW asks for.
+     */
+    @Test
+    void pieceThatGovernsCarriesItsFinding() throws Exception {
+        AssessedJob judged = judged();
+        Survey survey = judged.opened().job().getSurvey();
+        int index = indexOf(judged, STRONGEST);
+        OptionResult answers = judged.assessed().options().get(index);
+        OptionAssessment option = judged.record().getOptions().get(index);
+        PieceFindings findings = PieceFindings.of(answers, option, FeedPicture.names(survey), Locale.UK);
+        FeedPicture picture =
+                FeedPicture.of(survey, findings, answers.candidate().heater(), words);
+        Piece loft = picture.power().stream()
+                .filter(piece -> piece.name().equals("loft, under insulation"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Tone.BAD, loft.mark().tone());
+        assertTrue(loft.margin().startsWith("\u2212") && loft.margin().endsWith(" A"), loft.margin());
+        assertTrue(loft.sentence().contains("6 mm²"), loft.sentence());
+    }
+
+    private static int indexOf(AssessedJob judged, String heater) {
+        List<OptionAssessment> options = judged.record().getOptions();
+        for (int i = 0; i < options.size(); i++) {
+            if (heater.equals(options.get(i).getHeaterId())) {
+                return i;
+            }
+        }
+        throw new AssertionError("no option " + heater);
+    }
+
+    @Test
+    void feedOfWhichNothingIsRecordedIsShownAsUnknown() {
+        Survey empty = twinfeed.model.survey.SurveyFactory.eINSTANCE.createSurvey();
+        FeedPicture picture = FeedPicture.of(empty, PieceFindings.none(Locale.UK), null, words);
+        assertEquals("not recorded", picture.water().get(0).detail());
+        assertEquals(4, picture.power().size(), "service fuse, device, RCD, isolator");
+    }
+
+    @Test
+    void quoteRowsRepeatTheQuotesOwnSums() {
+        QuoteFactory make = QuoteFactory.eINSTANCE;
+        Quote quote = make.createQuote();
+        quote.setCurrency("GBP");
+        QuoteOption option = make.createQuoteOption();
+        option.setHeaterId("h85");
+        // Sums that no addition would give: what is shown must be what the quote says.
+        option.setNet(new BigDecimal("100.01"));
+        option.setTotal(new BigDecimal("120.03"));
+        TaxSum tax = make.createTaxSum();
+        tax.setRate(new BigDecimal("0.20"));
+        tax.setTax(new BigDecimal("20.02"));
+        option.getTaxes().add(tax);
+        QuoteSection section = make.createQuoteSection();
+        section.setTitle("Unit");
+        QuoteLine line = make.createQuoteLine();
+        line.setDescription("A heater");
+        line.setQuantity(new BigDecimal("1"));
+        line.setUnit("each");
+        line.setUnitPrice(new BigDecimal("99.50"));
+        line.setNet(new BigDecimal("99.50"));
+        section.getLines().add(line);
+        option.getSections().add(section);
+        quote.getOptions().add(option);
+        List<QuoteRow> rows = new QuoteRows(words).of(quote, option);
+        assertEquals(
+                List.of(Level.SECTION, Level.LINE, Level.SUM, Level.SUM, Level.SUM),
+                rows.stream().map(QuoteRow::level).toList());
+        assertEquals(
+                List.of("", "£99.50", "£100.01", "£20.02", "£120.03"),
+                rows.stream().map(QuoteRow::net).toList());
+        assertEquals("1 each", rows.get(1).quantity());
+    }
+
+    @Test
+    void everyAnswerHasASignOfItsOwnAndAWord() {
+        assertEquals(
+                Outcome.values().length,
+                java.util.stream.Stream.of(Outcome.values())
+                        .map(outcome -> Mark.of(outcome, Locale.UK).sign())
+                        .distinct()
+                        .count());
+        assertEquals(
+                Verdict.values().length,
+                java.util.stream.Stream.of(Verdict.values())
+                        .map(verdict -> Mark.of(verdict, Locale.UK).word())
+                        .filter(word -> !word.startsWith("["))
+                        .distinct()
+                        .count());
+    }
+
+    @Test
+    void figuresHaveThreeSignificantDigitsInThePersonsWay() {
+        assertEquals("0.350 ohm", figures.withUnit(0.35, "ohm"));
+        assertEquals("11.5 V", figures.withUnit(11.5, "V"));
+        assertEquals("235 V", figures.withUnit(235.4, "V"));
+        assertEquals("12345 A", figures.withUnit(12345.0, "A"));
+        assertEquals("1.52 × 10⁻⁶ m²/s", figures.withUnit(1.519e-6, "m²/s"));
+        assertEquals("−2.00 × 10⁻⁵ m", figures.margin(-0.00002, 1.0, "m"));
+        assertEquals("", figures.withUnit(null, "A"));
+        assertEquals("0,350 ohm", new Figures(Locale.GERMANY).withUnit(0.35, "ohm"));
+        assertEquals(
+                "1234,50\u00A0€",
+                new Figures(Locale.GERMANY)
+                        .money(new BigDecimal("1234.50"), "EUR")
+                        .replace(".", ""));
+        assertEquals("£0.00", figures.money(BigDecimal.ZERO, "GBP"));
+    }
+
+    @Test
+    void marginHasASignAndNeverReadsAsNone() {
+        assertEquals("+8.9 V", figures.margin(8.86, 11.5, "V"));
+        assertEquals("\u221216.5 A", figures.margin(-16.51, 40.0, "A"));
+        assertEquals("+0.004 m/s", figures.margin(0.0036, 2.0, "m/s"));
+        assertEquals("+0.0 A", figures.margin(0.0, 40.0, "A"));
+        assertEquals("", figures.margin(null, 40.0, "A"));
+    }
+
+    @Test
+    void readingIsCalledByItsLabelAndItsElement() {
+        assertEquals("Running pressure", ReadingName.of("survey.water.test.runningPressure", words));
+        assertEquals("Length (rising main)", ReadingName.of("survey.water.segments[rising main].length", words));
+        assertEquals("Rated power (h95)", ReadingName.of("heaters[h95].power", words));
+        assertEquals("survey.nothing.such", ReadingName.of("survey.nothing.such", words));
+    }
+}
