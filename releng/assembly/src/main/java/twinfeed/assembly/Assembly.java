@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * Makes a product of each folder that the build materialised: {@code PRODUCTS/OS/WS/ARCH}.
  *
  * <p>Signatures are taken off the copied jars, for the Java machine archives no class of a signed jar; the list of bundles of the
- * command line is written; the launcher, the start scripts, the demo and the notices are added; what serves an installer goes.
+ * command line is written; the launcher, the start scripts, the demo, the notices with all licence texts, the list of
+ * components and the source are added; what serves an installer goes.
  */
 public final class Assembly {
     private static final int PRODUCT_DEPTH = 3;
@@ -21,25 +22,28 @@ public final class Assembly {
     private final Path root;
     private final Path product;
 
-    private Assembly(Path root, Path product) {
+    private final String version;
+
+    private Assembly(Path root, Path product, String version) {
         this.root = root;
         this.product = product;
+        this.version = version;
     }
 
     /**
      * Finishes every product below a folder.
      *
-     * @param arguments the folder of the products, the root of the project, the launcher's jar, then the names of the features
-     *     that the command line needs
+     * @param arguments the folder of the products, the root of the project, the launcher's jar, the version of the program,
+     *     then the names of the features that the command line needs
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] arguments) throws IOException {
         Path products = Path.of(arguments[0]);
         Path root = Path.of(arguments[1]);
         Path launcher = Path.of(arguments[2]);
-        List<String> features = List.of(arguments).subList(3, arguments.length);
+        List<String> features = List.of(arguments).subList(4, arguments.length);
         for (Path product : productFolders(products)) {
-            new Assembly(root, product).finish(launcher, FeatureFile.bundles(root.resolve("features"), features));
+            new Assembly(root, product, arguments[3]).finish(launcher, FeatureFile.bundles(root.resolve("features"), features));
         }
     }
 
@@ -95,5 +99,12 @@ public final class Assembly {
         Folders.copy(root.resolve("demo"), product.resolve("demo"));
         Files.copy(root.resolve("releng/NOTICES.md"), product.resolve("NOTICES.md"));
         Files.copy(root.resolve("LICENSE"), product.resolve("LICENSE"));
+        Path plugins = product.resolve("plugins");
+        new Licences(root.resolve("releng/licences"), product.resolve("licences")).collect(plugins);
+        Files.writeString(
+                product.resolve("components.cdx.json"),
+                Components.list(root.resolve("releng/NOTICES.md"), plugins, version));
+        String name = "twinfeed-" + version + "-source";
+        SourceArchive.write(root, product.resolve("source").resolve(name + ".zip"), name);
     }
 }

@@ -23,6 +23,10 @@ class AssemblyTest {
     private static final String BUNDLES = "reference:file:a.b_1.0.0.v2026_01.jar@4,"
             + "reference:file:c_2.0.0.jar@2:start,reference:file:window_1.0.0.jar@4:start";
 
+    private static final String NOTICES =
+            "# Notices\n\n| library | version | licence |\n|---|---|---|\n| some.group:some-name | 1.2 | MIT |\n"
+                    + "| org.eclipse.platform:org.eclipse.swt.win32.x | 3 | EPL-2.0 |\n";
+
     @TempDir
     @SuppressWarnings("NullAway.Init")
     private Path root;
@@ -43,7 +47,11 @@ class AssemblyTest {
         write("releng/product/files/unix/start", "#!/bin/sh\n");
         write("releng/product/files/windows/start.cmd", "rem\n");
         write("demo/a.job", "<job/>");
-        write("releng/NOTICES.md", "notices");
+        write("releng/NOTICES.md", NOTICES);
+        write("releng/licences/org.eclipse.osgi.txt", "terms");
+        write("releng/target/own.target", "<target/>");
+        write("releng/launcher/target/classes/A.class", "built");
+        write("pom.xml", "<project/>");
         write("LICENSE", "licence");
         jar(root.resolve("launcher.jar"));
         assertTrue(root.resolve("releng/product/files/unix/start").toFile().setExecutable(true));
@@ -78,7 +86,8 @@ class AssemblyTest {
         List<String> arguments = new java.util.ArrayList<>(List.of(
                 root.resolve("products").toString(),
                 root.toString(),
-                root.resolve("launcher.jar").toString()));
+                root.resolve("launcher.jar").toString(),
+                "1.2.3"));
         arguments.addAll(List.of(features));
         Assembly.main(arguments.toArray(String[]::new));
     }
@@ -119,7 +128,7 @@ class AssemblyTest {
             assertEquals("plugins\n", Files.readString(product.resolve("configuration/training.txt")));
             assertEquals("<job/>", Files.readString(product.resolve("demo/a.job")));
             assertEquals("licence", Files.readString(product.resolve("LICENSE")));
-            assertEquals("notices", Files.readString(product.resolve("NOTICES.md")));
+            assertEquals(NOTICES, Files.readString(product.resolve("NOTICES.md")));
             try (JarFile launcher = new JarFile(product.resolve("twinfeed.jar").toFile())) {
                 assertEquals(
                         "plugins/org.eclipse.osgi_3.0.0.jar",
@@ -127,6 +136,52 @@ class AssemblyTest {
             }
         }
         assertFalse(Files.exists(mac.resolve("Eclipse.app")));
+    }
+
+    @Test
+    void refusesABundleWithoutALicenceText() throws IOException {
+        Files.delete(root.resolve("releng/licences/org.eclipse.osgi.txt"));
+        IOException refused = assertThrows(IOException.class, () -> assemble("f"));
+        assertTrue(String.valueOf(refused.getMessage()).contains("org.eclipse.osgi"), refused.getMessage());
+    }
+
+    @Test
+    void addsTheLicenceTextsOfTheJarsAndOurOwnForThoseThatCarryNone() throws IOException {
+        Path jar = linux.resolve("plugins/d_1.0.0.jar");
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(jar))) {
+            for (String name : List.of("META-INF/LICENSE.txt", "about.html", "about_files/mpl.txt", "a/License.class")) {
+                out.putNextEntry(new ZipEntry(name));
+                out.write(name.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            }
+        }
+        assemble("f");
+        Path licences = linux.resolve("licences");
+        assertEquals("terms", Files.readString(licences.resolve("org.eclipse.osgi/LICENSE.txt")));
+        assertEquals("META-INF/LICENSE.txt", Files.readString(licences.resolve("d/LICENSE.txt")));
+        assertTrue(Files.exists(licences.resolve("d/about.html")) && Files.exists(licences.resolve("d/about_files/mpl.txt")));
+        assertFalse(Files.exists(licences.resolve("d/a")));
+    }
+
+    @Test
+    void listsTheComponentsOfItsSystem() throws IOException {
+        assemble("f");
+        String list = Files.readString(linux.resolve("components.cdx.json"));
+        assertTrue(list.contains("\"purl\": \"pkg:maven/some.group/some-name@1.2\""), list);
+        assertTrue(list.contains("\"version\": \"1.2.3\""), list);
+        assertFalse(list.contains("win32"), list);
+    }
+
+    @Test
+    void addsTheSourceWithoutWhatWasBuilt() throws IOException {
+        assemble("f");
+        List<String> names;
+        try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(
+                linux.resolve("source/twinfeed-1.2.3-source.zip").toFile())) {
+            names = zip.stream().map(ZipEntry::getName).toList();
+        }
+        assertTrue(names.contains("twinfeed-1.2.3-source/pom.xml"), names.toString());
+        assertTrue(names.contains("twinfeed-1.2.3-source/releng/target/own.target"), names.toString());
+        assertFalse(names.stream().anyMatch(name -> name.endsWith(".class")), names.toString());
     }
 
     @Test

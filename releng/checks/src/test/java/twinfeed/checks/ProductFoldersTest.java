@@ -37,7 +37,14 @@ class ProductFoldersTest {
                 .toList();
         assertEquals(1, fragments.size(), fragments.toString());
         assertTrue(fragments.get(0).startsWith(widgets), fragments.toString());
-        for (String name : List.of("twinfeed.jar", "LICENSE", "NOTICES.md", "demo/prices.csv", "configuration/build")) {
+        for (String name : List.of(
+                "twinfeed.jar",
+                "LICENSE",
+                "NOTICES.md",
+                "components.cdx.json",
+                "licences/org.apache.commons.lang3/LICENSE.txt",
+                "demo/prices.csv",
+                "configuration/build")) {
             assertTrue(Files.isRegularFile(folder.resolve(name)), name);
         }
     }
