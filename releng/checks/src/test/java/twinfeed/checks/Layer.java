@@ -4,6 +4,7 @@ package twinfeed.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a bundle may use: the layer table of DEVELOPERS.md.
@@ -142,5 +143,21 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
 
     boolean allowsLibrary(String packageName) {
         return libraries.stream().anyMatch(packageName::startsWith);
+    }
+
+    /** The whole table as DEVELOPERS.md prints it, one line for each bundle. */
+    static String table() {
+        return TABLE.stream().map(Layer::row).collect(Collectors.joining("\n"));
+    }
+
+    private String row() {
+        return "| " + bundle.substring("twinfeed.".length()) + " | "
+                + (ours.isEmpty()
+                        ? "none"
+                        : ours.stream()
+                                .map(name -> name.substring("twinfeed.".length()))
+                                .sorted()
+                                .collect(Collectors.joining(", ")))
+                + " | " + libraries.stream().sorted().collect(Collectors.joining(", ")) + " |";
     }
 }
