@@ -43,7 +43,8 @@ public final class Assembly {
         Path launcher = Path.of(arguments[2]);
         List<String> features = List.of(arguments).subList(4, arguments.length);
         for (Path product : productFolders(products)) {
-            new Assembly(root, product, arguments[3]).finish(launcher, FeatureFile.bundles(root.resolve("features"), features));
+            new Assembly(root, product, arguments[3])
+                    .finish(launcher, FeatureFile.bundles(root.resolve("features"), features));
         }
     }
 

@@ -37,7 +37,10 @@ final class Components {
                       "scope": "required",
                       "licenses": [ { "expression": "%s" } ],
                       "purl": "%1$s"
-                    }""".formatted(purl(), group, name, version, licence).indent(4).stripTrailing();
+                    }"""
+                    .formatted(purl(), group, name, version, licence)
+                    .indent(4)
+                    .stripTrailing();
         }
     }
 

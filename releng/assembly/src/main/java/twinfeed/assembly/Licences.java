@@ -77,7 +77,9 @@ final class Licences {
         try (ZipFile zip = new ZipFile(jar.toFile())) {
             for (ZipEntry entry : Collections.list(zip.entries())) {
                 String lower = entry.getName().toLowerCase(Locale.ROOT);
-                if (!entry.isDirectory() && !lower.endsWith(".class") && TEXT.matcher(lower).matches()) {
+                if (!entry.isDirectory()
+                        && !lower.endsWith(".class")
+                        && TEXT.matcher(lower).matches()) {
                     try (InputStream content = zip.getInputStream(entry)) {
                         write(folder, entry.getName(), content.readAllBytes());
                     }

@@ -17,8 +17,17 @@ import java.util.zip.ZipOutputStream;
 
 /** The source of the program as a zip file: who gets the program gets its source (EPL-2.0, section 3.1). */
 final class SourceArchive {
-    private static final List<String> TOP =
-            List.of("pom.xml", "README.md", "DEVELOPERS.md", "CHANGELOG.md", "LICENSE", ".mvn", "bundles", "features", "releng", "demo");
+    private static final List<String> TOP = List.of(
+            "pom.xml",
+            "README.md",
+            "DEVELOPERS.md",
+            "CHANGELOG.md",
+            "LICENSE",
+            ".mvn",
+            "bundles",
+            "features",
+            "releng",
+            "demo");
     private static final Set<String> LEFT_OUT = Set.of("target", "bin", "node_modules", ".git", ".settings", ".idea");
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 

@@ -149,7 +149,8 @@ class AssemblyTest {
     void addsTheLicenceTextsOfTheJarsAndOurOwnForThoseThatCarryNone() throws IOException {
         Path jar = linux.resolve("plugins/d_1.0.0.jar");
         try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(jar))) {
-            for (String name : List.of("META-INF/LICENSE.txt", "about.html", "about_files/mpl.txt", "a/License.class")) {
+            for (String name :
+                    List.of("META-INF/LICENSE.txt", "about.html", "about_files/mpl.txt", "a/License.class")) {
                 out.putNextEntry(new ZipEntry(name));
                 out.write(name.getBytes(java.nio.charset.StandardCharsets.UTF_8));
             }
@@ -158,7 +159,8 @@ class AssemblyTest {
         Path licences = linux.resolve("licences");
         assertEquals("terms", Files.readString(licences.resolve("org.eclipse.osgi/LICENSE.txt")));
         assertEquals("META-INF/LICENSE.txt", Files.readString(licences.resolve("d/LICENSE.txt")));
-        assertTrue(Files.exists(licences.resolve("d/about.html")) && Files.exists(licences.resolve("d/about_files/mpl.txt")));
+        assertTrue(Files.exists(licences.resolve("d/about.html"))
+                && Files.exists(licences.resolve("d/about_files/mpl.txt")));
         assertFalse(Files.exists(licences.resolve("d/a")));
     }
 
