@@ -22,7 +22,7 @@ public record Mark(String sign, String word, Tone tone) {
         return switch (outcome) {
             case PASSES -> new Mark("\u2713", word, Tone.GOOD);
             case FAILS -> new Mark("\u2717", word, Tone.BAD);
-            case NOT_CHECKED -> new Mark("?", word, Tone.DOUBT);
+            case NOT_CHECKED -> new Mark("\u25cb", word, Tone.DOUBT);
             case TOO_CLOSE -> new Mark("\u2248", word, Tone.DOUBT);
             case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
             case NOT_APPLICABLE -> new Mark("\u2013", word, Tone.QUIET);
