@@ -13,8 +13,8 @@ import twinfeed.desktop.look.Lines;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.diagnosis.repair.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
 
 /** Repair or replace: the figures side by side over the same years, and what they rest on. */
 final class RepairView {

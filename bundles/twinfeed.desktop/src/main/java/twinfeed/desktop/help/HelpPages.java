@@ -11,20 +11,20 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
-import twinfeed.model.assessment.Outcome;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.LimitType;
-import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Texts;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.desktop.help.HelpPage.Section;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
 
 /**

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
+import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.pricebook.PriceBook;
@@ -20,7 +21,6 @@ import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.TwinfeedService;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.Words;
+import twinfeed.diagnosis.visit.FaultLog;
+import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.survey.FaultFinding;
 import twinfeed.model.survey.FaultStep;
 import twinfeed.model.survey.IsolationTick;
@@ -14,8 +16,6 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.survey.Symptom;
-import twinfeed.diagnosis.visit.FaultLog;
-import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.OpenedJob;
 

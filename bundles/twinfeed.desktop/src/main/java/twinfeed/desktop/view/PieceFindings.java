@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.engine.OptionResult;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.text.Figures;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
 
 /**
  * Which findings are about which piece of the feeds. A finding that names a governing piece is about that one. Any other is
