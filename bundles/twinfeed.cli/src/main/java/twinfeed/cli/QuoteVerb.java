@@ -3,6 +3,7 @@ package twinfeed.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -50,6 +51,13 @@ final class QuoteVerb implements Callable<Integer> {
             description = "Issue the quote: take the next number of this office's folder and freeze it there.")
     private @Nullable Path issue;
 
+    @Option(
+            names = "--heater",
+            paramLabel = "ID",
+            description =
+                    "Offer this heater, whatever its verdict; once for each, at most four. \"present\" is the unit that is there.")
+    private List<String> heaters = List.of();
+
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")
     private @Nullable LocalDate date;
 
@@ -77,7 +85,7 @@ final class QuoteVerb implements Callable<Integer> {
     private Quote make(AssessedJob judged, PriceBook prices) {
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
-        Quote draft = face.office().quote(judged, prices, day, who, job.locale());
+        Quote draft = face.office().quote(judged, prices, day, who, job.locale(), heaters);
         if (issue == null) {
             face.office().write(judged, draft, who, job.locale(), outputs());
             return draft;

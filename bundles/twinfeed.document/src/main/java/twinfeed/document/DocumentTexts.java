@@ -13,6 +13,8 @@ import twinfeed.calculator.Texts;
 public final class DocumentTexts {
     private static final Texts SHARED = new Texts(DocumentTexts.class, "Document");
 
+    private static final double NOTHING = 1e-12;
+
     private final Locale locale;
     private final Texts own;
 
@@ -62,7 +64,8 @@ public final class DocumentTexts {
 
     /** A number to three significant digits in the style of the language, for sentences. */
     public String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value)
+        // A difference of equal figures leaves a last binary digit, which is no figure.
+        BigDecimal rounded = BigDecimal.valueOf(Math.abs(value) < NOTHING ? 0 : value)
                 .round(new MathContext(3, RoundingMode.HALF_UP))
                 .stripTrailingZeros();
         return (rounded.signum() == 0 ? "0" : rounded.toPlainString()).replace(".", get("number.point"));

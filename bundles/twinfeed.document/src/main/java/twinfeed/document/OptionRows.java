@@ -44,7 +44,7 @@ final class OptionRows {
         showers();
         add(Kind.INCLUDED, words.get("quote.included"), OptionRows::included);
         add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
-        add(Kind.TAX, words.get("quote.tax"), option -> amount(option.getTax()));
+        add(Kind.TAX, words.get("quote.tax"), this::tax);
         add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
         if (options.stream().anyMatch(option -> !option.getEnquiries().isEmpty())) {
             add(
@@ -110,6 +110,25 @@ final class OptionRows {
     private static Value included(QuoteOption option) {
         return Value.of(
                 option.getSections().stream().map(QuoteSection::getTitle).collect(Collectors.joining(", ")));
+    }
+
+    /** The tax with the rates that it is made of; more than one rate has the label of its own. */
+    private Value tax(QuoteOption option) {
+        String rates = option.getTaxes().stream()
+                .filter(sum -> sum.getRate() != null
+                        && sum.getNet() != null
+                        && sum.getNet().signum() != 0)
+                .map(sum -> percent(sum.getRate()))
+                .distinct()
+                .collect(Collectors.joining(" + "));
+        String text = paper.amount(option.getTax());
+        boolean said = rates.isEmpty() || text.isEmpty();
+        return new Value(said ? text : text + " (" + rates + ")", option.getTax(), null);
+    }
+
+    private String percent(BigDecimal rate) {
+        return rate.movePointRight(2).stripTrailingZeros().toPlainString().replace(".", words.get("number.point"))
+                + " %";
     }
 
     private Value amount(@Nullable BigDecimal amount) {

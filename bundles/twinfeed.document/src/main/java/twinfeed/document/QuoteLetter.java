@@ -15,12 +15,14 @@ import twinfeed.model.assessment.Verdict;
  * @param days its date, and until when it can be accepted
  * @param customer whom it is for
  * @param site where the shower is
+ * @param dangers why the shower must not be used as it is, under their heading; absent if nothing is known to be dangerous
  * @param finding what was found, under its heading
+ * @param toMeasure what has to be measured before this is more than an estimate; absent if it rests on complete readings
  * @param options the options, at most four; none if nothing can be offered
  * @param rows what is said of each option, one value for each
  * @param none what is said instead where there is no option
  * @param smallPrint cautions first, which are never cut; then what is assumed, not included, and the terms
- * @param acceptance where the customer accepts
+ * @param acceptance where the customer accepts; absent for an estimate, which nobody can accept
  */
 public record QuoteLetter(
         String reference,
@@ -28,12 +30,14 @@ public record QuoteLetter(
         List<Day> days,
         Said customer,
         Said site,
+        @Nullable Part dangers,
         Said finding,
+        @Nullable Part toMeasure,
         List<Option> options,
         List<Row> rows,
         String none,
         List<Part> smallPrint,
-        Acceptance acceptance) {
+        @Nullable Acceptance acceptance) {
     public QuoteLetter {
         days = List.copyOf(days);
         options = List.copyOf(options);

@@ -11,8 +11,12 @@ import twinfeed.document.QuoteLetter.Day;
 import twinfeed.document.QuoteLetter.Option;
 import twinfeed.document.QuoteLetter.Part;
 import twinfeed.document.QuoteLetter.Said;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 
@@ -41,7 +45,7 @@ public final class QuoteLetterWriter {
     /** What the quote is called: its number and revision, or a draft. */
     public String reference() {
         if (quote.getNumber() == null) {
-            return words.get("quote.draft");
+            return words.get(estimate() ? "quote.estimate" : "quote.draft");
         }
         return words.get(
                 quote.getRevision() > 1 ? "quote.revised" : "quote.number",
@@ -60,22 +64,69 @@ public final class QuoteLetterWriter {
                 .subList(0, Math.min(MOST_OPTIONS, quote.getOptions().size()));
         return new QuoteLetter(
                 reference(),
-                words.get("state." + quote.getState().getLiteral()),
+                words.get(
+                        estimate()
+                                ? "state.estimate"
+                                : "state." + quote.getState().getLiteral()),
                 days(),
                 customer(),
                 site(),
+                dangers(),
                 finding(),
+                estimate() ? toMeasure(offered) : null,
                 options(offered),
                 new OptionRows(document.assessment(), offered, words, paper).rows(),
                 words.get("quote.noOptions"),
                 smallPrint(),
-                acceptance());
+                estimate() ? null : acceptance());
     }
 
     private List<Day> days() {
         return List.of(
                 new Day(words.get("quote.date"), quote.getDate(), paper.day(quote.getDate())),
-                new Day(words.get("quote.validUntil"), quote.getValidUntil(), paper.day(quote.getValidUntil())));
+                new Day(
+                        words.get(fixed() ? "quote.validUntil" : "quote.pricesUntil"),
+                        quote.getValidUntil(),
+                        paper.day(quote.getValidUntil())));
+    }
+
+    /** Whether the customer can accept it as it stands: a draft or an estimate cannot be accepted. */
+    private boolean fixed() {
+        return quote.getState() != QuoteState.DRAFT && !estimate();
+    }
+
+    /** Whether an offer rests on readings that are missing: then it is an estimate, and nobody signs it. */
+    private boolean estimate() {
+        return quote.getOptions().stream().anyMatch(option -> switch (option.getVerdict()) {
+            case CANNOT_TELL, NOT_CHECKED, NOT_AS_IT_IS -> true;
+            case SUITS, SUITS_WITH_WORK, DOES_NOT_SUIT -> false;
+        });
+    }
+
+    /** Every safety check that the shower fails as it is. */
+    private @Nullable Part dangers() {
+        List<String> dangers = document.assessment().getOptions().stream()
+                .filter(Titles::present)
+                .flatMap(option -> option.getFindings().stream())
+                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
+                .map(finding -> finding.getText() == null ? finding.getTitle() : finding.getText())
+                .distinct()
+                .toList();
+        return dangers.isEmpty() ? null : new Part(words.get("quote.danger"), dangers, true);
+    }
+
+    private Part toMeasure(List<QuoteOption> offered) {
+        List<String> readings = offered.stream()
+                .flatMap(option -> OfferedFindings.assessed(document.assessment(), option).stream())
+                .flatMap(option -> option.getFindings().stream())
+                .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
+                .flatMap(finding -> finding.getMissing().stream())
+                .distinct()
+                .toList();
+        return new Part(
+                words.get("quote.measureFirst"),
+                readings.isEmpty() ? List.of(words.get("quote.measureAgain")) : readings,
+                true);
     }
 
     private Said customer() {
@@ -110,7 +161,16 @@ public final class QuoteLetterWriter {
     }
 
     private String number(int at) {
-        return words.get("option.number", "number", String.valueOf(at + 1));
+        boolean recommended = at == 0
+                && quote.getOptions().size() > 1
+                && suits(quote.getOptions().get(0));
+        return words.get(recommended ? "option.recommended" : "option.number", "number", String.valueOf(at + 1));
+    }
+
+    /** The first option is the one that is recommended, if it is known to suit and its price is known. */
+    private static boolean suits(QuoteOption option) {
+        return option.getEnquiries().isEmpty()
+                && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
     }
 
     private List<Part> smallPrint() {

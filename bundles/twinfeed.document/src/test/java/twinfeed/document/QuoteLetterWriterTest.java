@@ -19,7 +19,9 @@ import twinfeed.document.QuoteLetter.Row;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Payment;
@@ -50,6 +52,7 @@ class QuoteLetterWriterTest {
         QuoteOption option = QUOTE.createQuoteOption();
         option.setHeaterId(heater);
         option.setTitle("Heater " + heater);
+        option.setVerdict(Verdict.SUITS);
         quote.getOptions().add(option);
         return option;
     }
@@ -78,6 +81,59 @@ class QuoteLetterWriterTest {
 
     private static Row row(QuoteLetter letter, Kind kind, int which) {
         return letter.rows().stream().filter(row -> row.kind() == kind).toList().get(which);
+    }
+
+    /** The first thing that a customer reads is that the shower is dangerous, in the words of the check that says so. */
+    @Test
+    void failedSafetyChecksOfTheShowerStandFirst() throws DocumentException {
+        OptionAssessment present = assessed("h85", true, 3.1, null);
+        Finding insulation = ASSESS.createFinding();
+        insulation.setKey("circuit.insulationResistance");
+        insulation.setKind(FindingClass.SAFETY);
+        insulation.setOutcome(Outcome.FAILS);
+        insulation.setText("The wiring leaks current.");
+        present.getFindings().add(insulation);
+        assessment.getOptions().add(present);
+        assertEquals(List.of("The wiring leaks current."), letter().dangers().entries());
+        assertTrue(letter().dangers().title().contains("do not use the shower until"));
+        insulation.setOutcome(Outcome.PASSES);
+        assertNull(letter().dangers());
+        insulation.setOutcome(Outcome.FAILS);
+        insulation.setKind(FindingClass.ADVICE);
+        assertNull(letter().dangers());
+    }
+
+    /** An offer that rests on missing readings is an estimate: it says what to measure, and nobody signs it. */
+    @Test
+    void missingReadingsMakeItAnEstimateWithoutABoxToSign() throws DocumentException {
+        OptionAssessment open = assessed("h95", false, 3.4, null);
+        Finding pressure = ASSESS.createFinding();
+        pressure.setKey("pressure.switch");
+        pressure.setOutcome(Outcome.CANNOT_TELL);
+        pressure.getMissing().add("running pressure");
+        open.getFindings().add(pressure);
+        assessment.getOptions().add(open);
+        QuoteOption option = option("h95");
+        option.setVerdict(Verdict.CANNOT_TELL);
+        QuoteLetter letter = letter();
+        assertEquals("Estimate", letter.reference());
+        assertNull(letter.acceptance());
+        assertEquals(List.of("running pressure"), letter.toMeasure().entries());
+        assertEquals("Prices hold until", letter.days().get(1).label());
+        option.setVerdict(Verdict.SUITS);
+        assertNull(letter().toMeasure());
+        assertTrue(letter().acceptance().options().contains("Option 1"));
+    }
+
+    @Test
+    void theFirstOfSeveralIsMarkedAsRecommendedIfItSuitsAndHasAPrice() throws DocumentException {
+        QuoteOption first = option("h95");
+        first.setVerdict(Verdict.SUITS_WITH_WORK);
+        option("h85").setVerdict(Verdict.SUITS);
+        assertEquals("Option 1, recommended", letter().options().get(0).number());
+        assertEquals("Option 2", letter().options().get(1).number());
+        first.getEnquiries().add("Larger service fuse");
+        assertEquals("Option 1", letter().options().get(0).number());
     }
 
     @Test

@@ -2,6 +2,7 @@
 package twinfeed.pdf;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import twinfeed.document.QuoteLetter;
 import twinfeed.document.QuoteLetter.Part;
 import twinfeed.document.QuoteLetter.Said;
@@ -29,11 +30,17 @@ final class LetterPage {
                         new PageBody.Place(HALF, () -> said(letter.site()))),
                 "space-before",
                 sheet.space(0.5));
+        danger(letter.dangers());
         sheet.heading(letter.finding().label());
         fo.block(letter.finding().text(), sheet.ground(sheet.soft()));
+        if (letter.toMeasure() != null) {
+            part(letter.toMeasure());
+        }
         new OptionsGrid(sheet, letter).write();
+        if (letter.acceptance() != null) {
+            accept(letter.acceptance());
+        }
         letter.smallPrint().forEach(this::part);
-        accept(letter.acceptance());
     }
 
     private void reference() {
@@ -92,6 +99,29 @@ final class LetterPage {
                     "font-size",
                     sheet.letters(0.85));
         }
+    }
+
+    /** What stands before everything else: why the shower must not be used. */
+    private void danger(@Nullable Part dangers) {
+        if (dangers == null) {
+            return;
+        }
+        fo.in(
+                "block",
+                () -> {
+                    title(dangers.title(), 1.1);
+                    dangers.entries().forEach(entry -> fo.block("•  " + entry));
+                },
+                sheet.ground(
+                        "#FBE4E0",
+                        "space-before",
+                        sheet.space(0.6),
+                        "color",
+                        "#8A1F11",
+                        "border",
+                        "1pt solid #8A1F11",
+                        "keep-together.within-page",
+                        "always"));
     }
 
     private void title(String text, double share) {

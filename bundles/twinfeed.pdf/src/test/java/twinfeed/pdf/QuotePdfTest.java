@@ -70,7 +70,7 @@ class QuotePdfTest {
                     "The water in winter is 5 °C cold where it enters the house.",
                     "Redecoration beyond making good",
                     "Half on order, the rest on completion.",
-                    "Please carry out: ☐ Option 1 ☐ Option 2",
+                    "Please carry out: ☐ Option 1, recommended ☐ Option 2",
                     "Signature",
                     "Page 1 of 1")) {
                 assertTrue(text.contains(said), said + " is not in: " + text);

@@ -4,6 +4,7 @@ package twinfeed.pricing;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -36,6 +37,21 @@ final class BillOfQuantities {
         } else {
             byCode.computeIfAbsent(need.code(), code -> new BillItem(item, section))
                     .add(need.quantity(), reason, note);
+        }
+    }
+
+    /** Leaves out what other work of the job makes needless. */
+    void dropNeedless() {
+        Set<String> codes = Set.copyOf(byCode.keySet());
+        byCode.keySet().removeIf(code -> WorkRules.needless(code, codes));
+    }
+
+    /** Adds what the work brings with it, as far as the book has it. */
+    void addCompanions(String reason) {
+        for (BillItem item : List.copyOf(byCode.values())) {
+            WorkRules.companions(item.item().code(), item.quantity()).stream()
+                    .filter(need -> prices.find(need.code()).isPresent() && !has(need.code()))
+                    .forEach(need -> add(need, reason));
         }
     }
 

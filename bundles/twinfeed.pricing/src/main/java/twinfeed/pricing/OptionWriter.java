@@ -55,6 +55,8 @@ final class OptionWriter {
             }
         }
         request.extras().getOrDefault(OptionChoice.name(option), List.of()).forEach(need -> asks.add(need, EXTRA));
+        asks.dropNeedless();
+        asks.addCompanions(STANDARD);
         asks.addStandard(replacement, STANDARD);
         return asks;
     }

@@ -3,6 +3,7 @@ package twinfeed.pricing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,7 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
 
 /**
@@ -47,8 +49,19 @@ public final class QuoteBuilder {
         for (int i = 0; i < asks.size(); i++) {
             quote.getOptions().add(writer.write(options.get(i), asks.get(i)));
         }
+        if (request.chosen().isEmpty() && request.survey().getWishedPower() == null) {
+            cheapestFirst(quote);
+        }
         new QuoteTexts(request, quote, options, asks).write(quote, doubts);
         return quote;
+    }
+
+    /** Without a wish the option that suits at least cost stands first, which is the one that is recommended. */
+    private static void cheapestFirst(Quote quote) {
+        quote.getOptions().stream()
+                .filter(QuoteTexts::recommendable)
+                .min(Comparator.comparing(QuoteOption::getTotal))
+                .ifPresent(cheapest -> quote.getOptions().move(0, cheapest));
     }
 
     private Quote head() {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import twinfeed.model.assessment.Assumption;
@@ -15,6 +16,7 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
@@ -55,7 +57,7 @@ final class QuoteTexts {
     }
 
     void write(Quote quote, ContingencyReasons doubts) {
-        quote.setSummary(summary());
+        quote.setSummary(summary(quote));
         Set<String> assumptions = new LinkedHashSet<>();
         List<Assumption> all = request.assessment().getAssumptions();
         all.stream().filter(one -> !tabulated(one)).map(Assumption::getText).forEach(assumptions::add);
@@ -78,13 +80,49 @@ final class QuoteTexts {
     }
 
     /** What is wrong with the unit that is there, and how many heaters suit. */
-    private String summary() {
+    private String summary(Quote quote) {
         long suiting = count(Verdict.SUITS) + count(Verdict.SUITS_WITH_WORK);
         long assessed = request.assessment().getOptions().stream()
                 .filter(option -> !OptionChoice.present(option))
                 .count();
         String heaters = text(suiting == 0 ? "summary.none" : "summary.some", suiting, assessed);
-        return presentFault().map(fault -> fault + " " + heaters).orElse(heaters);
+        List<String> sentences = new ArrayList<>();
+        presentFault().ifPresent(sentences::add);
+        sentences.add(heaters);
+        recommendation(quote).ifPresent(sentences::add);
+        notShown().ifPresent(sentences::add);
+        return String.join(" ", sentences);
+    }
+
+    /** Whether it is known to suit, and at what price. */
+    static boolean recommendable(QuoteOption option) {
+        return option.getEnquiries().isEmpty()
+                && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
+    }
+
+    /** Which of several options is recommended, and why; of those that the estimator named none is. */
+    private Optional<String> recommendation(Quote quote) {
+        if (quote.getOptions().size() < 2
+                || !request.chosen().isEmpty()
+                || !recommendable(quote.getOptions().get(0))) {
+            return Optional.empty();
+        }
+        String title = quote.getOptions().get(0).getTitle();
+        return Optional.of(
+                survey.getWishedPower() == null
+                        ? text("summary.recommended.cheapest", title)
+                        : text("summary.recommended.wish", title));
+    }
+
+    /** Heaters that would suit too and have no place on the page. */
+    private Optional<String> notShown() {
+        String titles = request.assessment().getOptions().stream()
+                .filter(option -> !OptionChoice.present(option) && !options.contains(option))
+                .filter(option ->
+                        option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK)
+                .map(option -> Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option)))
+                .collect(Collectors.joining("; "));
+        return titles.isEmpty() ? Optional.empty() : Optional.of(text("summary.notShown", titles));
     }
 
     private long count(Verdict verdict) {
@@ -94,7 +132,7 @@ final class QuoteTexts {
                 .count();
     }
 
-    private java.util.Optional<String> presentFault() {
+    private Optional<String> presentFault() {
         return request.assessment().getOptions().stream()
                 .filter(OptionChoice::present)
                 .flatMap(option -> option.getFindings().stream()

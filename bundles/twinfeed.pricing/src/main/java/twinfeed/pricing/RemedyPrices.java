@@ -83,6 +83,8 @@ public final class RemedyPrices {
     private BillOfQuantities job(List<RequiredItem> needs) {
         BillOfQuantities asks = new BillOfQuantities(prices);
         needs.forEach(need -> asks.add(need, ""));
+        // What other work makes needless still counts here: a price that fell with more work would mislead the search.
+        asks.addCompanions("");
         asks.addStandard(replacement, "");
         return asks;
     }

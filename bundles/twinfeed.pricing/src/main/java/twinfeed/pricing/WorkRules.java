@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -19,11 +20,22 @@ final class WorkRules {
 
     private record Place(String pattern, Section section) {}
 
+    private record Needless(String work, String needless) {}
+
+    private record Companion(String work, String brings, String quantity) {}
+
     private static final List<Standard> STANDARD = rows("standard-work.csv").stream()
             .map(row -> new Standard(row.get("code"), Long.parseLong(row.get("quantity")), row.get("when")))
             .toList();
     private static final List<Place> PLACES = rows("sections.csv").stream()
             .map(row -> new Place(row.get("pattern"), Section.of(row.get("section"))))
+            .toList();
+
+    private static final List<Needless> NEEDLESS = rows("needless-work.csv").stream()
+            .map(row -> new Needless(row.get("work"), row.get("needless")))
+            .toList();
+    private static final List<Companion> COMPANIONS = rows("companions.csv").stream()
+            .map(row -> new Companion(row.get("work"), row.get("brings"), row.get("quantity")))
             .toList();
 
     private WorkRules() {}
@@ -53,6 +65,22 @@ final class WorkRules {
                 yield asked.stream().anyMatch(code -> patterns.stream().anyMatch(one -> matches(one, code)));
             }
         };
+    }
+
+    /** Whether other work of the job makes a code needless. */
+    static boolean needless(String code, Collection<String> asked) {
+        return NEEDLESS.stream()
+                .anyMatch(rule -> matches(rule.needless, code)
+                        && asked.stream().anyMatch(other -> !other.equals(code) && matches(rule.work, other)));
+    }
+
+    /** What so much of a code brings with it. */
+    static List<RequiredItem> companions(String code, BigDecimal quantity) {
+        return COMPANIONS.stream()
+                .filter(rule -> matches(rule.work, code) && quantity.signum() > 0)
+                .map(rule -> new RequiredItem(
+                        rule.brings, rule.quantity.equals("same") ? quantity : new BigDecimal(rule.quantity)))
+                .toList();
     }
 
     /** The section of a code that is not the heater's. */

@@ -134,6 +134,49 @@ class QuoteBuilderTest {
         return assertThrows(QuoteException.class, () -> draft(request));
     }
 
+    /** Who runs a cable anew lays it clear of the insulation: the old one is not lifted beside. */
+    @Test
+    void aNewCableMakesTheLiftingOfTheOldOneNeedless() {
+        Assessment assessment = Samples.assessment();
+        OptionAssessment option = assessment.getOptions().get(2);
+        option.getRemedies()
+                .add(Samples.remedy("lift", "Lift the cable", "lift-out-of-insulation", "4.2", "clip-cable", "4.2"));
+        QuoteOption quoted = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY)).getOptions().stream()
+                .filter(one -> one.getName().equals("h95"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(codes(quoted, "remedial").contains("cable-10"));
+        assertFalse(codes(quoted, "remedial").contains("lift-out-of-insulation"));
+        assertFalse(codes(quoted, "remedial").contains("clip-cable"));
+    }
+
+    /** Common practice: a cable needs clips and leaves an old one, a consumer unit is tested with every circuit on it. */
+    @Test
+    void aCableAndAConsumerUnitBringTheirCompanionsWhereTheBookHasThem() {
+        OptionAssessment plain = Samples.option("h95", "Heater", 9.5, Verdict.SUITS_WITH_WORK);
+        plain.getRemedies().add(Samples.newCable());
+        plain.getRemedies().add(Samples.remedy("cu", "New consumer unit", "consumer-unit", "1"));
+        Assessment assessment = Samples.assessment();
+        assessment.getOptions().set(2, plain);
+        PriceBook without = EcoreUtil.copy(book);
+        without.getItems().removeIf(item -> List.of("clips-cable", "remove-cable", "test-circuits")
+                .contains(item.getCode()));
+        assertTrue(allCodes(without, assessment).stream()
+                .noneMatch(code ->
+                        List.of("clips-cable", "remove-cable", "test-circuits").contains(code)));
+        List<String> with = allCodes(book, assessment);
+        assertTrue(with.containsAll(List.of("clips-cable", "remove-cable", "test-circuits")), with.toString());
+    }
+
+    private List<String> allCodes(PriceBook prices, Assessment assessment) {
+        return draft(QuoteRequest.of(seen, assessment, prices, DemoBook.DAY)).getOptions().stream()
+                .filter(option -> option.getName().equals("h95"))
+                .flatMap(option -> option.getSections().stream())
+                .flatMap(section -> section.getLines().stream())
+                .map(QuoteLine::getCode)
+                .toList();
+    }
+
     /** Cable 12.5 m and 5 % waste are 13.125 m, never less than needed, so 13.13 m; 13.13 x 3.95 = 51.8635. */
     @Test
     void turnsRemediesIntoLinesWithWasteSourceAndReason() {
@@ -232,15 +275,18 @@ class QuoteBuilderTest {
         assertFalse(codes(draft(request()).getOptions().get(0), "labour").contains("minimum-visit"));
     }
 
-    /** Doubt bears on work and labour: 51.86 + 90.00 + 13.50 + 67.50 = 222.86; 5 % are 11.143. */
+    /**
+     * Doubt bears on work and labour: 51.86 for cable, 90.00 to run it, 13.50 and 67.50 for isolating and fitting; clips 12.5 x 0.25 =
+     * 3.13, the old cable 25 min = 0.4167 h, 22.50; together 248.49; 5 % are 12.4245.
+     */
     @Test
     void addsAContingencyForAConcealedRoute() {
         Survey survey = Samples.survey(Confidence.CONCEALED);
         Quote quote = draft(QuoteRequest.of(survey, Samples.assessment(), book, DemoBook.DAY));
         QuoteLine doubt = line(quote.getOptions().get(1), "contingency", "contingency");
         assertEquals(new BigDecimal("0.05"), doubt.getQuantity());
-        assertEquals(new BigDecimal("222.86"), doubt.getUnitPrice());
-        assertEquals(new BigDecimal("11.14"), doubt.getNet());
+        assertEquals(new BigDecimal("248.49"), doubt.getUnitPrice());
+        assertEquals(new BigDecimal("12.42"), doubt.getNet());
         assertNull(doubt.getCost());
         assertTrue(quote.getAssumptions()
                 .contains("The route of the cable “board to shower” is concealed (taken as installed by method C)"));
@@ -286,9 +332,10 @@ class QuoteBuilderTest {
         pipe.setEnquiry(true);
         pipe.setLeadDays(40);
         option.getRemedies().add(pipe);
-        QuoteOption written = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY))
-                .getOptions()
-                .get(0);
+        List<QuoteOption> quoted =
+                draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY)).getOptions();
+        assertEquals("h95", quoted.get(0).getName(), "what has no price yet is not recommended");
+        QuoteOption written = quoted.get(1);
         assertEquals(
                 List.of(
                         "Larger service fuse by the network operator: price on enquiry, not in the total",
@@ -422,7 +469,8 @@ class QuoteBuilderTest {
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
                 "It goes cold when the kitchen tap opens. Heaters that can be fitted in this house, as they are or after the"
-                        + " work named: 2 of 4 checked against its water and electricity.",
+                        + " work named: 2 of 4 checked against its water and electricity. We recommend option 1, Heater 7.5 kW,"
+                        + " two-element: of the heaters that suit, it costs least.",
                 quote.getSummary());
     }
 

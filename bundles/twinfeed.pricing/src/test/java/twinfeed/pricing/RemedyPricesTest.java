@@ -13,12 +13,12 @@ import twinfeed.model.pricebook.PriceBook;
 class RemedyPricesTest {
     private final PriceBook book = DemoBook.read();
 
-    /** 51.86 for the cable with waste, 90.00 to run it, 5.00 to notify it. */
+    /** 51.86 for the cable with waste, 90.00 to run it, 3.13 for clips, 22.50 for the old one, 5.00 to notify it. */
     @Test
     void countsMaterialLabourAndWhatComesWithIt() {
         RemedyPrices prices = RemedyPrices.withReplacement(book, DemoBook.DAY);
         RemedyPrice cable = prices.price(RequiredItem.of(Samples.newCable()));
-        assertEquals(Money.parse("GBP 146.86"), cable.net());
+        assertEquals(Money.parse("GBP 172.49"), cable.net());
         assertEquals(0, cable.leadDays());
         assertFalse(cable.enquiry());
     }

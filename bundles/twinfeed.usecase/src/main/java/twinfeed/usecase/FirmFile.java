@@ -17,7 +17,7 @@ import twinfeed.pricing.texts.StandingTexts;
 
 /**
  * Who quotes: a UTF-8 property file with {@code name}, {@code address}, {@code contact} (lines separated by semicolons),
- * {@code accent} (colour as RRGGBB) and {@code logo} (a PNG or JPEG beside it), all of them optional.
+ * {@code tax-number} (the tax registration as it is to be printed), {@code accent} (colour as RRGGBB) and {@code logo} (a PNG or JPEG beside it), all of them optional.
  *
  * Its own wording of a quote's standing texts lies beside it ({@link StandingTextFile}).
  *
@@ -39,6 +39,13 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
         return Files.isRegularFile(file) ? load(file) : new FirmFile(none().firm(), file.getParent());
     }
 
+    /** The tax registration is printed below the ways to reach the firm. */
+    private static String contact(Properties properties) {
+        String contact = properties.getProperty("contact", "").strip();
+        String taxNumber = properties.getProperty("tax-number", "").strip();
+        return contact.isEmpty() || taxNumber.isEmpty() ? contact + taxNumber : contact + "; " + taxNumber;
+    }
+
     /**
      * Reads a firm.
      *
@@ -51,7 +58,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
             Firm firm = new Firm(
                     properties.getProperty("name", ""),
                     properties.getProperty("address", ""),
-                    properties.getProperty("contact", ""),
+                    contact(properties),
                     accent(file, properties.getProperty("accent")),
                     logo(file, properties.getProperty("logo")));
             seen(file, properties.getProperty("logo", ""), firm);

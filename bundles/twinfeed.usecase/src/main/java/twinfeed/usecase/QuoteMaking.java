@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
@@ -27,9 +28,10 @@ final class QuoteMaking {
         return judged.opened().job().getSurvey();
     }
 
-    Quote draft(PriceBook book, LocalDate date, FirmFile firm, Locale locale) {
-        QuoteRequest request =
-                QuoteRequest.of(survey(), judged.record(), book, date).in(locale, firm.texts(locale));
+    Quote draft(PriceBook book, LocalDate date, FirmFile firm, Locale locale, List<String> heaters) {
+        QuoteRequest request = QuoteRequest.of(survey(), judged.record(), book, date)
+                .in(locale, firm.texts(locale))
+                .choosing(heaters);
         try {
             return QuoteBuilder.draft(request);
         } catch (QuoteException refused) {

@@ -261,7 +261,18 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if the book lacks something that the work needs
      */
     public Quote quote(AssessedJob judged, PriceBook book, LocalDate date, FirmFile firm, Locale locale) {
-        return new QuoteMaking(judged).draft(book, date, firm, locale);
+        return quote(judged, book, date, firm, locale, List.of());
+    }
+
+    /**
+     * Prices named heaters of what was assessed, in this order and whatever their verdicts.
+     *
+     * @param heaters ids out of the assessment, at most four, or {@link twinfeed.pricing.QuoteRequest#PRESENT}; none lets the verdicts decide
+     * @throws UnusableException if a heater was not assessed, or the book lacks something that the work needs
+     */
+    public Quote quote(
+            AssessedJob judged, PriceBook book, LocalDate date, FirmFile firm, Locale locale, List<String> heaters) {
+        return new QuoteMaking(judged).draft(book, date, firm, locale, heaters);
     }
 
     /**

@@ -8,7 +8,7 @@ import twinfeed.calculator.Translation;
 class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
-        Translation.assertGerman(twinfeed.workbook.text.WorkbookTexts.class, "Workbook", "unit.m");
+        Translation.assertGerman(twinfeed.workbook.text.WorkbookTexts.class, "Workbook", "unit.hours", "unit.m");
         Translation.assertGerman(
                 twinfeed.workbook.text.WorkbookTexts.class,
                 "Readings",

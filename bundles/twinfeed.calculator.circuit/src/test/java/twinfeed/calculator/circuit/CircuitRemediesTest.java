@@ -239,6 +239,26 @@ class CircuitRemediesTest {
                 cable.items().get(0));
     }
 
+    /** In binary 3.6 + 4.2 + 2.4 is a little more than 10.2, which is no reason to charge 10.3 m. */
+    @Test
+    void aSumOfLengthsIsThatOfTheirDecimals() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getSegments().get(0).setMethod("100");
+        circuit(survey)
+                .getSegments()
+                .add(EcoreUtil.copy(circuit(survey).getSegments().get(0)));
+        List<String> lengths = List.of("3.6 m", "4.2 m", "2.4 m");
+        for (int at = 0; at < lengths.size(); at++) {
+            circuit(survey).getSegments().get(at).setLength(Length.valueOf(lengths.get(at)));
+        }
+        assertEquals(3, circuit(survey).getSegments().size());
+        Remedy cable = offered(finding(survey, heater("9.5 kW"), "circuit.capacity"), "cable-10");
+        assertEquals(
+                new Remedy.Item("cable-10", new BigDecimal("10.2")),
+                cable.items().get(0));
+    }
+
     @Test
     void aCableThatDoesNotFitTheHeaterIsNotOffered() {
         Survey survey = Surveys.suitable();

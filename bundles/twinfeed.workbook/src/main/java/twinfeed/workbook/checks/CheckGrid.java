@@ -21,7 +21,7 @@ import twinfeed.workbook.writer.SheetWriter;
 
 /**
  * The grid of heaters by checks, the checks of one class together; more heaters than fit side by side continue in a further grid
- * below. Checks that do not arise for any of them are only named.
+ * below. Checks that every one of them passes, and those that do not arise for any, are only named.
  */
 final class CheckGrid {
     private static final int ACROSS = 7;
@@ -71,12 +71,17 @@ final class CheckGrid {
         }
         work(options);
         List<CheckRow> elsewhere = new ArrayList<>();
+        List<CheckRow> passed = new ArrayList<>();
         rows(options).forEach((kind, checks) -> {
-            List<CheckRow> arising = checks.stream().filter(CheckRow::arises).toList();
+            List<CheckRow> open = checks.stream()
+                    .filter(check -> check.arises() && !check.passes())
+                    .toList();
+            checks.stream().filter(CheckRow::passes).forEach(passed::add);
             checks.stream().filter(check -> !check.arises()).forEach(elsewhere::add);
-            group(kind, arising, options);
+            group(kind, open, options);
         });
-        notArising(elsewhere);
+        named("grid.passed", passed);
+        named("grid.notArising", elsewhere);
     }
 
     private void heads(String title, List<OptionAssessment> options) {
@@ -172,11 +177,12 @@ final class CheckGrid {
         }
     }
 
-    private void notArising(List<CheckRow> checks) {
+    /** Checks that need no row: only their titles. */
+    private void named(String key, List<CheckRow> checks) {
         if (!checks.isEmpty()) {
             page.gap(5);
             String titles = checks.stream().map(CheckRow::title).collect(Collectors.joining(" · "));
-            page.row().text(0, ACROSS, sheets.words().get("grid.notArising", "checks", titles), SheetStyles.MUTED);
+            page.row().text(0, ACROSS, sheets.words().get(key, "checks", titles), SheetStyles.MUTED);
         }
     }
 }

@@ -36,6 +36,14 @@ final class CheckRow {
         return findings.get(option);
     }
 
+    /** Whether it arises and every heater for which it does passes. */
+    boolean passes() {
+        return arises()
+                && findings.values().stream()
+                        .map(Finding::getOutcome)
+                        .allMatch(outcome -> outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE);
+    }
+
     /** Whether the question arises for any of the heaters. */
     boolean arises() {
         return findings.values().stream()

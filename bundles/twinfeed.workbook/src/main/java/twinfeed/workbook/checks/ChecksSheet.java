@@ -44,7 +44,9 @@ public final class ChecksSheet {
         sheets.head(page, "checks", LAST);
         List<OptionAssessment> options = sheets.document().assessment().getOptions();
         new CheckGrid(sheets, page, answers).write(options);
-        page.setup().breakAfter(page.rowIndex());
+        page.gap(6);
+        page.row().text(0, LAST, sheets.words().get("checks.print"), SheetStyles.MUTED);
+        page.setup().printOnly(page.rowIndex(), LAST);
         for (OptionAssessment option : options) {
             writeOption(option);
         }

@@ -8,9 +8,6 @@ import twinfeed.workbook.writer.SheetWriter;
 
 /** Where the customer accepts. */
 final class AcceptanceBox {
-    /** What it takes of the page, in points. */
-    static final double HEIGHT = 96;
-
     private static final CellStyle BOX = SheetStyles.BODY.border(CellStyle.Border.BOX);
 
     private final SheetWriter page;

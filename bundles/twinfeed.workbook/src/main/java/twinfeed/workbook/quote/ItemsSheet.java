@@ -38,7 +38,7 @@ public final class ItemsSheet {
      */
     public List<Totals> write() throws WorkbookException {
         page.setup().landscape();
-        page.columns(44, 9, 8, 11.5, 12, 15, 8, 11, 12.5, 38, 26);
+        page.columns(44, 9, 10, 11.5, 12, 15, 8, 11, 12.5, 38, 26);
         sheets.head(page, "items", ItemColumns.LAST);
         sheets.tableHead(page, "items", ItemColumns.LAST + 1, ItemColumns.NUMERIC);
         page.setup().header(page.rowIndex(), page.rowIndex());

@@ -2,8 +2,10 @@
 package twinfeed.workbook.quote;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentTexts;
 import twinfeed.model.quote.QuoteLine;
@@ -19,6 +21,9 @@ import twinfeed.workbook.writer.SheetWriter;
 
 /** The lines of one option: section by section, tax by class and rate, total, stage payments. */
 final class OptionItems {
+    /** Code of the line that is a share of others. */
+    private static final String CONTINGENCY = "contingency";
+
     private final QuoteSheets sheets;
     private final SheetWriter page;
     private final DocumentTexts words;
@@ -82,8 +87,10 @@ final class OptionItems {
 
     private void writeLine(QuoteLine line, LineAmount amount) {
         page.row().text(ItemColumns.WHAT, line.getDescription(), SheetStyles.LINE);
-        page.number(ItemColumns.QUANTITY, line.getQuantity(), SheetStyles.LINE.format(NumberFormats.QUANTITY));
-        page.text(ItemColumns.UNIT, unit(line.getUnit()), SheetStyles.LINE);
+        boolean share = CONTINGENCY.equals(line.getCode());
+        String format = share ? NumberFormats.PERCENT : NumberFormats.QUANTITY;
+        page.number(ItemColumns.QUANTITY, line.getQuantity(), SheetStyles.LINE.format(format));
+        page.text(ItemColumns.UNIT, share ? "" : unitOf(line), SheetStyles.LINE);
         for (int column = ItemColumns.PRICE; column <= ItemColumns.GROSS; column++) {
             page.blank(column, SheetStyles.LINE);
         }
@@ -95,6 +102,17 @@ final class OptionItems {
         }
         page.text(ItemColumns.SOURCE, line.getSource(), SheetStyles.LINE_MUTED);
         page.text(ItemColumns.NOTE, line.getNote(), SheetStyles.LINE_MUTED);
+    }
+
+    /** Hours are also said in minutes: 0.8333 h are what everybody calls 50 min. */
+    private String unitOf(QuoteLine line) {
+        String unit = unit(line.getUnit());
+        boolean hours = unit.equals(words.get("unit.h")) && line.getQuantity() != null;
+        if (!hours) {
+            return unit;
+        }
+        BigDecimal minutes = line.getQuantity().multiply(BigDecimal.valueOf(60)).setScale(0, RoundingMode.HALF_UP);
+        return words.get("unit.hours", Map.of("unit", unit, "minutes", minutes.toPlainString()));
     }
 
     private void writeAmounts(QuoteLine line, LineAmount amount) {

@@ -3,6 +3,7 @@ package twinfeed.workbook.quote;
 
 import java.io.IOException;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import twinfeed.document.Firm;
 import twinfeed.document.QuoteLetter;
 import twinfeed.document.Titles;
@@ -58,11 +59,17 @@ public final class QuoteSheet {
         page.columns(widths);
         letterhead();
         people();
+        part(
+                letter.dangers(),
+                SheetStyles.BODY.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD));
         finding();
+        part(letter.toMeasure(), SheetStyles.BODY.fill(CellStyle.Fill.DOUBT));
         new OptionsTable(page, letter, sheets.formats(), totals).write();
-        double left = PAGE_HEIGHT - page.heightSum() - AcceptanceBox.HEIGHT;
+        if (letter.acceptance() != null) {
+            new AcceptanceBox(page, letter.acceptance()).write();
+        }
+        double left = PAGE_HEIGHT - page.heightSum();
         new SmallPrint(sheets.words(), page).write(letter.smallPrint(), left);
-        new AcceptanceBox(page, letter.acceptance()).write();
     }
 
     private void letterhead() throws IOException {
@@ -103,6 +110,16 @@ public final class QuoteSheet {
         page.text(HALF, HALF + 4, day.label(), SheetStyles.MUTED);
         CellStyle look = SheetStyles.BODY.format(sheets.formats().date()).align(CellStyle.Alignment.LEFT);
         page.span(HALF + 5, LAST, look).date(HALF + 5, day.day(), look);
+    }
+
+    /** A part that is never cut, under its heading. */
+    private void part(QuoteLetter.@Nullable Part part, CellStyle look) {
+        if (part == null) {
+            return;
+        }
+        page.row().text(0, LAST, part.title(), look.lettering(CellStyle.Lettering.BOLD));
+        part.entries().forEach(entry -> page.row().text(0, LAST, "•  " + entry, look));
+        page.gap(5);
     }
 
     private void finding() {

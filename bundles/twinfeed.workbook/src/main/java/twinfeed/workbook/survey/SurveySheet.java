@@ -90,6 +90,9 @@ public final class SurveySheet {
     private static List<Taken> taken(EObject element) {
         List<Taken> taken = new ArrayList<>();
         for (EAttribute attribute : element.eClass().getEAllAttributes()) {
+            if (attribute == SurveyPackage.Literals.SURVEY__NOTES) {
+                continue; // for colleagues: the workbook goes to the customer
+            }
             Object value = element.eIsSet(attribute) ? element.eGet(attribute) : null;
             if (value instanceof List<?> list) {
                 list.forEach(entry -> taken.add(new Taken(attribute, entry)));

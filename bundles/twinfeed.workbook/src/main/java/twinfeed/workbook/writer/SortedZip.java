@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -85,6 +86,7 @@ final class SortedZip extends ZipArchiveOutputStream {
     /** Packs all parts; the stream is flushed and left open. */
     void pack(OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out);
+        zip.setLevel(Deflater.BEST_COMPRESSION);
         for (Map.Entry<String, byte[]> entry : parts.entrySet()) {
             ZipEntry header = new ZipEntry(entry.getKey());
             header.setTimeLocal(FIXED);

@@ -26,6 +26,8 @@ import twinfeed.model.survey.Survey;
 
 /** Remedies on the cable: a thicker one by the same route, or the present one brought into better surroundings. */
 public final class CableRemedies {
+    private static final int MICROMETRE = 6;
+
     private final CircuitSurvey survey;
 
     CableRemedies(CircuitSurvey survey) {
@@ -147,8 +149,11 @@ public final class CableRemedies {
         CircuitChanges.forgetReadings(CircuitChanges.circuit(copy));
     }
 
+    /** Up to the next decimetre; what a sum of lengths misses by the last binary digit is no length of cable. */
     private static BigDecimal metres(double lengthM) {
-        return BigDecimal.valueOf(lengthM).setScale(1, RoundingMode.CEILING);
+        return BigDecimal.valueOf(lengthM)
+                .setScale(MICROMETRE, RoundingMode.HALF_UP)
+                .setScale(1, RoundingMode.CEILING);
     }
 
     /**

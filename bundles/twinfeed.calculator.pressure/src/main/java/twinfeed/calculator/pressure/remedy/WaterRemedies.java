@@ -184,6 +184,8 @@ public final class WaterRemedies {
     }
 
     private static Remedy.Item metres(String code, double lengthM) {
-        return new Remedy.Item(code, BigDecimal.valueOf(lengthM).setScale(1, RoundingMode.UP));
+        return new Remedy.Item(
+                code,
+                BigDecimal.valueOf(lengthM).setScale(6, RoundingMode.HALF_UP).setScale(1, RoundingMode.UP));
     }
 }
