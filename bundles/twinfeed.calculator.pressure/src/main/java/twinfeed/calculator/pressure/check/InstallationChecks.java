@@ -60,8 +60,8 @@ public final class InstallationChecks implements CheckGroup {
                 .variant(reachesWc ? "wc" : "")
                 .argument("found", Phrase.of("backflow." + protection))
                 .source(REGULATIONS);
-        if (!enough && !reachesWc) {
-            finding.remedy(WaterRemedies.checkValve());
+        if (!enough) {
+            finding.remedy(reachesWc ? WaterRemedies.hoseRetainer() : WaterRemedies.checkValve());
         }
         finding.add();
     }
@@ -70,12 +70,24 @@ public final class InstallationChecks implements CheckGroup {
         if (heater.unit().heater().getMaximumHardness() == null) {
             heater.notApplicable(PressureChecks.HARDNESS, "");
         } else if (!heater.blocked(PressureChecks.HARDNESS)) {
-            heater.on(PressureChecks.HARDNESS)
-                    .compare(
-                            hardnessMgPerL(heater),
-                            heater.unit().heater().getMaximumHardness().si() * MG_PER_L)
-                    .source("maker's instructions")
-                    .add();
+            double limit = heater.unit().heater().getMaximumHardness().si() * MG_PER_L;
+            FindingBuilder finding = heater.on(PressureChecks.HARDNESS).source("maker's instructions");
+            boolean over = hardnessMgPerL(heater) > limit;
+            if (over
+                    && (heater.present()
+                            || WaterRemedies.hasScaleInhibitor(heater.house().water()))) {
+                // The unit that is there has this water whatever is decided; that it scales is said as advice.
+                finding.outcome(Outcome.NOT_APPLICABLE)
+                        .variant(heater.present() ? "present" : "inhibitor")
+                        .argument("hardness", hardnessMgPerL(heater))
+                        .argument("allowed", limit);
+            } else {
+                finding.compare(hardnessMgPerL(heater), limit);
+                if (over) {
+                    finding.remedy(WaterRemedies.scaleInhibitor());
+                }
+            }
+            finding.add();
         }
     }
 

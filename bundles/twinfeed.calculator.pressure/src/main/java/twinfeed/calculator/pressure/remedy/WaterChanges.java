@@ -28,6 +28,7 @@ public final class WaterChanges {
     static final String STRAINER = "strainer";
     static final String FOULED_STRAINER = "strainer-fouled";
     static final String DOUBLE_CHECK_VALVE = "double-check-valve";
+    static final String SCALE_INHIBITOR = "scale-inhibitor";
 
     /** Bore of 22 mm copper tube, m (EN 1057). */
     private static final double WIDE_BORE_M = 0.0202;
@@ -280,13 +281,28 @@ public final class WaterChanges {
 
     /** A double check valve in the last pipe ahead of the unit; its loss counts. */
     static void addCheckValve(Survey survey) {
-        WaterFeed water = water(survey);
-        water.setBackflowProtection(DOUBLE_CHECK_VALVE);
+        water(survey).setBackflowProtection(DOUBLE_CHECK_VALVE);
+        addLast(water(survey), DOUBLE_CHECK_VALVE);
+    }
+
+    /** A scale inhibitor in the last pipe ahead of the unit; its loss counts. */
+    static void addScaleInhibitor(Survey survey) {
+        addLast(water(survey), SCALE_INHIBITOR);
+    }
+
+    private static void addLast(WaterFeed water, String kind) {
         if (!water.getSegments().isEmpty()) {
-            water.getSegments()
-                    .get(water.getSegments().size() - 1)
-                    .getFittings()
-                    .add(fitting(DOUBLE_CHECK_VALVE, 1));
+            PipeSegment last = water.getSegments().get(water.getSegments().size() - 1);
+            last.getFittings().add(fitting(kind, 1));
+        }
+    }
+
+    /** The hose ends above the spill-over level of everything; a protection that suffices for that stays. */
+    static void retainHose(Survey survey) {
+        WaterFeed water = water(survey);
+        water.setHandsetReachesWc(false);
+        if (!DOUBLE_CHECK_VALVE.equals(water.getBackflowProtection())) {
+            water.setBackflowProtection("retaining-ring");
         }
     }
 }

@@ -173,6 +173,36 @@ public final class WaterRemedies {
                 Remedy.Item.of("check-valve", 1));
     }
 
+    /** A ring that holds the hose back from a WC pan; it keeps the hose out of a bath or tray as well. */
+    public static Remedy hoseRetainer() {
+        return work(
+                "hose-retainer",
+                "hoseRetainer",
+                Map.of(),
+                0,
+                WaterChanges::retainHose,
+                Remedy.Item.of("hose-retainer", 1));
+    }
+
+    /** A dosing or inline scale inhibitor ahead of the unit. */
+    public static Remedy scaleInhibitor() {
+        return work(
+                "scale-inhibitor",
+                "scaleInhibitor",
+                Map.of(),
+                0,
+                WaterChanges::addScaleInhibitor,
+                Remedy.Item.of("scale-inhibitor", 1));
+    }
+
+    /** Whether a scale inhibitor sits in the pipes to the unit. */
+    public static boolean hasScaleInhibitor(@Nullable WaterFeed water) {
+        return water != null
+                && water.getSegments().stream()
+                        .flatMap(segment -> segment.getFittings().stream())
+                        .anyMatch(fitting -> WaterChanges.SCALE_INHIBITOR.equals(fitting.getKind()));
+    }
+
     private static Remedy work(
             String id,
             String kind,
