@@ -96,6 +96,8 @@ class PriceBookCsvTest {
         "service-pipe,each",
         "break-tank-pump,each",
         "check-valve,each",
+        "hose-retainer,each",
+        "scale-inhibitor,each",
         "tails-25,each",
         "bonding-10,each",
         "earthing-16,each",
