@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
@@ -27,7 +28,7 @@ final class Mapped {
 
         @Override
         public Assessor prepare(Context context) {
-            seen.add(SurveyedHouse.of(context).feed().feed());
+            seen.add(Objects.requireNonNull(SurveyedHouse.of(context).feed()).feed());
             return (candidate, exchange, findings) -> {};
         }
     }
