@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
@@ -87,6 +88,19 @@ public final class Runner {
     /** Whose works can change whose answers. */
     public Influence influence() {
         return influence;
+    }
+
+    /**
+     * The same with some of the calculators only.
+     *
+     * @param ids says of a calculator's id whether it stays
+     */
+    public Runner restrictedTo(Predicate<String> ids) {
+        return new Runner(
+                calculators.stream()
+                        .filter(calculator -> ids.test(calculator.statement().id()))
+                        .toList(),
+                intakeModel);
     }
 
     /** Messages of a calculator, or the runner's own for anything else. */

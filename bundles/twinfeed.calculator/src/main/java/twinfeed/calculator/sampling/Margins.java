@@ -44,6 +44,9 @@ final class Margins {
             coordinates[i][draw] = point[i];
         }
         for (int check = 0; check < margins.length; check++) {
+            if (!isSampled(nominal.findings().get(check))) {
+                continue;
+            }
             Finding finding = matching(result, check);
             passes[check] += finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.NOT_APPLICABLE ? 1 : 0;
             Finding.Figures figures = finding.figures();
@@ -96,11 +99,16 @@ final class Margins {
             List.of(),
             null);
 
+    /** Whether tolerances can change what a finding says: a value was compared with a limit. */
+    static boolean isSampled(Finding nominal) {
+        boolean decided = nominal.outcome() == Outcome.PASSES || nominal.outcome() == Outcome.FAILS;
+        return decided && nominal.check().sense() != LimitType.REPORT;
+    }
+
     /** The nominal finding of a check with its chance; as it was where the question is not one of tolerance. */
     Finding judged(int check) {
         Finding finding = nominal.findings().get(check);
-        boolean decided = finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.FAILS;
-        if (!decided || finding.check().sense() == LimitType.REPORT) {
+        if (!isSampled(finding)) {
             return finding;
         }
         double chance = (double) passes[check] / drawn;

@@ -4,6 +4,8 @@ package twinfeed.calculator.sampling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.hipparchus.random.SobolSequenceGenerator;
 import twinfeed.calculator.Candidate;
@@ -109,6 +111,7 @@ public final class Uncertainty implements RemedySearch.Judge {
     private Margins sample(
             Survey before, Survey copy, Candidate candidate, SampledInputs inputs, OptionResult nominal) {
         GridFocus focus = new GridFocus(nominal);
+        Runner sampled = sampledCalculators(nominal);
         Margins margins = new Margins(nominal, inputs.list(), points);
         SobolSequenceGenerator sobol = new SobolSequenceGenerator(inputs.dimensions());
         double[] shift = shift(inputs.dimensions());
@@ -117,12 +120,22 @@ public final class Uncertainty implements RemedySearch.Judge {
         for (int draw = 0; draw < points; draw++) {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
-            margins.record(point, runner.judge(before, copy, candidate, focus, readings));
+            margins.record(point, sampled.judge(before, copy, candidate, focus, readings));
             if (draw + 1 == firstPoints && margins.settled()) {
                 break;
             }
         }
         return margins;
+    }
+
+    /** The calculators that compare a value with a limit in this house, and those that they depend on: only these are run on draws. */
+    private Runner sampledCalculators(OptionResult nominal) {
+        Set<String> comparing = nominal.findings().stream()
+                .filter(Margins::isSampled)
+                .map(Finding::calculator)
+                .collect(Collectors.toSet());
+        return runner.restrictedTo(id -> comparing.contains(id)
+                || comparing.stream().anyMatch(other -> runner.influence().reaches(id, other)));
     }
 
     private double[] shift(int dimensions) {

@@ -185,9 +185,7 @@ public final class DrawOffEffect implements CheckGroup {
         if (worst.opening().hottestOutlet().isPresent()) {
             finding.working(() -> DrawOffWorking.opening(feed, worst, flows.fullBore(), exposure));
         }
-        if (exposure.reachedC() > limitC) {
-            WaterRemedies.lessDisturbance(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));
         finding.add();
     }
 

@@ -44,9 +44,7 @@ public final class RunningPressureChecks implements CheckGroup {
                 .source(SOURCE)
                 .working(() -> FeedWorking.inlet(feed.feed(), feed.intakeC(intake), flow));
         curves(heater, feed, flow, inletPa, finding);
-        if (fails(heater, inletPa)) {
-            WaterRemedies.morePressure(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));
         finding.add();
     }
 
@@ -57,10 +55,6 @@ public final class RunningPressureChecks implements CheckGroup {
                         inletPa / FeedUnits.BAR,
                         data.getMinimumRunningPressure().si() / FeedUnits.BAR)
                 .argument("flow", data.getRunningPressureFlow().si() * FeedUnits.L_PER_MIN);
-    }
-
-    private static boolean fails(HeaterCase heater, double inletPa) {
-        return inletPa < heater.unit().heater().getMinimumRunningPressure().si();
     }
 
     private static @Nullable FeedConditions usable(HeaterCase heater, Check check) {
@@ -111,9 +105,7 @@ public final class RunningPressureChecks implements CheckGroup {
                 .condition(feed.shut(intake))
                 .source("judgement")
                 .working(() -> peakWorking(feed.feed(), share, feed.intakeC(intake), flow));
-        if (fails(heater, inletPa)) {
-            WaterRemedies.morePressure(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));
         finding.add();
     }
 

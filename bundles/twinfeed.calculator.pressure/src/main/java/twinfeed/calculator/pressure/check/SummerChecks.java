@@ -116,9 +116,7 @@ public final class SummerChecks implements CheckGroup {
         if (summer.outletC() < BOILING_C) {
             finding.working(() -> working(flows, summer));
         }
-        if (summer.outletC() > limitC) {
-            WaterRemedies.morePressure(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));
         finding.add();
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
@@ -76,12 +77,9 @@ public final class SupplyChecks implements CheckGroup {
         if (feed != null) {
             finding.working(() -> atUnit(feed, coldest));
         }
-        if (unitPa > limitPa) {
-            double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
-            finding.remedy(WaterRemedies.reducingValve(setPa));
-            // A tank that is there for other reasons takes the main's pressure away too.
-            finding.remedy(WaterRemedies.pump());
-        }
+        double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
+        // A tank that is there for other reasons takes the main's pressure away too.
+        finding.remedies(() -> List.of(WaterRemedies.reducingValve(setPa), WaterRemedies.pump()));
         finding.add();
     }
 

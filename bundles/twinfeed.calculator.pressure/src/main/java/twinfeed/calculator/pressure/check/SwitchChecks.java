@@ -107,8 +107,8 @@ public final class SwitchChecks implements CheckGroup {
                 .argument("flow", point.flowM3PerS() * FeedUnits.L_PER_MIN)
                 .working(() -> SwitchWorking.of(flows, worst, strainer, downstream, handset == null ? 0 : handset))
                 .source(SOURCE);
-        if (worst.marginPa() < 0 && (point.limited() || worst.place() == SwitchPlace.INLET_CHAMBER)) {
-            works(heater, point).forEach(finding::remedy);
+        if (point.limited() || worst.place() == SwitchPlace.INLET_CHAMBER) {
+            finding.remedies(() -> works(heater, point));
         }
         finding.add();
     }
@@ -152,8 +152,8 @@ public final class SwitchChecks implements CheckGroup {
                 .working(() -> OperatingPointWorking.flow(flows.feed(), smallest, flows.fullBore()))
                 .source(SOURCE);
         // Where the heater's power sets the flow, no work on the feed gives more.
-        if (smallest.limited() && smallest.flowM3PerS() < neededM3PerS) {
-            works(heater, smallest).forEach(finding::remedy);
+        if (smallest.limited()) {
+            finding.remedies(() -> works(heater, smallest));
         }
         finding.add();
     }

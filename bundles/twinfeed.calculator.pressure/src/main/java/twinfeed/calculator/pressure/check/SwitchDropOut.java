@@ -107,9 +107,7 @@ public final class SwitchDropOut implements CheckGroup {
         } else {
             finding.variant("already");
         }
-        if (least.value() < tap.flowM3PerS()) {
-            WaterRemedies.lessDisturbance(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));
         finding.add();
     }
 }

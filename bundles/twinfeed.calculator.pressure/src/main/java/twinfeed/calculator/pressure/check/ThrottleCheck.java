@@ -49,9 +49,7 @@ public final class ThrottleCheck implements CheckGroup {
                 .argument("flow", flow * FeedUnits.L_PER_MIN)
                 .source("maker's instructions")
                 .working(() -> working(feed, point));
-        if (inletPa < neededPa) {
-            WaterRemedies.lessDisturbance(heater.house().water()).forEach(finding::remedy);
-        }
+        finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));
         finding.add();
     }
 
