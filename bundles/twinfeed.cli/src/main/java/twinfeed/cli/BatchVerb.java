@@ -4,13 +4,16 @@ package twinfeed.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Languages;
+import twinfeed.usecase.OutputCheck;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
@@ -66,6 +69,10 @@ final class BatchVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
+        OutputCheck.check(
+                out,
+                ".xlsx",
+                Stream.of(list, like, catalogue, book).filter(Objects::nonNull).toList());
         BatchTask task = new BatchTask(
                 face.office().open(like, catalogue),
                 face.office().book(book),

@@ -4,7 +4,9 @@ package twinfeed.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -12,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.BookReport;
+import twinfeed.usecase.OutputCheck;
 
 /** What is in a price list, and what it would change. */
 @Command(
@@ -42,6 +45,12 @@ final class BookVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (out != null) {
+            OutputCheck.check(
+                    out,
+                    ".csv",
+                    Stream.of(list, present).filter(Objects::nonNull).toList());
+        }
         PriceBook old = present == null ? null : face.office().book(present);
         BookReport report = face.office().bookReport(list, old);
         String text = report.text();

@@ -15,7 +15,10 @@ import twinfeed.usecase.QuoteDifference;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Two issued quotes, usually revisions of one, line by line.")
+        description = {
+            "Two issued quotes, usually revisions of one, line by line.",
+            "Exit status 1 if one of them is not as it was issued."
+        })
 final class CompareVerb implements Callable<Integer> {
     private final CliContext face;
 
@@ -34,18 +37,18 @@ final class CompareVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        for (Path file : List.of(before, after)) {
-            warn(face.office().issued(file));
-        }
+        List<IssuedQuote> quotes =
+                Stream.of(before, after).map(face.office()::issued).toList();
+        quotes.forEach(this::warn);
         List<QuoteDifference> differences = face.office().compare(before, after);
         if (json) {
-            new JsonReport(face.out()).comparison(differences);
+            new JsonReport(face.out()).comparison(quotes, differences);
         } else if (differences.isEmpty()) {
             face.out().println(face.text("same"));
         } else {
             differences.forEach(this::print);
         }
-        return Verbs.DONE;
+        return quotes.stream().allMatch(IssuedQuote::unchanged) ? Verbs.DONE : Verbs.STRICT;
     }
 
     /** A quote that is not what was issued is compared all the same, but not silently. */

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import twinfeed.diagnosis.visit.FaultLog;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
@@ -83,13 +82,16 @@ final class FaultsVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         OpenedJob opened = job.open(face);
+        OutputPaths files = new OutputPaths(out, pdf)
+                .sparing(job.bookFile(), firm)
+                .sparing(job.file().inputs())
+                .sparing(opened.companions().toArray(Path[]::new));
+        files.check();
         if (!ticks.isEmpty() || !answers.isEmpty()) {
-            FaultLog log = new FaultLog(opened.job().getSurvey(), opened.file().toString(), by, at);
-            face.office().recordFaults(opened, log, ticks, answers);
+            opened = face.office().recordFaults(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
         FaultSheet sheet = face.office().faults(opened, job.book(face), day, job.locale());
-        OutputPaths files = new OutputPaths(out, pdf);
         if (out != null || pdf != null) {
             face.office().write(opened, sheet, who(), day, job.locale(), files);
         }

@@ -27,6 +27,11 @@ final class JobArguments {
         return job.locale();
     }
 
+    /** The job's own arguments. */
+    JobFileArguments file() {
+        return job;
+    }
+
     OpenedJob open(CliContext face) {
         return job.open(face);
     }

@@ -31,6 +31,23 @@ final class JobFileArguments {
         return language == null ? CliContext.LOCALE : Languages.of(language);
     }
 
+    /** Files that are read by name: the job, and its catalogue if one is given. */
+    @Nullable
+    Path[] inputs() {
+        return new @Nullable Path[] {file, catalogue};
+    }
+
+    /** The job's file. */
+    Path file() {
+        return file;
+    }
+
+    /** The catalogue that is used instead of the job's own, if one is given. */
+    @Nullable
+    Path catalogue() {
+        return catalogue;
+    }
+
     OpenedJob open(CliContext face) {
         OpenedJob opened = face.office().open(file, catalogue);
         opened.warnings().forEach(face.err()::println);

@@ -10,12 +10,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.io.InputProblem;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookReport;
+import twinfeed.usecase.FolderCheck;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.QuoteDifference;
@@ -57,8 +61,8 @@ final class JsonReport {
         document("assessment", json -> new AssessmentJson(json, workings).write(judged.record()));
     }
 
-    void quote(Quote quote, OutputPaths written) {
-        document("quote", json -> new QuoteJson(json).write(quote, written));
+    void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
+        document("quote", json -> new QuoteJson(json).write(quote, written, issued));
     }
 
     void faults(FaultSheet sheet) {
@@ -73,8 +77,18 @@ final class JsonReport {
         document("formulas", json -> new FormulaJson(json, locale).formulas(formulas));
     }
 
-    void comparison(List<QuoteDifference> differences) {
+    void comparison(List<IssuedQuote> quotes, List<QuoteDifference> differences) {
         document("comparison", json -> {
+            json.writeArrayFieldStart("quotes");
+            for (IssuedQuote quote : quotes) {
+                json.writeStartObject();
+                json.writeStringField("file", quote.file().toString());
+                json.writeStringField("name", quote.name());
+                json.writeBooleanField("unchanged", quote.unchanged());
+                json.writeStringField("verification", quote.verification());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
             json.writeArrayFieldStart("differences");
             for (QuoteDifference one : differences) {
                 json.writeStartObject();
@@ -85,6 +99,50 @@ final class JsonReport {
                 JsonFields.text(json, "field", one.field());
                 JsonFields.text(json, "before", one.before());
                 JsonFields.text(json, "after", one.after());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        });
+    }
+
+    void failure(Failure failure) {
+        document("error", json -> {
+            json.writeNumberField("status", failure.status());
+            json.writeArrayFieldStart("problems");
+            for (InputProblem problem : failure.problems()) {
+                json.writeStartObject();
+                JsonFields.text(json, "file", problem.file());
+                if (problem.line() > 0) {
+                    json.writeNumberField("line", problem.line());
+                }
+                JsonFields.text(json, "element", problem.element());
+                JsonFields.text(json, "reading", problem.reading());
+                json.writeStringField("wrong", problem.wrong());
+                JsonFields.text(json, "right", problem.right());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        });
+    }
+
+    void verification(FolderCheck check) {
+        document("verification", json -> {
+            json.writeBooleanField("sound", check.sound());
+            json.writeArrayFieldStart("quotes");
+            for (FolderCheck.Quote quote : check.quotes()) {
+                json.writeStartObject();
+                json.writeStringField("file", quote.file().toString());
+                JsonFields.text(json, "name", quote.name());
+                json.writeStringField("status", quote.status());
+                json.writeStringField("text", quote.text());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("missing");
+            for (FolderCheck.Missing one : check.missing()) {
+                json.writeStartObject();
+                json.writeStringField("name", one.name());
+                json.writeStringField("kind", one.kind());
                 json.writeEndObject();
             }
             json.writeEndArray();

@@ -9,6 +9,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OutputPaths;
 
 /** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
@@ -19,7 +20,11 @@ final class QuoteJson {
         this.json = json;
     }
 
-    void write(Quote quote, OutputPaths written) throws IOException {
+    void write(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) throws IOException {
+        if (issued != null) {
+            json.writeStringField("issued", issued.file().toString());
+            json.writeStringField("digest", issued.digest());
+        }
         JsonFields.text(json, "workbook", text(written.workbook()));
         JsonFields.text(json, "pdf", text(written.pdf()));
         JsonFields.text(json, "number", quote.getNumber());

@@ -14,6 +14,8 @@ import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.IssuedQuoteWriting;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 
 /** The itemised quote as a workbook. */
@@ -71,32 +73,45 @@ final class QuoteVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         face.office().prepareWriting();
+        OutputPaths outputs = new OutputPaths(out, pdf).sparing(book, firm).sparing(job.inputs());
+        outputs.check();
         PriceBook prices = face.office().book(book);
-        AssessedJob judged = face.office().judge(job.open(face), prices, null, job.locale());
-        Quote quote = make(judged, prices);
-        if (json) {
-            new JsonReport(face.out()).quote(quote, outputs());
-        } else {
-            new TextReport(face).quote(quote, outputs());
-        }
-        return strict.status(judged);
-    }
-
-    private Quote make(AssessedJob judged, PriceBook prices) {
+        OpenedJob opened = job.open(face);
+        outputs = outputs.sparing(opened.companions().toArray(Path[]::new));
+        outputs.check();
+        AssessedJob judged = face.office().judge(opened, prices, null, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
         Quote draft = face.office().quote(judged, prices, day, who, job.locale(), heaters);
         if (issue == null) {
-            face.office().write(judged, draft, who, job.locale(), outputs());
-            return draft;
+            face.office().write(judged, draft, who, job.locale(), outputs);
+            answer(draft, outputs, null);
+        } else {
+            issue(judged, draft, prices, who, outputs, issue);
         }
-        IssuedQuote issued = face.office().issue(judged, draft, prices, issue);
-        face.office().write(judged, issued, who, job.locale(), outputs());
-        face.err().println(issued.file() + " SHA-256 " + issued.digest());
-        return issued.quote();
+        return strict.status(judged);
     }
 
-    private OutputPaths outputs() {
-        return new OutputPaths(out, pdf);
+    /** What was issued is told before its workbook is written: whatever happens then, its number is known. */
+    private void issue(
+            AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs, Path folder) {
+        try (IssuedQuoteWriting writing = face.office().prepare(judged, draft, who, job.locale(), outputs)) {
+            IssuedQuote issued = face.office().issue(judged, draft, prices, folder);
+            face.err()
+                    .println(face.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
+                            + issued.digest());
+            face.err().println(face.text("issued.notice"));
+            face.err().flush();
+            writing.write(issued);
+            answer(issued.quote(), outputs, issued);
+        }
+    }
+
+    private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
+        if (json) {
+            new JsonReport(face.out()).quote(quote, written, issued);
+        } else {
+            new TextReport(face).quote(quote, written);
+        }
     }
 }

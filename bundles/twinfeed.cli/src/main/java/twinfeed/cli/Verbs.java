@@ -5,13 +5,10 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import twinfeed.calculator.ArgumentException;
-import twinfeed.model.io.InputException;
-import twinfeed.units.UnitException;
 import twinfeed.usecase.TwinfeedService;
-import twinfeed.usecase.UnusableException;
 
 /** Runs one command line. Exit status: 0 done; 1 done, a check does not pass and --strict asked; 2 unusable input; 3 internal fault; 4 done, but a calculator left a check unanswered. */
 public final class Verbs {
@@ -32,7 +29,7 @@ public final class Verbs {
      * @param err for messages
      */
     public Verbs(TwinfeedService office, LocalDate today, PrintStream out, PrintStream err) {
-        this.face = new CliContext(office, today, out, err);
+        this.face = new CliContext(office, today, new TerminalStream(out), new TerminalStream(err));
     }
 
     /** Runs; never throws. */
@@ -45,35 +42,60 @@ public final class Verbs {
                 .addSubcommand(new BookVerb(face))
                 .addSubcommand(new FaultsVerb(face))
                 .addSubcommand(new CompareVerb(face))
+                .addSubcommand(new VerifyVerb(face))
                 .addSubcommand(new CalcVerb(face))
                 .addSubcommand(new PluginsVerb(face))
                 .setOut(new PrintWriter(face.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(face.err(), true, StandardCharsets.UTF_8))
                 .setUsageHelpWidth(100)
-                .setExecutionExceptionHandler((broken, command, parsed) -> status(broken));
+                .setParameterExceptionHandler((wrong, words) -> misspelt(wrong, arguments))
+                .setExecutionExceptionHandler((broken, command, parsed) -> ended(broken, arguments));
         if (arguments.length == 0) {
             line.usage(face.err());
+            face.err().flush();
             return UNUSABLE;
         }
         int status = line.execute(arguments);
         face.office().problems().forEach(problem -> face.err().println(problem.text(CliContext.LOCALE)));
-        face.out().flush();
-        return face.out().checkError() ? FAULT : status;
+        if (face.out().checkError()) {
+            face.err().println("the answer was not written in full: standard output is closed or full");
+            status = Math.max(status, FAULT);
+        }
+        face.err().flush();
+        return status;
     }
 
-    private int status(Exception broken) {
-        if (broken instanceof InputException
-                || broken instanceof UnusableException
-                || broken instanceof ArgumentException
-                || broken instanceof UnitException) {
-            face.err().println(broken.getMessage());
-            return UNUSABLE;
+    /** Words that no verb understands: with the usage for a person. */
+    private int misspelt(CommandLine.ParameterException wrong, String... arguments) {
+        if (wantsJson(arguments)) {
+            return ended(Failure.unusable(String.valueOf(wrong.getMessage())), arguments);
         }
-        face.err().println("internal fault: " + broken);
+        face.err().println(wrong.getMessage());
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(
+                wrong, wrong.getCommandLine().getErr())) {
+            wrong.getCommandLine().usage(face.err());
+        }
+        return UNUSABLE;
+    }
+
+    private static boolean wantsJson(String... arguments) {
+        return Arrays.asList(arguments).contains("--json");
+    }
+
+    private int ended(Exception broken, String... arguments) {
         if (Boolean.getBoolean("twinfeed.debug")) {
             broken.printStackTrace(face.err());
         }
-        return FAULT;
+        return ended(Failure.of(broken), arguments);
+    }
+
+    /** An answer that has begun is not gone on with by an error. */
+    private int ended(Failure failure, String... arguments) {
+        if (wantsJson(arguments)) {
+            new JsonReport(face.out()).failure(failure);
+        }
+        failure.lines().forEach(face.err()::println);
+        return failure.status();
     }
 
     @Command(

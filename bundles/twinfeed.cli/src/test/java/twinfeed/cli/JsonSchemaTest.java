@@ -14,6 +14,7 @@ import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -45,7 +46,7 @@ class JsonSchemaTest {
     }
 
     static Stream<Path> jobs() throws IOException {
-        try (Stream<Path> files = java.nio.file.Files.list(Run.DEMO)) {
+        try (Stream<Path> files = Files.list(Run.DEMO)) {
             return files.filter(file -> file.toString().endsWith(".job")).sorted().toList().stream();
         }
     }
@@ -142,6 +143,39 @@ class JsonSchemaTest {
     @Test
     void formulas() throws IOException {
         valid(Run.of("calc", "--list", "--json"), "formulas");
+    }
+
+    @Test
+    void errors(@TempDir Path folder) throws IOException {
+        Path job = folder.resolve("broken.job");
+        Files.writeString(
+                job, Files.readString(Run.DEMO.resolve("alder-beck.job")).replace("3.0 bar", "3.0 baar"));
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        JsonNode problem =
+                error(Run.of("assess", job, "--json")).get("problems").get(0);
+        assertEquals(job.toString(), problem.get("file").asText());
+        assertTrue(problem.get("line").asInt() > 1);
+        assertTrue(problem.get("element").asText().endsWith("staticPressure"), problem.toString());
+        assertTrue(problem.get("reading").asText().startsWith("3.0 baar"), problem.toString());
+        assertTrue(problem.has("wrong") && problem.has("right"), problem.toString());
+        error(Run.of("assess", folder.resolve("none.job"), "--json"));
+        error(Run.of("assess", "--json"));
+        error(Run.of("calc", "flow", "power=banana", "--json"));
+        error(Run.of("calc", "banana", "--json"));
+    }
+
+    private static JsonNode error(Run run) throws IOException {
+        assertEquals(2, run.status(), run.err());
+        JsonNode document = MAPPER.readTree(run.out());
+        assertEquals(Set.of(), problems(document, "error"));
+        return document;
+    }
+
+    @Test
+    void verification(@TempDir Path folder) throws IOException {
+        assertTrue(valid(Run.of("verify", folder, "--json"), "verification")
+                .get("sound")
+                .asBoolean());
     }
 
     @Test

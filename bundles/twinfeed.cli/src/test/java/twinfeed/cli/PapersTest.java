@@ -171,7 +171,7 @@ class PapersTest {
         Run run = quote(
                 folder.resolve("q.xlsx"), folder.resolve("x").resolve("..").resolve("q.xlsx"));
         assertEquals(2, run.status());
-        assertTrue(run.err().contains("two outputs"), run.err());
+        assertTrue(run.err().contains("does not end in .pdf"), run.err());
         assertEquals(List.of(), names());
     }
 

@@ -2,17 +2,17 @@
 package twinfeed.pricing;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import twinfeed.model.rows.CsvRows;
 
 /** What a job always needs, and the section in which a code is printed: data files beside this class. */
 final class WorkRules {
@@ -24,18 +24,19 @@ final class WorkRules {
 
     private record Companion(String work, String brings, String quantity) {}
 
+    private static final int MOST_ROWS = 1000;
     private static final List<Standard> STANDARD = rows("standard-work.csv").stream()
-            .map(row -> new Standard(row.get("code"), Long.parseLong(row.get("quantity")), row.get("when")))
+            .map(row -> new Standard(text(row, "code"), Long.parseLong(text(row, "quantity")), text(row, "when")))
             .toList();
     private static final List<Place> PLACES = rows("sections.csv").stream()
-            .map(row -> new Place(row.get("pattern"), Section.of(row.get("section"))))
+            .map(row -> new Place(text(row, "pattern"), Section.of(text(row, "section"))))
             .toList();
 
     private static final List<Needless> NEEDLESS = rows("needless-work.csv").stream()
-            .map(row -> new Needless(row.get("work"), row.get("needless")))
+            .map(row -> new Needless(text(row, "work"), text(row, "needless")))
             .toList();
     private static final List<Companion> COMPANIONS = rows("companions.csv").stream()
-            .map(row -> new Companion(row.get("work"), row.get("brings"), row.get("quantity")))
+            .map(row -> new Companion(text(row, "work"), text(row, "brings"), text(row, "quantity")))
             .toList();
 
     private WorkRules() {}
@@ -98,16 +99,27 @@ final class WorkRules {
                 : code.equals(pattern);
     }
 
-    private static List<CSVRecord> rows(String file) {
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setCommentMarker('#')
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .build();
-        try (Reader reader = new InputStreamReader(
-                Objects.requireNonNull(WorkRules.class.getResourceAsStream(file), file), StandardCharsets.UTF_8)) {
-            return format.parse(reader).getRecords();
+    private static String text(Map<String, String> row, String column) {
+        return Objects.requireNonNull(row.get(column), column);
+    }
+
+    private static List<Map<String, String>> rows(String file) {
+        List<Map<String, String>> rows = new ArrayList<>();
+        List<String> head = new ArrayList<>();
+        try (InputStream stream = Objects.requireNonNull(WorkRules.class.getResourceAsStream(file), file)) {
+            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            CsvRows.read(file, text, MOST_ROWS, row -> {
+                if (head.isEmpty() && !row.head()) {
+                    head.addAll(row.cells());
+                } else if (!row.head()) {
+                    Map<String, String> cells = new HashMap<>();
+                    for (int i = 0; i < head.size(); i++) {
+                        cells.put(head.get(i), row.cells().get(i));
+                    }
+                    rows.add(cells);
+                }
+            });
+            return rows;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(file, unreadable);
         }

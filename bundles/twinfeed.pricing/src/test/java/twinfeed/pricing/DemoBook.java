@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pricing;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,10 +25,6 @@ public final class DemoBook {
 
     /** A copy of one's own. */
     public static PriceBook read() {
-        try {
-            return PriceBookCsv.read(file()).bookOrThrow();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        return PriceBookCsv.read(file()).bookOrThrow();
     }
 }

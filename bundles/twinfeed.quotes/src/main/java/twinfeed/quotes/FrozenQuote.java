@@ -31,6 +31,9 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
     /** Version of the file's form, the value of its key {@code form}. */
     public static final String FORM = "twinfeed-quote-1";
 
+    /** Stands in each file: it holds what the firm pays, and is no output for a customer. */
+    public static final String NOTICE = "holds the firm's costs; not to be sent to a customer";
+
     /** Freezes copies; of the book only what took part. */
     public static FrozenQuote of(Quote issued, Survey survey, Assessment assessment, PriceBook book, String program) {
         PriceBook used = BookExcerpt.of(book, issued, assessment);
@@ -41,6 +44,7 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
     public byte[] bytes() {
         Map<String, @Nullable Object> tree = new LinkedHashMap<>();
         tree.put("form", FORM);
+        tree.put("notice", NOTICE);
         tree.put("program", program);
         tree.put("quote", ModelTree.of(quote));
         tree.put("survey", ModelTree.of(survey));

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.AtomicFile;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
 
@@ -35,7 +36,7 @@ final class Outcome {
             tree.put("chosen", decided.getChosen());
         }
         try {
-            NewFile.write(file(file), CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8));
+            AtomicFile.create(file(file), CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8));
             return null;
         } catch (FileAlreadyExistsException faster) {
             return apply(file, decided);

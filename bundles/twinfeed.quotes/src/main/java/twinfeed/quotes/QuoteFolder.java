@@ -3,7 +3,6 @@ package twinfeed.quotes;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
-import twinfeed.model.io.AtomicFile;
+import twinfeed.model.io.InputBytes;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
@@ -26,6 +25,8 @@ import twinfeed.model.survey.Survey;
  */
 public final class QuoteFolder {
     private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})-r(\\d{1,6})\\.quote");
+
+    private static final int MOST_MIB = 16;
 
     private final Path quotes;
     private final QuoteNumbers numbers;
@@ -43,20 +44,33 @@ public final class QuoteFolder {
     /**
      * Issues a draft as of its own date: takes a number, freezes it and writes it.
      *
+     * <p>The room for its files is taken before the number is.
+     *
      * @throws LifeException if it is no draft or offers nothing; no number is taken then
-     * @throws IOException if the folder cannot be written; the number, if one was taken, is burnt
+     * @throws IOException if the folder cannot be written; no number is taken, and no file is there, then
      */
     public OpenedQuote issue(Quote draft, Survey survey, Assessment assessment, PriceBook book, String program)
             throws IOException {
         int year = draft.getDate().getYear();
-        FrozenQuote.of(QuoteLife.issue(draft, new QuoteNumber(year, 1)), survey, assessment, book, program)
-                .bytes();
-        Quote issued = QuoteLife.issue(draft, numbers.take(year));
-        while (Files.exists(file(issued))) {
-            // Quotes were copied here without their numbers: those numbers are taken all the same.
-            issued = QuoteLife.issue(draft, numbers.take(year));
+        FrozenQuote provisional =
+                FrozenQuote.of(QuoteLife.issue(draft, new QuoteNumber(year, 1)), survey, assessment, book, program);
+        try (QuoteFiles files = QuoteFiles.reserve(quotes, provisional.bytes().length)) {
+            QuoteNumber number = numbers.take(year);
+            while (Files.exists(file(QuoteLife.issue(draft, number)))) {
+                // Quotes were copied here without their numbers: those numbers are taken all the same.
+                number = numbers.take(year);
+            }
+            Quote issued = QuoteLife.issue(draft, number);
+            Path file = file(issued);
+            try {
+                files.place(file, FrozenQuote.of(issued, survey, assessment, book, program));
+            } finally {
+                if (!Files.exists(file)) {
+                    numbers.giveBack(number);
+                }
+            }
+            return open(file);
         }
-        return write(FrozenQuote.of(issued, survey, assessment, book, program));
     }
 
     /**
@@ -81,13 +95,16 @@ public final class QuoteFolder {
             throw new LifeException(
                     "notLatest", previous.getFileName(), file(issued).getFileName());
         }
-        // Claimed first: an acceptance that comes in between is then refused, and not overtaken.
-        LocalDate day = draft.getDate();
-        if (before.current().getState() == QuoteState.ISSUED) {
-            boolean over = QuoteLife.stateOn(before.current(), day) == QuoteState.LAPSED;
-            decide(previous, quote -> over ? QuoteLife.lapse(quote, day) : QuoteLife.supersede(quote, day));
+        try (QuoteFiles files = QuoteFiles.reserve(quotes, frozen.bytes().length)) {
+            // Claimed first: an acceptance that comes in between is then refused, and not overtaken.
+            LocalDate day = draft.getDate();
+            if (before.current().getState() == QuoteState.ISSUED) {
+                boolean over = QuoteLife.stateOn(before.current(), day) == QuoteState.LAPSED;
+                decide(previous, quote -> over ? QuoteLife.lapse(quote, day) : QuoteLife.supersede(quote, day));
+            }
+            files.place(file(issued), frozen);
         }
-        return write(frozen);
+        return open(file(issued));
     }
 
     /**
@@ -124,10 +141,11 @@ public final class QuoteFolder {
      * Opens an issued quote and looks whether it is what was issued.
      *
      * @throws LifeException if the file is no issued quote
-     * @throws IOException if it cannot be read
+     * @throws twinfeed.model.io.InputException if it cannot be read, or is no regular file
+     * @throws IOException if what lies beside it cannot be read
      */
     public static OpenedQuote open(Path file) throws IOException {
-        byte[] bytes = Files.readAllBytes(file);
+        byte[] bytes = InputBytes.read(file, MOST_MIB);
         FrozenQuote frozen = FrozenQuote.read(bytes, String.valueOf(file.getFileName()));
         String digest = FrozenQuote.digest(bytes);
         return new OpenedQuote(file, frozen, digest, verify(file, digest), Outcome.apply(file, frozen.quote()));
@@ -149,16 +167,25 @@ public final class QuoteFolder {
         }
     }
 
+    /**
+     * Looks at every quote of the office, and for numbers and revisions that are missing.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    public FolderVerification verify() throws IOException {
+        return FolderVerification.of(files(), numbers.taken());
+    }
+
     private static Matcher matcher(Path file) {
         return NAME.matcher(String.valueOf(file.getFileName()));
     }
 
-    private static QuoteNumber number(Path file) {
+    static QuoteNumber number(Path file) {
         Matcher name = matcher(file);
         return QuoteNumber.parse(name.matches() ? name.group(1) : "");
     }
 
-    private static int revision(Path file) {
+    static int revision(Path file) {
         Matcher name = matcher(file);
         return name.matches() ? Integer.parseInt(name.group(2)) : 0;
     }
@@ -167,49 +194,8 @@ public final class QuoteFolder {
         return quotes.resolve(QuoteLife.name(issued) + ".quote");
     }
 
-    private static Path digestFile(Path file) {
-        return file.resolveSibling(file.getFileName() + ".sha256");
-    }
-
-    /**
-     * The digest first: a digest without a quote does no harm, a quote without a digest cannot be verified. A digest that is
-     * there already was left behind by a program that stopped, or belongs to somebody who writes the same revision now: whoever
-     * creates the quote then sets it.
-     */
-    private OpenedQuote write(FrozenQuote frozen) throws IOException {
-        Path file = file(frozen.quote());
-        byte[] bytes = frozen.bytes();
-        byte[] line = (FrozenQuote.digest(bytes) + "  " + file.getFileName() + "\n").getBytes(StandardCharsets.UTF_8);
-        if (Files.exists(file)) {
-            throw new FileAlreadyExistsException(file.toString());
-        }
-        boolean first = create(digestFile(file), line);
-        NewFile.write(file, bytes);
-        if (!first) {
-            AtomicFile.write(digestFile(file), line);
-        }
-        protect(file);
-        protect(digestFile(file));
-        return open(file);
-    }
-
-    private static boolean create(Path file, byte[] content) throws IOException {
-        try {
-            NewFile.write(file, content);
-            return true;
-        } catch (FileAlreadyExistsException there) {
-            return false;
-        }
-    }
-
-    private static void protect(Path file) throws IOException {
-        if (!file.toFile().setReadOnly()) {
-            throw new IOException(file + ": cannot be made read-only");
-        }
-    }
-
     private static Verification verify(Path file, String digest) throws IOException {
-        Path kept = digestFile(file);
+        Path kept = QuoteFiles.digestFile(file);
         String line = Files.exists(kept) ? Files.readString(kept, StandardCharsets.ISO_8859_1) : "";
         if (!line.matches("[0-9a-f]{64} .*\\R?")) {
             return Verification.UNKNOWN;

@@ -5,7 +5,10 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import twinfeed.model.io.AtomicFile;
 
 /**
  * Numbers of an office, taken by creating the file {@code numbers/YEAR/COUNT} in its folder. Creating a file that must not be
@@ -14,6 +17,8 @@ import java.util.stream.Stream;
  * beyond the largest that is there, and gaps are not filled.
  */
 public final class QuoteNumbers {
+    private static final String COUNT = "[1-9]\\d{0,8}";
+
     private final Path folder;
 
     /**
@@ -32,7 +37,7 @@ public final class QuoteNumbers {
      */
     public QuoteNumber take(int year) throws IOException {
         Path ofYear = folder.resolve(String.valueOf(new QuoteNumber(year, 1).year()));
-        Files.createDirectories(ofYear);
+        AtomicFile.makeFolder(ofYear);
         int count = largest(ofYear) + 1;
         while (!create(ofYear.resolve(String.valueOf(count)))) {
             count++;
@@ -40,9 +45,47 @@ public final class QuoteNumbers {
         return new QuoteNumber(year, count);
     }
 
+    /**
+     * Gives a number back, which the same run has just taken and no quote bears: no room was left for it, for example.
+     *
+     * @throws IOException if the folder cannot be written
+     */
+    void giveBack(QuoteNumber number) throws IOException {
+        Files.deleteIfExists(file(number));
+    }
+
+    private Path file(QuoteNumber number) {
+        return folder.resolve(String.valueOf(number.year())).resolve(String.valueOf(number.count()));
+    }
+
+    /**
+     * All numbers that were taken, in order.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    SortedSet<QuoteNumber> taken() throws IOException {
+        SortedSet<QuoteNumber> taken = new TreeSet<>();
+        if (!Files.isDirectory(folder)) {
+            return taken;
+        }
+        try (Stream<Path> years = Files.list(folder)) {
+            for (Path year : years.filter(
+                            one -> String.valueOf(one.getFileName()).matches("[1-9]\\d{3}"))
+                    .toList()) {
+                try (Stream<Path> counts = Files.list(year)) {
+                    counts.map(one -> String.valueOf(one.getFileName()))
+                            .filter(name -> name.matches(COUNT))
+                            .forEach(name -> taken.add(new QuoteNumber(
+                                    Integer.parseInt(String.valueOf(year.getFileName())), Integer.parseInt(name))));
+                }
+            }
+        }
+        return taken;
+    }
+
     private static boolean create(Path file) throws IOException {
         try {
-            Files.createFile(file);
+            AtomicFile.claim(file);
             return true;
         } catch (FileAlreadyExistsException taken) {
             return false;
@@ -52,7 +95,7 @@ public final class QuoteNumbers {
     private static int largest(Path ofYear) throws IOException {
         try (Stream<Path> files = Files.list(ofYear)) {
             return files.map(file -> String.valueOf(file.getFileName()))
-                    .filter(name -> name.matches("[1-9]\\d{0,8}"))
+                    .filter(name -> name.matches(COUNT))
                     .mapToInt(Integer::parseInt)
                     .max()
                     .orElse(0);

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.assessment.Series;
+import twinfeed.model.io.AtomicFile;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.pricing.DemoBook;
 import twinfeed.units.Current;
@@ -336,7 +337,8 @@ class QuoteFolderTest {
     void neverWritesOverAFile() throws IOException {
         Path file = office.resolve("there");
         Files.writeString(file, "old");
-        assertThrows(java.nio.file.FileAlreadyExistsException.class, () -> NewFile.write(file, new byte[] {1, 2, 3}));
+        assertThrows(
+                java.nio.file.FileAlreadyExistsException.class, () -> AtomicFile.create(file, new byte[] {1, 2, 3}));
         assertEquals("old", Files.readString(file));
         try (var files = Files.list(office)) {
             assertEquals(1, files.count());

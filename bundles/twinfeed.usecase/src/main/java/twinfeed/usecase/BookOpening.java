@@ -2,14 +2,12 @@
 package twinfeed.usecase;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
+import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
-import twinfeed.pricing.book.BookRow;
 import twinfeed.pricing.book.ImportReport;
 import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookException;
@@ -29,7 +27,18 @@ final class BookOpening {
         try {
             return report(file).bookOrThrow();
         } catch (PriceBookException refused) {
-            throw new UnusableException(refused.report().refusals(Locale.ROOT), refused);
+            throw new UnusableException(
+                    refused.report().refusals(Locale.ROOT),
+                    refused.report().refused().stream()
+                            .map(one -> new InputProblem(
+                                    file.toString(),
+                                    one.row(),
+                                    one.column(),
+                                    "",
+                                    one.wrong(Locale.ROOT),
+                                    one.right(Locale.ROOT)))
+                            .toList(),
+                    refused);
         }
     }
 
@@ -39,14 +48,11 @@ final class BookOpening {
      * @throws InputException if it cannot be read as rows at all
      */
     ImportReport report(Path file) {
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(InputProblem.ofFile(
-                    file.toString(), "there is no such file", "name a price book, *.csv or *.xlsx"));
-        }
+        InputBytes.check(file);
         try {
             return ListSheet.isNamed(file) ? sheet(file) : PriceBookCsv.read(file);
         } catch (WorkbookException refused) {
-            throw new UnusableException(file + ": " + refused.getMessage(), refused);
+            throw ListProblem.of(file, refused);
         } catch (IOException unreadable) {
             throw new InputException(
                     InputProblem.ofFile(
@@ -58,9 +64,6 @@ final class BookOpening {
     }
 
     private static ImportReport sheet(Path file) throws IOException {
-        List<BookRow> rows = PriceBookSheet.read(file).stream()
-                .map(row -> new BookRow(row.number(), row.cells()))
-                .toList();
-        return PriceBookRows.read(String.valueOf(file.getFileName()), rows);
+        return PriceBookRows.read(String.valueOf(file.getFileName()), PriceBookSheet.read(file));
     }
 }

@@ -40,7 +40,10 @@ final class Candidates {
     }
 
     private List<Heater> heaters(List<String> ids) {
-        return ids.stream().map(id -> heater(id, "survey.candidates")).toList();
+        return ids.stream()
+                .distinct()
+                .map(id -> heater(id, "survey.candidates"))
+                .toList();
     }
 
     private Optional<Heater> present() {

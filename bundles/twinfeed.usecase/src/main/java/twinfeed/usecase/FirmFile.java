@@ -1,17 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.Firm;
+import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.NearestName;
 import twinfeed.pricing.texts.StandingTextFile;
 import twinfeed.pricing.texts.StandingTexts;
 
@@ -26,6 +34,8 @@ import twinfeed.pricing.texts.StandingTexts;
  */
 public record FirmFile(Firm firm, @Nullable Path folder) {
     private static final String NAME = "firm.properties";
+    private static final List<String> KEYS = List.of("name", "address", "contact", "accent", "logo");
+    private static final int MOST_MIB = 1;
     private static final long LARGEST_LOGO = 4L << 20;
 
     /** A firm without a name, for quotes whose head is filled in by hand. */
@@ -36,7 +46,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
     /** The firm described beside a price book, or none. */
     public static FirmFile beside(Path book) {
         Path file = book.toAbsolutePath().resolveSibling(NAME);
-        return Files.isRegularFile(file) ? load(file) : new FirmFile(none().firm(), file.getParent());
+        return Files.exists(file) ? load(file) : new FirmFile(none().firm(), file.getParent());
     }
 
     /** The tax registration is printed below the ways to reach the firm. */
@@ -53,8 +63,11 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
      */
     public static FirmFile load(Path file) {
         Properties properties = new Properties();
-        try (Reader reader = Files.newBufferedReader(file)) {
+        byte[] content = InputBytes.read(file, MOST_MIB);
+        try (Reader reader =
+                new InputStreamReader(new ByteArrayInputStream(content), StandardCharsets.UTF_8.newDecoder())) {
             properties.load(reader);
+            known(file, properties);
             Firm firm = new Firm(
                     properties.getProperty("name", ""),
                     properties.getProperty("address", ""),
@@ -67,6 +80,31 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
             throw new InputException(
                     InputProblem.ofFile(file.toString(), "it cannot be read", "write it as name=value lines in UTF-8"),
                     unreadable);
+        }
+    }
+
+    /** A misspelt key would leave the firm without its name in silence. */
+    private static void known(Path file, Properties properties) {
+        List<InputProblem> problems = new ArrayList<>();
+        for (String key : new TreeSet<>(properties.stringPropertyNames())) {
+            String plain = key.replace("\ufeff", "");
+            if (!KEYS.contains(plain)) {
+                String nearest = NearestName.of(plain, KEYS);
+                problems.add(new InputProblem(
+                        file.toString(),
+                        0,
+                        plain,
+                        "",
+                        "there is no such key",
+                        nearest.isEmpty()
+                                ? "write one of " + String.join(", ", KEYS)
+                                : "did you mean " + nearest + "?"));
+            } else if (!key.equals(plain)) {
+                properties.setProperty(plain, properties.getProperty(key));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
         }
     }
 

@@ -2,16 +2,19 @@
 package twinfeed.usecase;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.quotes.FolderVerification;
 import twinfeed.quotes.LifeException;
 import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
@@ -74,7 +77,10 @@ final class IssuedQuotes {
         } catch (IOException unwritable) {
             throw new InputException(
                     InputProblem.ofFile(
-                            where.toString(), "the quote cannot be written there", "name a folder that can be written"),
+                            where.toString(),
+                            "the quote cannot be written there (" + unwritable.getMessage()
+                                    + "); nothing was issued and no number is taken",
+                            "name a folder that can be written and has room"),
                     unwritable);
         }
     }
@@ -106,6 +112,23 @@ final class IssuedQuotes {
 
     private static String text(@Nullable String text) {
         return text == null ? "" : text;
+    }
+
+    FolderCheck verify(Path place) {
+        if (!Files.isDirectory(place)) {
+            InputBytes.check(place);
+        }
+        try {
+            return FolderCheck.of(
+                    Files.isDirectory(place)
+                            ? new QuoteFolder(place).verify()
+                            : new FolderVerification(List.of(FolderVerification.check(place)), List.of()));
+        } catch (IOException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(
+                            place.toString(), "it cannot be read", "name an issued quote or an office's folder"),
+                    unreadable);
+        }
     }
 
     IssuedQuote open(Path file) {

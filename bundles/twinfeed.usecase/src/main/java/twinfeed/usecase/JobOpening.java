@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Calculator;
 import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.catalogue.Catalogue;
@@ -17,16 +18,24 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
+import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterSource;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
+    private final List<Calculator> calculators;
     private final List<InputProblem> errors = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
+    /** With the calculators that take part, whose words a survey may hold. */
+    JobOpening(List<Calculator> calculators) {
+        this.calculators = calculators;
+    }
+
     OpenedJob open(Path file, @Nullable Path catalogueFile) {
-        Job job = JobFile.load(file);
+        JobFile.Read read = JobFile.read(file);
+        Job job = read.job();
         Catalogue catalogue = catalogueFile == null ? JobFile.catalogue(job, file) : CatalogueFile.load(catalogueFile);
         String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
         sort(CatalogueCheck.of(catalogue), catalogueName);
@@ -37,7 +46,8 @@ final class JobOpening {
         if (!errors.isEmpty()) {
             throw new InputException(errors);
         }
-        return new OpenedJob(file, job, catalogue, warnings);
+        photos(job.getSurvey(), file);
+        return new OpenedJob(file, job, catalogue, warnings, read.fingerprint());
     }
 
     /**
@@ -57,6 +67,25 @@ final class JobOpening {
         return new OpenedJob(file, job, pattern.catalogue(), warnings);
     }
 
+    /** A picture that is not there stops nothing, but is not left out in silence. */
+    private void photos(Survey survey, Path file) {
+        JobPhotos photos = new JobPhotos(file);
+        for (Photo photo : survey.getPhotos()) {
+            String name = String.valueOf(photo.getFile());
+            String wrong = photos.problem(name);
+            if (!wrong.isEmpty()) {
+                warnings.add(new InputProblem(
+                                file.toString(),
+                                0,
+                                "survey.photos",
+                                name,
+                                wrong + ", so the picture is left out",
+                                "put it beside the job")
+                        .toString());
+            }
+        }
+    }
+
     private void sort(List<Problem> problems, String name) {
         for (Problem problem : problems) {
             if (problem.isError()) {
@@ -69,6 +98,7 @@ final class JobOpening {
 
     /** Ids that only the calculators' data know. */
     private void data(Survey survey, Path file) {
+        new KnownWords(file.toString(), calculators, errors).check(survey);
         String rules = survey.getRules();
         if (rules != null && RuleSets.find(rules).isEmpty()) {
             errors.add(new InputProblem(

@@ -20,12 +20,30 @@ final class JobPhotos implements PhotoSource {
 
     @Override
     public @Nullable InputStream open(String file) throws IOException {
-        Path picture;
+        Path picture = inside(file);
+        return picture == null ? null : Files.newInputStream(picture);
+    }
+
+    /** Why a name opens nothing; empty if it opens a picture. */
+    String problem(String file) {
+        if (inside(file) != null) {
+            return "";
+        }
+        return file.matches("[^\\x00]*") && Files.exists(folder.resolve(file))
+                ? "it is no file in the job's folder"
+                : "there is no such file";
+    }
+
+    /** The file of a name, links followed; null if there is none, or it lies elsewhere. */
+    private @Nullable Path inside(String file) {
         try {
-            picture = folder.resolve(file).normalize();
-        } catch (java.nio.file.InvalidPathException noName) {
+            Path picture = folder.resolve(file).normalize();
+            boolean in = picture.startsWith(folder)
+                    && Files.isRegularFile(picture)
+                    && picture.toRealPath().startsWith(folder.toRealPath());
+            return in ? picture : null;
+        } catch (java.nio.file.InvalidPathException | IOException none) {
             return null;
         }
-        return picture.startsWith(folder) && Files.isRegularFile(picture) ? Files.newInputStream(picture) : null;
     }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.AtomicFile;
+import twinfeed.model.io.StagedFiles;
 
 /** Files made together: every one is complete in memory before the first touches the disk. */
 final class OutputFiles {
@@ -49,5 +50,30 @@ final class OutputFiles {
      */
     void write() {
         AtomicFile.writeAll(contents);
+    }
+
+    /**
+     * Takes room for them on the disk; they are not written.
+     *
+     * @throws twinfeed.model.io.InputException if one could not be written
+     */
+    StagedFiles reserve() {
+        StagedFiles staged = StagedFiles.at(contents.keySet());
+        try {
+            staged.reserve(contents);
+            return staged;
+        } catch (RuntimeException full) {
+            staged.close();
+            throw full;
+        }
+    }
+
+    /**
+     * Writes them where room was taken.
+     *
+     * @throws twinfeed.model.io.InputException if one cannot be written
+     */
+    void writeTo(StagedFiles staged) {
+        staged.place(contents);
     }
 }

@@ -2,6 +2,10 @@
 package twinfeed.usecase;
 
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,8 +13,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param workbook the spreadsheet, *.xlsx; absent for none
  * @param pdf the PDF; absent for none
+ * @param inputs files that were read, which no output may replace
  */
-public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf) {
+public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path> inputs) {
+    public OutputPaths {
+        inputs = List.copyOf(inputs);
+    }
+
+    /** These, with no input known. */
+    public OutputPaths(@Nullable Path workbook, @Nullable Path pdf) {
+        this(workbook, pdf, List.of());
+    }
+
     /** A spreadsheet alone. */
     public static OutputPaths workbook(Path file) {
         return new OutputPaths(file, null);
@@ -19,5 +33,25 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf) {
     /** A PDF alone. */
     public static OutputPaths pdf(Path file) {
         return new OutputPaths(null, file);
+    }
+
+    /** The same, and none of these files may be replaced. */
+    public OutputPaths sparing(@Nullable Path... more) {
+        Stream<Path> all = Stream.concat(inputs.stream(), Arrays.stream(more).filter(Objects::nonNull));
+        return new OutputPaths(workbook, pdf, all.toList());
+    }
+
+    /**
+     * Refuses places that no quote or sheet may take.
+     *
+     * @throws twinfeed.model.io.InputException if one is an input, no regular file, write-protected, or ends otherwise than its kind
+     */
+    public void check() {
+        if (workbook != null) {
+            OutputCheck.check(workbook, ".xlsx", inputs);
+        }
+        if (pdf != null) {
+            OutputCheck.check(pdf, ".pdf", inputs);
+        }
     }
 }

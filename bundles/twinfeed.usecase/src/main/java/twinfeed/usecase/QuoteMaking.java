@@ -40,11 +40,15 @@ final class QuoteMaking {
     }
 
     void write(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, OutputPaths out) {
+        out.check();
+        files(quote, digest, firm, locale, out).write();
+    }
+
+    OutputFiles files(Quote quote, @Nullable String digest, FirmFile firm, Locale locale, OutputPaths out) {
         QuoteDocument document = document(quote, digest, firm, locale);
-        new OutputFiles()
+        return new OutputFiles()
                 .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
-                .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                .write();
+                .add(out.pdf(), bytes -> QuotePdf.write(document, bytes));
     }
 
     private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {

@@ -104,7 +104,7 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if either cannot be used; every problem is in its message
      */
     public OpenedJob open(Path file, @Nullable Path catalogue) {
-        return new JobOpening().open(file, catalogue);
+        return new JobOpening(runner.calculators()).open(file, catalogue);
     }
 
     /**
@@ -113,7 +113,7 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if it cannot be used; every problem is in its message
      */
     public OpenedJob checked(OpenedJob pattern, Job job) {
-        return new JobOpening().checked(pattern, job);
+        return new JobOpening(runner.calculators()).checked(pattern, job);
     }
 
     /**
@@ -233,20 +233,32 @@ public final class TwinfeedService {
     }
 
     /**
-     * Enters ticks of the safe isolation and answers into a job, then saves it; nothing is saved if one is refused.
+     * Enters ticks of the safe isolation and answers into a job, then saves it; nothing is saved if one is refused. Whatever others
+     * have entered meanwhile is kept: the job is read, changed and saved under a lock.
      *
-     * @param opened the job, which is changed
-     * @param log who and when, made for the survey of that job
+     * @param file the job
+     * @param catalogue heater catalogue instead of the one that the job names; null for that one
+     * @param by who ticks and answers
+     * @param at when, as text
      * @param ticks keys of the steps, in the order in which they were done
      * @param answers answers by key of the observation
+     * @return the job as it was saved
+     * @throws twinfeed.model.io.InputException if the job cannot be used or written, or a tick or answer is refused
      */
-    public void recordFaults(
-            OpenedJob opened,
-            twinfeed.diagnosis.visit.FaultLog log,
+    public OpenedJob recordFaults(
+            Path file,
+            @Nullable Path catalogue,
+            String by,
+            String at,
             List<String> ticks,
             java.util.Map<String, String> answers) {
-        log.enter(ticks, answers);
-        twinfeed.model.io.JobFile.save(opened.job(), opened.file());
+        return twinfeed.model.io.LockedFile.during(file, () -> {
+            OpenedJob opened = open(file, catalogue);
+            new twinfeed.diagnosis.visit.FaultLog(opened.job().getSurvey(), file.toString(), by, at)
+                    .enter(ticks, answers);
+            twinfeed.model.io.JobFile.save(opened.job(), file, opened.fingerprint());
+            return opened;
+        });
     }
 
     /**
@@ -311,6 +323,25 @@ public final class TwinfeedService {
             Locale locale,
             OutputPaths out) {
         new FaultFindingService(this, opened, locale).write(sheet, firm, day, out);
+    }
+
+    /**
+     * Makes ready to write the workbook and PDF of a quote that is issued next: room is taken for them, and what can fail fails here.
+     *
+     * @throws twinfeed.model.io.InputException or UnusableException if they cannot be made or written
+     */
+    public IssuedQuoteWriting prepare(AssessedJob judged, Quote draft, FirmFile firm, Locale locale, OutputPaths out) {
+        return new IssuedQuoteWriting(judged, draft, firm, locale, out);
+    }
+
+    /**
+     * Looks whether issued quotes are as they were issued, and in an office's folder whether numbers or revisions are missing.
+     *
+     * @param place an issued quote, or an office's folder
+     * @throws twinfeed.model.io.InputException if the folder cannot be read
+     */
+    public FolderCheck verify(Path place) {
+        return new IssuedQuotes().verify(place);
     }
 
     /**

@@ -20,13 +20,13 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
 
     static final List<Layer> TABLE = List.of(
             new Layer("twinfeed.units", 20, Set.of(), List.of("tech.units.indriya", "javax.measure")),
-            new Layer("twinfeed.model", 60, Set.of("twinfeed.units"), EMF),
+            new Layer("twinfeed.model", 60, Set.of("twinfeed.units"), with(EMF, "org.apache.commons.csv")),
             new Layer("twinfeed.engineering", 30, Set.of(), List.of("org.hipparchus")),
             new Layer(
                     "twinfeed.calculator",
                     50,
                     Set.of("twinfeed.model", "twinfeed.units"),
-                    with(EMF, "org.hipparchus", "org.apache.commons.csv")),
+                    with(EMF, "org.hipparchus")),
             plugIn("flow"),
             plugIn("pressure"),
             plugIn("circuit"),
@@ -75,7 +75,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "twinfeed.quotes",
                             "twinfeed.units",
                             "twinfeed.workbook"),
-                    with(EMF, "org.joda.money", "org.apache.commons.csv", "org.osgi.framework")),
+                    with(EMF, "org.joda.money", "org.osgi.framework")),
             new Layer(
                     "twinfeed.cli",
                     10,

@@ -3,17 +3,17 @@ package twinfeed.calculator.rules;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import twinfeed.model.io.InputException;
+import twinfeed.model.rows.CsvRows;
+import twinfeed.model.rows.Row;
 
 /**
  * A data file: rows by column name, and the head lines that say where the values are from. Head lines begin with {@code #}
@@ -26,6 +26,8 @@ import org.apache.commons.csv.CSVRecord;
  * @param rows the rows
  */
 public record Table(String name, String source, String sure, String units, List<Map<String, String>> rows) {
+    private static final int MOST_ROWS = 100_000;
+
     public Table {
         rows = List.copyOf(rows);
     }
@@ -38,33 +40,38 @@ public record Table(String name, String source, String sure, String units, List<
      * @throws IllegalArgumentException if the head lacks source, sure or units, or the text is no table
      */
     public static Table read(String name, InputStream stream) {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setCommentMarker('#')
-                .setIgnoreSurroundingSpaces(true)
-                .setIgnoreEmptyLines(true)
-                .build();
-        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
-                CSVParser parser = format.parse(reader)) {
-            List<CSVRecord> records = parser.getRecords();
-            String head = head(parser, records);
-            List<Map<String, String>> rows = new ArrayList<>();
-            records.forEach(each -> rows.add(each.toMap()));
-            return new Table(
-                    name, entry(name, head, "source"), entry(name, head, "sure"), entry(name, head, "units"), rows);
+        List<String> remarks = new ArrayList<>();
+        List<String> head = new ArrayList<>();
+        List<Map<String, String>> rows = new ArrayList<>();
+        try (stream) {
+            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            for (String line : text.lines().filter(line -> line.startsWith("#")).toList()) {
+                remarks.add(line.substring(1));
+            }
+            String table = text.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
+            CsvRows.read(name, table, MOST_ROWS, row -> {
+                if (head.isEmpty()) {
+                    head.addAll(row.cells());
+                } else {
+                    rows.add(cells(head, row));
+                }
+            });
         } catch (IOException unreadable) {
             throw new UncheckedIOException("table " + name, unreadable);
+        } catch (InputException broken) {
+            throw new IllegalArgumentException("table " + broken.getMessage(), broken);
         }
+        String above = String.join("\n", remarks);
+        return new Table(
+                name, entry(name, above, "source"), entry(name, above, "sure"), entry(name, above, "units"), rows);
     }
 
-    private static String head(CSVParser parser, List<CSVRecord> records) {
-        String above = parser.getHeaderComment();
-        return (above == null ? "" : above) + "\n"
-                + (records.isEmpty() || records.get(0).getComment() == null
-                        ? ""
-                        : records.get(0).getComment());
+    private static Map<String, String> cells(List<String> head, Row row) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < Math.min(head.size(), row.cells().size()); i++) {
+            cells.put(head.get(i), row.cells().get(i));
+        }
+        return cells;
     }
 
     private static String entry(String name, String head, String key) {

@@ -7,6 +7,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
@@ -223,14 +224,14 @@ public final class JobSession {
     }
 
     /**
-     * Writes the job to its file; what another program has written there meanwhile is replaced, so ask
-     * {@link #changedOutside()} before.
+     * Writes the job to its file.
      *
-     * @throws twinfeed.model.io.InputException if it cannot be written; the file is as it was then
+     * @throws twinfeed.model.io.InputException if it cannot be written, or another program has written there since it was read, saved
+     *     or {@linkplain #acceptOutside accepted}; the file is as it was then
      */
     public void save() {
-        JobFile.save(job, file);
-        acceptOutside();
+        mark = new FileMark(JobFile.save(job, file, new FileFingerprint(mark.content()))
+                .digest());
         edits.saved();
         dropCopy();
     }

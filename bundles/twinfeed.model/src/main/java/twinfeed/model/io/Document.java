@@ -14,6 +14,10 @@ import org.eclipse.emf.ecore.EClass;
  */
 record Document(String name, EClass root, String text, boolean asTyped) {
 
+    DocumentBounds bounds() {
+        return DocumentBounds.of(root);
+    }
+
     /**
      * Checks form and structure, the values not: they are read once, by the model.
      *

@@ -37,6 +37,7 @@ final class DocumentScan {
     private final Set<String> ids = new HashSet<>();
     private final List<InputProblem> problems = new ArrayList<>();
     private int version = ModelFile.CURRENT_VERSION;
+    private int elements;
 
     DocumentScan(Document document, boolean withValues) {
         this.document = document;
@@ -104,6 +105,13 @@ final class DocumentScan {
 
     private void start() {
         refuseReferences();
+        DocumentBounds bounds = document.bounds();
+        if (++elements > bounds.elements()) {
+            throw refuse("element.most", String.valueOf(bounds.elements()));
+        }
+        if (open.size() >= DocumentBounds.DEPTH) {
+            throw refuse("element.deep", String.valueOf(DocumentBounds.DEPTH));
+        }
         Frame parent = open.peek();
         if (parent == null) {
             open.push(root());
@@ -175,6 +183,10 @@ final class DocumentScan {
         if (count > 1 && !feature.isMany()) {
             problem(parent.child(name), "", "", "element.twice", name);
         }
+        int most = document.bounds().each();
+        if (count > most) {
+            throw refuse("element.tooMany", String.valueOf(most), name);
+        }
         String path = feature.isMany() ? parent.child(name) + "[" + label(count) + "]" : parent.child(name);
         return feature instanceof EReference reference
                 ? Frame.ofObject(path, reference.getEReferenceType())
@@ -197,7 +209,7 @@ final class DocumentScan {
     }
 
     private void checkAttributes(Frame frame, EClass type) {
-        for (int i = 0; i < reader.getAttributeCount(); i++) {
+        for (int i = 0; i < reader.getAttributeCount() && problems.size() < MOST_PROBLEMS; i++) {
             String name = attributeName(i);
             EStructuralFeature feature = type.getEStructuralFeature(name);
             if (feature instanceof EAttribute attribute && !attribute.isMany()) {
@@ -216,7 +228,7 @@ final class DocumentScan {
             problem(frame.child(name), name, value, "value.duplicate");
         }
         boolean decimal = attribute.getEType().getInstanceClass() == BigDecimal.class;
-        if (withValues || decimal) {
+        if (withValues || decimal || ValueFault.isLong(attribute.getEAttributeType(), value)) {
             ValueFault fault = ValueFault.of(attribute.getEAttributeType(), value);
             if (fault != null) {
                 problem(frame.child(name), name, value, fault);
@@ -257,7 +269,8 @@ final class DocumentScan {
 
     private void end() {
         Frame frame = open.pop();
-        if (frame.value != null && withValues) {
+        if (frame.value != null
+                && (withValues || ValueFault.isLong(frame.value.getEAttributeType(), frame.text.toString()))) {
             ValueFault fault = ValueFault.of(frame.value.getEAttributeType(), frame.text.toString());
             if (fault != null) {
                 problem(frame.path, "", frame.text.toString(), fault);

@@ -1,44 +1,32 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.io;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The text of a file, read with a limit and decoded strictly: a byte that is no UTF-8 is never replaced in silence. */
 final class FileText {
     /** Longest file that is read: 16 MiB, more than a thousand times a large job. */
-    static final int MOST_BYTES = 16 * 1024 * 1024;
+    static final int MOST_MIB = 16;
+
+    static final int MOST_BYTES = MOST_MIB << 20;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private FileText() {}
 
     static byte[] read(Path path) {
-        String name = path.toString();
-        if (Files.isDirectory(path)) {
-            throw Refusal.ofFile(name, "file.folder");
-        }
-        if (!Files.exists(path)) {
-            throw Refusal.ofFile(name, "file.missing");
-        }
-        try (InputStream stream = Files.newInputStream(path)) {
-            return stream.readNBytes(MOST_BYTES + 1);
-        } catch (IOException e) {
-            throw Refusal.ofFile(e, name, "file.unreadable");
-        }
+        return InputBytes.read(path, MOST_MIB);
     }
 
     static String decode(String name, byte[] content) {
         if (content.length > MOST_BYTES) {
-            throw Refusal.ofFile(name, "file.large");
+            throw Refusal.ofFile(name, "file.large", String.valueOf(MOST_MIB));
         }
         ByteBuffer in = ByteBuffer.wrap(content);
         CharBuffer out = CharBuffer.allocate(content.length);

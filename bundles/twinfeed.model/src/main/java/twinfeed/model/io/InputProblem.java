@@ -13,6 +13,17 @@ package twinfeed.model.io;
  */
 public record InputProblem(String file, int line, String element, String reading, String wrong, String right) {
     private static final int LONGEST_SHOWN = 60;
+    private static final int LONGEST_CLAUSE = 700;
+
+    /** Clauses may list what is known; no line becomes longer than a screen. */
+    public InputProblem {
+        wrong = clause(wrong);
+        right = clause(right);
+    }
+
+    private static String clause(String text) {
+        return text.length() <= LONGEST_CLAUSE ? text : text.substring(0, LONGEST_CLAUSE) + "...";
+    }
 
     /** A problem of the file as a whole. */
     public static InputProblem ofFile(String file, String wrong, String right) {
@@ -29,7 +40,8 @@ public record InputProblem(String file, int line, String element, String reading
         if (!reading.isEmpty()) {
             out.append(" \"").append(shortened()).append('"');
         }
-        return oneLine(out.append(": ").append(wrong).append("; ").append(right));
+        out.append(out.isEmpty() ? "" : ": ").append(wrong);
+        return oneLine(out.append(right.isEmpty() ? "" : "; ").append(right));
     }
 
     private static void append(StringBuilder out, String part) {
@@ -42,7 +54,7 @@ public record InputProblem(String file, int line, String element, String reading
 
     private static String oneLine(StringBuilder text) {
         for (int i = 0; i < text.length(); i++) {
-            if (Character.isISOControl(text.charAt(i))) {
+            if (OneLine.isUnsafe(text.charAt(i))) {
                 text.setCharAt(i, ' ');
             }
         }

@@ -42,6 +42,42 @@ public final class JobFile {
         FORM.save(job, path);
     }
 
+    /**
+     * A job as it was read.
+     *
+     * @param job the job
+     * @param fingerprint what its file held then
+     */
+    public record Read(Job job, FileFingerprint fingerprint) {}
+
+    /**
+     * Reads a job, and keeps what its file held, so that it is not written over what somebody else has saved meanwhile.
+     *
+     * @throws InputException if the file is missing or cannot be used
+     */
+    public static Read read(Path path) {
+        byte[] content = FileText.read(path);
+        return new Read(FORM.read(path.toString(), content), FileFingerprint.of(content));
+    }
+
+    /**
+     * Writes a job over what was read from its file; the file appears whole or not at all.
+     *
+     * @param expected what the file held when it was read, or {@link FileFingerprint#NONE} for a new one
+     * @return what it holds now
+     * @throws InputException if the file holds something else by now, which stays as it is, or cannot be written
+     */
+    public static FileFingerprint save(Job job, Path path, FileFingerprint expected) {
+        byte[] content = FORM.bytes(path.toString(), job);
+        return LockedFile.during(path, () -> {
+            if (!FileFingerprint.of(path).equals(expected)) {
+                throw Refusal.ofFile(path.toString(), "save.changed");
+            }
+            AtomicFile.write(path, content);
+            return FileFingerprint.of(content);
+        });
+    }
+
     /** The form itself, for reading from and writing to memory. */
     public static ModelFile<Job> form() {
         return FORM;

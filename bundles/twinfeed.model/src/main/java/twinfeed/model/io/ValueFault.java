@@ -22,14 +22,32 @@ import twinfeed.units.UnitException;
 public record ValueFault(String wrong, String right) {
     private static final int MOST_DIGITS = 30;
 
+    /** Longest note. */
+    private static final int LONGEST_TEXT = 100_000;
+
+    /** Longest number, quantity, date or word of a list. */
+    private static final int LONGEST_VALUE = 200;
+
     /** The fault of a text, or null if it can be read. */
     public static @Nullable ValueFault of(EDataType type, String text) {
+        if (isLong(type, text)) {
+            return fault("value.long", String.valueOf(text.length()), String.valueOf(longest(type)));
+        }
         try {
             Object value = type.getEPackage().getEFactoryInstance().createFromString(type, text);
             return value instanceof BigDecimal number ? ofDecimal(number) : null;
         } catch (RuntimeException refused) {
             return ofRefusal(type, text, refused);
         }
+    }
+
+    /** Whether a text is too long for a type, whatever it says. */
+    static boolean isLong(EDataType type, String text) {
+        return text.length() > longest(type);
+    }
+
+    private static int longest(EDataType type) {
+        return type.getInstanceClass() == String.class ? LONGEST_TEXT : LONGEST_VALUE;
     }
 
     /** An exponent such as 1e999999999 is a legal number and would be written out digit by digit later. */

@@ -30,10 +30,17 @@ final class WritableText {
         if (value instanceof List<?> list) {
             list.forEach(each -> checkValue(file, attribute, object, each));
         } else if (value instanceof String text && !isWritable(text)) {
-            String place = object.eClass().getName() + "." + attribute.getName();
-            throw new InputException(new InputProblem(
-                    file, 0, place, text, Refusal.wrong("save.character"), Refusal.right("save.character")));
+            throw refused(file, attribute, object, text, "save.character");
+        } else if (value instanceof String text && ValueFault.isLong(attribute.getEAttributeType(), text)) {
+            // Or the file could be written and not be read again.
+            throw refused(file, attribute, object, text, "save.long");
         }
+    }
+
+    private static InputException refused(String file, EAttribute attribute, EObject object, String text, String key) {
+        String place = object.eClass().getName() + "." + attribute.getName();
+        return new InputException(new InputProblem(
+                file, 0, place, text, Refusal.wrong(key, String.valueOf(text.length())), Refusal.right(key)));
     }
 
     private static boolean isWritable(String text) {

@@ -245,7 +245,9 @@ class RefusalTest {
         System.arraycopy(head, 0, large, 0, head.length);
         Files.write(path, large);
         assertRefused(
-                path, path + ": the file is larger than 16 MiB; keep photographs in files of their own beside it");
+                path,
+                path
+                        + ": the file is larger than 16 MiB; name a smaller one; photographs belong in files of their own");
     }
 
     @Test

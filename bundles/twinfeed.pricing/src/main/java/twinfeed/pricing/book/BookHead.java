@@ -19,6 +19,7 @@ import twinfeed.model.pricebook.TaxRate;
 import twinfeed.pricing.Rounding;
 import twinfeed.pricing.Shares;
 import twinfeed.pricing.TaxClass;
+import twinfeed.model.rows.Row;
 
 /** The head of a price book: lines {@code # key: value}, more values in the cells that follow. */
 final class BookHead {
@@ -56,7 +57,7 @@ final class BookHead {
     }
 
     /** Takes a row that begins with #; one that begins with ## or is no {@code key: value} is a remark for people. */
-    void take(BookRow row) {
+    void take(Row row) {
         Matcher keyed = KEYED.matcher(row.cells().get(0));
         if (!keyed.matches()) {
             return;

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
 import twinfeed.model.pricebook.PricebookFactory;
+import twinfeed.model.rows.Row;
 
 /**
  * Reads a price book from rows of text, whatever file they come from: a CSV file or a sheet of a workbook. Numbers come with a
@@ -51,9 +52,9 @@ public final class PriceBookRows {
      * @param name name of the file for messages
      * @param rows its rows in order; blank ones are passed over
      */
-    public static ImportReport read(String name, Iterable<BookRow> rows) {
+    public static ImportReport read(String name, Iterable<Row> rows) {
         PriceBookRows reading = new PriceBookRows(name);
-        for (BookRow row : rows) {
+        for (Row row : rows) {
             if (!reading.take(row)) {
                 break;
             }
@@ -61,14 +62,8 @@ public final class PriceBookRows {
         return reading.report();
     }
 
-    /** A report of a file that cannot be read as rows at all. */
-    static ImportReport refusal(String name, int row, String key, String... arguments) {
-        RowRemark remark = new RowRemark(name, row, "", key, List.of(arguments));
-        return new ImportReport(name, null, List.of(), List.of(remark), List.of());
-    }
-
     /** Takes a row; false if nothing after it can be understood. */
-    private boolean take(BookRow row) {
+    private boolean take(Row row) {
         List<BookColumn> known = columns;
         if (row.blank()) {
             return true;
@@ -84,12 +79,7 @@ public final class PriceBookRows {
         return true;
     }
 
-    private boolean header(BookRow row) {
-        String all = String.join(",", row.cells());
-        if (all.contains(";") || all.contains("\t")) {
-            cells.refuse(row.number(), "", all.contains(";") ? "semicolons" : "tabs");
-            return false;
-        }
+    private boolean header(Row row) {
         List<BookColumn> found = new ArrayList<>();
         for (String cell : row.cells()) {
             BookColumn column = BookColumn.of(cell).orElse(null);
@@ -113,7 +103,7 @@ public final class PriceBookRows {
         return java.util.Arrays.stream(BookColumn.values()).map(BookColumn::key).collect(Collectors.joining(", "));
     }
 
-    private void item(BookRow row, List<BookColumn> known) {
+    private void item(Row row, List<BookColumn> known) {
         Map<BookColumn, String> texts = new EnumMap<>(BookColumn.class);
         for (int i = 0; i < row.cells().size(); i++) {
             String cell = row.cells().get(i);

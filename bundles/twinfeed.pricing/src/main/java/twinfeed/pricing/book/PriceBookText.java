@@ -6,13 +6,13 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
+import twinfeed.model.rows.CsvCell;
 
 /** Writes a price book as the CSV text that {@link PriceBookCsv} reads, for example one that came from a workbook. */
 public final class PriceBookText {
@@ -71,7 +71,8 @@ public final class PriceBookText {
 
     private void line(String key, @Nullable Object first, @Nullable Object... more) throws IOException {
         if (first != null) {
-            Stream<Object> rest = Arrays.stream(more).map(value -> Objects.requireNonNullElse(value, ""));
+            Stream<Object> rest =
+                    Arrays.stream(more).map(value -> value == null ? "" : CsvCell.safe(value.toString()));
             printer.printRecord(Stream.concat(Stream.of("# " + key + ": " + first), rest));
         }
     }
@@ -92,7 +93,7 @@ public final class PriceBookText {
                         plain(item.getWholeLength()),
                         item.getWaste(),
                         item.getLeadDays())
-                .map(value -> (Object) Objects.requireNonNullElse(value, ""))
+                .map(value -> (Object) (value == null ? "" : CsvCell.safe(value.toString())))
                 .toList();
     }
 

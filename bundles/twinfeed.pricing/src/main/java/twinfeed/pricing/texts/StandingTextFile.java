@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pricing.texts;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.text.Messages;
@@ -27,6 +31,7 @@ public final class StandingTextFile {
     /** Name of the file beside a price book. */
     public static final String NAME = "standing-texts.properties";
 
+    private static final int MOST_MIB = 1;
     private static final Messages MESSAGES = new Messages(StandingTextFile.class);
 
     private final String name;
@@ -47,7 +52,7 @@ public final class StandingTextFile {
         Path ofLanguage = folder.resolve(NAME.replace(".", "_" + locale.getLanguage() + "."));
         StandingTexts texts = StandingTexts.of(locale);
         for (Path file : List.of(folder.resolve(NAME), ofLanguage)) {
-            if (Files.isRegularFile(file)) {
+            if (Files.exists(file)) {
                 texts = texts.worded(read(file, locale));
             }
         }
@@ -64,7 +69,9 @@ public final class StandingTextFile {
     }
 
     private static Map<String, String> read(Path file, Locale locale) {
-        try (Reader reader = Files.newBufferedReader(file)) {
+        byte[] content = InputBytes.read(file, MOST_MIB);
+        try (Reader reader =
+                new InputStreamReader(new ByteArrayInputStream(content), StandardCharsets.UTF_8.newDecoder())) {
             return new StandingTextFile(file.toString(), locale).checked(ShippedTexts.read(reader));
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new InputException(

@@ -10,9 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -21,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.model.io.InputException;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
 import twinfeed.pricing.DemoBook;
@@ -221,30 +220,28 @@ class PriceBookCsvTest {
     }
 
     @Test
-    void refusesWhatIsNotUtf8WithItsRow(@TempDir Path folder) throws IOException {
-        Path file = folder.resolve("latin.csv");
-        Files.write(
-                file, (HEAD + "a,\u00dcberlauf,each,,1.00,,,standard,,,,,,\n").getBytes(StandardCharsets.ISO_8859_1));
-        RowRemark refused = PriceBookCsv.read(file).refused().get(0);
-        assertEquals("notUtf8", refused.key());
-        assertEquals(8, refused.row());
-        assertEquals("latin.csv", refused.file());
+    void takesWhatAnOlderSpreadsheetProgramSaved(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("older.csv");
+        String text = (HEAD + "a,\u00dcberlauf,each,,1.50,,,standard,,,,,,\n").replace(',', ';').replace("1.50", "1,50");
+        Files.write(file, text.getBytes(java.nio.charset.Charset.forName("windows-1252")));
+        PriceItem item = PriceBookCsv.read(file).bookOrThrow().getItems().get(0);
+        assertEquals("\u00dcberlauf", item.getDescription());
+        assertEquals(new BigDecimal("1.50"), item.getPrice());
     }
 
     @Test
-    void refusesAQuoteThatDoesNotClose() throws IOException {
-        RowRemark refused =
-                read(HEAD + "a,\"A,each,,1.00,,,standard,,,,,,\n").refused().get(0);
-        assertEquals("brokenQuotes", refused.key());
-        assertEquals(8, refused.row());
-        assertEquals(
-                "brokenQuotes",
-                read(HEAD + "a,\"A\"x,each,,1,,,standard\n").refused().get(0).key());
+    void refusesAQuoteThatDoesNotClose() {
+        for (String row : List.of("a,\"A,each,,1.00,,,standard,,,,,,\n", "a,\"A\"x,each,,1,,,standard\n")) {
+            InputException refused = assertThrows(InputException.class, () -> read(HEAD + row));
+            assertTrue(refused.getMessage().startsWith("book.csv, line 8: a double quote"), refused.getMessage());
+        }
     }
 
     @Test
-    void leavesAFileThatIsNotThereToTheCaller(@TempDir Path folder) {
-        assertThrows(NoSuchFileException.class, () -> PriceBookCsv.read(folder.resolve("none.csv")));
+    void namesAFileThatIsNotThere(@TempDir Path folder) {
+        InputException refused =
+                assertThrows(InputException.class, () -> PriceBookCsv.read(folder.resolve("none.csv")));
+        assertTrue(refused.getMessage().contains("none.csv: there is no such file"), refused.getMessage());
     }
 
     @Test

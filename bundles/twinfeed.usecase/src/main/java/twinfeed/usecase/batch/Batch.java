@@ -16,7 +16,7 @@ import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
-import twinfeed.workbook.read.SheetRow;
+import twinfeed.model.rows.Row;
 
 /**
  * Judges and prices the dwellings of a list, one after the other. Each is the survey of a pattern job with the row's own values put in.
@@ -59,7 +59,7 @@ final class Batch {
         }
     }
 
-    private void take(SheetRow row, Columns heads, Consumer<Dwelling> dwellings) {
+    private void take(Row row, Columns heads, Consumer<Dwelling> dwellings) {
         try {
             dwellings.accept(dwelling(row, heads));
         } catch (InputException unusable) {
@@ -70,7 +70,7 @@ final class Batch {
         }
     }
 
-    private Dwelling dwelling(SheetRow row, Columns heads) {
+    private Dwelling dwelling(Row row, Columns heads) {
         Job job = EcoreUtil.copy(task.pattern().job());
         heads.fill(row, job.getSurvey());
         AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
@@ -94,7 +94,7 @@ final class Batch {
                 .toString();
     }
 
-    private void refuse(SheetRow row, Columns heads, String reason) {
+    private void refuse(Row row, Columns heads, String reason) {
         refused.add(new Refused(row.number(), heads.dwelling(row), reason));
     }
 

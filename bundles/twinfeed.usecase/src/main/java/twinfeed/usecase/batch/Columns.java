@@ -11,7 +11,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
-import twinfeed.workbook.read.SheetRow;
+import twinfeed.model.rows.Row;
 
 /**
  * The head of a list of dwellings: {@code dwelling}, which names each, and fields of the survey by their names, for example
@@ -33,7 +33,7 @@ final class Columns {
      *
      * @throws InputException if a column is no field of a survey, or none names the dwelling; all problems at once
      */
-    Columns(String file, SheetRow head) {
+    Columns(String file, Row head) {
         this.file = file;
         List<InputProblem> problems = new ArrayList<>();
         for (int at = 0; at < head.cells().size(); at++) {
@@ -69,7 +69,7 @@ final class Columns {
     }
 
     /** What the dwelling of a row is called; empty if it has no name. */
-    String dwelling(SheetRow row) {
+    String dwelling(Row row) {
         return dwelling < row.cells().size() ? row.cells().get(dwelling).strip() : "";
     }
 
@@ -78,7 +78,7 @@ final class Columns {
      *
      * @throws InputException if a value does not fit its field; all problems of the row at once
      */
-    void fill(SheetRow row, Survey survey) {
+    void fill(Row row, Survey survey) {
         List<InputProblem> problems = new ArrayList<>();
         if (dwelling(row).isEmpty()) {
             problems.add(new InputProblem(file, row.number(), DWELLING, "", "the dwelling has no name", "give it one"));
@@ -95,7 +95,7 @@ final class Columns {
         }
     }
 
-    private void set(Column column, String text, SheetRow row, Survey survey, List<InputProblem> problems) {
+    private void set(Column column, String text, Row row, Survey survey, List<InputProblem> problems) {
         try {
             column.path().set(survey, text);
         } catch (FieldException refused) {

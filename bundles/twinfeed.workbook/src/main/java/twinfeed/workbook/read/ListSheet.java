@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Consumer;
+import twinfeed.model.rows.Row;
 import twinfeed.workbook.text.WorkbookException;
 
 /** Reads a long list from the first sheet of a workbook, a row at a time. */
@@ -28,7 +29,7 @@ public final class ListSheet {
      *     cells or a formula without a value; the message names file and cell
      * @throws IOException if the file cannot be read
      */
-    public static void read(Path file, Consumer<SheetRow> rows) throws IOException {
+    public static void read(Path file, Consumer<Row> rows) throws IOException {
         SheetReader.read(file, MOST_ROWS, rows);
     }
 }

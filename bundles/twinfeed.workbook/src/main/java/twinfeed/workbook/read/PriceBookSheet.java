@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import twinfeed.model.rows.Row;
 import twinfeed.workbook.text.WorkbookException;
 
 /** Reads a price list from the first sheet of a workbook. */
@@ -22,8 +23,8 @@ public final class PriceBookSheet {
      *     cells or a formula without a value; the message names file and cell
      * @throws IOException if the file cannot be read
      */
-    public static List<SheetRow> read(Path file) throws IOException {
-        List<SheetRow> rows = new ArrayList<>();
+    public static List<Row> read(Path file) throws IOException {
+        List<Row> rows = new ArrayList<>();
         SheetReader.read(file, MOST_ROWS, rows::add);
         return rows;
     }

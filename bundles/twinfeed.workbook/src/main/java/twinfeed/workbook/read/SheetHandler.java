@@ -8,6 +8,7 @@ import org.apache.poi.ss.util.CellReference;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
+import twinfeed.model.rows.Row;
 
 /** Takes the events of a sheet's XML and hands on its rows. */
 final class SheetHandler extends DefaultHandler {
@@ -18,7 +19,7 @@ final class SheetHandler extends DefaultHandler {
 
     private final CellText texts;
     private final SheetReader.Place place;
-    private final Consumer<SheetRow> rows;
+    private final Consumer<Row> rows;
     private final List<String> cells = new ArrayList<>();
     private final StringBuilder value = new StringBuilder();
     private int rowNumber;
@@ -30,7 +31,7 @@ final class SheetHandler extends DefaultHandler {
     private boolean inValue;
     private boolean inPhonetic;
 
-    SheetHandler(CellText texts, SheetReader.Place place, Consumer<SheetRow> rows) {
+    SheetHandler(CellText texts, SheetReader.Place place, Consumer<Row> rows) {
         this.texts = texts;
         this.place = place;
         this.rows = rows;
@@ -112,7 +113,7 @@ final class SheetHandler extends DefaultHandler {
             last--;
         }
         if (last > 0) {
-            rows.accept(new SheetRow(rowNumber, cells.subList(0, last)));
+            rows.accept(new Row(rowNumber, cells.subList(0, last)));
         }
     }
 

@@ -4,13 +4,12 @@ package twinfeed.workbook.read;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
-import java.util.Iterator;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.xml.parsers.ParserConfigurationException;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.util.XMLHelper;
@@ -20,10 +19,11 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
+import twinfeed.model.rows.Row;
 import twinfeed.workbook.text.WorkbookException;
 
 /**
- * Reads the first sheet of a workbook row by row. The file may come from anywhere: its size is measured before it is unpacked, its
+ * Reads the first visible sheet of a workbook row by row. The file may come from anywhere: its size is measured before it is unpacked, its
  * XML may neither declare a document type nor reach for anything outside, and a row is handed on before the next one is read.
  */
 public final class SheetReader {
@@ -38,35 +38,74 @@ public final class SheetReader {
      * @throws WorkbookException if the file or the sheet cannot be used; the message names file and cell
      * @throws IOException if the file cannot be read
      */
-    public static void read(Path file, int mostRows, Consumer<SheetRow> rows) throws IOException {
+    public static void read(Path file, int mostRows, Consumer<Row> rows) throws IOException {
         Proportions.check(file);
         String name = String.valueOf(file.getFileName());
         try (OPCPackage book = OPCPackage.open(file.toFile(), PackageAccess.READ)) {
             read(book, new Place(name, mostRows), rows);
         } catch (RefusedException refused) {
             throw refused.reason();
+        } catch (WorkbookException refused) {
+            throw refused;
+        } catch (ConsumerException ended) {
+            throw ended.reason();
         } catch (OpenXML4JException
-                | OpenXML4JRuntimeException
-                | POIXMLException
                 | SAXException
-                | ParserConfigurationException damaged) {
+                | ParserConfigurationException
+                | IOException
+                | RuntimeException damaged) {
+            // The libraries tell of damage in many ways: by numbers that are none, parts that are missing, indices out
+            // of range.
+            throw new WorkbookException("damaged", Map.of("file", name), damaged);
+        } catch (StackOverflowError damaged) {
             throw new WorkbookException("damaged", Map.of("file", name), damaged);
         }
     }
 
-    private static void read(OPCPackage book, Place place, Consumer<SheetRow> rows)
+    private static void read(OPCPackage book, Place place, Consumer<Row> rows)
             throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
         XSSFReader reader = new XSSFReader(book);
         ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(book, false);
         boolean from1904 = from1904(reader);
-        Iterator<InputStream> sheets = reader.getSheetsData();
-        if (!sheets.hasNext()) {
-            throw new WorkbookException("noSheet", Map.of("file", place.file()));
-        }
-        try (InputStream sheet = sheets.next()) {
+        try (InputStream sheet = firstVisible(reader, place)) {
             CellText texts = new CellText(strings, reader.getStylesTable(), from1904, place);
-            parse(sheet, new SheetHandler(texts, place, rows));
+            parse(sheet, new SheetHandler(texts, place, row -> hand(row, rows)));
         }
+    }
+
+    /** What the receiver of a row throws is no damage of the file. */
+    private static void hand(Row row, Consumer<Row> rows) {
+        try {
+            rows.accept(row);
+        } catch (RuntimeException ends) {
+            throw new ConsumerException(ends);
+        }
+    }
+
+    /** A hidden sheet is not what a person sees as the first one. */
+    private static InputStream firstVisible(XSSFReader reader, Place place)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        Set<String> hidden = new HashSet<>();
+        try (InputStream book = reader.getWorkbookData()) {
+            parse(book, new DefaultHandler() {
+                @Override
+                public void startElement(String uri, String local, String name, org.xml.sax.Attributes attributes) {
+                    String state = attributes.getValue("state");
+                    if (local.equals("sheet") && state != null && !state.equals("visible")) {
+                        hidden.add(String.valueOf(attributes.getValue("name")));
+                    }
+                }
+            });
+        }
+        XSSFReader.SheetIterator sheets = (XSSFReader.SheetIterator) reader.getSheetsData();
+        while (sheets.hasNext()) {
+            InputStream sheet = sheets.next();
+            if (!hidden.contains(sheets.getSheetName())) {
+                return sheet;
+            }
+            sheet.close();
+        }
+        throw new WorkbookException("noSheet", Map.of("file", place.file()));
     }
 
     private static void parse(InputStream stream, DefaultHandler handler)
@@ -104,6 +143,22 @@ public final class SheetReader {
         RefusedException refuse(String key, String cell) {
             return new RefusedException(
                     new WorkbookException(key, Map.of("file", file, "cell", cell, "rows", String.valueOf(mostRows))));
+        }
+    }
+
+    /** Carries what the receiver of a row has thrown through the parser. */
+    private static final class ConsumerException extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private final RuntimeException reason;
+
+        ConsumerException(RuntimeException reason) {
+            super(reason);
+            this.reason = reason;
+        }
+
+        RuntimeException reason() {
+            return reason;
         }
     }
 

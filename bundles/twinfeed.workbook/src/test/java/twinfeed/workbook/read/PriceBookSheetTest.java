@@ -18,13 +18,13 @@ import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.model.rows.Row;
 import twinfeed.workbook.text.WorkbookException;
 
 class PriceBookSheetTest {
@@ -95,9 +95,9 @@ class PriceBookSheetTest {
         Path file = book(sheet -> {
             CellStyle day = sheet.getWorkbook().createCellStyle();
             day.setDataFormat(sheet.getWorkbook().createDataFormat().getFormat("d mmm yyyy"));
-            Row first = sheet.createRow(0);
+            var first = sheet.createRow(0);
             first.createCell(0).setCellValue("# title: Demo");
-            Row third = sheet.createRow(2);
+            var third = sheet.createRow(2);
             third.createCell(0).setCellValue("cable-10");
             third.createCell(2).setCellValue(0.1 + 0.2 - 0.1);
             third.createCell(3).setCellValue(6.155);
@@ -112,8 +112,8 @@ class PriceBookSheetTest {
         });
         assertEquals(
                 List.of(
-                        new SheetRow(1, List.of("# title: Demo")),
-                        new SheetRow(
+                        new Row(1, List.of("# title: Demo")),
+                        new Row(
                                 3,
                                 List.of(
                                         "cable-10",

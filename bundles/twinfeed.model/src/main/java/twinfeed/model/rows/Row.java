@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.pricing.book;
+package twinfeed.model.rows;
 
 import java.util.List;
 
 /**
- * One row of a price book as text.
+ * One row of a list as text, whatever file it comes from: numbers with a decimal point and no grouping, days as YYYY-MM-DD.
  *
  * @param number where the file shows it, from 1; of a row over several lines the first
- * @param cells its cells in order, none of them null
+ * @param cells its cells in order, without spaces around them
  */
-public record BookRow(int number, List<String> cells) {
-    public BookRow {
+public record Row(int number, List<String> cells) {
+    public Row {
         cells = cells.stream().map(String::strip).toList();
     }
 

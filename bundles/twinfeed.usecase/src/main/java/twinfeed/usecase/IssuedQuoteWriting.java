@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.StagedFiles;
+import twinfeed.model.quote.Quote;
+
+/**
+ * The workbook and PDF of a quote that is about to be issued: everything about them that can fail is tried, and their room on the
+ * disk is taken, before a number is. Closed without {@link #write} it leaves nothing behind.
+ */
+public final class IssuedQuoteWriting implements AutoCloseable {
+    /** As long as a digest. */
+    private static final String NO_DIGEST = "0".repeat(64);
+
+    private final QuoteMaking making;
+    private final FirmFile firm;
+    private final Locale locale;
+    private final OutputPaths out;
+    private final StagedFiles staged;
+
+    IssuedQuoteWriting(AssessedJob judged, Quote draft, FirmFile firm, Locale locale, OutputPaths out) {
+        out.check();
+        this.making = new QuoteMaking(judged);
+        this.firm = firm;
+        this.locale = locale;
+        this.out = out;
+        this.staged = making.files(draft, NO_DIGEST, firm, locale, out).reserve();
+    }
+
+    /**
+     * Writes them with number and digest.
+     *
+     * @throws UnusableException if one cannot be written all the same; it says that the quote is issued, and where it is
+     */
+    public void write(IssuedQuote issued) {
+        try {
+            making.files(issued.quote(), issued.digest(), firm, locale, out).writeTo(staged);
+        } catch (InputException | UnusableException failed) {
+            InputProblem first = failed instanceof InputException input
+                    ? input.problems().get(0)
+                    : InputProblem.ofFile("", String.valueOf(failed.getMessage()), "");
+            InputProblem problem = new InputProblem(
+                    first.file(),
+                    0,
+                    "",
+                    "",
+                    first.wrong() + "; the quote is issued all the same: " + issued.name() + ", " + issued.file(),
+                    "do not issue it again, but write that file's workbook and PDF");
+            throw new UnusableException(problem.toString(), List.of(problem), failed);
+        }
+    }
+
+    /** The files that will be written. */
+    public List<java.nio.file.Path> files() {
+        return Stream.of(out.workbook(), out.pdf())
+                .filter(java.util.Objects::nonNull)
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        staged.close();
+    }
+}

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Locale;
+import twinfeed.model.io.AtomicFile;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+
+/** Whether a file may be written at a place that a person named: a slip of the keyboard must not cost a survey or a price book. */
+public final class OutputCheck {
+    private OutputCheck() {}
+
+    /**
+     * Refuses a place.
+     *
+     * @param out the place
+     * @param ending how names of its kind end, with the dot
+     * @param inputs files that were read
+     * @throws InputException if it is one of the inputs, by whatever name or link, or no regular file, or write-protected, or it, or
+     *     what a link there leads to, has another ending
+     */
+    public static void check(Path out, String ending, Collection<Path> inputs) {
+        for (Path input : inputs) {
+            if (same(out, input)) {
+                throw refused(out, "this is one of the files that are read, " + input, "name another one");
+            }
+        }
+        ending(out, out, ending);
+        AtomicFile.checkPlace(out);
+        if (Files.exists(out)) {
+            ending(out, real(out), ending);
+        }
+    }
+
+    private static void ending(Path out, Path named, String ending) {
+        if (!named.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
+            String wrong = named.equals(out)
+                    ? "its name does not end in " + ending
+                    : "it is a link to " + named + ", which does not end in " + ending;
+            throw refused(out, wrong, "name a file that does");
+        }
+    }
+
+    private static boolean same(Path out, Path input) {
+        try {
+            return Files.exists(out) && Files.exists(input) && Files.isSameFile(out, input);
+        } catch (IOException unknown) {
+            return out.toAbsolutePath()
+                    .normalize()
+                    .equals(input.toAbsolutePath().normalize());
+        }
+    }
+
+    private static Path real(Path out) {
+        try {
+            return out.toRealPath();
+        } catch (IOException unreadable) {
+            return out;
+        }
+    }
+
+    private static InputException refused(Path out, String wrong, String right) {
+        return new InputException(InputProblem.ofFile(out.toString(), wrong + "; nothing was written", right));
+    }
+}
