@@ -39,7 +39,7 @@ final class FaultsVerb implements Callable<Integer> {
             paramLabel = "STEP",
             description = {
                 "Enter a step of the safe isolation as done; may be repeated, in the order of the procedure:",
-                "isolatorOpen, breakerLocked, testerProved, provedDead, testerProvedAgain, waterShut."
+                "showerOff, breakerLocked, noticeUp, (isolatorSupplyDead,) isolatorOpen, waterShut; testerProvedBefore, deadAtTerminals, testerProvedAfter."
             })
     private List<String> ticks = new ArrayList<>();
 

@@ -38,7 +38,7 @@ class FaultsVerbTest {
         assertTrue(out.contains("Most likely the heating elements"), out);
         assertTrue(out.contains("[NO] Element 4.0 kW"), out);
         assertTrue(out.contains("[ok] Element 4.5 kW"), out);
-        assertTrue(out.contains("[x] Prove the tester again"), out);
+        assertTrue(out.contains("[x] Cover off, nothing touched: prove the tester again"), out);
         assertTrue(out.contains("Steps taken:"), out);
         assertTrue(out.contains("Expected after the repair:"), out);
         assertTrue(out.contains("We advise"), out);
@@ -57,9 +57,13 @@ class FaultsVerbTest {
 
     @Test
     void aMissingTickIsNotSkipped() throws IOException {
-        String out = done(Run.of("faults", changed("birch-syke.job", "step=\"provedDead\"", "step=\"waterShut\"")));
-        assertTrue(out.contains("! Something was measured or looked at under the cover"), out);
-        assertTrue(out.contains("[ ] Test dead between all conductors and earth"), out);
+        String out =
+                done(Run.of("faults", changed("birch-syke.job", "step=\"deadAtTerminals\"", "step=\"provedDead\"")));
+        assertTrue(out.contains("! The ticks are of an earlier procedure"), out);
+        assertTrue(
+                out.contains(
+                        "[ ] Cover off, nothing touched: test dead at the incoming terminals, between all conductors and earth"),
+                out);
     }
 
     @Test
@@ -134,20 +138,27 @@ class FaultsVerbTest {
                 done(enter(job, "--answer", "coldOnEverySettingFlowGood=yes")).contains("thermal cut-out"));
         Run early = enter(job, "--answer", "cutOutOpen=yes");
         assertEquals(2, early.status());
-        assertTrue(early.err().contains("isolatorOpen"), early.err());
-        Run skipped = enter(job, "--tick", "isolatorOpen", "--tick", "testerProved");
+        assertTrue(early.err().contains("showerOff"), early.err());
+        Run skipped = enter(job, "--tick", "showerOff", "--tick", "noticeUp");
         assertEquals(2, skipped.status());
         assertTrue(skipped.err().contains("breakerLocked comes before it"), skipped.err());
-        assertFalse(Files.readString(job).contains("isolatorOpen"), "nothing is saved where one step is refused");
+        assertFalse(Files.readString(job).contains("showerOff"), "nothing is saved where one step is refused");
         List<String> ticks = new java.util.ArrayList<>();
         for (String step : List.of(
-                "isolatorOpen", "breakerLocked", "testerProved", "provedDead", "testerProvedAgain", "waterShut")) {
+                "showerOff",
+                "breakerLocked",
+                "noticeUp",
+                "isolatorOpen",
+                "waterShut",
+                "testerProvedBefore",
+                "deadAtTerminals",
+                "testerProvedAfter")) {
             ticks.addAll(List.of("--tick", step));
         }
         done(enter(job, ticks.toArray(new String[0])));
         String out = done(enter(job, "--answer", "cutOutOpen=yes"));
         assertTrue(out.contains("Most likely the thermal cut-out"), out);
-        assertTrue(out.contains("[x] Shut the water at the servicing valve (A. Fitter; 10:00)"), out);
+        assertTrue(out.contains("[x] Cover on: shut the water at the servicing valve (A. Fitter; 10:00)"), out);
     }
 
     @Test

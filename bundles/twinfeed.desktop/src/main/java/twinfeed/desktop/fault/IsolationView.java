@@ -10,6 +10,7 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
@@ -74,6 +75,10 @@ final class IsolationView {
     }
 
     private void make(List<FaultSheet.Tick> ticks) {
+        for (Control child : body.getChildren()) {
+            child.dispose();
+        }
+        boxes.clear();
         for (FaultSheet.Tick tick : ticks) {
             Button box = new Button(body, SWT.CHECK);
             box.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));

@@ -100,6 +100,20 @@ public record FaultData(
                 .orElseThrow(() -> new IllegalArgumentException("no limit " + key + " in the fault data"));
     }
 
+    /** The same for a unit that does not have a part, which then takes no chance. */
+    public FaultData without(String part) {
+        Map<String, FaultPart> others = new LinkedHashMap<>(parts);
+        others.remove(part);
+        return new FaultData(source, sure, others, observations, limits);
+    }
+
+    /** The same without the observations for which the unit has to run. */
+    public FaultData unpowered() {
+        Map<String, Observation> others = new LinkedHashMap<>(observations);
+        others.values().removeIf(Observation::powered);
+        return new FaultData(source, sure, parts, others, limits);
+    }
+
     /** Keys of the parts, in order. */
     public List<String> partKeys() {
         return List.copyOf(parts.keySet());

@@ -33,6 +33,7 @@ final class FaultDataReader {
                 new Observation(
                         key,
                         each.place(),
+                        each.powered(),
                         each.minutes(),
                         each.otherwise(),
                         each.reason(),
@@ -70,8 +71,19 @@ final class FaultDataReader {
         }
         once(
                 observations.put(
-                        key, new Observation(key, place(row), minutes, chance(row), word(row, "reason"), Map.of())),
+                        key,
+                        new Observation(
+                                key, place(row), powered(row), minutes, chance(row), word(row, "reason"), Map.of())),
                 key);
+    }
+
+    /** An observation names no part; the column says whether the unit has to run for it. */
+    private boolean powered(Map<String, String> row) {
+        String text = word(row, "part");
+        if (!text.isEmpty() && !text.equals("powered")) {
+            throw wrong("part", "\"" + text + "\" says nothing of an observation", "powered, or nothing");
+        }
+        return !text.isEmpty();
     }
 
     private ObservationStage place(Map<String, String> row) {

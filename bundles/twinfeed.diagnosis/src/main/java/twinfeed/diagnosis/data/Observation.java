@@ -8,6 +8,7 @@ import java.util.Map;
  *
  * @param key its key, as {@code Symptom.key} names it
  * @param place where it is made
+ * @param powered whether the unit has to run for it: never while it is isolated, nor while it may leak to earth
  * @param minutes how long it takes, 0 or more
  * @param otherwise chance of "yes" for a part without a likelihood of its own, between 0 and 1
  * @param reason why that chance
@@ -16,6 +17,7 @@ import java.util.Map;
 public record Observation(
         String key,
         ObservationStage place,
+        boolean powered,
         double minutes,
         double otherwise,
         String reason,

@@ -28,7 +28,8 @@ public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, 
     }
 
     /** Diagnoses. */
-    public static Diagnosis of(Evidence evidence, FaultData data) {
+    public static Diagnosis of(Evidence evidence, FaultData all) {
+        FaultData data = evidence.electronics() ? all : all.without("board");
         Posterior posterior = Posterior.of(data, evidence.answers());
         Optional<NextStep> next = posterior.settled() || !evidence.begun()
                 ? Optional.empty()
@@ -36,7 +37,8 @@ public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, 
                                 data,
                                 posterior,
                                 evidence.asked(),
-                                evidence.isolation().complete())
+                                evidence.isolation().complete(),
+                                evidence.mayBePowered())
                         .filter(step -> !step.opensCover() || !explained(evidence, posterior));
         return new Diagnosis(data, evidence, posterior, next);
     }

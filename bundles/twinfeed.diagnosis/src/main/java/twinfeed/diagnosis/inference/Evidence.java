@@ -31,6 +31,7 @@ import twinfeed.model.survey.Symptom;
  * @param elements the elements, judged
  * @param coil the coil, judged
  * @param isolation the isolation record
+ * @param electronics whether the unit has, or may have, a control board
  */
 public record Evidence(
         List<ObservationAnswer> answers,
@@ -38,7 +39,11 @@ public record Evidence(
         List<String> unknown,
         ElementAssessment elements,
         CoilAssessment coil,
-        IsolationRecord isolation) {
+        IsolationRecord isolation,
+        boolean electronics) {
+    /** Observations that say that a protective device trips. */
+    private static final List<String> TRIPS = List.of("rcdTrips", "overcurrentTrips", "breakerTrips");
+
     public Evidence {
         answers = List.copyOf(answers);
         asked = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(asked));
@@ -64,6 +69,7 @@ public record Evidence(
                 "coilOutOfBand",
                 coil.faulty() ? Optional.of(true) : coil.sound() ? Optional.of(false) : Optional.empty());
         read.isolator(survey);
+        read.insulation(survey, data);
         if (finding != null) {
             read.readings(finding, heater, data);
         }
@@ -73,7 +79,17 @@ public record Evidence(
         List<ObservationAnswer> answers = data.observations().keySet().stream()
                 .flatMap(key -> Optional.ofNullable(found.get(key)).stream())
                 .toList();
-        return new Evidence(answers, asked, unknown, elements, coil, IsolationRecord.of(finding));
+        boolean suspected = Optional.ofNullable(found.get("isolatorHot"))
+                .map(ObservationAnswer::yes)
+                .orElse(false);
+        return new Evidence(
+                answers,
+                asked,
+                unknown,
+                elements,
+                coil,
+                IsolationRecord.of(finding, suspected),
+                !Boolean.FALSE.equals(heater.getElectronics()));
     }
 
     private static void said(
@@ -95,6 +111,24 @@ public record Evidence(
         if (answer != FaultAnswer.UNKNOWN) {
             found.put(key, new ObservationAnswer(key, answer == FaultAnswer.YES, ObservationAnswer.Origin.SAID));
         }
+    }
+
+    private Optional<Boolean> answer(String key) {
+        return answers.stream()
+                .filter(each -> each.key().equals(key))
+                .map(ObservationAnswer::yes)
+                .findFirst();
+    }
+
+    /**
+     * Whether the unit may be switched on to observe something: not while it is isolated, not with low insulation, and not where a
+     * protective device trips and the insulation of the unit was not tested.
+     */
+    public boolean mayBePowered() {
+        boolean trips = TRIPS.stream().anyMatch(key -> answer(key).orElse(false));
+        boolean low = answer("insulationLow").orElse(false)
+                || answer("circuitInsulationLow").orElse(false);
+        return !isolation.begun() && !low && (!trips || answer("insulationLow").isPresent());
     }
 
     /** Whether there is anything from which a fault could be inferred; the feeds alone are no fault of the unit. */
@@ -141,6 +175,23 @@ public record Evidence(
                             == IsolatorCondition.SCORCHED) {
                 give("isolatorHot", Optional.of(true));
             }
+        }
+
+        /** A reading with the unit disconnected is the circuit's; else it is of both together. */
+        void insulation(Survey survey, FaultData data) {
+            if (survey.getElectricity() == null
+                    || survey.getElectricity().getCircuit() == null
+                    || survey.getElectricity().getCircuit().getInsulationResistance() == null) {
+                return;
+            }
+            boolean low = survey.getElectricity()
+                            .getCircuit()
+                            .getInsulationResistance()
+                            .si()
+                    < data.limit("insulationLeast");
+            boolean alone =
+                    Boolean.TRUE.equals(survey.getElectricity().getCircuit().getUnitDisconnected());
+            give(alone ? "circuitInsulationLow" : "insulationLow", Optional.of(low));
         }
 
         void readings(FaultFinding finding, Heater heater, FaultData data) {

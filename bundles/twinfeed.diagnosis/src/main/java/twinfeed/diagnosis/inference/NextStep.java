@@ -28,6 +28,17 @@ public record NextStep(Observation observation, double informationBits, double m
      * @return the step, or nothing if no step is worth its while
      */
     public static Optional<NextStep> choose(FaultData data, Posterior posterior, Set<String> asked, boolean open) {
+        return choose(data, posterior, asked, open, true);
+    }
+
+    /**
+     * Chooses the step, where some steps may be barred.
+     *
+     * @param powered whether the unit may be switched on for a step
+     */
+    public static Optional<NextStep> choose(
+            FaultData all, Posterior posterior, Set<String> asked, boolean open, boolean powered) {
+        FaultData data = powered ? all : all.unpowered();
         NextStep step = best(data, posterior, asked, true, data.limit("worthwhile"), 0);
         if (step == null) {
             double opening = open ? 0 : data.limit("opening");

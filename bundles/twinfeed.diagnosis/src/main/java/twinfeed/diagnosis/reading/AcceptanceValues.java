@@ -3,8 +3,8 @@ package twinfeed.diagnosis.reading;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.data.FaultData;
-import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;

@@ -7,7 +7,11 @@ import java.util.Map;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.Observation;
 import twinfeed.diagnosis.data.ObservationStage;
+import twinfeed.diagnosis.inference.Evidence;
+import twinfeed.diagnosis.inference.SupplyState;
 import twinfeed.diagnosis.isolation.IsolationRecord;
+import twinfeed.diagnosis.isolation.IsolationTime;
+import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.survey.FaultAnswer;
@@ -46,6 +50,9 @@ public final class FaultLog {
         if (this.by.isEmpty() || this.at.isEmpty()) {
             throw wrong("by, at", "", "nobody, or no time, is named", "say who did it and when");
         }
+        if (!IsolationTime.isReal(this.at)) {
+            throw wrong("at", at, "it is no real time", "write a day and a time, for example 2026-10-06 09:45");
+        }
     }
 
     /**
@@ -54,15 +61,16 @@ public final class FaultLog {
      * @throws InputException if there is no such step, it is ticked already, or one before it is not
      */
     public void tick(String step) {
-        int place = IsolationRecord.PROCEDURE.indexOf(step);
+        IsolationRecord isolation = isolation();
+        List<String> procedure = isolation.procedure();
+        int place = procedure.indexOf(step);
         if (place < 0) {
             throw wrong(
                     "isolation.step",
                     step,
-                    "there is no such step",
-                    "name one of " + String.join(", ", IsolationRecord.PROCEDURE));
+                    "there is no such step in this isolation",
+                    "name one of " + String.join(", ", procedure));
         }
-        IsolationRecord isolation = IsolationRecord.of(survey.getFaultFinding());
         if (!isolation.inOrder()) {
             throw wrong(
                     "isolation.step",
@@ -74,9 +82,10 @@ public final class FaultLog {
         if (ticks.get(place).done()) {
             throw wrong("isolation.step", step, "it is ticked already", "go on with the next step");
         }
-        for (IsolationRecord.Tick before :
-                step.equals("waterShut") ? List.<IsolationRecord.Tick>of() : ticks.subList(0, place)) {
-            if (!before.done()) {
+        for (IsolationRecord.Tick before : ticks.subList(0, place)) {
+            boolean anyTime = step.equals(IsolationRecord.WATER)
+                    || (before.step().equals(IsolationRecord.WATER) && IsolationRecord.COVER_ON.contains(step));
+            if (!before.done() && !anyTime) {
                 throw wrong("isolation.step", step, before.step() + " comes before it", "do and tick that first");
             }
         }
@@ -85,6 +94,12 @@ public final class FaultLog {
         tick.setBy(by);
         tick.setAt(at);
         finding().getIsolation().add(tick);
+    }
+
+    /** As the survey stands now: a scorched isolator makes the procedure longer. */
+    private IsolationRecord isolation() {
+        return Evidence.of(survey, CatalogueFactory.eINSTANCE.createHeater(), SupplyState.UNKNOWN, data)
+                .isolation();
     }
 
     private FaultFinding finding() {
@@ -109,7 +124,7 @@ public final class FaultLog {
         if (value == null) {
             throw wrong("symptoms.answer", answer, "it is no answer to " + key, "write yes, no or unknown");
         }
-        IsolationRecord isolation = IsolationRecord.of(survey.getFaultFinding());
+        IsolationRecord isolation = isolation();
         if (observation.place() == ObservationStage.COVER && value != FaultAnswer.UNKNOWN && !isolation.complete()) {
             throw wrong(
                     "symptoms.key",

@@ -114,6 +114,7 @@ public final class FaultSheetBuilder {
                 List.of(
                         words.get("caution.electricity"),
                         words.get("caution.cover"),
+                        words.get("caution.switchingOn"),
                         words.get("caution.water"),
                         words.get("caution.ranking")));
     }
@@ -173,7 +174,9 @@ public final class FaultSheetBuilder {
     }
 
     private List<String> procedure() {
-        return IsolationRecord.PROCEDURE.stream().map(words::isolation).toList();
+        return diagnosis.evidence().isolation().procedure().stream()
+                .map(words::isolation)
+                .toList();
     }
 
     private List<FaultSheet.Answer> answers() {
@@ -219,11 +222,17 @@ public final class FaultSheetBuilder {
 
     private String isolationNotice() {
         IsolationRecord isolation = diagnosis.evidence().isolation();
+        if (isolation.superseded() && diagnosis.evidence().unsafeReading(data)) {
+            return words.get("isolation.superseded");
+        }
         if (diagnosis.evidence().unsafeReading(data)) {
             return words.get("isolation.unsafe");
         }
         if (isolation.begun() && !isolation.inOrder()) {
             return words.get("isolation.order");
+        }
+        if (isolation.superseded() && !isolation.complete()) {
+            return words.get("isolation.superseded");
         }
         return "";
     }

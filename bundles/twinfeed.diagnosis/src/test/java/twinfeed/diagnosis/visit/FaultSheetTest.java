@@ -100,7 +100,7 @@ class FaultSheetTest {
         Survey survey = PricedVisits.openElement();
         FaultSheet sheet = sheet(survey, PricedVisits.present());
         assertTrue(sheet.isolationNotice().startsWith("Something was measured"));
-        assertEquals(6, sheet.isolation().size());
+        assertEquals(8, sheet.isolation().size());
         assertTrue(sheet.isolation().stream().noneMatch(FaultSheet.Tick::done));
         PricedVisits.isolate(survey, IsolationRecord.PROCEDURE.toArray(new String[0]));
         FaultSheet safe = sheet(survey, PricedVisits.present());
@@ -123,11 +123,11 @@ class FaultSheetTest {
                 });
         FaultSheet.Next shut = sheet(survey, PricedVisits.present()).next();
         assertEquals("cover", shut.place());
-        assertEquals(6, shut.procedure().size());
+        assertEquals(8, shut.procedure().size());
         survey.setFaultFinding(SurveyFactory.eINSTANCE.createFaultFinding());
-        PricedVisits.isolate(survey, IsolationRecord.PROCEDURE.subList(0, 5).toArray(new String[0]));
-        assertEquals(6, sheet(survey, PricedVisits.present()).next().procedure().size());
-        PricedVisits.isolate(survey, "waterShut");
+        PricedVisits.isolate(survey, IsolationRecord.PROCEDURE.subList(0, 7).toArray(new String[0]));
+        assertEquals(8, sheet(survey, PricedVisits.present()).next().procedure().size());
+        PricedVisits.isolate(survey, "testerProvedAfter");
         assertEquals(List.of(), sheet(survey, PricedVisits.present()).next().procedure());
     }
 
