@@ -24,9 +24,9 @@ import twinfeed.units.Voltage;
  * @param survey the house
  * @param candidate the heater
  */
-record RandomHouse(Survey survey, Candidate candidate) {
+public record RandomHouse(Survey survey, Candidate candidate) {
     /** The house of a seed. */
-    static RandomHouse of(long seed) {
+    public static RandomHouse of(long seed) {
         Pick pick = new Pick(new Random(seed));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
         survey.setWishedOutlet(Temperature.valueOf("40 °C"));

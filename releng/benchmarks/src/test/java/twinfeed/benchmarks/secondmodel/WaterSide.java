@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.benchmarks.secondmodel;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import twinfeed.model.survey.DrawOff;
+import twinfeed.model.survey.Fitting;
+import twinfeed.model.survey.PipeMaterial;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
+
+/** The water feed behind the gauge: supply curve, pipes to the unit, and taps as outlets that stay as they were found. */
+final class WaterSide {
+    /** More than any house draws, m3/s. */
+    private static final double MOST_FLOW = 0.02;
+
+    /** A tap whose stated flow the supply cannot give is taken as wide open at this pressure, Pa: the program's judgement. */
+    private static final double WIDE_OPEN_PA = 1000;
+
+    /** Wall roughness, m: drawn tube 0.0015 mm and plastic 0.007 mm, handbooks of fluid mechanics. */
+    private static final Map<PipeMaterial, Double> ROUGHNESS = Map.of(
+            PipeMaterial.COPPER, 0.0015e-3, PipeMaterial.LEAD, 0.0015e-3, PipeMaterial.PE, 0.007e-3, PipeMaterial.PLASTIC, 0.007e-3);
+
+    private final double staticPa;
+    private final double runningPa;
+    private final double testFlow;
+    private final List<String> names = new ArrayList<>();
+    private final List<PipeLoss> pipes = new ArrayList<>();
+    private final List<TapOutlet> taps = new ArrayList<>();
+    private final Map<String, Double> availableFlows = new HashMap<>();
+
+    /** A tap: where it leaves the run (after so many pipes), its outlet's height above there, and its flow by root of pressure. */
+    private record TapOutlet(int tee, double heightM, double perRootPa) {}
+
+    /**
+     * The feed of a survey.
+     *
+     * @param survey the house, perhaps with works done
+     * @param asFound the house in which the taps' flows were read
+     * @param fittings loss coefficient of each kind of fitting
+     */
+    WaterSide(Survey survey, Survey asFound, Map<String, Double> fittings) {
+        this(survey.getWater(), LiquidWater.at(asFound.getWinterIntake().si()), fittings);
+        if (survey == asFound) {
+            readTaps(survey.getWater(), LiquidWater.at(asFound.getWinterIntake().si()));
+        } else {
+            taps.addAll(new WaterSide(asFound, asFound, fittings).taps);
+        }
+    }
+
+    private WaterSide(WaterFeed feed, LiquidWater water, Map<String, Double> fittings) {
+        double gaugePa = feed.getTest().getGaugeHeight() == null
+                ? 0
+                : water.columnPa(feed.getTest().getGaugeHeight().si());
+        staticPa = feed.getTest().getStaticPressure().si() + gaugePa;
+        runningPa = feed.getTest().getRunningPressure().si() + gaugePa;
+        testFlow = feed.getTest().getFlow().si();
+        boolean behind = feed.getTest().getGaugeAfter() == null;
+        for (PipeSegment pipe : feed.getSegments()) {
+            if (behind) {
+                names.add(pipe.getName());
+                pipes.add(new PipeLoss(
+                        pipe.getLength().si(),
+                        pipe.getBore().si(),
+                        ROUGHNESS.get(pipe.getMaterial()),
+                        k(pipe, fittings),
+                        pipe.getRise().si()));
+            }
+            behind |= pipe.getName().equals(feed.getTest().getGaugeAfter());
+        }
+    }
+
+    private static double k(PipeSegment pipe, Map<String, Double> fittings) {
+        double sum = 0;
+        for (Fitting fitting : pipe.getFittings()) {
+            double one = fitting.getK() == null ? fittings.get(fitting.getKind()) : fitting.getK().si();
+            sum += fitting.getCount() * one;
+        }
+        return sum;
+    }
+
+    private void readTaps(WaterFeed feed, LiquidWater water) {
+        for (DrawOff tap : feed.getDrawOffs()) {
+            int tee = names.indexOf(tap.getTeeAfter()) + 1;
+            double flow = tap.getFlow().si();
+            double atTee = curvePa(flow);
+            for (PipeLoss pipe : pipes.subList(0, tee)) {
+                atTee -= pipe.lostPa(flow, water);
+            }
+            double left = Math.max(WIDE_OPEN_PA, atTee - water.columnPa(tap.getHeight().si()));
+            taps.add(new TapOutlet(tee, tap.getHeight().si(), flow / Math.sqrt(left)));
+        }
+    }
+
+    /** Pressure of the supply at a flow, Pa; exponent 1.85 within the test, 2 beyond (form of NFPA 291, the less favourable on each side). */
+    double curvePa(double flow) {
+        double n = flow <= testFlow ? 1.85 : 2;
+        return staticPa - (staticPa - runningPa) * Math.pow(Math.max(0, flow) / testFlow, n);
+    }
+
+    double staticAtUnitPa(LiquidWater water) {
+        return staticPa - water.columnPa(pipes.stream().mapToDouble(PipeLoss::riseM).sum());
+    }
+
+    int tapCount() {
+        return taps.size();
+    }
+
+    /** Flow through the unit and pressure at its inlet for a flow into the feed. */
+    private double[] downstream(double fromSupply, int open, LiquidWater water) {
+        double flow = fromSupply;
+        double pa = curvePa(fromSupply);
+        for (int at = 0; at <= pipes.size(); at++) {
+            for (TapOutlet tap : taps.subList(0, open)) {
+                if (tap.tee == at) {
+                    flow -= tap.perRootPa * Math.sqrt(Math.max(0, pa - water.columnPa(tap.heightM)));
+                }
+            }
+            if (at < pipes.size()) {
+                pa -= pipes.get(at).lostPa(flow, water);
+            }
+        }
+        return new double[] {flow, pa};
+    }
+
+    /** Pressure at the unit's inlet with a flow through it and so many taps open, Pa. */
+    double inletPa(double unitFlow, int open, LiquidWater water) {
+        return solved(unitFlow, open, water)[1];
+    }
+
+    private double[] solved(double unitFlow, int open, LiquidWater water) {
+        double total = open == 0
+                ? unitFlow
+                : Bisection.root(all -> downstream(all, open, water)[0] - unitFlow, unitFlow, MOST_FLOW);
+        return downstream(total, open, water);
+    }
+
+    /** Largest flow through the unit, which needs {@code needPaPerFlow2} times the square of the flow, m3/s. */
+    double availableFlow(double needPaPerFlow2, int open, LiquidWater water) {
+        return availableFlows.computeIfAbsent(
+                open + " " + water.temperatureC(),
+                key -> Bisection.root(q -> needPaPerFlow2 * q * q - inletPa(q, open, water), 0, 0.002));
+    }
+
+    /**
+     * Velocity in the pipe that comes nearest to its limit (EN 806-3: 2 m/s in pipes that serve a tap too, 4 m/s in what feeds the unit alone). As
+     * pipes are sized, the first tap draws there the flow that was stated for it, whatever the supply would give it.
+     */
+    double fastest(double unitFlow, double tapFlow) {
+        double worst = Double.POSITIVE_INFINITY;
+        double velocity = 0;
+        int shared = taps.isEmpty() ? 0 : taps.get(0).tee;
+        for (int i = 0; i < pipes.size(); i++) {
+            double limit = i < shared ? 2 : 4;
+            double v = pipes.get(i).velocity(i < shared ? unitFlow + tapFlow : unitFlow);
+            if ((limit - v) / limit < worst) {
+                worst = (limit - v) / limit;
+                velocity = v;
+            }
+        }
+        return velocity;
+    }
+
+    double supplyLossPa(double flow) {
+        return staticPa - curvePa(flow);
+    }
+
+    double fittingsPa(double flow, LiquidWater water) {
+        return pipes.stream().mapToDouble(pipe -> pipe.fittingsPa(flow, water)).sum();
+    }
+
+    double frictionPa(double flow, LiquidWater water) {
+        return pipes.stream().mapToDouble(pipe -> pipe.frictionPa(flow, water)).sum();
+    }
+}
