@@ -57,7 +57,7 @@ class SecondModelTest {
     private static Map<String, Double> fittings() {
         Map<String, Double> table = new HashMap<>();
         try (InputStream stream = Objects.requireNonNull(
-                        SecondModelTest.class.getResourceAsStream("/twinfeed/calculator/pressure/fittings.csv"));
+                        SecondModelTest.class.getResourceAsStream("/twinfeed/calculator/pressure/survey/fittings.csv"));
                 BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             reader.lines()
                     .filter(line -> !line.startsWith("#") && !line.startsWith("kind,"))

@@ -44,10 +44,12 @@ final class WaterSide {
      */
     WaterSide(Survey survey, Survey asFound, Map<String, Double> fittings) {
         this(survey.getWater(), LiquidWater.at(asFound.getWinterIntake().si()), fittings);
-        if (survey == asFound) {
-            readTaps(survey.getWater(), LiquidWater.at(asFound.getWinterIntake().si()));
-        } else {
-            taps.addAll(new WaterSide(asFound, asFound, fittings).taps);
+        LiquidWater water = LiquidWater.at(asFound.getWinterIntake().si());
+        WaterSide found = survey == asFound ? this : new WaterSide(asFound.getWater(), water, fittings);
+        for (int i = 0; i < survey.getWater().getDrawOffs().size(); i++) {
+            DrawOff tap = survey.getWater().getDrawOffs().get(i);
+            taps.add(new TapOutlet(
+                    tee(tap), tap.getHeight().si(), found.perRootPa(asFound.getWater().getDrawOffs().get(i), water)));
         }
     }
 
@@ -82,17 +84,18 @@ final class WaterSide {
         return sum;
     }
 
-    private void readTaps(WaterFeed feed, LiquidWater water) {
-        for (DrawOff tap : feed.getDrawOffs()) {
-            int tee = names.indexOf(tap.getTeeAfter()) + 1;
-            double flow = tap.getFlow().si();
-            double atTee = curvePa(flow);
-            for (PipeLoss pipe : pipes.subList(0, tee)) {
-                atTee -= pipe.lostPa(flow, water);
-            }
-            double left = Math.max(WIDE_OPEN_PA, atTee - water.columnPa(tap.getHeight().si()));
-            taps.add(new TapOutlet(tee, tap.getHeight().si(), flow / Math.sqrt(left)));
+    private int tee(DrawOff tap) {
+        return names.indexOf(tap.getTeeAfter()) + 1;
+    }
+
+    /** The outlet of a tap from the flow that was read when it was open alone. */
+    private double perRootPa(DrawOff tap, LiquidWater water) {
+        double flow = tap.getFlow().si();
+        double atTee = curvePa(flow);
+        for (PipeLoss pipe : pipes.subList(0, tee(tap))) {
+            atTee -= pipe.lostPa(flow, water);
         }
+        return flow / Math.sqrt(Math.max(WIDE_OPEN_PA, atTee - water.columnPa(tap.getHeight().si())));
     }
 
     /** Pressure of the supply at a flow, Pa; exponent 1.85 within the test, 2 beyond (form of NFPA 291, the less favourable on each side). */
