@@ -197,7 +197,8 @@ final class SecondModel {
                 }
             }
         }
-        figures.put("pressure.throttle", found / BAR);
+        // Less than nothing is not a pressure: the program says in words that the feed cannot carry the flow.
+        figures.put("pressure.throttle", Math.max(0, found) / BAR);
     }
 
     /** Outlet in the warmest month at the highest voltage with the flow that can be had, taps shut, degC. */
@@ -216,7 +217,7 @@ final class SecondModel {
         LiquidWater intake = warmest();
         int open = Math.min(1, water.tapCount());
         double flow = Math.min(atInlet(electric.suppliedV(), intake), water.availableFlow(need(), open, intake));
-        double tap = open == 0 ? 0 : survey.getWater().getDrawOffs().get(0).getFlow().si();
+        double tap = open == 0 ? 0 : water.firstTapAlone(intakes.get(0));
         figures.put("pressure.velocity", water.fastest(flow, tap));
     }
 }

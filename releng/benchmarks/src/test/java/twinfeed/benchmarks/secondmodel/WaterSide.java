@@ -32,8 +32,26 @@ final class WaterSide {
     private final List<TapOutlet> taps = new ArrayList<>();
     private final Map<String, Double> availableFlows = new HashMap<>();
 
-    /** A tap: where it leaves the run (after so many pipes), its outlet's height above there, and its flow by root of pressure. */
-    private record TapOutlet(int tee, double heightM, double perRootPa) {}
+    /** A tap: where it leaves the run (after so many pipes), its own pipes, its outlet's height above the tee, and its flow by root of pressure. */
+    private record TapOutlet(int tee, List<PipeLoss> branch, double heightM, double perRootPa) {
+        /** What flows out with a pressure at the tee, m3/s. */
+        double flow(double teePa, LiquidWater water) {
+            double left = teePa - water.columnPa(heightM);
+            if (left <= 0) {
+                return 0;
+            }
+            double most = perRootPa * Math.sqrt(left);
+            return branch.isEmpty()
+                    ? most
+                    : Bisection.root(q -> q * q / perRootPa / perRootPa + lostPa(q, water) - left, 0, most);
+        }
+
+        private double lostPa(double flow, LiquidWater water) {
+            return branch.stream()
+                    .mapToDouble(pipe -> pipe.frictionPa(flow, water) + pipe.fittingsPa(flow, water))
+                    .sum();
+        }
+    }
 
     /**
      * The feed of a survey.
@@ -49,7 +67,10 @@ final class WaterSide {
         for (int i = 0; i < survey.getWater().getDrawOffs().size(); i++) {
             DrawOff tap = survey.getWater().getDrawOffs().get(i);
             taps.add(new TapOutlet(
-                    tee(tap), tap.getHeight().si(), found.perRootPa(asFound.getWater().getDrawOffs().get(i), water)));
+                    tee(tap),
+                    tap.getSegments().stream().map(pipe -> pipe(pipe, fittings)).toList(),
+                    tap.getHeight().si(),
+                    found.perRootPa(asFound.getWater().getDrawOffs().get(i), water)));
         }
     }
 
@@ -64,15 +85,19 @@ final class WaterSide {
         for (PipeSegment pipe : feed.getSegments()) {
             if (behind) {
                 names.add(pipe.getName());
-                pipes.add(new PipeLoss(
-                        pipe.getLength().si(),
-                        pipe.getBore().si(),
-                        ROUGHNESS.get(pipe.getMaterial()),
-                        k(pipe, fittings),
-                        pipe.getRise().si()));
+                pipes.add(pipe(pipe, fittings));
             }
             behind |= pipe.getName().equals(feed.getTest().getGaugeAfter());
         }
+    }
+
+    private static PipeLoss pipe(PipeSegment pipe, Map<String, Double> fittings) {
+        return new PipeLoss(
+                pipe.getLength().si(),
+                pipe.getBore().si(),
+                ROUGHNESS.get(pipe.getMaterial()),
+                k(pipe, fittings),
+                pipe.getRise() == null ? 0 : pipe.getRise().si());
     }
 
     private static double k(PipeSegment pipe, Map<String, Double> fittings) {
@@ -91,17 +116,27 @@ final class WaterSide {
     /** The outlet of a tap from the flow that was read when it was open alone. */
     private double perRootPa(DrawOff tap, LiquidWater water) {
         double flow = tap.getFlow().si();
-        double atTee = curvePa(flow);
-        for (PipeLoss pipe : pipes.subList(0, tee(tap))) {
-            atTee -= pipe.lostPa(flow, water);
-        }
-        return flow / Math.sqrt(Math.max(WIDE_OPEN_PA, atTee - water.columnPa(tap.getHeight().si())));
+        double left = pressureAfter(tee(tap), flow, water) - water.columnPa(tap.getHeight().si());
+        return flow / Math.sqrt(Math.max(WIDE_OPEN_PA, left));
     }
 
     /** Pressure of the supply at a flow, Pa; exponent 1.85 within the test, 2 beyond (form of NFPA 291, the less favourable on each side). */
     double curvePa(double flow) {
         double n = flow <= testFlow ? 1.85 : 2;
         return staticPa - (staticPa - runningPa) * Math.pow(Math.max(0, flow) / testFlow, n);
+    }
+
+    /** What the first tap gives when it is open alone, m3/s: its stated flow in the house as found, more or less than that once works are done. */
+    double firstTapAlone(LiquidWater water) {
+        TapOutlet tap = taps.get(0);
+        return Bisection.root(q -> q - tap.flow(pressureAfter(tap.tee, q, water), water), 0, MOST_FLOW);
+    }
+
+    private double pressureAfter(int pipeCount, double flow, LiquidWater water) {
+        return curvePa(flow)
+                - pipes.subList(0, pipeCount).stream()
+                        .mapToDouble(pipe -> pipe.lostPa(flow, water))
+                        .sum();
     }
 
     double staticAtUnitPa(LiquidWater water) {
@@ -119,7 +154,7 @@ final class WaterSide {
         for (int at = 0; at <= pipes.size(); at++) {
             for (TapOutlet tap : taps.subList(0, open)) {
                 if (tap.tee == at) {
-                    flow -= tap.perRootPa * Math.sqrt(Math.max(0, pa - water.columnPa(tap.heightM)));
+                    flow -= tap.flow(pa, water);
                 }
             }
             if (at < pipes.size()) {
@@ -150,7 +185,7 @@ final class WaterSide {
 
     /**
      * Velocity in the pipe that comes nearest to its limit (EN 806-3: 2 m/s in pipes that serve a tap too, 4 m/s in what feeds the unit alone). As
-     * pipes are sized, the first tap draws there the flow that was stated for it, whatever the supply would give it.
+     * pipes are sized, the first tap draws there what it gives when it is open alone.
      */
     double fastest(double unitFlow, double tapFlow) {
         double worst = Double.POSITIVE_INFINITY;
