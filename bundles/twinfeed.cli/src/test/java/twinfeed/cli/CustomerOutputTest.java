@@ -35,7 +35,8 @@ class CustomerOutputTest {
     /** Costs, a markup and a margin that no price, sum or result happens to equal. */
     private static final List<String> SECRETS = List.of("17.7319", "23.9173", "0.31737", "31.737", "0.2719");
 
-    private static final String ITEMS = """
+    private static final String ITEMS =
+            """
             secret-a,An item of a cost,each,17.7319,,0.31737,,standard,Secret supplier,,,,,
             secret-b,Another item,each,23.9173,,,0.2719,standard,Secret supplier,,,,,
             """;
@@ -85,7 +86,17 @@ class CustomerOutputTest {
         Path out = folder.resolve("quote.xlsx");
         Path pdf = folder.resolve("quote.pdf");
         Run run = Run.of(
-                "quote", job, "--book", book, "--out", out, "--pdf", pdf, "--issue", folder.resolve("office"), "--json");
+                "quote",
+                job,
+                "--book",
+                book,
+                "--out",
+                out,
+                "--pdf",
+                pdf,
+                "--issue",
+                folder.resolve("office"),
+                "--json");
         assertEquals(0, run.status(), run.err());
         open("the JSON", run.out());
         parts(out).forEach(CustomerOutputTest::open);
@@ -110,7 +121,10 @@ class CustomerOutputTest {
     void whatIsWrittenIsForOwnerAndGroup() throws IOException {
         Path out = folder.resolve("quote.xlsx");
         Path office = folder.resolve("office");
-        assertEquals(0, Run.of("quote", job, "--book", book, "--out", out, "--issue", office).status());
+        assertEquals(
+                0,
+                Run.of("quote", job, "--book", book, "--out", out, "--issue", office)
+                        .status());
         try (Stream<Path> written = Stream.concat(Stream.of(out), Files.walk(office))) {
             for (Path file : written.toList()) {
                 String rights = PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
@@ -152,7 +166,9 @@ class CustomerOutputTest {
                 }
             }
             parts.put("the objects of the PDF", all.toString());
-            parts.put("the metadata of the PDF", String.valueOf(document.getDocumentInformation().getCOSObject()));
+            parts.put(
+                    "the metadata of the PDF",
+                    String.valueOf(document.getDocumentInformation().getCOSObject()));
         }
         return parts;
     }

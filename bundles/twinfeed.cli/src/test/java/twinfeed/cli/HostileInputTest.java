@@ -60,7 +60,8 @@ class HostileInputTest {
         Path device = Path.of(name);
         if (name.equals("PIPE")) {
             device = folder.resolve("pipe.job");
-            assertEquals(0, new ProcessBuilder("mkfifo", device.toString()).start().waitFor());
+            assertEquals(
+                    0, new ProcessBuilder("mkfifo", device.toString()).start().waitFor());
         }
         String message = "a device, a pipe or the like";
         refused(Run.of("assess", device), message);
@@ -181,7 +182,10 @@ class HostileInputTest {
         });
         java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
         int status = new Verbs(
-                        TwinfeedService.onClassPath(), Run.DAY, closed, new PrintStream(err, true, StandardCharsets.UTF_8))
+                        TwinfeedService.onClassPath(),
+                        Run.DAY,
+                        closed,
+                        new PrintStream(err, true, StandardCharsets.UTF_8))
                 .run("plugins");
         assertEquals(3, status);
         assertTrue(err.toString(StandardCharsets.UTF_8).contains("standard output is closed or full"), err.toString());

@@ -31,12 +31,7 @@ class LongerCableTest {
 
     private WorkPlan plan(int metres) {
         Job job = EcoreUtil.copy(alderBeck.job());
-        job.getSurvey()
-                .getElectricity()
-                .getCircuit()
-                .getSegments()
-                .get(0)
-                .setLength(Length.valueOf(metres + " m"));
+        job.getSurvey().getElectricity().getCircuit().getSegments().get(0).setLength(Length.valueOf(metres + " m"));
         OpenedJob changed = new OpenedJob(alderBeck.file(), job, alderBeck.catalogue(), List.of());
         List<WorkPlan> plans = office.judge(changed, book, "h85", Locale.UK).plans();
         return plans.get(plans.size() - 1);

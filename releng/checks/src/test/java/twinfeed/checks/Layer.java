@@ -23,10 +23,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
             new Layer("twinfeed.model", 60, Set.of("twinfeed.units"), with(EMF, "org.apache.commons.csv")),
             new Layer("twinfeed.engineering", 30, Set.of(), List.of("org.hipparchus")),
             new Layer(
-                    "twinfeed.calculator",
-                    50,
-                    Set.of("twinfeed.model", "twinfeed.units"),
-                    with(EMF, "org.hipparchus")),
+                    "twinfeed.calculator", 50, Set.of("twinfeed.model", "twinfeed.units"), with(EMF, "org.hipparchus")),
             plugIn("flow"),
             plugIn("pressure"),
             plugIn("circuit"),

@@ -25,10 +25,11 @@ class StartScriptTest {
 
     @BeforeEach
     void install() throws IOException {
-        script = Files.copy(
-                Project.ROOT.resolve("releng/product/files/unix/twinfeed"), product.resolve("twinfeed"));
+        script = Files.copy(Project.ROOT.resolve("releng/product/files/unix/twinfeed"), product.resolve("twinfeed"));
         write("configuration/build", "1\n");
-        Path java = write("jre/bin/java", """
+        Path java = write(
+                "jre/bin/java",
+                """
                 #!/bin/sh
                 case "$*" in *WarmUp*) exit 0 ;; esac
                 echo "locale $LC_ALL"
@@ -72,7 +73,9 @@ class StartScriptTest {
         TimeUnit.SECONDS.sleep(2);
         assertEquals(
                 0,
-                new ProcessBuilder("kill", "-TERM", String.valueOf(process.pid())).start().waitFor());
+                new ProcessBuilder("kill", "-TERM", String.valueOf(process.pid()))
+                        .start()
+                        .waitFor());
         assertTrue(said(process).contains("stopped before it was done"));
         assertEquals(143, process.waitFor());
     }

@@ -48,7 +48,8 @@ public record Table(String name, String source, String sure, String units, List<
             for (String line : text.lines().filter(line -> line.startsWith("#")).toList()) {
                 remarks.add(line.substring(1));
             }
-            String table = text.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
+            String table =
+                    text.lines().map(line -> line.startsWith("#") ? "" : line).collect(Collectors.joining("\n"));
             CsvRows.read(name, table, MOST_ROWS, row -> {
                 if (head.isEmpty()) {
                     head.addAll(row.cells());

@@ -230,8 +230,8 @@ public final class JobSession {
      *     or {@linkplain #acceptOutside accepted}; the file is as it was then
      */
     public void save() {
-        mark = new FileMark(JobFile.save(job, file, new FileFingerprint(mark.content()))
-                .digest());
+        mark = new FileMark(
+                JobFile.save(job, file, new FileFingerprint(mark.content())).digest());
         edits.saved();
         dropCopy();
     }

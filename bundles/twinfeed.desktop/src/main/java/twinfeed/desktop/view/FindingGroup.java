@@ -20,14 +20,13 @@ import twinfeed.model.assessment.Outcome;
  * @param findings its findings, in order
  */
 public record FindingGroup(String title, List<Finding> findings) {
-    private static final List<Outcome> WORST_FIRST =
-            List.of(
-                    Outcome.FAILS,
-                    Outcome.NOT_CHECKED,
-                    Outcome.CANNOT_TELL,
-                    Outcome.TOO_CLOSE,
-                    Outcome.PASSES,
-                    Outcome.NOT_APPLICABLE);
+    private static final List<Outcome> WORST_FIRST = List.of(
+            Outcome.FAILS,
+            Outcome.NOT_CHECKED,
+            Outcome.CANNOT_TELL,
+            Outcome.TOO_CLOSE,
+            Outcome.PASSES,
+            Outcome.NOT_APPLICABLE);
 
     public FindingGroup {
         findings = List.copyOf(findings);

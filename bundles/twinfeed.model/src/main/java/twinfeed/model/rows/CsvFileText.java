@@ -72,7 +72,9 @@ final class CsvFileText {
             return;
         }
         in.mark(4);
-        int more = first >= 0xF0 && first <= 0xF4 ? 3 : first >= 0xE0 && first < 0xF0 ? 2 : first >= 0xC2 && first < 0xE0 ? 1 : 0;
+        int more = first >= 0xF0 && first <= 0xF4
+                ? 3
+                : first >= 0xE0 && first < 0xF0 ? 2 : first >= 0xC2 && first < 0xE0 ? 1 : 0;
         boolean whole = more > 0;
         for (int i = 0; i < more && whole; i++) {
             int next = in.read();

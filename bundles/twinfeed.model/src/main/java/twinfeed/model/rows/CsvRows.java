@@ -31,8 +31,8 @@ public final class CsvRows {
     private static final String UNIT = "(?:\\s*[^\\d\\s,;±]{1,12})?";
 
     /** A number, perhaps with unit and tolerance, in a cell of its own or behind the key of a head line. */
-    private static final Pattern DECIMAL = Pattern.compile(
-            "((?:#\\s*[\\p{L}-]+:\\s*)?)(" + NUMBER + UNIT + "(?:\\s*±\\s*" + NUMBER + UNIT + ")?)");
+    private static final Pattern DECIMAL =
+            Pattern.compile("((?:#\\s*[\\p{L}-]+:\\s*)?)(" + NUMBER + UNIT + "(?:\\s*±\\s*" + NUMBER + UNIT + ")?)");
 
     /** In a list with tabs this may be a thousand; it is left for its reader to refuse. */
     private static final Pattern PERHAPS_GROUPED = Pattern.compile(".*\\d{1,3},\\d{3}(?!\\d).*");

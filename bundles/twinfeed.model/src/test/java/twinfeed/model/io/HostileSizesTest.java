@@ -15,15 +15,15 @@ class HostileSizesTest {
     /** Two seconds are promised for a quiet machine; a busy one is given more, and what is wrong takes minutes. */
     private static final Duration SOON = Duration.ofSeconds(20);
 
-    private static final String HEAD = "<job:Job xmlns:job=\"urn:twinfeed:1:job\" version=\"1\" catalogue=\"h.catalogue\">";
+    private static final String HEAD =
+            "<job:Job xmlns:job=\"urn:twinfeed:1:job\" version=\"1\" catalogue=\"h.catalogue\">";
 
     private static InputException refused(String inSurvey) {
         String text = HEAD + "<survey " + inSurvey + "</survey></job:Job>";
         InputException refused = assertTimeoutPreemptively(
                 SOON,
-                () -> assertThrows(
-                        InputException.class,
-                        () -> JobFile.form().read("house.job", text.getBytes(StandardCharsets.UTF_8))));
+                () -> assertThrows(InputException.class, () -> JobFile.form()
+                        .read("house.job", text.getBytes(StandardCharsets.UTF_8))));
         for (InputProblem problem : refused.problems()) {
             assertTrue(problem.toString().length() < 2_000, problem.toString());
         }
@@ -31,12 +31,16 @@ class HostileSizesTest {
     }
 
     private static void refused(String inSurvey, String message) {
-        assertTrue(refused(inSurvey).getMessage().contains(message), refused(inSurvey).getMessage());
+        assertTrue(
+                refused(inSurvey).getMessage().contains(message),
+                refused(inSurvey).getMessage());
     }
 
     @Test
     void aDecimalOfTwoMillionDigits() {
-        refused("><unit><heater id=\"x\" price=\"" + "9".repeat(2_000_000) + "\"/></unit>", "there is no attribute price");
+        refused(
+                "><unit><heater id=\"x\" price=\"" + "9".repeat(2_000_000) + "\"/></unit>",
+                "there is no attribute price");
         refused("takenOn=\"" + "1".repeat(2_000_000) + "\">", "this has 2000000 characters; write at most 200");
         refused("winterIntake=\"" + "1".repeat(2_000_000) + " C\">", "write at most 200");
     }

@@ -44,8 +44,8 @@ class CsvRowsTest {
     @ParameterizedTest
     @ValueSource(strings = {",", ";", "\t"})
     void tellsTheSeparator(String separator) {
-        String text = "# a remark, with commas; and semicolons\na,b,c\n1,\"x;,y\",3\n".replaceAll(
-                ",(?=[bc3\"])", separator);
+        String text =
+                "# a remark, with commas; and semicolons\na,b,c\n1,\"x;,y\",3\n".replaceAll(",(?=[bc3\"])", separator);
         assertEquals(List.of("1", "x;,y", "3"), rows(text).get(2));
     }
 
@@ -111,7 +111,8 @@ class CsvRowsTest {
     @ParameterizedTest
     @ValueSource(strings = {"a,\"b\nc,d\n", "a,\"b\"x\n"})
     void brokenQuotesAreRefusedWithTheirLine(String text) {
-        assertTrue(refused(("h,i\n" + text).getBytes(StandardCharsets.UTF_8)).contains("list.csv, line 2: a double quote"));
+        assertTrue(refused(("h,i\n" + text).getBytes(StandardCharsets.UTF_8))
+                .contains("list.csv, line 2: a double quote"));
     }
 
     @Test
@@ -124,15 +125,16 @@ class CsvRowsTest {
 
     @Test
     void aDeviceIsNoList() {
-        InputException refused = assertThrows(
-                InputException.class, () -> CsvRows.read(Path.of("/dev/zero"), 100, 1, row -> {}));
+        InputException refused =
+                assertThrows(InputException.class, () -> CsvRows.read(Path.of("/dev/zero"), 100, 1, row -> {}));
         assertTrue(String.valueOf(refused.getMessage()).contains("no file"), refused.getMessage());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"=1+1", "+44 1632 960000", "-1", "@sum", "'=x", "''=x", "'plain", "plain", "", "'", "\tx"})
     void whatLooksLikeAFormulaIsWrittenAsTextAndReadBack(String text) {
-        assertTrue(CsvCell.safe(text).isEmpty() || "=+-@\t\r".indexOf(CsvCell.safe(text).charAt(0)) < 0);
+        assertTrue(CsvCell.safe(text).isEmpty()
+                || "=+-@\t\r".indexOf(CsvCell.safe(text).charAt(0)) < 0);
         assertEquals(text, CsvCell.plain(CsvCell.safe(text)));
     }
 }

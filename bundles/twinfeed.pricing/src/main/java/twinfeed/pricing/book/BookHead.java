@@ -16,10 +16,10 @@ import twinfeed.model.pricebook.PaymentTerm;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PricebookFactory;
 import twinfeed.model.pricebook.TaxRate;
+import twinfeed.model.rows.Row;
 import twinfeed.pricing.Rounding;
 import twinfeed.pricing.Shares;
 import twinfeed.pricing.TaxClass;
-import twinfeed.model.rows.Row;
 
 /** The head of a price book: lines {@code # key: value}, more values in the cells that follow. */
 final class BookHead {

@@ -71,8 +71,7 @@ public final class PriceBookText {
 
     private void line(String key, @Nullable Object first, @Nullable Object... more) throws IOException {
         if (first != null) {
-            Stream<Object> rest =
-                    Arrays.stream(more).map(value -> value == null ? "" : CsvCell.safe(value.toString()));
+            Stream<Object> rest = Arrays.stream(more).map(value -> value == null ? "" : CsvCell.safe(value.toString()));
             printer.printRecord(Stream.concat(Stream.of("# " + key + ": " + first), rest));
         }
     }

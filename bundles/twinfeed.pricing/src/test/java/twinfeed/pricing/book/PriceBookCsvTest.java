@@ -222,7 +222,9 @@ class PriceBookCsvTest {
     @Test
     void takesWhatAnOlderSpreadsheetProgramSaved(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("older.csv");
-        String text = (HEAD + "a,\u00dcberlauf,each,,1.50,,,standard,,,,,,\n").replace(',', ';').replace("1.50", "1,50");
+        String text = (HEAD + "a,\u00dcberlauf,each,,1.50,,,standard,,,,,,\n")
+                .replace(',', ';')
+                .replace("1.50", "1,50");
         Files.write(file, text.getBytes(java.nio.charset.Charset.forName("windows-1252")));
         PriceItem item = PriceBookCsv.read(file).bookOrThrow().getItems().get(0);
         assertEquals("\u00dcberlauf", item.getDescription());

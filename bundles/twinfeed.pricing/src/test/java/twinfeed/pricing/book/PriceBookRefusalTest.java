@@ -98,8 +98,8 @@ class PriceBookRefusalTest {
     }
 
     private static String refused(Path file) {
-        return String.valueOf(
-                assertThrows(InputException.class, () -> PriceBookCsv.read(file)).getMessage());
+        return String.valueOf(assertThrows(InputException.class, () -> PriceBookCsv.read(file))
+                .getMessage());
     }
 
     @Test

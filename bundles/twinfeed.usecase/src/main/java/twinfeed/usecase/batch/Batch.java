@@ -12,11 +12,11 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.rows.Row;
 import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
-import twinfeed.model.rows.Row;
 
 /**
  * Judges and prices the dwellings of a list, one after the other. Each is the survey of a pattern job with the row's own values put in.

@@ -9,9 +9,9 @@ import twinfeed.model.check.FieldException;
 import twinfeed.model.check.FieldPath;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
+import twinfeed.model.rows.Row;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
-import twinfeed.model.rows.Row;
 
 /**
  * The head of a list of dwellings: {@code dwelling}, which names each, and fields of the survey by their names, for example

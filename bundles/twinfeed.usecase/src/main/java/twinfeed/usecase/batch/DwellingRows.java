@@ -41,7 +41,8 @@ final class DwellingRows {
             throw ListProblem.of(file, refused);
         } catch (IOException unreadable) {
             throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "check that you may read it"), unreadable);
+                    InputProblem.ofFile(file.toString(), "it cannot be read", "check that you may read it"),
+                    unreadable);
         }
     }
 }

@@ -130,7 +130,10 @@ final class ElectricalSide {
     }
 
     double smallestSizeMm2() {
-        return circuit.getSegments().stream().mapToInt(ElectricalSide::size).min().orElseThrow();
+        return circuit.getSegments().stream()
+                .mapToInt(ElectricalSide::size)
+                .min()
+                .orElseThrow();
     }
 
     /** Protective conductor for a let-through energy: 543.1.3 with k = 115, mm2. */
@@ -147,7 +150,9 @@ final class ElectricalSide {
         List<Double> showers = new ArrayList<>(List.of(designCurrent()));
         double rest = 0;
         for (Load load : feed.getLoads()) {
-            double current = load.getPower() == null ? load.getCurrent().si() : load.getPower().si() / NOMINAL_V;
+            double current = load.getPower() == null
+                    ? load.getCurrent().si()
+                    : load.getPower().si() / NOMINAL_V;
             if (load.getKind() == LoadKind.SHOWER) {
                 showers.add(current);
             } else if (load.getKind() == LoadKind.COOKER) {

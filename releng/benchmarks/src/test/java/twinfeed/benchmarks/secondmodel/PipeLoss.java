@@ -26,13 +26,7 @@ record PipeLoss(double lengthM, double boreM, double roughnessM, double k, doubl
             return 0;
         }
         double v = velocity(flow);
-        return frictionFactor(v * boreM / water.kinematicViscosity())
-                * lengthM
-                / boreM
-                * water.density()
-                * v
-                * v
-                / 2;
+        return frictionFactor(v * boreM / water.kinematicViscosity()) * lengthM / boreM * water.density() * v * v / 2;
     }
 
     double fittingsPa(double flow, LiquidWater water) {
@@ -49,8 +43,7 @@ record PipeLoss(double lengthM, double boreM, double roughnessM, double k, doubl
         if (reynolds < 2000) {
             return laminar;
         }
-        double root = Bisection.root(
-                x -> x + 2 * Math.log10(roughnessM / boreM / 3.7 + 2.51 * x / reynolds), 0.5, 20);
+        double root = Bisection.root(x -> x + 2 * Math.log10(roughnessM / boreM / 3.7 + 2.51 * x / reynolds), 0.5, 20);
         return Math.max(laminar, 1 / (root * root));
     }
 }

@@ -54,7 +54,9 @@ final class SecondModel {
     private void electricity() {
         double own = electric.suppliedV();
         figures.put("circuit.designCurrent", electric.designCurrent());
-        figures.put("circuit.highVoltageCurrent", electric.designCurrent() * 253 / heater.getVoltage().si());
+        figures.put(
+                "circuit.highVoltageCurrent",
+                electric.designCurrent() * 253 / heater.getVoltage().si());
         figures.put("circuit.capacity", electric.capacity());
         figures.put("circuit.voltageDrop", electric.voltageDrop());
         figures.put("circuit.voltageDrop:percent", electric.voltageDrop() / 230 * 100);
@@ -109,14 +111,14 @@ final class SecondModel {
         figures.put("flow.byMonth:most", most);
         // Both elements are alike, so the low setting is half of the power, and so is what is left with one burnt out.
         figures.put("flow.lowPower", atOutlet(watts / 2, warmest()));
-        figures.put(
-                "flow.oneElement",
-                LiquidWater.temperatureOf(winter.enthalpy() + watts / 2 / mass(watts, winter)));
+        figures.put("flow.oneElement", LiquidWater.temperatureOf(winter.enthalpy() + watts / 2 / mass(watts, winter)));
         figures.put("flow.intake", warmest().temperatureC());
     }
 
     private LiquidWater warmest() {
-        return intakes.stream().max(java.util.Comparator.comparingDouble(LiquidWater::temperatureC)).orElseThrow();
+        return intakes.stream()
+                .max(java.util.Comparator.comparingDouble(LiquidWater::temperatureC))
+                .orElseThrow();
     }
 
     private void pressures() {
@@ -128,7 +130,9 @@ final class SecondModel {
         figures.put("pressure.loss:fittings", water.fittingsPa(named, winter) / BAR);
         figures.put("pressure.available", water.availableFlow(need(), 0, winter) * L_PER_MIN);
         figures.put("pressure.scale", survey.getWater().getHardness().si() * 1000);
-        figures.put("pressure.standard", survey.getWater().getTest().getStaticPressure().si() / BAR);
+        figures.put(
+                "pressure.standard",
+                survey.getWater().getTest().getStaticPressure().si() / BAR);
         switchPressure();
         throttle();
         summer();
@@ -171,7 +175,8 @@ final class SecondModel {
             double inlet = limited ? need() * flow * flow : water.inletPa(flow, open, intake);
             return List.of(new double[] {inlet - loss, make});
         }
-        double down = heater.getDownstreamPressure().si() * Math.pow(flow / heater.getDownstreamFlow().si(), 2);
+        double down = heater.getDownstreamPressure().si()
+                * Math.pow(flow / heater.getDownstreamFlow().si(), 2);
         double handset = intake.columnPa(survey.getWater().getLowestHandset().si());
         return List.of(
                 new double[] {down, make},

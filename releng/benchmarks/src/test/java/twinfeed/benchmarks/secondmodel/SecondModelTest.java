@@ -17,8 +17,8 @@ import java.util.Objects;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import twinfeed.benchmarks.RandomHouse;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Finding;
@@ -56,8 +56,8 @@ class SecondModelTest {
     /** The table of loss coefficients is data, not a formula; its cells have guards of their own. */
     private static Map<String, Double> fittings() {
         Map<String, Double> table = new HashMap<>();
-        try (InputStream stream = Objects.requireNonNull(
-                        SecondModelTest.class.getResourceAsStream("/twinfeed/calculator/pressure/survey/fittings.csv"));
+        try (InputStream stream = Objects.requireNonNull(SecondModelTest.class.getResourceAsStream(
+                        "/twinfeed/calculator/pressure/survey/fittings.csv"));
                 BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             reader.lines()
                     .filter(line -> !line.startsWith("#") && !line.startsWith("kind,"))
@@ -86,14 +86,19 @@ class SecondModelTest {
                 withWork++;
             }
         }
-        System.out.println("second model: " + compared.values().stream().mapToInt(Integer::intValue).sum()
-                + " figures compared, " + withWork + " houses also with the work done, at least " + fewest + " figures a house");
+        System.out.println("second model: "
+                + compared.values().stream().mapToInt(Integer::intValue).sum() + " figures compared, " + withWork
+                + " houses also with the work done, at least " + fewest + " figures a house");
         assertEquals(List.of(), differences);
         assertTrue(fewest >= FIGURES_A_HOUSE, "figures compared in the house with the fewest: " + fewest);
         assertTrue(withWork >= HOUSES / 4, "houses with work: " + withWork);
         // A figure that the program never gives, or under another name, would go unseen.
         Map<String, Double> names = figures(RandomHouse.of(0), RandomHouse.of(0).survey());
-        assertEquals(List.of(), names.keySet().stream().filter(name -> !compared.containsKey(name)).toList());
+        assertEquals(
+                List.of(),
+                names.keySet().stream()
+                        .filter(name -> !compared.containsKey(name))
+                        .toList());
     }
 
     private Map<String, Double> figures(RandomHouse house, Survey survey) {
@@ -110,7 +115,8 @@ class SecondModelTest {
                 compared.merge(figure.getKey(), 1, Integer::sum);
                 double off = Math.abs(said - figure.getValue());
                 if (!(off <= Math.max(FLOOR, TOLERANCE * Math.abs(figure.getValue())))) {
-                    differences.add(what + ", " + figure.getKey() + ": the program says " + said + ", the second model " + figure.getValue());
+                    differences.add(what + ", " + figure.getKey() + ": the program says " + said + ", the second model "
+                            + figure.getValue());
                 }
             }
         }

@@ -22,7 +22,14 @@ final class WaterSide {
 
     /** Wall roughness, m: drawn tube 0.0015 mm and plastic 0.007 mm, handbooks of fluid mechanics. */
     private static final Map<PipeMaterial, Double> ROUGHNESS = Map.of(
-            PipeMaterial.COPPER, 0.0015e-3, PipeMaterial.LEAD, 0.0015e-3, PipeMaterial.PE, 0.007e-3, PipeMaterial.PLASTIC, 0.007e-3);
+            PipeMaterial.COPPER,
+            0.0015e-3,
+            PipeMaterial.LEAD,
+            0.0015e-3,
+            PipeMaterial.PE,
+            0.007e-3,
+            PipeMaterial.PLASTIC,
+            0.007e-3);
 
     private final double staticPa;
     private final double runningPa;
@@ -103,7 +110,9 @@ final class WaterSide {
     private static double k(PipeSegment pipe, Map<String, Double> fittings) {
         double sum = 0;
         for (Fitting fitting : pipe.getFittings()) {
-            double one = fitting.getK() == null ? fittings.get(fitting.getKind()) : fitting.getK().si();
+            double one = fitting.getK() == null
+                    ? fittings.get(fitting.getKind())
+                    : fitting.getK().si();
             sum += fitting.getCount() * one;
         }
         return sum;
@@ -116,7 +125,8 @@ final class WaterSide {
     /** The outlet of a tap from the flow that was read when it was open alone. */
     private double perRootPa(DrawOff tap, LiquidWater water) {
         double flow = tap.getFlow().si();
-        double left = pressureAfter(tee(tap), flow, water) - water.columnPa(tap.getHeight().si());
+        double left = pressureAfter(tee(tap), flow, water)
+                - water.columnPa(tap.getHeight().si());
         return flow / Math.sqrt(Math.max(WIDE_OPEN_PA, left));
     }
 
@@ -140,7 +150,8 @@ final class WaterSide {
     }
 
     double staticAtUnitPa(LiquidWater water) {
-        return staticPa - water.columnPa(pipes.stream().mapToDouble(PipeLoss::riseM).sum());
+        return staticPa
+                - water.columnPa(pipes.stream().mapToDouble(PipeLoss::riseM).sum());
     }
 
     int tapCount() {
