@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pricing;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -50,8 +51,17 @@ final class BillOfQuantities {
     void addCompanions(String reason) {
         for (BillItem item : List.copyOf(byCode.values())) {
             WorkRules.companions(item.item().code(), item.quantity()).stream()
-                    .filter(need -> prices.find(need.code()).isPresent() && !has(need.code()))
-                    .forEach(need -> add(need, reason));
+                    .filter(need -> prices.find(need.code()).isPresent())
+                    .forEach(need -> bring(need, reason));
+        }
+    }
+
+    /** What the work names itself counts towards what it brings; only what is lacking is added. */
+    private void bring(RequiredItem need, String reason) {
+        BillItem named = byCode.get(need.code());
+        BigDecimal lacking = named == null ? need.quantity() : need.quantity().subtract(named.quantity());
+        if (lacking.signum() > 0) {
+            add(new RequiredItem(need.code(), lacking), reason);
         }
     }
 

@@ -130,6 +130,8 @@ class QuoteFolderTest {
                         "h75",
                         "h95",
                         "cable-10",
+                        "clips-cable",
+                        "remove-cable",
                         "task-isolate",
                         "task-replace-unit",
                         "task-run-cable",

@@ -20,11 +20,13 @@ import twinfeed.model.survey.Survey;
 final class Planning {
     private final Runner runner;
     private final Uncertainty uncertainty;
+    private final Uncertainty ofWorks;
     private final RemedySearch search;
 
     Planning(Runner runner, WorkCost.Source costs) {
         this.runner = runner;
         this.uncertainty = Uncertainty.whereInDoubt(runner);
+        this.ofWorks = Uncertainty.untilDoubt(runner);
         this.search = new RemedySearch(this::judge, costs, runner.influence());
     }
 
@@ -47,6 +49,6 @@ final class Planning {
         OptionResult result = runner.judge(surveyed, edited, candidate);
         return result.findings().stream().anyMatch(Finding::stands)
                 ? result
-                : uncertainty.judge(surveyed, edited, candidate, result);
+                : ofWorks.judge(surveyed, edited, candidate, result);
     }
 }

@@ -16,8 +16,8 @@ import twinfeed.model.assessment.Outcome;
 final class Margins {
     private static final double LOW = 0.05;
 
-    /** A share as far from 0 and 1 as this is too close to call beyond the noise of the first draws. */
-    private static final double CLEAR_DOUBT = 0.12;
+    /** A check is too close to call where its chance lies between this share and the rest. */
+    private static final double TOO_CLOSE = 0.05;
 
     private final OptionResult nominal;
     private final List<SampledInput> inputs;
@@ -58,20 +58,43 @@ final class Margins {
     }
 
     /**
-     * Whether more draws would decide nothing: each deciding check is passed by all draws, by none, or by a share that is far from where
-     * "too close to call" begins.
+     * Whether more draws would decide nothing: each deciding check is passed by all draws, by none, or by a share that is too far from where
+     * "too close to call" begins for so many draws to mislead.
      */
     boolean settled() {
+        double slack = slack();
         for (int check = 0; check < passes.length; check++) {
-            double share = (double) passes[check] / drawn;
-            double doubt = Math.min(share, 1 - share);
+            double doubt = doubt(check);
             if (doubt > 0
-                    && doubt < CLEAR_DOUBT
+                    && Math.abs(doubt - TOO_CLOSE) < slack
                     && nominal.findings().get(check).check().deciding()) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether a deciding check is too close to call for certain, so that works which leave it so are no answer. */
+    boolean doubtful() {
+        double slack = slack();
+        for (int check = 0; check < passes.length; check++) {
+            if (doubt(check) > TOO_CLOSE + slack
+                    && nominal.findings().get(check).check().deciding()
+                    && isSampled(nominal.findings().get(check))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double doubt(int check) {
+        double share = (double) passes[check] / drawn;
+        return Math.min(share, 1 - share);
+    }
+
+    /** Four standard deviations of a share of 5 % in so many plain draws; draws that are spread evenly miss by less. */
+    private double slack() {
+        return 4 * Math.sqrt(TOO_CLOSE * (1 - TOO_CLOSE) / drawn);
     }
 
     /** A calculator that breaks on a draw leaves findings out: the check then counts as not passing. */

@@ -28,6 +28,9 @@ public final class Uncertainty implements RemedySearch.Judge {
     /** The usual number of draws. */
     public static final int POINTS = 4096;
 
+    /** The number of draws for a set of works, of which a search judges dozens. */
+    private static final int WORK_POINTS = 1024;
+
     /** The usual seed. */
     public static final long SEED = 20_260_101L;
 
@@ -41,6 +44,7 @@ public final class Uncertainty implements RemedySearch.Judge {
     private final int firstPoints;
     private final int points;
     private final long seed;
+    private final boolean stopsAtDoubt;
 
     /** With the usual number of draws for every check. */
     public Uncertainty(Runner runner) {
@@ -50,6 +54,14 @@ public final class Uncertainty implements RemedySearch.Judge {
     /** With the usual number of draws only where the first ones leave open whether a deciding check is too close to call. */
     public static Uncertainty whereInDoubt(Runner runner) {
         return new Uncertainty(runner, FIRST_POINTS, POINTS, SEED);
+    }
+
+    /**
+     * For sets of works of which only one that leaves nothing too close to call is an answer: the draws end as soon as a deciding check
+     * is too close for certain, and the chances of the others are then rough.
+     */
+    public static Uncertainty untilDoubt(Runner runner) {
+        return new Uncertainty(runner, FIRST_POINTS, WORK_POINTS, SEED, true);
     }
 
     /**
@@ -64,6 +76,11 @@ public final class Uncertainty implements RemedySearch.Judge {
     }
 
     private Uncertainty(Runner runner, int firstPoints, int points, long seed) {
+        this(runner, firstPoints, points, seed, false);
+    }
+
+    private Uncertainty(Runner runner, int firstPoints, int points, long seed, boolean stopsAtDoubt) {
+        this.stopsAtDoubt = stopsAtDoubt;
         if (points < 2) {
             throw new IllegalArgumentException("at least 2 draws, not " + points);
         }
@@ -121,11 +138,18 @@ public final class Uncertainty implements RemedySearch.Judge {
             double[] point = shifted(sobol.nextVector(), shift);
             inputs.draw(point);
             margins.record(point, sampled.judge(before, copy, candidate, focus, readings));
-            if (draw + 1 == firstPoints && margins.settled()) {
+            if (enough(draw + 1, margins)) {
                 break;
             }
         }
         return margins;
+    }
+
+    /** Asked at powers of 2, where the points of the sequence are spread evenly. */
+    private boolean enough(int drawn, Margins margins) {
+        return drawn >= firstPoints
+                && Integer.bitCount(drawn) == 1
+                && (margins.settled() || stopsAtDoubt && margins.doubtful());
     }
 
     /** The calculators that compare a value with a limit in this house, and those that they depend on: only these are run on draws. */

@@ -88,7 +88,8 @@ final class OptionsTable {
         label(row);
         each(at -> {
             Value value = row.values().get(at);
-            CellStyle look = OutcomeText.look(value.verdict(), SheetStyles.LINE.align(CellStyle.Alignment.CENTRE));
+            CellStyle line = SheetStyles.LINE.align(CellStyle.Alignment.CENTRE);
+            CellStyle look = value.verdict() == null ? line : OutcomeText.look(value.verdict(), line);
             page.text(first(at), last(at), value.text(), look);
         });
     }
