@@ -85,7 +85,7 @@ final class FaultsVerb implements Callable<Integer> {
         OutputPaths files = new OutputPaths(out, pdf)
                 .sparing(job.bookFile(), firm)
                 .sparing(job.file().inputs())
-                .sparing(opened.companions().toArray(Path[]::new));
+                .sparing(opened.companions());
         files.check();
         if (!ticks.isEmpty() || !answers.isEmpty()) {
             opened = face.office().recordFaults(job.file().file(), job.file().catalogue(), by, at, ticks, answers);

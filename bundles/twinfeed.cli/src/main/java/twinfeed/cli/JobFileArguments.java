@@ -2,7 +2,10 @@
 package twinfeed.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,9 +35,10 @@ final class JobFileArguments {
     }
 
     /** Files that are read by name: the job, and its catalogue if one is given. */
-    @Nullable
-    Path[] inputs() {
-        return new @Nullable Path[] {file, catalogue};
+    List<Path> inputs() {
+        return Stream.of(Optional.of(file), Optional.ofNullable(catalogue))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** The job's file. */

@@ -77,7 +77,7 @@ final class QuoteVerb implements Callable<Integer> {
         outputs.check();
         PriceBook prices = face.office().book(book);
         OpenedJob opened = job.open(face);
-        outputs = outputs.sparing(opened.companions().toArray(Path[]::new));
+        outputs = outputs.sparing(opened.companions());
         outputs.check();
         AssessedJob judged = face.office().judge(opened, prices, null, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);

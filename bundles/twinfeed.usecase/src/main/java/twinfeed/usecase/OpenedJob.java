@@ -4,7 +4,6 @@ package twinfeed.usecase;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
@@ -37,8 +36,7 @@ public record OpenedJob(Path file, Job job, Catalogue catalogue, List<String> wa
         Stream<@Nullable String> names = Stream.concat(
                 Stream.of(job.getCatalogue()),
                 job.getSurvey().getPhotos().stream().map(Photo::getFile));
-        return names.filter(Objects::nonNull)
-                .flatMap(name -> beside(folder, name))
+        return names.flatMap(name -> name == null ? Stream.empty() : beside(folder, name))
                 .toList();
     }
 

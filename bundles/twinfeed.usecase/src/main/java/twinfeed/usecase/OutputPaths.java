@@ -35,6 +35,15 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path
         return new OutputPaths(null, file);
     }
 
+    /** The same, sparing these inputs too. */
+    public OutputPaths sparing(java.util.Collection<Path> more) {
+        OutputPaths spared = this;
+        for (Path one : more) {
+            spared = spared.sparing(one);
+        }
+        return spared;
+    }
+
     /** The same, and none of these files may be replaced. */
     public OutputPaths sparing(@Nullable Path... more) {
         Stream<Path> all = Stream.concat(inputs.stream(), Arrays.stream(more).filter(Objects::nonNull));
