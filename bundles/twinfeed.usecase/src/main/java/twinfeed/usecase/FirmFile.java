@@ -34,7 +34,7 @@ import twinfeed.pricing.texts.StandingTexts;
  */
 public record FirmFile(Firm firm, @Nullable Path folder) {
     private static final String NAME = "firm.properties";
-    private static final List<String> KEYS = List.of("name", "address", "contact", "accent", "logo");
+    private static final List<String> KEYS = List.of("name", "address", "contact", "tax-number", "accent", "logo");
     private static final int MOST_MIB = 1;
     private static final long LARGEST_LOGO = 4L << 20;
 
