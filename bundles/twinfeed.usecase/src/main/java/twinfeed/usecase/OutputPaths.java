@@ -36,18 +36,14 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path
     }
 
     /** The same, sparing these inputs too. */
-    public OutputPaths sparing(java.util.Collection<Path> more) {
-        OutputPaths spared = this;
-        for (Path one : more) {
-            spared = spared.sparing(one);
-        }
-        return spared;
+    public OutputPaths sparing(List<Path> more) {
+        return new OutputPaths(
+                workbook, pdf, Stream.concat(inputs.stream(), more.stream()).toList());
     }
 
     /** The same, and none of these files may be replaced. */
     public OutputPaths sparing(@Nullable Path... more) {
-        Stream<Path> all = Stream.concat(inputs.stream(), Arrays.stream(more).filter(Objects::nonNull));
-        return new OutputPaths(workbook, pdf, all.toList());
+        return sparing(Arrays.stream(more).filter(Objects::nonNull).toList());
     }
 
     /**

@@ -17,8 +17,8 @@ import twinfeed.calculator.search.RemedySearch;
 import twinfeed.model.survey.Survey;
 
 /**
- * Says how sure findings are: draws all uncertain readings of a survey many times within their tolerances, runs every
- * calculator on each draw, and gives for each check the chance that it passes, the interval of its margin, and the reading that
+ * Says how sure findings are: draws all uncertain readings of a survey many times within their tolerances, runs the
+ * calculators that compare a value with a limit on each draw, and gives for each check the chance that it passes, the interval of its margin, and the reading that
  * contributes most to the doubt.
  *
  * <p>The draws are a Sobol sequence with a seeded shift modulo 1, so the same survey gives the same answer. Each call works on a
