@@ -181,7 +181,10 @@ final class ChartsHelpWindowTest {
             tabs.setSelection(0);
             Ui.send(tabs, SWT.Selection);
             Tree findings = ui.field(Tree.class, "findings");
-            TreeItem item = findings.getItem(0).getItem(2);
+            TreeItem item = java.util.Arrays.stream(findings.getItem(0).getItems())
+                    .filter(each -> each.getText().startsWith("Capacity of the cable"))
+                    .findFirst()
+                    .orElseThrow();
             findings.setSelection(item);
             Ui.send(findings, SWT.Selection);
             Ui.send(ui.field(Link.class, "working.explain"), SWT.Selection);

@@ -35,16 +35,15 @@ final class FaultsWindowTest {
     /** Number of the page. */
     private static final int FAULTS = 2;
 
-    private static final List<String> PROCEDURE =
-            List.of(
-                    "showerOff",
-                    "breakerLocked",
-                    "noticeUp",
-                    "isolatorOpen",
-                    "waterShut",
-                    "testerProvedBefore",
-                    "deadAtTerminals",
-                    "testerProvedAfter");
+    private static final List<String> PROCEDURE = List.of(
+            "showerOff",
+            "breakerLocked",
+            "noticeUp",
+            "isolatorOpen",
+            "waterShut",
+            "testerProvedBefore",
+            "deadAtTerminals",
+            "testerProvedAfter");
 
     @TempDir
     static Path folder;
@@ -163,7 +162,7 @@ final class FaultsWindowTest {
             looked();
         }
         assertEquals("cover", next().place());
-        assertEquals(6, next().procedure().size());
+        assertEquals(PROCEDURE.size(), next().procedure().size());
         List<Button> answers =
                 ui.ask(() -> ui.all(Button.class, button -> String.valueOf(button.getData("twinfeed.field"))
                         .startsWith("next.")));
@@ -232,11 +231,12 @@ final class FaultsWindowTest {
         ui.run(() -> job().undo());
         looked();
         assertEquals(
-                6, job().session().survey().getFaultFinding().getIsolation().size());
+                PROCEDURE.size(),
+                job().session().survey().getFaultFinding().getIsolation().size());
         assertTrue(ui.ask(() -> window.parts().parts().get(0).isDirty()));
         ui.run(() -> job().save());
         assertEquals(
-                6,
+                PROCEDURE.size(),
                 JobFile.load(folder.resolve("alder-beck.job"))
                         .getSurvey()
                         .getFaultFinding()
@@ -277,7 +277,7 @@ final class FaultsWindowTest {
     void isolationThatBeginsAgainLeavesItsRecordBehind() throws Exception {
         ui.run(() -> job().session().faults().beginIsolationAgain());
         looked();
-        ui.await("the first step is open", () -> enabled("isolation.isolatorOpen"));
+        ui.await("the first step is open", () -> enabled("isolation.showerOff"));
         assertFalse(enabled("answer.elementOpen.yes"));
         assertTrue(job().session().survey().getFaultFinding().getIsolation().isEmpty());
         assertTrue(job().session()
@@ -286,7 +286,7 @@ final class FaultsWindowTest {
                 .getSteps()
                 .get(0)
                 .getWhat()
-                .contains("6 steps"));
+                .contains(PROCEDURE.size() + " steps"));
         assertFalse(text("isolation.notice").isBlank(), "what was found under the cover has no isolation any more");
         ui.shoot("35-isolation-again");
     }

@@ -56,7 +56,8 @@ class ServicesTest {
 
     @Test
     void theUseCasesWorkWithAllOfThem() throws InterruptedException, InvalidSyntaxException {
-        ServiceTracker<TwinfeedService, TwinfeedService> tracker = new ServiceTracker<>(context, TwinfeedService.class, null);
+        ServiceTracker<TwinfeedService, TwinfeedService> tracker =
+                new ServiceTracker<>(context, TwinfeedService.class, null);
         tracker.open();
         try {
             TwinfeedService office = tracker.waitForService(PATIENCE_MS);

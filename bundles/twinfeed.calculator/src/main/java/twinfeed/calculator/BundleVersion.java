@@ -3,7 +3,9 @@ package twinfeed.calculator;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
@@ -24,7 +26,7 @@ final class BundleVersion {
             return NONE;
         }
         try {
-            Manifest manifest = manifest(Path.of(code.getLocation().toURI()));
+            Manifest manifest = manifest(place(code.getLocation()));
             String version =
                     manifest == null ? null : manifest.getMainAttributes().getValue("Bundle-Version");
             return version == null ? NONE : version;
@@ -34,6 +36,13 @@ final class BundleVersion {
                 | java.nio.file.FileSystemNotFoundException e) {
             return NONE;
         }
+    }
+
+    /** OSGi leaves blanks in a path as they are, a class path encodes them. */
+    private static Path place(URL location) throws URISyntaxException {
+        return location.getPath().indexOf(' ') >= 0
+                ? Path.of(new URI(location.getProtocol(), location.getPath(), null))
+                : Path.of(location.toURI());
     }
 
     private static @Nullable Manifest manifest(Path place) throws IOException {
