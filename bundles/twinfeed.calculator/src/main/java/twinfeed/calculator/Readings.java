@@ -18,6 +18,8 @@ public final class Readings {
 
     private final Survey survey;
     private final Map<String, List<String>> known = new LinkedHashMap<>();
+    private final Map<String, List<String>> knownOfHeater = new LinkedHashMap<>();
+    private @Nullable Heater heaterKnown;
 
     /** The readings of a survey, which must not change while this is used. */
     public Readings(Survey survey) {
@@ -34,10 +36,15 @@ public final class Readings {
      * @throws IllegalArgumentException if a path names no feature of the model
      */
     public List<String> missing(List<String> needs, Heater heater) {
+        if (heater != heaterKnown) {
+            knownOfHeater.clear();
+            heaterKnown = heater;
+        }
         List<String> missing = null;
         for (String path : needs) {
             List<String> lacking = path.startsWith(HEATER)
-                    ? walk(heater, path.substring(HEATER.length()), "heater")
+                    ? knownOfHeater.computeIfAbsent(
+                            path, each -> walk(heater, each.substring(HEATER.length()), "heater"))
                     : known.computeIfAbsent(path, this::ofSurvey);
             if (!lacking.isEmpty()) {
                 missing = missing == null ? new ArrayList<>() : missing;

@@ -25,7 +25,7 @@ final class Planning {
 
     Planning(Runner runner, WorkCost.Source costs) {
         this.runner = runner;
-        this.uncertainty = Uncertainty.whereInDoubt(runner);
+        this.uncertainty = Uncertainty.byNeed(runner);
         this.ofWorks = Uncertainty.untilDoubt(runner);
         this.search = new RemedySearch(this::judge, costs, runner.influence());
     }

@@ -71,6 +71,6 @@ public class HeaterBenchmark {
     /** How sure each finding about one heater is: 4,096 draws. */
     @Benchmark
     public OptionResult oneHeaterDrawn() {
-        return new Uncertainty(runner).judge(survey, candidates.get(3));
+        return Uncertainty.byNeed(runner).judge(survey, candidates.get(3));
     }
 }

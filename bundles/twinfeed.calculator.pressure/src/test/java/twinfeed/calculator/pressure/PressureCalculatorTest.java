@@ -126,7 +126,7 @@ class PressureCalculatorTest {
         Survey survey = Samples.survey();
         supply(survey, "3.0 bar ± 0.05 bar", "2.97 bar ± 0.05 bar", "15 L/min");
         gaugeAtHeater(survey);
-        Finding running = new Uncertainty(Houses.runner(), 1024, Uncertainty.SEED)
+        Finding running = Uncertainty.plain(Houses.runner(), 1024, Uncertainty.SEED)
                 .judge(survey, new Candidate(Samples.heater(), false))
                 .finding("pressure.running")
                 .orElseThrow();

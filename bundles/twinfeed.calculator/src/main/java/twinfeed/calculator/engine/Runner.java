@@ -2,6 +2,7 @@
 package twinfeed.calculator.engine;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,7 @@ public final class Runner {
     public static final Texts TEXTS = new Texts(Runner.class, "Common");
 
     private final List<Calculator> calculators;
+    private final Map<Calculator, String> sources = new IdentityHashMap<>();
     private final List<CalculatorProblem> leftOut;
     private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
@@ -63,6 +65,7 @@ public final class Runner {
         CalculatorSelection selection = new CalculatorSelection(found);
         this.calculators = CalculatorOrder.of(selection.calculators());
         this.leftOut = selection.problems();
+        calculators.forEach(calculator -> sources.put(calculator, CalculatorSource.of(calculator)));
         this.intakeModel = intakeModel;
         this.influence = Influence.among(calculators);
         this.containment = containment;
@@ -189,7 +192,7 @@ public final class Runner {
             Assumptions assumptions,
             @Nullable Containment contained) {
         CalculatorDescriptor descriptor = calculator.statement();
-        String source = CalculatorSource.of(calculator);
+        String source = sources.getOrDefault(calculator, "");
         CalculatorProblem before = aside.get(descriptor.id());
         if (before != null) {
             return broken(descriptor, source, new IllegalStateException(before.detail()));

@@ -91,9 +91,19 @@ final class SampledInputs {
         }
 
         @Override
-        public void draw(double own, double shared) {
-            after.draw(own, shared);
-            before.draw(own, shared);
+        public double position(double own, double shared) {
+            return after.position(own, shared);
+        }
+
+        @Override
+        public void place(double position) {
+            after.place(position);
+            before.place(position);
+        }
+
+        @Override
+        public Spread spread() {
+            return after.spread();
         }
     }
 
@@ -107,11 +117,23 @@ final class SampledInputs {
         return inputs.size() + gauges.size();
     }
 
-    /** Draws all. */
-    void draw(double[] point) {
+    /**
+     * Where a draw puts the inputs.
+     *
+     * @param point its coordinates, 0 to 1
+     * @param positions is filled with a position for each input
+     */
+    void positions(double[] point, double[] positions) {
         for (int i = 0; i < inputs.size(); i++) {
             int gauge = inputs.get(i).gauge();
-            inputs.get(i).draw(point[i], gauge < 0 ? 0.5 : point[inputs.size() + gauge]);
+            positions[i] = inputs.get(i).position(point[i], gauge < 0 ? 0.5 : point[inputs.size() + gauge]);
+        }
+    }
+
+    /** Puts all at positions. */
+    void place(double[] positions) {
+        for (int i = 0; i < inputs.size(); i++) {
+            inputs.get(i).place(positions[i]);
         }
     }
 

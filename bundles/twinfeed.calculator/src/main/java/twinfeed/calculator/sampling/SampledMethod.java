@@ -18,8 +18,17 @@ record SampledMethod(CableSegment segment, String path, List<String> plausible) 
     }
 
     @Override
-    public void draw(double own, double shared) {
-        int pick = (int) (own * plausible.size());
-        segment.setMethod(plausible.get(Math.min(pick, plausible.size() - 1)));
+    public double position(double own, double shared) {
+        return Math.min((int) (own * plausible.size()), plausible.size() - 1);
+    }
+
+    @Override
+    public void place(double position) {
+        segment.setMethod(plausible.get((int) position));
+    }
+
+    @Override
+    public Spread spread() {
+        return Spread.among(plausible.size());
     }
 }

@@ -6,7 +6,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import twinfeed.units.Quantity;
 
 /**
- * A reading of a private copy of a survey that is drawn anew for each sample.
+ * A reading of a private copy of a survey.
  *
  * @param owner the object that holds it
  * @param feature its feature
@@ -29,8 +29,18 @@ record SampledReading(
     static final double BIAS = 0.7;
 
     @Override
-    public void draw(double own, double shared) {
-        set(nominal.si() + halfWidth * (normal ? NormalQuantile.of(own) : rectangular(own, shared)));
+    public double position(double own, double shared) {
+        return normal ? NormalQuantile.of(own) : rectangular(own, shared);
+    }
+
+    @Override
+    public void place(double position) {
+        set(nominal.si() + halfWidth * position);
+    }
+
+    @Override
+    public Spread spread() {
+        return normal ? Spread.NORMAL : Spread.RECTANGULAR;
     }
 
     private double rectangular(double own, double shared) {

@@ -26,6 +26,7 @@ import twinfeed.model.survey.Survey;
 
 /** Sampling against closed forms and against plain Monte Carlo. */
 class UncertaintyTest {
+    private static final int POINTS = 4096;
     private static final Check CHECK = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, "");
 
     /** A linear margin: flow in L/min plus loop impedance in ohm, against a limit. */
@@ -39,7 +40,7 @@ class UncertaintyTest {
     }
 
     private static PassProbability chance(Calculator calculator, Survey survey) {
-        Uncertainty uncertainty = new Uncertainty(Fixtures.runner(calculator));
+        Uncertainty uncertainty = Uncertainty.plain(Fixtures.runner(calculator), POINTS, Uncertainty.SEED);
         PassProbability chance = uncertainty
                 .judge(survey, Fixtures.candidate())
                 .findings()
@@ -116,30 +117,9 @@ class UncertaintyTest {
                         .remeasure());
     }
 
-    private static double share(double limit) {
-        PassProbability chance = Uncertainty.whereInDoubt(Fixtures.runner(sum(limit)))
-                .judge(Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0 ohm"), Fixtures.candidate())
-                .findings()
-                .get(0)
-                .chance();
-        assertNotNull(chance);
-        return chance.passes();
-    }
-
-    /** A share of few draws is a whole number of them; one near where "too close to call" begins needs them all. */
-    @Test
-    void allAreDrawnOnlyWhereTheFirstLeaveItOpen() {
-        assertEquals(1, share(5));
-        assertEquals(0.5, share(10.5), 0.02);
-        assertEquals(Math.rint(share(10.5) * Uncertainty.FIRST_POINTS), share(10.5) * Uncertainty.FIRST_POINTS);
-        double near = share(9.589);
-        assertEquals(0.9555, near, 0.001);
-        assertTrue(Math.rint(near * Uncertainty.FIRST_POINTS) != near * Uncertainty.FIRST_POINTS);
-    }
-
     @Test
     void inBetweenIsTooClose() {
-        Uncertainty uncertainty = new Uncertainty(Fixtures.runner(sum(10.6)));
+        Uncertainty uncertainty = Uncertainty.plain(Fixtures.runner(sum(10.6)), POINTS, Uncertainty.SEED);
         OptionResult result =
                 uncertainty.judge(Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0 ohm"), Fixtures.candidate());
         assertEquals(Outcome.TOO_CLOSE, result.findings().get(0).outcome());
@@ -148,7 +128,7 @@ class UncertaintyTest {
 
     @Test
     void exactReadingsLeaveNoDoubt() {
-        Uncertainty uncertainty = new Uncertainty(Fixtures.runner(sum(10)));
+        Uncertainty uncertainty = Uncertainty.plain(Fixtures.runner(sum(10)), POINTS, Uncertainty.SEED);
         Survey survey = Fixtures.survey("10 L/min ± 0 L/min", "0.5 ohm ± 0 ohm");
         assertNull(uncertainty
                 .judge(survey, Fixtures.candidate())

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How the margin of one check answers to each input alone: the margin with the readings as taken, and the sum of the inputs' effects. What
+ * two inputs do together beyond that is not in it, so it is an estimate; {@link #decided} leaves room for that.
+ *
+ * <p>A check is regular if it gave figures in every trial and passed where its margin was 0 or more; of others only the trials themselves
+ * say something.
+ */
+final class Response {
+    /**
+     * A margin is out of doubt if it keeps its sign when all inputs stand together at their worst, and that by half as much again. The
+     * margins of all checks are sums and products of readings whose tolerances are at most a fifth of them; what two of them do together is then at
+     * most a tenth of what they do apart.
+     */
+    private static final double ROOM = 1.5;
+
+    private final double nominal;
+    private final boolean passesNominally;
+    private final List<Effect> effects = new ArrayList<>();
+    private final List<Integer> inputs = new ArrayList<>();
+    private final List<Pair> pairs = new ArrayList<>();
+    private double least;
+    private double largest;
+    private boolean regular;
+    private boolean wavers;
+
+    Response(double nominal, boolean passes) {
+        this.nominal = nominal;
+        this.passesNominally = passes;
+        this.regular = agrees(nominal, passes);
+    }
+
+    /** Adds what an input does. */
+    void add(int input, Effect effect) {
+        if (effect.least() != 0 || effect.largest() != 0) {
+            inputs.add(input);
+            effects.add(effect);
+            least += effect.least();
+            largest += effect.largest();
+        }
+    }
+
+    /** Takes note of what the check said in a trial. */
+    void see(double margin, boolean passes) {
+        regular &= agrees(margin, passes);
+        wavers |= passes != passesNominally;
+    }
+
+    private static boolean agrees(double margin, boolean passes) {
+        return margin >= 0 == passes && !Double.isNaN(margin);
+    }
+
+    double nominalMargin() {
+        return nominal;
+    }
+
+    boolean passesNominally() {
+        return passesNominally;
+    }
+
+    /** Whether the sum of effects says something about the check. */
+    boolean regular() {
+        return regular;
+    }
+
+    /** Whether no tolerance can change the answer, so that no draw is needed. */
+    boolean decided() {
+        if (wavers) {
+            return false;
+        }
+        return !regular || (passesNominally ? nominal + ROOM * least >= 0 : nominal + ROOM * largest < 0);
+    }
+
+    /** The margin with the inputs at given positions. */
+    double at(double[] positions) {
+        double sum = nominal;
+        for (int i = 0; i < effects.size(); i++) {
+            sum += effects.get(i).at(positions[inputs.get(i)]);
+        }
+        for (Pair pair : pairs) {
+            sum += pair.twist * positions[pair.one] * positions[pair.other];
+        }
+        return sum;
+    }
+
+    /**
+     * What two readings do together beyond what each does alone.
+     *
+     * @param one number of an input
+     * @param other number of another
+     * @param twist the addition where both are at 1
+     */
+    private record Pair(int one, int other, double twist) {}
+
+    /** The readings with the largest effects on the margin, by number, at most so many. */
+    List<Integer> strongest(int most) {
+        return java.util.stream.IntStream.range(0, effects.size())
+                .filter(i -> effects.get(i) instanceof Effect.Parabola)
+                .boxed()
+                .sorted(java.util.Comparator.comparingDouble(
+                        i -> effects.get(i).least() - effects.get(i).largest()))
+                .limit(most)
+                .map(inputs::get)
+                .sorted()
+                .toList();
+    }
+
+    /** On which side of a reading the answer is in danger: the margin falls there if the check passes, and rises if it fails. */
+    int dangerousSide(int input) {
+        int index = inputs.indexOf(input);
+        double rises =
+                index < 0 ? 0 : effects.get(index).at(1) - effects.get(index).at(-1);
+        return rises > 0 == passesNominally ? -1 : 1;
+    }
+
+    /** Learns from a trial in which two readings stood elsewhere together what they do beyond what each does alone. */
+    void addPair(int one, int other, double[] positions, double margin) {
+        if (!Double.isNaN(margin)) {
+            pairs.add(new Pair(one, other, (margin - at(positions)) / (positions[one] * positions[other])));
+        }
+    }
+
+    /** How many inputs have an effect. */
+    int size() {
+        return effects.size();
+    }
+
+    /** The number of an input that has an effect. */
+    int input(int index) {
+        return inputs.get(index);
+    }
+
+    /** What one of the inputs that have an effect adds. */
+    double addition(int index, double[] positions) {
+        return effects.get(index).at(positions[inputs.get(index)]);
+    }
+
+    /** The responses of all sampled checks: each input is put at its probes alone. */
+    static List<Response> of(Trials trials) {
+        List<Response> responses = new ArrayList<>();
+        Trial nominal = trials.nominal();
+        for (int check = 0; check < trials.checks(); check++) {
+            responses.add(new Response(nominal.margins()[check], nominal.passes()[check]));
+        }
+        List<SampledInput> inputs = trials.inputs().list();
+        for (int i = 0; i < inputs.size(); i++) {
+            probe(trials, inputs.get(i), i, responses);
+        }
+        return responses;
+    }
+
+    private static void probe(Trials trials, SampledInput input, int number, List<Response> responses) {
+        Spread spread = input.spread();
+        List<Trial> seen = new ArrayList<>();
+        if (spread.possibilities() == 0) {
+            seen.add(trials.with(input, -spread.probe()));
+            seen.add(trials.with(input, spread.probe()));
+        } else {
+            for (int position = 1; position < spread.possibilities(); position++) {
+                seen.add(trials.with(input, position));
+            }
+        }
+        for (int check = 0; check < responses.size(); check++) {
+            Response response = responses.get(check);
+            double[] additions = new double[seen.size()];
+            for (int i = 0; i < additions.length; i++) {
+                double margin = seen.get(i).margins()[check];
+                response.see(margin, seen.get(i).passes()[check]);
+                additions[i] = Double.isNaN(margin) ? 0 : margin - response.nominal;
+            }
+            response.add(number, effect(spread, additions));
+        }
+    }
+
+    private static Effect effect(Spread spread, double[] additions) {
+        if (spread.possibilities() == 0) {
+            return Effect.ofReading(spread, additions[0], additions[1]);
+        }
+        double[] all = new double[additions.length + 1];
+        System.arraycopy(additions, 0, all, 1, additions.length);
+        return Effect.ofPossibilities(all);
+    }
+}

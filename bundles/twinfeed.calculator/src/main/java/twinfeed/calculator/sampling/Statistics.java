@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+/** Plain statistics of draws. */
+final class Statistics {
+    /** A reading that brings a smaller share of the variance is not worth measuring again. */
+    static final double LEAST_SHARE = 1e-3;
+
+    private Statistics() {}
+
+    /** A quantile of sorted values, linear between them. */
+    static double quantile(double[] sorted, double share) {
+        double position = share * (sorted.length - 1);
+        int below = (int) position;
+        int above = Math.min(below + 1, sorted.length - 1);
+        return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
+    }
+
+    /** The square of the correlation of two rows of values, the second of which gives their number; 0 where either does not vary. */
+    static double correlationSquared(double[] x, double[] y) {
+        double meanX = mean(x, y.length);
+        double meanY = mean(y, y.length);
+        double xy = 0;
+        double xx = 0;
+        double yy = 0;
+        for (int i = 0; i < y.length; i++) {
+            double dx = x[i] - meanX;
+            double dy = y[i] - meanY;
+            xy += dx * dy;
+            xx += dx * dx;
+            yy += dy * dy;
+        }
+        return xx == 0 || yy < 1e-24 ? 0 : xy * xy / (xx * yy);
+    }
+
+    /** A plain sum: this runs for every check with every reading, and rounding does not matter here. */
+    private static double mean(double[] values, int count) {
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            sum += values[i];
+        }
+        return sum / count;
+    }
+}

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Condition;
+import twinfeed.calculator.Finding;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.Readings;
+import twinfeed.calculator.Working;
+import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Runner;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.survey.Survey;
+
+/** One heater in one house, judged with the uncertain inputs wherever they are put. */
+final class Trials {
+    private final Runner runner;
+    private final Survey surveyed;
+    private final Survey changed;
+    private final Candidate candidate;
+    private final SampledInputs inputs;
+    private final OptionResult nominal;
+    private final GridFocus focus;
+    private final Readings readings;
+    private final int[] sampled;
+
+    /**
+     * Trials.
+     *
+     * @param surveyed a private copy of the house in which the readings were taken
+     * @param changed a private copy of the house with works done, or the same
+     * @param inputs the uncertain inputs of both
+     * @param nominal the result with the readings as taken
+     */
+    Trials(
+            Runner runner,
+            Survey surveyed,
+            Survey changed,
+            Candidate candidate,
+            SampledInputs inputs,
+            OptionResult nominal) {
+        this.runner = comparing(runner, nominal);
+        this.surveyed = surveyed;
+        this.changed = changed;
+        this.candidate = candidate;
+        this.inputs = inputs;
+        this.nominal = nominal;
+        this.focus = new GridFocus(nominal);
+        // Inputs that are put elsewhere change readings; none is taken or forgotten.
+        this.readings = new Readings(changed);
+        this.sampled = java.util.stream.IntStream.range(0, nominal.findings().size())
+                .filter(i -> isSampled(nominal.findings().get(i)))
+                .toArray();
+    }
+
+    /** The calculators that compare a value with a limit in this house, and those that they depend on: no other is run again. */
+    private static Runner comparing(Runner runner, OptionResult nominal) {
+        Set<String> comparing = nominal.findings().stream()
+                .filter(Trials::isSampled)
+                .map(Finding::calculator)
+                .collect(Collectors.toSet());
+        return runner.restrictedTo(id -> comparing.contains(id)
+                || comparing.stream().anyMatch(other -> runner.influence().reaches(id, other)));
+    }
+
+    /** Whether tolerances can change what a finding says: a value was compared with a limit. */
+    private static boolean isSampled(Finding nominal) {
+        boolean decided = nominal.outcome() == Outcome.PASSES || nominal.outcome() == Outcome.FAILS;
+        return decided && nominal.check().sense() != LimitType.REPORT;
+    }
+
+    /** How many checks are sampled. */
+    int checks() {
+        return sampled.length;
+    }
+
+    /** Where a sampled check stands among the nominal findings. */
+    int index(int check) {
+        return sampled[check];
+    }
+
+    /** What a sampled check says with the readings as taken. */
+    Finding nominal(int check) {
+        return nominal.findings().get(sampled[check]);
+    }
+
+    SampledInputs inputs() {
+        return inputs;
+    }
+
+    /** What the checks say with the readings as taken. */
+    Trial nominal() {
+        return trial(nominal, true);
+    }
+
+    /** What the checks say with all inputs at given positions. */
+    Trial at(double[] positions) {
+        inputs.place(positions);
+        return again();
+    }
+
+    /** What the checks say with one input elsewhere and all others as taken; it is put back. */
+    Trial with(SampledInput input, double position) {
+        input.place(position);
+        Trial trial = again();
+        input.place(0);
+        return trial;
+    }
+
+    private Trial again() {
+        return trial(runner.judge(surveyed, changed, candidate, focus, readings), false);
+    }
+
+    private Trial trial(OptionResult result, boolean isNominal) {
+        boolean[] passes = new boolean[sampled.length];
+        double[] margins = new double[sampled.length];
+        int from = 0;
+        for (int check = 0; check < sampled.length; check++) {
+            Finding finding = nominal(check);
+            if (!isNominal) {
+                int found = find(result.findings(), finding.check().key(), from);
+                from = found < 0 ? from : found + 1;
+                // A calculator that breaks on a draw leaves findings out: the check then counts as not passing.
+                finding = found < 0 ? UNANSWERED : result.findings().get(found);
+            }
+            Finding.Figures figures = finding.figures();
+            passes[check] = finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.NOT_APPLICABLE;
+            margins[check] = figures == null ? Double.NaN : figures.margin();
+        }
+        return new Trial(passes, margins);
+    }
+
+    /** Findings come in the order of the nominal ones. */
+    private static int find(List<Finding> findings, String key, int from) {
+        for (int i = from; i < findings.size(); i++) {
+            if (findings.get(i).check().key().equals(key)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static final Finding UNANSWERED = new Finding(
+            "",
+            Runner.BROKEN,
+            Outcome.CANNOT_TELL,
+            null,
+            Condition.NONE,
+            "",
+            java.util.Map.of(),
+            List.of(),
+            "",
+            Working::none,
+            List.of(),
+            List.of(),
+            null);
+}
