@@ -209,6 +209,7 @@ final class QuoteTexts {
         }
         say(all, "caution.electricity");
         say(all, "caution.scalding");
+        ScaldCaution.of(options, request.locale()).ifPresent(values -> say(all, "caution.tapOpens", values));
         boolean vulnerable = survey.getCustomer() != null
                 && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
         say(all, vulnerable ? "caution.vulnerable" : "caution.children");

@@ -16,6 +16,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
@@ -508,6 +509,27 @@ class QuoteBuilderTest {
                 "current edition of the wiring rules")) {
             assertTrue(cautions.contains(word), word);
         }
+    }
+
+    @Test
+    void tellsHowHotItGetsWhenATapOpens() {
+        Assessment assessment = EcoreUtil.copy(request().assessment());
+        assertFalse(String.join(" ", draft(request()).getCautions()).contains("another tap"));
+        for (OptionAssessment option : assessment.getOptions()) {
+            Finding advice = Samples.finding("pressure.scald", Outcome.FAILS, "It scalds.");
+            advice.setValue(66.4);
+            advice.setLimit(44.0);
+            (option.getAfterWork().isEmpty() ? option.getFindings() : option.getAfterWork()).add(advice);
+        }
+        Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
+        String caution = quote.getCautions().stream()
+                .filter(one -> one.contains("another tap"))
+                .findFirst()
+                .orElseThrow();
+        for (QuoteOption option : quote.getOptions()) {
+            assertTrue(caution.contains("66 °C with “" + option.getTitle() + "”"), caution);
+        }
+        assertTrue(caution.contains("From 44 °C on water can scald"), caution);
     }
 
     @Test

@@ -8,6 +8,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.engineering.water.Scald;
 import twinfeed.units.Kind;
 
 /**
@@ -24,15 +25,11 @@ public final class FlowCalculator implements Calculator {
     /** Least flow that still feels like a shower: judgement. */
     static final Parameter LEAST = Parameter.optional("least", Kind.FLOW, 3.0 / Wish.L_PER_MIN, 0, 20 / Wish.L_PER_MIN);
 
-    /** Outlet temperature above which the quote says so, degC: the healthcare maximum at a shower (read second hand). */
-    static final double FLAG_C = 41;
+    /** Outlet temperature above which the quote says so. */
+    static final Parameter FLAG = Parameter.optional("flag", Kind.TEMPERATURE, Scald.UNCOMFORTABLE_C, 30, 60);
 
-    /** Outlet temperature from which the warning is strong, degC: judgement. */
-    static final double STRONG_C = 44;
-
-    static final Parameter FLAG = Parameter.optional("flag", Kind.TEMPERATURE, FLAG_C, 30, 60);
-
-    static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, STRONG_C, 30, 70);
+    /** Outlet temperature from which the warning is strong. */
+    static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70);
 
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FlowCalculator.class)
             .gives(SharedQuantity.WISHED_FLOW)

@@ -14,6 +14,7 @@ import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.MainsTemperature;
+import twinfeed.engineering.water.Scald;
 import twinfeed.engineering.water.Water;
 import twinfeed.units.Kind;
 
@@ -121,10 +122,10 @@ final class FlowFormulas {
     }
 
     private static Answer warned(Answer answer, double outletC) {
-        if (outletC >= FlowCalculator.STRONG_C) {
+        if (outletC >= Scald.FROM_C) {
             return answer.warned("scaldStrong");
         }
-        return outletC > FlowCalculator.FLAG_C ? answer.warned("scaldFlag") : answer;
+        return outletC > Scald.UNCOMFORTABLE_C ? answer.warned("scaldFlag") : answer;
     }
 
     /** The engineering's name of a trouble as a key: {@code NO_HEATING_NEEDED} is {@code noHeatingNeeded}. */

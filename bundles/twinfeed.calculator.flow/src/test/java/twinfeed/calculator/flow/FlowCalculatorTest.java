@@ -244,7 +244,7 @@ class FlowCalculatorTest {
         FindingText words = new FindingText(runner(0), Locale.ENGLISH);
         assertTrue(assessed(Samples.survey(), Samples.heater(), 0).assumptions().stream()
                 .map(words::assumption)
-                .anyMatch("Wished outlet temperature taken as 40 °C (common practice): not said"::equals));
+                .anyMatch("Target outlet temperature taken as 40 °C (common practice): not said"::equals));
     }
 
     @Test

@@ -11,6 +11,7 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.pressure.check.PressureChecks;
 import twinfeed.calculator.pressure.formula.PressureFormulas;
+import twinfeed.engineering.water.Scald;
 import twinfeed.units.Kind;
 
 /**
@@ -25,9 +26,9 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("peak", Kind.RATIO, 0.2, 0, 0.9),
             Parameter.optional("reduced", Kind.PRESSURE, 3e5, 0.5e5, 10e5),
             Parameter.optional("hottest", Kind.TEMPERATURE, 55, 41, 70),
-            Parameter.optional("hottest-frail", Kind.TEMPERATURE, 44, 41, 70),
+            Parameter.optional("hottest-frail", Kind.TEMPERATURE, Scald.FROM_C, 41, 70),
             Parameter.optional("cut-out-delay", Kind.DURATION, 5, 0, 60),
-            Parameter.optional("strong", Kind.TEMPERATURE, 44, 30, 70));
+            Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70));
 
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)
             .gives(SharedQuantity.SWITCH_MARGIN)

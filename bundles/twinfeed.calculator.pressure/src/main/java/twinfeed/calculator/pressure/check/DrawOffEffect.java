@@ -18,6 +18,7 @@ import twinfeed.engineering.heater.TapOpening;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.water.Scald;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 
@@ -99,7 +100,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .argument("unprotected", exposure.unprotectedC())
                 .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
                 .argument("seconds", exposure.acts() ? exposure.untilOffS() : 0)
-                .argument("burn", ScaldTime.of(exposure.reachedC()))
+                .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
                 .source(SOURCE);
         if (worst.opening().hottestOutlet().isPresent()) {
             finding.working(() -> DrawOffWorking.opening(flows.feed(), worst, flows.fullBore(), exposure));
@@ -172,6 +173,7 @@ public final class DrawOffEffect implements CheckGroup {
         FindingBuilder finding = heater.on(PressureChecks.TAP_OPENS)
                 .argument("unprotected", worst.hottestC())
                 .argument("reached", exposure.reachedC())
+                .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
                 .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
                 .condition(feed.condition(open(flows, worst)))
                 .argument("before", worst.opening().flowBeforeM3PerS() * FeedUnits.L_PER_MIN)

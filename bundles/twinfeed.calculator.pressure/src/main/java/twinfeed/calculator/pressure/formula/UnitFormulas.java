@@ -19,13 +19,12 @@ import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.water.Scald;
 import twinfeed.units.Kind;
 
 /** Functions for a quick question about a unit: its switch, and its outlet while a tap opens. */
 final class UnitFormulas {
     private static final double MOST_FLOW = 0.01;
-    private static final double FLAG_C = 41;
-    private static final double STRONG_C = 44;
 
     private static final List<Parameter> SWITCH = List.of(
             Parameter.required("make", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
@@ -131,10 +130,10 @@ final class UnitFormulas {
 
     private static Answer warned(Answer answer) {
         double hottestC = answer.results().get(0).si();
-        if (hottestC >= STRONG_C) {
+        if (hottestC >= Scald.FROM_C) {
             return answer.warned("scaldStrong");
         }
-        return hottestC > FLAG_C ? answer.warned("scaldFlag") : answer;
+        return hottestC > Scald.UNCOMFORTABLE_C ? answer.warned("scaldFlag") : answer;
     }
 
     private static Working tapWorking(Arguments given, double beforeM3PerS, TapOpening opening) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.pressure.check;
+package twinfeed.engineering.water;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,11 +8,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Adult, full thickness: table after Moritz and Henriques 1947, read second hand. */
-class ScaldTimeTest {
+class ScaldTest {
     @ParameterizedTest
     @CsvSource({"48, 1200", "51, 252", "55, 30", "60, 5"})
     void agreesWithTheTable(double celsius, double seconds) {
-        assertEquals(seconds, ScaldTime.of(celsius), 1e-9 * seconds);
-        assertTrue(ScaldTime.of(celsius + 1) < seconds);
+        assertEquals(seconds, Scald.secondsToBurn(celsius), 1e-9 * seconds);
+        assertTrue(Scald.secondsToBurn(celsius + 1) < seconds);
     }
 }
