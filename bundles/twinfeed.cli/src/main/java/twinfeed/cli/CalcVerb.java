@@ -19,8 +19,11 @@ import twinfeed.usecase.NamedFormula;
         name = "calc",
         mixinStandardHelpOptions = true,
         description =
-                "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C")
+                "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C; or a quantity in all its units in one line: twinfeed calc units value=0.3bar")
 final class CalcVerb implements Callable<Integer> {
+    /** What converts a quantity in place of computing something. */
+    private static final String UNITS = "units";
+
     private final CliContext face;
 
     @Option(names = "--list", description = "The names, and with a NAME its keys.")
@@ -45,6 +48,10 @@ final class CalcVerb implements Callable<Integer> {
             new FormulaList(face).print(name, json);
             return Verbs.DONE;
         }
+        if (UNITS.equals(name)) {
+            units(typed());
+            return Verbs.DONE;
+        }
         NamedFormula formula = face.office()
                 .formula(name)
                 .orElseThrow(() -> new ArgumentException("\"" + name + "\" is no calculation; known are "
@@ -53,13 +60,26 @@ final class CalcVerb implements Callable<Integer> {
                                 face.office().formulas().stream()
                                         .map(NamedFormula::name)
                                         .toList())));
-        Answer answer = formula.apply(Arguments.parse(formula.formula().parameters(), typed()));
+        Map<String, String> typed = typed();
+        Answer answer = formula.apply(Arguments.parse(formula.formula().parameters(), typed));
+        int digits = TypedDigits.of(typed.values());
         if (json) {
-            new JsonReport(face.out()).answer(formula, answer, CliContext.LOCALE);
+            new JsonReport(face.out()).answer(formula, answer, digits, CliContext.LOCALE);
         } else {
-            new TextReport(face).answer(formula, answer);
+            new TextReport(face).answer(formula, answer, digits);
         }
         return Verbs.DONE;
+    }
+
+    private void units(Map<String, String> typed) {
+        String value = typed.get("value");
+        if (value == null || typed.size() > 1) {
+            throw new ArgumentException("calc units takes value= and nothing else; write for example value=0.3bar");
+        }
+        if (json) {
+            throw new ArgumentException("calc units has no JSON document; leave --json out");
+        }
+        UnitLines.of(value).forEach(face.out()::println);
     }
 
     private Map<String, String> typed() {

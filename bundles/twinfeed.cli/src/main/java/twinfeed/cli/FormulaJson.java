@@ -22,7 +22,7 @@ final class FormulaJson {
         this.locale = locale;
     }
 
-    void answer(NamedFormula formula, Answer answer) throws IOException {
+    void answer(NamedFormula formula, Answer answer, int digits) throws IOException {
         json.writeStringField("formula", formula.name());
         json.writeArrayFieldStart("results");
         for (Answer.Result result : answer.results()) {
@@ -31,7 +31,7 @@ final class FormulaJson {
             json.writeStringField("title", formula.text(locale, "result." + result.key()));
             json.writeNumberField("value", result.si());
             json.writeStringField("unit", result.kind().symbol());
-            json.writeStringField("text", Quantities.format(result.kind(), result.si(), 5));
+            json.writeStringField("text", Quantities.format(result.kind(), result.si(), digits));
             json.writeEndObject();
         }
         json.writeEndArray();

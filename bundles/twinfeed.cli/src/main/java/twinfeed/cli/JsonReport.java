@@ -69,8 +69,8 @@ final class JsonReport {
         document("faults", json -> new FaultsJson(json).write(sheet));
     }
 
-    void answer(NamedFormula formula, Answer answer, Locale locale) {
-        document("answer", json -> new FormulaJson(json, locale).answer(formula, answer));
+    void answer(NamedFormula formula, Answer answer, int digits, Locale locale) {
+        document("answer", json -> new FormulaJson(json, locale).answer(formula, answer, digits));
     }
 
     void formulas(List<NamedFormula> formulas, Locale locale) {

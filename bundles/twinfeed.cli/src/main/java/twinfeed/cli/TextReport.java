@@ -169,11 +169,15 @@ final class TextReport {
                 Locale.ROOT, "  %-73s %10s %s", face.text(key), amount.toPlainString(), quote.getCurrency()));
     }
 
-    /** The answer of a formula. */
-    void answer(NamedFormula formula, Answer answer) {
+    /**
+     * The answer of a formula.
+     *
+     * @param digits significant digits of its results; the lines of the working keep five, so that they can be followed
+     */
+    void answer(NamedFormula formula, Answer answer, int digits) {
         answer.results()
                 .forEach(result -> out.println(formula.text(CliContext.LOCALE, "result." + result.key()) + " = "
-                        + Quantities.format(result.kind(), result.si(), 5)));
+                        + Quantities.format(result.kind(), result.si(), digits)));
         if (!answer.trouble().isEmpty()) {
             out.println(formula.text(CliContext.LOCALE, "trouble." + answer.trouble()));
         }

@@ -32,6 +32,31 @@ class CalcVerbTest {
         assertTrue(run.out().contains("Caution: electricity and hot water can kill."), run.out());
     }
 
+    /** Closed form: 3.573 kg/min; two readings of three digits and two of two carry three. */
+    @Test
+    void resultsShowTheDigitsThatTheirReadingsCarry() {
+        Run rough = Run.of("calc", "flow", "power=9.5kW", "rated=240V", "supply=230V", "intake=5C", "outlet=40C");
+        assertTrue(rough.out().contains("mass flow = 3.57 kg/min"), rough.out());
+        Run exact = Run.of(
+                "calc", "flow", "power=9.5000kW", "rated=240.00V", "supply=230.00V", "intake=5.0000C", "outlet=40.000C");
+        assertTrue(exact.out().contains("mass flow = 3.5737 kg/min"), exact.out());
+    }
+
+    /** Definitions: 1 bar is 100 kPa, a metre of head 9.80665 kPa, a pound on the square inch 6.894757 kPa. */
+    @Test
+    void unitsTellsAQuantityInAllItsUnitsInOneLine() {
+        Run run = Run.of("calc", "units", "value=0.3bar");
+        assertEquals(0, run.status(), run.err());
+        assertEquals(1, run.out().lines().count(), run.out());
+        assertTrue(run.out().startsWith("pressure: 0.3 bar = "), run.out());
+        assertTrue(run.out().contains(" = 30 kPa"), run.out());
+        assertTrue(run.out().contains("3.05915 m"), run.out());
+        assertTrue(run.out().contains("4.35113 psi"), run.out());
+        Run refused = Run.of("calc", "units", "value=0.3frogs");
+        assertEquals(2, refused.status());
+        assertTrue(refused.err().contains("0.3frogs"), refused.err());
+    }
+
     @Test
     void noHeatingNeededIsANamedResult() {
         Run run = Run.of("calc", "flow", "power=9.5kW", "intake=40C", "outlet=38C", "--json");
