@@ -56,7 +56,8 @@ public final class CircuitCalculator implements Calculator {
             .checks(CircuitChecks.ALL)
             .parameters(
                     Parameter.optional("ambient", Kind.TEMPERATURE, 30, 10, 60),
-                    Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60))
+                    Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60),
+                    Parameter.optional("powerDeviation", Kind.RATIO, 0, -1, 1))
             .formulas(CircuitFormulas.ALL)
             .build();
 
@@ -75,7 +76,7 @@ public final class CircuitCalculator implements Calculator {
                 new OldCableCheck(survey, remedies),
                 new CapacityChecks(survey, remedies, TEXTS, context.parameters().si("loftAmbient")),
                 new VoltageDropCheck(survey, remedies),
-                new TerminalVoltageChecks(survey),
+                new TerminalVoltageChecks(survey, context.parameters().si("powerDeviation")),
                 new LoopImpedanceCheck(survey, loop, remedies),
                 new EarthPathChecks(survey, remedies),
                 new ElectrodeChecks(survey, remedies),

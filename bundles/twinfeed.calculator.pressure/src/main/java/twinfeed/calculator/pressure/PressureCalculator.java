@@ -28,6 +28,9 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("hottest", Kind.TEMPERATURE, 55, 41, 70),
             Parameter.optional("hottest-frail", Kind.TEMPERATURE, Scald.FROM_C, 41, 70),
             Parameter.optional("cut-out-delay", Kind.DURATION, 5, 0, 60),
+            Parameter.optional("table-losses", Kind.RATIO, 1, 0.1, 10),
+            Parameter.optional("table-roughness", Kind.RATIO, 1, 0.1, 10),
+            Parameter.optional("table-bores", Kind.RATIO, 1, 0.8, 1.2),
             Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70));
 
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)

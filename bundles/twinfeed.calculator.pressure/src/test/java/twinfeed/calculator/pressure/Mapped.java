@@ -23,7 +23,14 @@ final class Mapped {
         @Override
         public CalculatorDescriptor statement() {
             return new CalculatorDescriptor(
-                    "peek", "1", Runner.TEXTS, List.of(), List.of(), List.of(), List.of(), List.of());
+                    "peek",
+                    "1",
+                    Runner.TEXTS,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    new PressureCalculator().statement().parameters(),
+                    List.of());
         }
 
         @Override

@@ -19,7 +19,7 @@ import twinfeed.units.Quantity;
 
 /**
  * Finds what is uncertain in a survey: readings with a stated tolerance, readings of instruments with a usual one, and reference
- * methods that were not seen. Ratings and tables are taken as they are.
+ * methods that were not seen; and beside them what nobody reads ({@link UnreadFigures}).
  */
 final class SampledInputs {
     private static @Nullable Map<String, Map<String, String>> instruments;
@@ -56,6 +56,7 @@ final class SampledInputs {
             found.inputs.clear();
             found.inputs.addAll(joined(before, after));
         }
+        found.inputs.addAll(UnreadFigures.of(changed));
         return found;
     }
 

@@ -83,6 +83,9 @@ public final class HelpPages {
         sections.add(section("needs", needs(check)));
         sections.add(section("formula", formula(example)));
         sections.add(section("source", source(example)));
+        if (check.sense() != LimitType.REPORT) {
+            sections.add(section("tolerances", List.of(words.get("help.tolerances"))));
+        }
         sections.add(section("do", todo(statement, check, example)));
         if (!statement.parameters().isEmpty()) {
             sections.add(section("parameters", parameters(statement)));

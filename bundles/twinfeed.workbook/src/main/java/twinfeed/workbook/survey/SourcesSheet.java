@@ -23,6 +23,16 @@ public final class SourcesSheet {
     private final QuoteSheets sheets;
     private final SheetWriter page;
 
+    /** How the tolerances of readings and figures are taken where the chance of a check is worked out. */
+    private static final List<String> TOLERANCES = List.of(
+            "tolerance.stated",
+            "tolerance.instrument",
+            "tolerance.gauge",
+            "tolerance.power",
+            "tolerance.tables",
+            "tolerance.method",
+            "tolerance.error");
+
     /** The sheet's writer. */
     public SourcesSheet(QuoteSheets sheets, SheetWriter page) {
         this.sheets = sheets;
@@ -42,6 +52,7 @@ public final class SourcesSheet {
         list("sources.assumptions", assumptions);
         list("sources.exclusions", quote.getExclusions());
         list("sources.terms", quote.getTerms());
+        list("sources.tolerances", TOLERANCES.stream().map(sheets.words()::get).toList());
         list("sources.tables", citations(assessment));
     }
 

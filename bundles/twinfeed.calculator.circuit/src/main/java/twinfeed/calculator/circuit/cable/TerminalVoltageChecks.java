@@ -27,9 +27,16 @@ import twinfeed.engineering.water.Heat;
 /** Voltage at the heater's terminals and the power that it really takes, for every voltage at the origin. */
 public final class TerminalVoltageChecks implements CheckGroup {
     private final CircuitSurvey survey;
+    private final double deviation;
 
-    public TerminalVoltageChecks(CircuitSurvey survey) {
+    /**
+     * The checks.
+     *
+     * @param deviation where the heater's real power lies within its tolerance: 0 at the rating, 1 and -1 at its ends
+     */
+    public TerminalVoltageChecks(CircuitSurvey survey, double deviation) {
         this.survey = survey;
+        this.deviation = deviation;
     }
 
     @Override
@@ -42,7 +49,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
         }
         double[] terminalV = new double[survey.grid().voltageCount()];
         double[] powerW = new double[terminalV.length];
-        double elementOhm = load.elementOhm();
+        double share = PowerTolerance.of(shower.heater()).share(deviation);
+        double elementOhm = load.elementOhm() / share;
         for (int at = 0; at < terminalV.length; at++) {
             terminalV[at] =
                     Cable.terminalVoltageV(survey.grid().voltage(at), elementOhm, run, ConductorTemperature.BY_CURRENT);
@@ -50,7 +58,14 @@ public final class TerminalVoltageChecks implements CheckGroup {
         }
         shower.exchange().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
         shower.exchange().give(SharedQuantity.DELIVERED_POWER, powerW);
-        report(findings, load, terminalV, powerW);
+        report(findings, new Real(load, share), terminalV, powerW);
+    }
+
+    /** A load with the share of its rated power that it really takes. */
+    private record Real(ShowerLoad load, double share) {
+        double elementOhm() {
+            return load.elementOhm() / share;
+        }
     }
 
     /** The run, if every length is known too. */
@@ -58,7 +73,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
         return survey.run().lengthM() == null ? null : survey.run().placed();
     }
 
-    private void report(Findings findings, ShowerLoad load, double[] terminalV, double[] powerW) {
+    private void report(Findings findings, Real real, double[] terminalV, double[] powerW) {
         Grid grid = survey.grid();
         int own = grid.nominal();
         Condition condition = Condition.of(null, grid.voltage(own), null);
@@ -68,18 +83,18 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 .argument("lowest", terminalV[0])
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
-                .working(() -> working(load, terminalV[own]).build())
+                .working(() -> working(real, terminalV[own]).build())
                 .add();
         findings.on(CircuitChecks.DELIVERED_POWER)
                 .report(powerW[own] / 1000)
                 .condition(condition)
-                .argument("rated", load.ratedW() / 1000)
-                .argument("ratedVoltage", load.ratedV())
+                .argument("rated", real.load().ratedW() / 1000)
+                .argument("ratedVoltage", real.load().ratedV())
                 .argument("lowest", powerW[0] / 1000)
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
                 .series(series(powerW))
-                .working(() -> powerWorking(load, terminalV[own]))
+                .working(() -> powerWorking(real, terminalV[own]))
                 .add();
     }
 
@@ -93,20 +108,26 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 Arrays.stream(powerW).map(watt -> watt / 1000).toArray());
     }
 
-    private Working powerWorking(ShowerLoad load, double terminalV) {
-        return working(load, terminalV)
+    private Working powerWorking(Real real, double terminalV) {
+        return working(real, terminalV)
                 .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
                 .build();
     }
 
-    private Working.Builder working(ShowerLoad load, double terminalV) {
+    private Working.Builder working(Real real, double terminalV) {
         double originV = survey.grid().voltage(survey.grid().nominal());
-        double currentA = terminalV / load.elementOhm();
+        double currentA = terminalV / real.elementOhm();
         Working.Builder working = Working.start()
-                .input("Pr", "ratedPower", load.ratedW(), "W", "")
-                .input("Ur", "ratedVoltage", load.ratedV(), "V", "")
-                .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "")
-                .input("U0", "originVoltage", originV, "V", "");
+                .input("Pr", "ratedPower", real.load().ratedW(), "W", "")
+                .input("Ur", "ratedVoltage", real.load().ratedV(), "V", "");
+        // At its rating, which is nearly always, the formula is the one that everybody knows.
+        if (real.share() == 1) {
+            working.step("R", "elementResistance", "Ur^2 / Pr", "ohm", "");
+        } else {
+            working.input("f", "powerShare", real.share(), "", "")
+                    .step("R", "elementResistance", "Ur^2 / (Pr * f)", "ohm", "");
+        }
+        working.input("U0", "originVoltage", originV, "V", "");
         CableRunWorking.resistance(working, survey, currentA);
         return working.step("U", "terminalVoltage", "U0 * R / (R + r)", "V", "");
     }

@@ -75,6 +75,11 @@ final class PipeReader {
         faults.add(path);
     }
 
+    /** What share of its usual figures a table is taken at: all of them are off alike. */
+    private double share(String key) {
+        return context.parameters().si(key);
+    }
+
     private static @Nullable Double si(@Nullable Quantity quantity) {
         return quantity == null ? null : Double.valueOf(quantity.si());
     }
@@ -82,7 +87,8 @@ final class PipeReader {
     private @Nullable Double bore(PipeSegment segment, PipeMaterial material, String path) {
         Double given = si(segment.getBore());
         if (given == null && segment.getSize() != null) {
-            Optional<Double> usual = PipeTables.boreM(material, segment.getSize());
+            Optional<Double> usual =
+                    PipeTables.boreM(material, segment.getSize()).map(bore -> bore * share("table-bores"));
             usual.ifPresent(bore -> context.assumeTabulated(
                     "bore",
                     Map.of(
@@ -102,7 +108,7 @@ final class PipeReader {
         if (segment.getRoughness() != null) {
             return segment.getRoughness().si();
         }
-        double usual = PipeTables.roughnessM(material);
+        double usual = PipeTables.roughnessM(material) * share("table-roughness");
         context.assumeTabulated(
                 "roughness",
                 Map.of("material", Phrase.of("material." + material.getLiteral()), "roughness", usual * MM_PER_M));
@@ -128,7 +134,7 @@ final class PipeReader {
             return fitting.getK().si();
         }
         String kind = fitting.getKind() == null ? "" : fitting.getKind();
-        Optional<Double> usual = PipeTables.k(kind);
+        Optional<Double> usual = PipeTables.k(kind).map(k -> k * share("table-losses"));
         usual.ifPresent(k -> context.assumeTabulated("fitting", Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
         return usual.orElse(null);
     }
