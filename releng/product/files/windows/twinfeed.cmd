@@ -31,12 +31,14 @@ if "%~1"=="desktop" goto desktop
 
 set "CLASSES="
 if exist "%STATE%\headless.jsa" set CLASSES="-XX:SharedArchiveFile=%STATE%\headless.jsa"
+if "%~1"=="batch" set "QUICK=-XX:+UseSerialGC %QUIET%"
 "%BIN%java.exe" %QUICK% %CLASSES% -Dtwinfeed.exit.base=64 "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 set "STATUS=%ERRORLEVEL%"
 rem A status of the program's own comes with 64 added, which tells it from those by which a Java machine gives up.
 if "%STATUS%"=="64" exit /b 0
 if "%STATUS%"=="65" exit /b 1
 if "%STATUS%"=="66" exit /b 2
+if "%STATUS%"=="68" exit /b 4
 exit /b 3
 
 :desktop

@@ -29,10 +29,11 @@ import twinfeed.usecase.batch.BatchWriting;
             "the value away, a column whose name begins with # is a remark. Rows that cannot be used are set aside in a sheet of their own, with the reason."
         })
 final class BatchVerb implements Callable<Integer> {
-    /** Rows between two lines of progress. */
-    private static final int STEP = 50;
+    private static final long SECOND_NS = 1_000_000_000L;
 
     private final CliContext face;
+    private final long begun = System.nanoTime();
+    private long told = begun;
 
     @Parameters(index = "0", paramLabel = "DWELLINGS", description = "The list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -85,18 +86,28 @@ final class BatchVerb implements Callable<Integer> {
         } else {
             print(report);
         }
-        return Verbs.DONE;
+        return report.unanswered() > 0 ? Verbs.INCOMPLETE : Verbs.DONE;
     }
 
+    /** A line a second, also into a file or a pipe. */
     private void progress(int rows) {
-        if (rows % STEP == 0) {
-            face.err().println(rows + " " + face.text("batch.rows"));
+        long now = System.nanoTime();
+        if (now - told >= SECOND_NS) {
+            told = now;
+            double seconds = (double) (now - begun) / SECOND_NS;
+            face.err()
+                    .println(String.format(
+                            CliContext.LOCALE, "%d %s, %.1f %s", rows, face.text("batch.rows"), rows / seconds, face.text("batch.aSecond")));
+            face.err().flush();
         }
     }
 
     private void print(BatchReport report) {
         face.out().println(face.text("batch.judged") + " " + report.judged());
         face.out().println(face.text("batch.offered") + " " + report.offered());
+        if (report.unanswered() > 0) {
+            face.out().println(face.text("batch.unanswered") + " " + report.unanswered());
+        }
         face.out().println(face.text("batch.refused") + " " + report.refused().size());
         report.refused().forEach(one -> face.err()
                 .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "

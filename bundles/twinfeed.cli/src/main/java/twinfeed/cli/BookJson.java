@@ -38,6 +38,7 @@ final class BookJson {
         json.writeStringField("workbook", written.toString());
         json.writeNumberField("judged", report.judged());
         json.writeNumberField("offered", report.offered());
+        json.writeNumberField("unanswered", report.unanswered());
         json.writeArrayFieldStart("refused");
         for (Refused one : report.refused()) {
             json.writeStartObject();

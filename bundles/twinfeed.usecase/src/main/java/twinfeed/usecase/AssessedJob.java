@@ -3,8 +3,10 @@ package twinfeed.usecase;
 
 import java.util.List;
 import twinfeed.calculator.engine.AssessmentResult;
+import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Outcome;
 
 /**
  * A job that was assessed.
@@ -17,5 +19,13 @@ import twinfeed.model.assessment.Assessment;
 public record AssessedJob(OpenedJob opened, AssessmentResult assessed, List<WorkPlan> plans, Assessment record) {
     public AssessedJob {
         plans = List.copyOf(plans);
+    }
+
+    /** Whether a calculator left a check without an answer, or broke. */
+    public boolean unanswered() {
+        return assessed.options().stream()
+                .flatMap(option -> option.findings().stream())
+                .anyMatch(finding -> finding.outcome() == Outcome.NOT_CHECKED
+                        || finding.check().key().equals(Runner.BROKEN.key()));
     }
 }

@@ -2,12 +2,14 @@
 package twinfeed.model.io;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A file that cannot be used, with everything that was found wrong with it; or a file that cannot be written. */
 public final class InputException extends RuntimeException {
     private static final long serialVersionUID = 1L;
+
+    /** A message that is longer says the rest in a number. */
+    private static final int LONGEST = 1900;
 
     private final transient List<InputProblem> problems;
 
@@ -31,14 +33,32 @@ public final class InputException extends RuntimeException {
     }
 
     private InputException(List<InputProblem> problems, @Nullable Throwable cause) {
-        super(problems.stream().map(InputProblem::toString).collect(Collectors.joining("\n")), cause);
+        super(message(problems), cause);
         if (problems.isEmpty()) {
             throw new IllegalArgumentException("an input exception names at least one problem");
         }
         this.problems = List.copyOf(problems);
     }
 
-    /** What is wrong, in the order of the file; the message has a line for each. */
+    /** A line for each problem, as many as can be read at once. */
+    private static String message(List<InputProblem> problems) {
+        StringBuilder message = new StringBuilder();
+        int told = 0;
+        for (InputProblem problem : problems) {
+            String line = problem.toString();
+            if (told > 0 && message.length() + line.length() > LONGEST) {
+                return message.append("\nand ")
+                        .append(problems.size() - told)
+                        .append(" more of this kind or another; mend these first")
+                        .toString();
+            }
+            message.append(told == 0 ? "" : "\n").append(line);
+            told++;
+        }
+        return message.toString();
+    }
+
+    /** What is wrong, in the order of the file; the message has a line for each of the first. */
     public List<InputProblem> problems() {
         return problems;
     }

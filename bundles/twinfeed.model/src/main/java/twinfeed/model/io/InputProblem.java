@@ -14,6 +14,7 @@ package twinfeed.model.io;
 public record InputProblem(String file, int line, String element, String reading, String wrong, String right) {
     private static final int LONGEST_SHOWN = 60;
     private static final int LONGEST_CLAUSE = 700;
+    private static final int LONGEST_ELEMENT = 200;
 
     /** Clauses may list what is known; no line becomes longer than a screen. */
     public InputProblem {
@@ -36,7 +37,7 @@ public record InputProblem(String file, int line, String element, String reading
         StringBuilder out = new StringBuilder();
         append(out, file);
         append(out, line > 0 ? "line " + line : "");
-        append(out, element);
+        append(out, element.length() <= LONGEST_ELEMENT ? element : element.substring(0, LONGEST_ELEMENT) + "...");
         if (!reading.isEmpty()) {
             out.append(" \"").append(shortened()).append('"');
         }

@@ -348,4 +348,18 @@ class RefusalTest {
         assertTrue(refused.getMessage().contains(part), refused.getMessage());
         assertEquals(1, refused.getMessage().lines().count(), refused.getMessage());
     }
+
+    /** A thousand faults in one file: the message names the first and counts the rest, the list holds all. */
+    @Test
+    void aMessageIsNoLongerThanAScreen() {
+        List<InputProblem> many = java.util.stream.IntStream.range(0, 1000)
+                .mapToObj(i -> new InputProblem(
+                        "a.job", i + 1, "x".repeat(500), "y".repeat(500), "z".repeat(900), "z".repeat(900)))
+                .toList();
+        InputException refused = new InputException(many);
+        assertEquals(1000, refused.problems().size());
+        String message = String.valueOf(refused.getMessage());
+        assertTrue(message.length() < 2048, "length: " + message.length());
+        assertTrue(message.endsWith("and 999 more of this kind or another; mend these first"), message);
+    }
 }

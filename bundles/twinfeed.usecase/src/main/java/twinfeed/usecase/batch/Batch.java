@@ -19,7 +19,7 @@ import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 
 /**
- * Judges and prices the dwellings of a list, one after the other. Each is the survey of a pattern job with the row's own values put in.
+ * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a pattern job with the row's own values put in.
  * A row that cannot be used is set aside with its reason, and the rest goes on.
  */
 final class Batch {
@@ -43,14 +43,27 @@ final class Batch {
      */
     void run(Path list, Consumer<Dwelling> dwellings, java.util.function.IntConsumer progress) {
         int[] rows = {0};
-        new DwellingRows(list).read(row -> {
-            if (columns == null) {
-                columns = new Columns(list.toString(), row);
-            } else {
-                take(row, columns, dwellings);
-                progress.accept(++rows[0]);
+        Consumer<Taken> results = taken -> {
+            if (taken.dwelling() != null) {
+                dwellings.accept(taken.dwelling());
             }
-        });
+            if (taken.refused() != null) {
+                refused.add(taken.refused());
+            }
+            progress.accept(++rows[0]);
+        };
+        try (OrderedWork<Taken> work = new OrderedWork<>(results)) {
+            new DwellingRows(list).read(row -> {
+                if (columns == null) {
+                    columns = new Columns(list.toString(), row);
+                } else {
+                    Columns heads = columns;
+                    Job job = EcoreUtil.copy(task.pattern().job());
+                    work.give(() -> take(row, heads, job));
+                }
+            });
+            work.finish();
+        }
         if (rows[0] == 0) {
             throw new InputException(InputProblem.ofFile(
                     list.toString(),
@@ -59,19 +72,22 @@ final class Batch {
         }
     }
 
-    private void take(Row row, Columns heads, Consumer<Dwelling> dwellings) {
+    /** A row is a dwelling, or it is refused. */
+    private record Taken(@Nullable Dwelling dwelling, @Nullable Refused refused) {}
+
+    private Taken take(Row row, Columns heads, Job job) {
         try {
-            dwellings.accept(dwelling(row, heads));
+            return new Taken(dwelling(row, heads, job), null);
         } catch (InputException unusable) {
-            refuse(row, heads, unusable.problems().stream().map(Batch::reason).collect(Collectors.joining("\n")));
+            return refuse(
+                    row, heads, unusable.problems().stream().map(Batch::reason).collect(Collectors.joining("\n")));
         } catch (IllegalStateException | IllegalArgumentException | ArithmeticException broken) {
             // One dwelling on which the program itself fails must not cost the other thousand.
-            refuse(row, heads, "internal fault: " + broken);
+            return refuse(row, heads, "internal fault: " + broken);
         }
     }
 
-    private Dwelling dwelling(Row row, Columns heads) {
-        Job job = EcoreUtil.copy(task.pattern().job());
+    private Dwelling dwelling(Row row, Columns heads, Job job) {
         heads.fill(row, job.getSurvey());
         AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
@@ -94,8 +110,8 @@ final class Batch {
                 .toString();
     }
 
-    private void refuse(Row row, Columns heads, String reason) {
-        refused.add(new Refused(row.number(), heads.dwelling(row), reason));
+    private static Taken refuse(Row row, Columns heads, String reason) {
+        return new Taken(null, new Refused(row.number(), heads.dwelling(row), reason));
     }
 
     /** The rows set aside so far. */

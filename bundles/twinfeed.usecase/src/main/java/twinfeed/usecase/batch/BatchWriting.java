@@ -32,7 +32,7 @@ public final class BatchWriting {
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
         Batch batch = new Batch(office, task);
-        int[] counts = new int[2];
+        int[] counts = new int[3];
         try (ResultWorkbook results = results(list)) {
             BatchTable table = new BatchTable(results, task.heaters(), task.locale());
             table.begin(task.book().getCurrency());
@@ -42,6 +42,7 @@ public final class BatchWriting {
                         table.add(dwelling);
                         counts[0]++;
                         counts[1] += dwelling.quote() == null ? 0 : 1;
+                        counts[2] += dwelling.judged().unanswered() ? 1 : 0;
                     },
                     progress);
             table.refused(batch.refused());
@@ -51,7 +52,7 @@ public final class BatchWriting {
         } catch (IOException refused) {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
         }
-        return new BatchReport(counts[0], counts[1], batch.refused());
+        return new BatchReport(counts[0], counts[1], counts[2], batch.refused());
     }
 
     private ResultWorkbook results(Path list) {
