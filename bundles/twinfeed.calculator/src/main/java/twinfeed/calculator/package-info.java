@@ -4,6 +4,9 @@
  *
  * <p>A calculator is one class that implements {@link twinfeed.calculator.Calculator}. It states what it needs, gives, takes and
  * offers; the runner orders the calculators by these statements, contains one that throws, and derives each option's verdict.
+ *
+ * <p>More than twenty classes: all that a plug-in of a third party needs stands here and nowhere else, so that it imports one package. What runs
+ * plug-ins has packages of its own.
  */
 @org.jspecify.annotations.NullMarked
 package twinfeed.calculator;

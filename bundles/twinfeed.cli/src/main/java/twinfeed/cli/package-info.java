@@ -1,4 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
-/** The command line: verbs, text and JSON. It computes nothing; every answer comes from the use cases. */
+/**
+ * The command line: verbs, text and JSON. It computes nothing; every answer comes from the use cases.
+ *
+ * <p>More than twenty classes: one for each verb and one for each document that a verb prints, all of them hidden behind
+ * {@link twinfeed.cli.Verbs} and small. Divided they would have to be public.
+ */
 @org.jspecify.annotations.NullMarked
 package twinfeed.cli;

@@ -4,6 +4,8 @@
  *
  * <p>Money is never a {@code double}. Every line is rounded half up to the currency's smallest unit, and every total is the sum
  * of what is printed.
+ *
+ * <p>More than twenty classes: the steps from needs to lines to totals hand one another types that nobody else sees.
  */
 @org.jspecify.annotations.NullMarked
 package twinfeed.pricing;

@@ -6,13 +6,16 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import twinfeed.model.pricebook.PriceBook;
@@ -31,31 +34,48 @@ import twinfeed.usecase.TwinfeedService;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 5, time = 2)
-@Fork(2)
+@Fork(1)
 public class AssessmentBenchmark {
     private static final Path DEMO = Path.of(System.getProperty("twinfeed.root", ""), "demo");
 
+    /** The demonstration jobs. */
+    @Param({"alder-beck", "birch-syke", "hazel-ghyll", "rowan-brook", "willow-mere"})
+    public String job = "";
+
     private final TwinfeedService office = TwinfeedService.onClassPath();
-    private final OpenedJob job = office.open(DEMO.resolve("rowan-brook.job"), null);
     private final PriceBook book = office.book(DEMO.resolve("prices.csv"));
+    private @Nullable OpenedJob opened;
+
+    /** Reads the job. */
+    @Setup
+    public void open() {
+        opened = read();
+    }
+
+    private OpenedJob read() {
+        return office.open(DEMO.resolve(job + ".job"), null);
+    }
+
+    private OpenedJob opened() {
+        return java.util.Objects.requireNonNull(opened);
+    }
 
     /** All findings of all candidates, without the search for works. */
     @Benchmark
     public AssessedJob glance() {
-        return office.glance(job, Locale.UK);
+        return office.glance(opened(), Locale.UK);
     }
 
     /** Findings, and for each candidate that does not suit the least costly work that makes it suit. */
     @Benchmark
     public AssessedJob judge() {
-        return office.judge(job, book, null, Locale.UK);
+        return office.judge(opened(), book, null, Locale.UK);
     }
 
     /** From the file to the priced quote. */
     @Benchmark
     public Quote fileToQuote() {
-        OpenedJob opened = office.open(DEMO.resolve("rowan-brook.job"), null);
-        AssessedJob judged = office.judge(opened, book, null, Locale.UK);
+        AssessedJob judged = office.judge(read(), book, null, Locale.UK);
         return office.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
     }
 }

@@ -30,7 +30,7 @@ import twinfeed.model.survey.SurveyFactory;
 
 /**
  * Every check of every calculator for the heaters of the demonstration: all eight under all months, voltages and draw-offs, and one with
- * its readings drawn 4,096 times. The property {@code twinfeed.root} names the folder of the project.
+ * the chances of its checks. The property {@code twinfeed.root} names the folder of the project.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -39,6 +39,8 @@ import twinfeed.model.survey.SurveyFactory;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class HeaterBenchmark {
+    private static final int PLAIN_DRAWS = 4096;
+
     /** Demonstration jobs: taps with a weak supply, and one tap with a strong one. */
     @Param({"alder-beck", "rowan-brook"})
     public String job = "";
@@ -68,9 +70,15 @@ public class HeaterBenchmark {
         return runner.assess(survey, candidates);
     }
 
-    /** How sure each finding about one heater is: 4,096 draws. */
+    /** How sure each finding about one heater is, with as few judgements of the house as that needs. */
     @Benchmark
-    public OptionResult oneHeaterDrawn() {
+    public OptionResult oneHeaterByNeed() {
         return Uncertainty.byNeed(runner).judge(survey, candidates.get(3));
+    }
+
+    /** The same by 4,096 draws, each judged. */
+    @Benchmark
+    public OptionResult oneHeaterPlain() {
+        return Uncertainty.plain(runner, PLAIN_DRAWS, Uncertainty.SEED).judge(survey, candidates.get(3));
     }
 }
