@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param sure how sure they are
  * @param parts the parts in the file's order, by key
  * @param observations the observations in the file's order, by key
+ * @param first observations that are asked before anything else once another was answered with yes, in order, by that other
  * @param limits the limits, by key
  */
 public record FaultData(
@@ -25,6 +27,7 @@ public record FaultData(
         String sure,
         Map<String, FaultPart> parts,
         Map<String, Observation> observations,
+        Map<String, List<String>> first,
         Map<String, Double> limits) {
     /** The feeds, where they and no part of the unit are the cause. */
     public static final String SUPPLY = "supply";
@@ -41,6 +44,7 @@ public record FaultData(
     public FaultData {
         parts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(parts));
         observations = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(observations));
+        first = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(first));
         limits = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(limits));
     }
 
@@ -100,18 +104,18 @@ public record FaultData(
                 .orElseThrow(() -> new IllegalArgumentException("no limit " + key + " in the fault data"));
     }
 
-    /** The same for a unit that does not have a part, which then takes no chance. */
-    public FaultData without(String part) {
+    /** The same for a unit that does not have some parts, which then take no chance. */
+    public FaultData without(Collection<String> lacking) {
         Map<String, FaultPart> others = new LinkedHashMap<>(parts);
-        others.remove(part);
-        return new FaultData(source, sure, others, observations, limits);
+        others.keySet().removeAll(lacking);
+        return new FaultData(source, sure, others, observations, first, limits);
     }
 
     /** The same without the observations for which the unit has to run. */
     public FaultData unpowered() {
         Map<String, Observation> others = new LinkedHashMap<>(observations);
         others.values().removeIf(Observation::powered);
-        return new FaultData(source, sure, parts, others, limits);
+        return new FaultData(source, sure, parts, others, first, limits);
     }
 
     /** Keys of the parts, in order. */

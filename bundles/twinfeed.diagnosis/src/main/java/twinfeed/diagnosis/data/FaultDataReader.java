@@ -4,17 +4,23 @@ package twinfeed.diagnosis.data;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import twinfeed.calculator.rules.Table;
 
 /** Reads the data file of the fault-finding; what is wrong is named with row and column. */
 final class FaultDataReader {
+    private static final String POWERED = "powered";
+    private static final String AFTER = "after:";
+
     private final String name;
     private final Map<String, FaultPart> parts = new LinkedHashMap<>();
     private final Map<String, Observation> observations = new LinkedHashMap<>();
     private final Map<String, Map<String, Double>> likelihoods = new LinkedHashMap<>();
+    private final Map<String, Map<String, Double>> first = new LinkedHashMap<>();
     private final Map<String, Double> limits = new LinkedHashMap<>();
     private int number;
 
@@ -33,12 +39,13 @@ final class FaultDataReader {
                 new Observation(
                         key,
                         each.place(),
+                        each.after(),
                         each.powered(),
                         each.minutes(),
                         each.otherwise(),
                         each.reason(),
                         rows.likelihoods.getOrDefault(key, Map.of()))));
-        return new FaultData(table.source(), table.sure(), rows.parts, joined, rows.limits);
+        return new FaultData(table.source(), table.sure(), rows.parts, joined, rows.ordered(), rows.limits);
     }
 
     private void add(Map<String, String> row) {
@@ -52,9 +59,11 @@ final class FaultDataReader {
             case "part" -> part(key, row);
             case "observation" -> observation(key, row);
             case "likelihood" -> likelihood(key, row);
+            case "first" -> first(key, row);
             case "limit" -> once(limits.put(key, positive(row)), key);
             default ->
-                throw wrong("row", "\"" + kind + "\" is no kind of row", "part, observation, likelihood or limit");
+                throw wrong(
+                        "row", "\"" + kind + "\" is no kind of row", "part, observation, likelihood, first or limit");
         }
     }
 
@@ -73,17 +82,61 @@ final class FaultDataReader {
                 observations.put(
                         key,
                         new Observation(
-                                key, place(row), powered(row), minutes, chance(row), word(row, "reason"), Map.of())),
+                                key,
+                                place(row),
+                                after(row),
+                                powered(row),
+                                minutes,
+                                chance(row),
+                                word(row, "reason"),
+                                Map.of())),
                 key);
     }
 
-    /** An observation names no part; the column says whether the unit has to run for it. */
+    /** An observation names no part; the column says whether the unit has to run for it, and after which others it is asked. */
     private boolean powered(Map<String, String> row) {
-        String text = word(row, "part");
-        if (!text.isEmpty() && !text.equals("powered")) {
-            throw wrong("part", "\"" + text + "\" says nothing of an observation", "powered, or nothing");
+        return conditions(row).contains(POWERED);
+    }
+
+    private Set<String> after(Map<String, String> row) {
+        Set<String> after = new LinkedHashSet<>();
+        for (String each : conditions(row)) {
+            if (each.startsWith(AFTER)) {
+                after.addAll(List.of(each.substring(AFTER.length()).split("\\|")));
+            }
         }
-        return !text.isEmpty();
+        return after;
+    }
+
+    private List<String> conditions(Map<String, String> row) {
+        String text = word(row, "part");
+        List<String> all = text.isEmpty() ? List.of() : List.of(text.split(" +"));
+        for (String each : all) {
+            if (!each.equals(POWERED) && !(each.startsWith(AFTER) && each.length() > AFTER.length())) {
+                throw wrong(
+                        "part",
+                        "\"" + each + "\" says nothing of an observation",
+                        "powered, after: with the keys of other observations, or nothing");
+            }
+        }
+        return all;
+    }
+
+    /** Observations that are named by others may stand below them, so they are looked for when all rows are read. */
+    private void first(String key, Map<String, String> row) {
+        String asked = word(row, "part");
+        once(first.computeIfAbsent(key, each -> new LinkedHashMap<>()).put(asked, positive(row)), asked);
+    }
+
+    private Map<String, List<String>> ordered() {
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        first.forEach((key, asked) -> all.put(
+                key,
+                asked.entrySet().stream()
+                        .sorted(Map.Entry.comparingByValue())
+                        .map(Map.Entry::getKey)
+                        .toList()));
+        return all;
     }
 
     private ObservationStage place(Map<String, String> row) {
@@ -149,6 +202,18 @@ final class FaultDataReader {
             if (!parts.containsKey(part)) {
                 throw wrong("key", "there is no part " + part, "a row of kind part for it");
             }
+        }
+        observations.values().forEach(each -> each.after()
+                .forEach(key -> known(key, "after which " + each.key() + " is asked")));
+        first.forEach((key, asked) -> {
+            known(key, "after which others come first");
+            asked.keySet().forEach(each -> known(each, "that comes first after " + key));
+        });
+    }
+
+    private void known(String key, String what) {
+        if (!observations.containsKey(key)) {
+            throw wrong("part", "there is no observation " + key + ", " + what, "the key of an observation");
         }
     }
 

@@ -2,12 +2,16 @@
 package twinfeed.diagnosis.data;
 
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * A plain question with its likelihoods; "yes" is the abnormal answer.
  *
  * @param key its key, as {@code Symptom.key} names it
  * @param place where it is made
+ * @param after observations of which one was answered with yes before this one is asked; empty: it is always asked. Its chances hold
+ *     for that case alone
  * @param powered whether the unit has to run for it: never while it is isolated, nor while it may leak to earth
  * @param minutes how long it takes, 0 or more
  * @param otherwise chance of "yes" for a part without a likelihood of its own, between 0 and 1
@@ -17,13 +21,24 @@ import java.util.Map;
 public record Observation(
         String key,
         ObservationStage place,
+        Set<String> after,
         boolean powered,
         double minutes,
         double otherwise,
         String reason,
         Map<String, Double> likelihoods) {
     public Observation {
+        after = Set.copyOf(after);
         likelihoods = Map.copyOf(likelihoods);
+    }
+
+    /**
+     * Whether it is a question at all.
+     *
+     * @param yes whether an observation was answered with yes
+     */
+    public boolean arises(Predicate<String> yes) {
+        return after.isEmpty() || after.stream().anyMatch(yes);
     }
 
     /** Chance of "yes" if a part has failed. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.diagnosis.inference;
 
+import java.util.List;
 import java.util.Optional;
 import twinfeed.diagnosis.data.FaultData;
 
@@ -13,6 +14,9 @@ import twinfeed.diagnosis.data.FaultData;
  * @param next the next best step; empty if one part stands out or no step is worth its while
  */
 public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, Optional<NextStep> next) {
+    /** Parts that only a unit with electronics has. */
+    private static final List<String> ELECTRONICS = List.of("board", "thermistor", "transformer");
+
     /** What follows. */
     public enum Conclusion {
         /** Nobody reported a fault. */
@@ -29,10 +33,10 @@ public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, 
 
     /** Diagnoses. */
     public static Diagnosis of(Evidence evidence, FaultData all) {
-        FaultData data = evidence.electronics() ? all : all.without("board");
+        FaultData data = evidence.electronics() ? all : all.without(ELECTRONICS);
         Posterior posterior = Posterior.of(data, evidence.answers());
         Optional<NextStep> next = posterior.settled() || !evidence.begun()
-                ? Optional.empty()
+                ? NextStep.first(data, posterior, evidence.asked(), evidence.mayBePowered())
                 : NextStep.choose(
                                 data,
                                 posterior,

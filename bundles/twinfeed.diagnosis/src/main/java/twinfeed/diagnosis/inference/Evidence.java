@@ -42,7 +42,10 @@ public record Evidence(
         IsolationRecord isolation,
         boolean electronics) {
     /** Observations that say that a protective device trips. */
-    private static final List<String> TRIPS = List.of("rcdTrips", "overcurrentTrips", "breakerTrips");
+    private static final List<String> TRIPS = List.of("rcdTrips", "overcurrentTrips", "breakerTrips", "deviceFoundOff");
+
+    /** Observations of water where current is. */
+    private static final List<String> WATER_INSIDE = List.of("leakFromCase", "waterInCase");
 
     public Evidence {
         answers = List.copyOf(answers);
@@ -121,14 +124,18 @@ public record Evidence(
     }
 
     /**
-     * Whether the unit may be switched on to observe something: not while it is isolated, not with low insulation, and not where a
-     * protective device trips and the insulation of the unit was not tested.
+     * Whether the unit may be switched on to observe something: not while it is isolated, not with low insulation, not with water in or
+     * from its case, and not where a protective device trips, or was found off, and the insulation of the unit was not tested.
      */
     public boolean mayBePowered() {
         boolean trips = TRIPS.stream().anyMatch(key -> answer(key).orElse(false));
         boolean low = answer("insulationLow").orElse(false)
                 || answer("circuitInsulationLow").orElse(false);
-        return !isolation.begun() && !low && (!trips || answer("insulationLow").isPresent());
+        boolean wet = WATER_INSIDE.stream().anyMatch(key -> answer(key).orElse(false));
+        return !isolation.begun()
+                && !low
+                && !wet
+                && (!trips || answer("insulationLow").isPresent());
     }
 
     /** Whether there is anything from which a fault could be inferred; the feeds alone are no fault of the unit. */

@@ -10,8 +10,8 @@ import twinfeed.diagnosis.data.Observation;
 import twinfeed.diagnosis.data.ObservationStage;
 
 /**
- * The next best step: the observation with the greatest expected information for its minutes. What can be told or seen with the
- * cover on goes first, as long as it is expected to tell enough.
+ * The next best step: what practice asks first after a complaint, then the observation with the greatest expected information for
+ * its minutes. What can be told or seen with the cover on goes first, as long as it is expected to tell enough.
  *
  * @param observation what to look at
  * @param informationBits expected information, bit
@@ -38,6 +38,10 @@ public record NextStep(Observation observation, double informationBits, double m
      */
     public static Optional<NextStep> choose(
             FaultData all, Posterior posterior, Set<String> asked, boolean open, boolean powered) {
+        Optional<NextStep> first = first(all, posterior, asked, powered);
+        if (first.isPresent()) {
+            return first;
+        }
         FaultData data = powered ? all : all.unpowered();
         NextStep step = best(data, posterior, asked, true, data.limit("worthwhile"), 0);
         if (step == null) {
@@ -50,12 +54,41 @@ public record NextStep(Observation observation, double informationBits, double m
         return Optional.ofNullable(step);
     }
 
+    /**
+     * What practice asks before anything else after what was answered with yes: a dead unit begins at the board, repeated operation of a
+     * cut-out with scale and low flow, water that runs on with the power switched off. No longer once something was found under the cover.
+     *
+     * @param powered whether the unit may be switched on for a step
+     */
+    public static Optional<NextStep> first(FaultData all, Posterior posterior, Set<String> asked, boolean powered) {
+        FaultData data = powered ? all : all.unpowered();
+        boolean found = posterior.answers().stream()
+                .anyMatch(each -> each.yes()
+                        && data.observation(each.key())
+                                .filter(known -> known.place() == ObservationStage.COVER)
+                                .isPresent());
+        if (found) {
+            return Optional.empty();
+        }
+        return data.first().entrySet().stream()
+                .filter(each -> posterior.yes(each.getKey()))
+                .flatMap(each -> each.getValue().stream())
+                .filter(key -> !asked.contains(key))
+                .flatMap(key -> data.observation(key).stream())
+                .filter(each -> each.place().safe() && each.arises(posterior::yes))
+                .findFirst()
+                .map(each -> new NextStep(each, posterior.expectedInformation(each), each.minutes()));
+    }
+
     private static @Nullable NextStep best(
             FaultData data, Posterior posterior, Set<String> asked, boolean safe, double least, double extra) {
         Collection<Observation> all = data.observations().values();
         NextStep best = null;
         for (Observation each : all) {
-            if (each.place() == ObservationStage.FEED || each.place().safe() != safe || asked.contains(each.key())) {
+            if (each.place() == ObservationStage.FEED
+                    || each.place().safe() != safe
+                    || asked.contains(each.key())
+                    || !each.arises(posterior::yes)) {
                 continue;
             }
             NextStep step = new NextStep(each, posterior.expectedInformation(each), each.minutes() + extra);

@@ -34,13 +34,19 @@ public final class Posterior {
         this.chances = weights;
     }
 
-    /** After some answers; answers to observations that the data do not know say nothing. */
+    /** After some answers; answers to observations that the data do not know, or that are no question here, say nothing. */
     public static Posterior of(FaultData data, List<ObservationAnswer> answers) {
         return new Posterior(
                 data,
                 answers.stream()
-                        .filter(each -> data.observation(each.key()).isPresent())
+                        .filter(each -> data.observation(each.key())
+                                .filter(known -> known.arises(key -> yes(answers, key)))
+                                .isPresent())
                         .toList());
+    }
+
+    private static boolean yes(List<ObservationAnswer> answers, String key) {
+        return answers.stream().anyMatch(each -> each.yes() && each.key().equals(key));
     }
 
     /** With one answer more. */
@@ -102,6 +108,11 @@ public final class Posterior {
     /** Whether an observation was answered. */
     public boolean answered(String key) {
         return answers.stream().anyMatch(answer -> answer.key().equals(key));
+    }
+
+    /** Whether an observation was answered with yes. */
+    public boolean yes(String key) {
+        return yes(answers, key);
     }
 
     /** Chance of a part, 0..1, if one thing has failed. */

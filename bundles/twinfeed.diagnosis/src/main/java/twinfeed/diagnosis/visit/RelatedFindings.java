@@ -18,6 +18,9 @@ final class RelatedFindings {
     private static final List<String> LITTLE_WATER =
             List.of("pressure.summerLow", "pressure.summer", "pressure.need", "pressure.tapOpens");
     private static final List<String> BLOCKED = List.of("hoseBlocked", "hoseOffBetter", "reliefDrips", "reliefBurst");
+    private static final List<String> CUT_OUTS = List.of("cut-out", "cut-out-manual", "cut-out-once");
+    private static final List<String> TRIPPED =
+            List.of("deviceFoundOff", "rcdTrips", "overcurrentTrips", "breakerTrips");
     private static final String RATING = "circuit.isolatorRating";
 
     private final Diagnosis diagnosis;
@@ -33,6 +36,8 @@ final class RelatedFindings {
 
     static List<String> of(Diagnosis diagnosis, SupplyFindings feeds, FaultTexts words) {
         RelatedFindings links = new RelatedFindings(diagnosis, feeds, words);
+        links.complaints();
+        links.runOn();
         links.tap();
         links.cutOut();
         links.isolator();
@@ -42,8 +47,41 @@ final class RelatedFindings {
     }
 
     private boolean yes(String key) {
+        return answered(key, true);
+    }
+
+    private boolean answered(String key, boolean yes) {
         return diagnosis.evidence().answers().stream()
-                .anyMatch(answer -> answer.key().equals(key) && answer.yes());
+                .anyMatch(answer -> answer.key().equals(key) && answer.yes() == yes);
+    }
+
+    /** What practice says at once to some complaints, danger first. */
+    private void complaints() {
+        say("link.leak", yes("leakFromCase") || yes("waterInCase"));
+        say("link.hot", yes("tooHot") || yes("hotterWhenTapOpens"));
+        say("link.tripped", TRIPPED.stream().anyMatch(this::yes));
+        say(
+                "link.dead",
+                yes("deadNothing")
+                        && diagnosis.evidence().underCover(diagnosis.data()).isEmpty());
+        say("link.drip", yes("dripsWhenOff"));
+    }
+
+    private void say(String key, boolean applies) {
+        if (applies) {
+            links.add(words.get(key));
+        }
+    }
+
+    /** Phased shutdown is normal; what runs on for longer is told apart by switching the power off (common practice). */
+    private void runOn() {
+        if (answered("waterRunsOn", false)) {
+            links.add(words.get("link.runOn.normal"));
+        }
+        if (yes("waterRunsOn")) {
+            String test = answered("runsOnPowerOff", false) ? "link.runOn.control" : "link.runOn.test";
+            links.add(words.get(yes("runsOnPowerOff") ? "link.runOn.valve" : test));
+        }
     }
 
     private void tap() {
@@ -70,12 +108,15 @@ final class RelatedFindings {
 
     private void cutOut() {
         boolean suspected = yes("cutOutTripsRepeatedly")
-                || diagnosis.posterior().first().part().equals("cut-out")
+                || CUT_OUTS.contains(diagnosis.posterior().first().part())
                         && diagnosis.evidence().any();
         if (!suspected) {
             return;
         }
+        say("link.cutOut.manual", yes("manualCutOutTripped"));
+        say("link.cutOut.once", yes("onceCutOutOpen"));
         int before = links.size();
+        say("link.cutOut.scale", yes("scaleInCan") || yes("kettling"));
         feeds.failing(LITTLE_WATER)
                 .ifPresent(text -> links.add(words.format("link.cutOut.summer", Map.of("finding", text))));
         if (BLOCKED.stream().anyMatch(this::yes)) {

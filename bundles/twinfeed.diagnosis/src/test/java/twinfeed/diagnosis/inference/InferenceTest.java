@@ -185,6 +185,9 @@ class InferenceTest {
         refused(parts + "likelihood,seen,none,0.5,,,,r\n", "row 3, key");
         refused(parts + "observation,seen,,0.5,1,told,,\n", "row 3, reason");
         refused(parts + "part,none,,1,,,-,r\n", "row 3, key");
+        refused(parts + "observation,seen,soon,0.5,1,told,,r\n", "row 3, part");
+        refused(parts + "observation,seen,after:heard,0.5,1,told,,r\n", "no observation heard");
+        refused(parts + "first,seen,heard,1,,,,r\n", "no observation seen");
         refused("part,supply,,x,,,-,r\n", "row 1, value");
         refused("part,supply,,1,,,-,r\n", "there is no part none");
     }

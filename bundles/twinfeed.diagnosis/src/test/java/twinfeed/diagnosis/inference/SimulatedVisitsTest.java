@@ -6,75 +6,69 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.Observation;
 import twinfeed.diagnosis.data.ObservationStage;
 
 /**
- * A technician who meets thousands of faults, drawn with a seed from the prior weights, with answers drawn from the likelihoods.
- * The visit begins with one complaint of the customer. What is tested is the choice of steps and the inference, not the
- * likelihoods, which are judgement.
+ * Thousands of visits, drawn with a seed, to a technician whose view of faults stands apart from the program's data ({@link Technician}): the
+ * truth of a visit is drawn from his chances, the program ranks by its own. A visit begins with one complaint of the customer.
  */
 class SimulatedVisitsTest {
     private static final FaultData DATA = FaultData.own();
-    private static final int VISITS = 4000;
+    private static final int VISITS = 2000;
     private static final long SEED = 20261125;
+    private static final double SHIFT = 0.4;
+    private static final Technician TECHNICIAN = new Technician(SHIFT, SEED);
+    private static final List<Visit> GUIDED = visits(DATA, SimulatedVisitsTest::best);
 
     private record Visit(String fault, int rank, int steps, double minutes) {}
 
     private interface Choice {
-        Optional<Observation> next(Posterior posterior, Set<String> asked, boolean open);
+        Optional<Observation> next(FaultData data, Posterior posterior, Set<String> asked, boolean open);
     }
 
     /** The next best step. */
-    private static Optional<Observation> best(Posterior posterior, Set<String> asked, boolean open) {
-        return NextStep.choose(DATA, posterior, asked, open).map(NextStep::observation);
+    private static Optional<Observation> best(FaultData data, Posterior posterior, Set<String> asked, boolean open) {
+        return NextStep.choose(data, posterior, asked, open).map(NextStep::observation);
     }
 
     /** The next line of a fixed checklist: the observations in the file's order, safe ones first. */
-    private static Optional<Observation> checklist(Posterior posterior, Set<String> asked, boolean open) {
-        return DATA.observations().values().stream()
-                .filter(each -> each.place() != ObservationStage.FEED && !asked.contains(each.key()))
+    private static Optional<Observation> checklist(
+            FaultData data, Posterior posterior, Set<String> asked, boolean open) {
+        return data.observations().values().stream()
+                .filter(each -> each.place() != ObservationStage.FEED
+                        && !asked.contains(each.key())
+                        && each.arises(posterior::yes))
                 .findFirst();
     }
 
-    private static String draw(Random random) {
-        double at = random.nextDouble();
-        String last = "";
-        double all = 1 - DATA.prior(FaultData.NONE);
-        for (String part : DATA.partKeys()) {
-            if (!part.equals(FaultData.NONE)) {
-                last = part;
-                at -= DATA.prior(part) / all;
-                if (at < 0) {
-                    break;
-                }
-            }
-        }
-        return last;
-    }
-
-    private static List<Visit> visits(Choice choice) {
+    private static List<Visit> visits(FaultData data, Choice choice) {
         List<Visit> visits = new ArrayList<>();
         // Seeds from a generator: generators of neighbouring seeds begin with nearly the same number.
         Random seeds = new Random(SEED);
         for (int i = 0; i < VISITS; i++) {
-            visits.add(visit(new Random(seeds.nextLong()), choice));
+            visits.add(visit(new Random(seeds.nextLong()), data, choice));
         }
         return visits;
     }
 
-    private static Visit visit(Random random, Choice choice) {
-        String fault = draw(random);
-        java.util.Map<String, Boolean> truth = new java.util.LinkedHashMap<>();
-        DATA.observations().forEach((key, each) -> truth.put(key, random.nextDouble() < each.chance(fault)));
-        Posterior posterior = Posterior.of(DATA, List.of());
+    private static Visit visit(Random random, FaultData data, Choice choice) {
+        String fault = TECHNICIAN.fault(random);
+        Map<String, Boolean> truth = new LinkedHashMap<>();
+        DATA.observations()
+                .keySet()
+                .forEach(key -> truth.put(key, random.nextDouble() < TECHNICIAN.chance(fault, key)));
+        Posterior posterior = Posterior.of(data, List.of());
         Set<String> asked = new LinkedHashSet<>();
         Optional<String> complaint = complaint(truth, random);
         if (complaint.isPresent()) {
@@ -85,7 +79,7 @@ class SimulatedVisitsTest {
         int steps = 0;
         double minutes = 0;
         while (!posterior.settled()) {
-            Optional<Observation> next = choice.next(posterior, asked, open);
+            Optional<Observation> next = choice.next(data, posterior, asked, open);
             if (next.isEmpty()) {
                 break;
             }
@@ -101,9 +95,10 @@ class SimulatedVisitsTest {
     }
 
     /** What the customer rings up about: any one of what can be told that is so. */
-    private static Optional<String> complaint(java.util.Map<String, Boolean> truth, Random random) {
+    private static Optional<String> complaint(Map<String, Boolean> truth, Random random) {
         List<String> told = new ArrayList<>(DATA.observations().values().stream()
-                .filter(each -> each.place() == ObservationStage.TOLD && truth.get(each.key()))
+                .filter(each ->
+                        each.place() == ObservationStage.TOLD && each.after().isEmpty() && truth.get(each.key()))
                 .map(Observation::key)
                 .toList());
         Collections.shuffle(told, random);
@@ -131,35 +126,75 @@ class SimulatedVisitsTest {
         return visits.stream().mapToInt(Visit::steps).average().orElseThrow();
     }
 
+    private static String said(List<Visit> visits) {
+        return "first " + share(visits, 1) + ", within two " + share(visits, 2) + ", within three " + share(visits, 3)
+                + ", median " + median(visits) + ", mean " + steps(visits) + " steps, "
+                + visits.stream().mapToDouble(Visit::minutes).average().orElseThrow() + " min";
+    }
+
+    @Test
+    void theTechnicianKnowsEveryFaultAndEveryObservation() {
+        Set<String> parts = new TreeSet<>(DATA.partKeys());
+        parts.remove(FaultData.NONE);
+        assertEquals(parts, new TreeSet<>(TECHNICIAN.faults()));
+        Set<String> seen = new TreeSet<>(TECHNICIAN.observations());
+        seen.removeAll(DATA.observations().keySet());
+        assertEquals(Set.of(), seen);
+    }
+
     @Test
     void findsTheFaultInFewSteps() {
-        List<Visit> guided = visits(SimulatedVisitsTest::best);
-        List<Visit> fixed = visits(SimulatedVisitsTest::checklist);
-        String said = "first " + share(guided, 1) + ", within two " + share(guided, 2) + ", median " + median(guided)
-                + ", mean " + steps(guided) + " steps; checklist mean " + steps(fixed) + ", first " + share(fixed, 1);
-        assertTrue(share(guided, 1) >= 0.85, said);
-        assertTrue(share(guided, 2) >= 0.95, said);
-        assertTrue(median(guided) <= 6, said);
-        assertTrue(steps(guided) < steps(fixed), said);
+        List<Visit> fixed = visits(DATA, SimulatedVisitsTest::checklist);
+        String said = said(GUIDED) + "; checklist " + said(fixed);
+        assertTrue(share(GUIDED, 1) >= 0.85, said);
+        assertTrue(share(GUIDED, 2) >= 0.92, said);
+        assertTrue(median(GUIDED) <= 7, said);
+        assertTrue(steps(GUIDED) < steps(fixed), said);
+    }
+
+    /** The same visits with the likelihoods of each part given to the next one: what is measured hangs on the data. */
+    @Test
+    void likelihoodsOfTheWrongPartsFindLittle() {
+        List<Visit> guided = visits(shifted(), SimulatedVisitsTest::best);
+        assertTrue(share(guided, 1) < 0.3, said(guided));
+    }
+
+    private static FaultData shifted() {
+        List<String> keys = DATA.partKeys();
+        Map<String, Observation> observations = new LinkedHashMap<>();
+        DATA.observations().forEach((key, each) -> {
+            Map<String, Double> moved = new LinkedHashMap<>();
+            each.likelihoods()
+                    .forEach((part, chance) -> moved.put(keys.get((keys.indexOf(part) + 1) % keys.size()), chance));
+            observations.put(
+                    key,
+                    new Observation(
+                            key,
+                            each.place(),
+                            each.after(),
+                            each.powered(),
+                            each.minutes(),
+                            each.otherwise(),
+                            each.reason(),
+                            moved));
+        });
+        return new FaultData(DATA.source(), DATA.sure(), DATA.parts(), observations, DATA.first(), DATA.limits());
     }
 
     @Test
     void everyPartCanBeFound() {
-        List<Visit> guided = visits(SimulatedVisitsTest::best);
-        for (String part : DATA.partKeys()) {
-            if (!part.equals(FaultData.NONE)) {
-                List<Visit> of = guided.stream()
-                        .filter(visit -> visit.fault().equals(part))
-                        .toList();
-                assertTrue(of.size() > 20, part + " was drawn " + of.size() + " times");
-                assertTrue(share(of, 2) >= 0.85, part + " within two: " + share(of, 2));
-            }
+        for (String part : TECHNICIAN.faults()) {
+            List<Visit> of =
+                    GUIDED.stream().filter(visit -> visit.fault().equals(part)).toList();
+            assertTrue(of.size() > 20, part + " was drawn " + of.size() + " times");
+            assertTrue(share(of, 3) >= 0.75, part + " within three: " + share(of, 3));
         }
     }
 
     @Test
     void theSameSeedGivesTheSameVisits() {
         assertEquals(
-                visit(new Random(SEED), SimulatedVisitsTest::best), visit(new Random(SEED), SimulatedVisitsTest::best));
+                visit(new Random(SEED), DATA, SimulatedVisitsTest::best),
+                visit(new Random(SEED), DATA, SimulatedVisitsTest::best));
     }
 }

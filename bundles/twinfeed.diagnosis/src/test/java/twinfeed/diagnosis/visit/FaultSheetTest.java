@@ -15,6 +15,7 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.FaultAnswer;
 import twinfeed.model.survey.Isolator;
 import twinfeed.model.survey.IsolatorCondition;
 import twinfeed.model.survey.Survey;
@@ -75,6 +76,42 @@ class FaultSheetTest {
     void repeatedCutOutsWithoutACauseAskForOne() {
         FaultSheet sheet = sheet(PricedVisits.survey("cutOutTripsRepeatedly"), PricedVisits.present());
         assertTrue(sheet.links().stream().anyMatch(link -> link.contains("has a cause")));
+    }
+
+    /** Switch the power off: still runs, the valve; stops, the board or the switch. Some seconds are phased shutdown (common practice). */
+    @Test
+    void waterThatRunsOnIsToldApartFromPhasedShutdown() {
+        Survey survey = PricedVisits.survey("waterRunsOn");
+        assertTrue(links(survey).contains("switch the power off at the isolator"));
+        say(survey, "runsOnPowerOff", FaultAnswer.NO);
+        assertTrue(links(survey).contains("It stops with the power off"));
+        assertTrue(links(PricedVisits.survey("waterRunsOn", "runsOnPowerOff")).contains("the solenoid valve itself"));
+        Survey normal = PricedVisits.survey("someHeatButWeak");
+        say(normal, "waterRunsOn", FaultAnswer.NO);
+        assertTrue(links(normal).contains("normal and no fault"));
+    }
+
+    @Test
+    void dangerIsSaidWithTheComplaint() {
+        assertTrue(links(PricedVisits.survey("leakFromCase")).startsWith("Water where current is"));
+        assertTrue(links(PricedVisits.survey("tooHot")).contains("44 °C and above scalds"));
+        assertTrue(links(PricedVisits.survey("deadNothing", "deviceFoundOff"))
+                .contains("not switched on again on a guess"));
+        assertTrue(links(PricedVisits.survey("deadNothing")).contains("begin at the board"));
+        assertTrue(links(PricedVisits.survey("onceCutOutOpen")).contains("never bridged"));
+        assertTrue(links(PricedVisits.survey("manualCutOutTripped")).contains("not pressed a third time"));
+        assertTrue(links(PricedVisits.survey("dripsWhenOff")).contains("drips for a minute"));
+    }
+
+    private static String links(Survey survey) {
+        return String.join("\n", sheet(survey, PricedVisits.present()).links());
+    }
+
+    private static void say(Survey survey, String key, FaultAnswer answer) {
+        var symptom = SurveyFactory.eINSTANCE.createSymptom();
+        symptom.setKey(key);
+        symptom.setAnswer(answer);
+        survey.getSymptoms().add(symptom);
     }
 
     @Test
