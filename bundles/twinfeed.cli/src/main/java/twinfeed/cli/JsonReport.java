@@ -13,6 +13,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.quote.Quote;
@@ -24,6 +25,8 @@ import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.batch.BatchReport;
+import twinfeed.usecase.completion.PartsListWriter.Part;
+import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
 
 /**
  * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class
@@ -63,6 +66,21 @@ final class JsonReport {
 
     void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         document("quote", json -> new QuoteJson(json).write(quote, written, issued));
+    }
+
+    /** The readings after the work. */
+    void completion(CompletionSheet sheet) {
+        document("completion", json -> new AfterWorkJson(json).completion(sheet));
+    }
+
+    /** Why a unit is unsafe. */
+    void notice(List<Reason> reasons) {
+        document("notice", json -> new AfterWorkJson(json).notice(reasons));
+    }
+
+    /** The parts of an accepted quote. */
+    void parts(String quote, List<Part> parts) {
+        document("parts", json -> new AfterWorkJson(json).parts(quote, parts));
     }
 
     void faults(FaultSheet sheet) {

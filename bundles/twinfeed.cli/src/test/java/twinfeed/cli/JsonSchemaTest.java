@@ -130,6 +130,17 @@ class JsonSchemaTest {
     }
 
     @Test
+    void afterTheWork(@TempDir Path folder) throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        Path job = Files.copy(Run.DEMO.resolve("birch-syke.job"), folder.resolve("birch-syke.job"));
+        JsonNode document = valid(
+                Run.of("complete", job, "--by", "tester", "--reading", "insulation=0.1 Mohm", "--json"), "completion");
+        assertEquals("unsafe", document.get("state").asText());
+        JsonNode notice = valid(Run.of("notice", job, "--json"), "notice");
+        assertEquals("insulation", notice.get("reasons").get(0).get("key").asText());
+    }
+
+    @Test
     void plugins() throws IOException {
         assertTrue(valid(Run.of("plugins", "--json"), "plugins").get("plugins").size() >= 4);
     }

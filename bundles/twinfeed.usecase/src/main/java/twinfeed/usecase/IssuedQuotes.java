@@ -131,6 +131,19 @@ final class IssuedQuotes {
         }
     }
 
+    /** The survey that was frozen with an issued quote. */
+    Survey survey(Path file) {
+        try {
+            return QuoteFolder.open(file).frozen().survey();
+        } catch (LifeException refused) {
+            throw new UnusableException(file + ": " + refused.getMessage(), refused);
+        } catch (IOException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(file.toString(), "it cannot be read", "name an issued quote, *.quote"),
+                    unreadable);
+        }
+    }
+
     IssuedQuote open(Path file) {
         try {
             return issued(QuoteFolder.open(file));

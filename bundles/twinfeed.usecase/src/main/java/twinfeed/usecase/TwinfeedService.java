@@ -187,7 +187,7 @@ public final class TwinfeedService {
     }
 
     /** Calculators compare with the unit that is there: its data go into a copy, for the survey may only name it. */
-    private static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
+    static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
         Survey copy = EcoreUtil.copy(survey);
         candidates.stream().filter(Candidate::present).findFirst().ifPresent(candidate -> copy.getUnit()
                 .setHeater(EcoreUtil.copy(candidate.heater())));
@@ -259,6 +259,102 @@ public final class TwinfeedService {
             twinfeed.model.io.JobFile.save(opened.job(), file, opened.fingerprint());
             return opened;
         });
+    }
+
+    /**
+     * Enters the readings taken when the work is finished into a job, then saves it; nothing is saved if one is refused.
+     *
+     * @param file the job
+     * @param catalogue heater catalogue instead of the one that the job names; null for that one
+     * @param by who tested
+     * @param on the day
+     * @param readings texts by name of the field, see {@link twinfeed.diagnosis.completion.CompletionLog}
+     * @return the job as it was saved
+     * @throws twinfeed.model.io.InputException if the job cannot be used or written, or a reading is refused
+     */
+    public OpenedJob recordCompletion(
+            Path file, @Nullable Path catalogue, String by, LocalDate on, java.util.Map<String, String> readings) {
+        return twinfeed.model.io.LockedFile.during(file, () -> {
+            OpenedJob opened = open(file, catalogue);
+            new twinfeed.diagnosis.completion.CompletionLog(opened.job(), file.toString()).enter(by, on, readings);
+            OpenedJob checked = checked(opened, opened.job());
+            twinfeed.model.io.JobFile.save(opened.job(), file, opened.fingerprint());
+            return checked;
+        });
+    }
+
+    /**
+     * Judges the readings taken when the work is finished, in the house with that work done.
+     *
+     * @param opened the job
+     * @param book price book by which the work was found; null for the fewest works
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if no readings were entered
+     */
+    public twinfeed.diagnosis.completion.CompletionSheet completion(
+            OpenedJob opened, @Nullable PriceBook book, Locale locale) {
+        return new CompletionService(this, runner, locale).sheet(opened, costs(book, opened));
+    }
+
+    /**
+     * Writes the record of finished work and the page for the customer; all of it appears, or nothing.
+     *
+     * @param day the day on which they are printed
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void write(
+            OpenedJob opened,
+            twinfeed.diagnosis.completion.CompletionSheet sheet,
+            FirmFile firm,
+            LocalDate day,
+            Locale locale,
+            CompletionPaths out) {
+        new CompletionService(this, runner, locale).write(opened, sheet, firm, day, out);
+    }
+
+    /**
+     * Why the unit is unsafe: the readings after the work that fail on safety where any were entered, else the failed checks of safety
+     * of the unit that is there. Empty if there is nothing of the kind.
+     */
+    public List<twinfeed.usecase.completion.UnsafeNoticeWriter.Reason> unsafe(
+            OpenedJob opened, @Nullable PriceBook book, Locale locale) {
+        return new CompletionService(this, runner, locale).reasons(opened, costs(book, opened));
+    }
+
+    /**
+     * Writes the notice of an unsafe unit.
+     *
+     * @param reasons why it is unsafe; at least one
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void writeNotice(
+            OpenedJob opened,
+            List<twinfeed.usecase.completion.UnsafeNoticeWriter.Reason> reasons,
+            FirmFile firm,
+            LocalDate day,
+            Locale locale,
+            OutputPaths out) {
+        new CompletionService(this, runner, locale).notice(opened, reasons, firm, day, out);
+    }
+
+    /**
+     * The parts of the option that the customer accepted, like ones added up.
+     *
+     * @throws UnusableException if the quote was not accepted
+     */
+    public List<twinfeed.usecase.completion.PartsListWriter.Part> parts(IssuedQuote issued) {
+        return twinfeed.usecase.completion.PartsListWriter.parts(CompletionService.accepted(issued));
+    }
+
+    /**
+     * Writes the list of those parts.
+     *
+     * @throws UnusableException if the quote was not accepted
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public void writeParts(IssuedQuote issued, FirmFile firm, LocalDate day, Locale locale, OutputPaths out) {
+        new CompletionService(this, runner, locale)
+                .parts(issued, new IssuedQuotes().survey(issued.file()), firm, day, out);
     }
 
     /**

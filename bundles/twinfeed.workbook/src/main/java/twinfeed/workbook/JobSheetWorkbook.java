@@ -3,6 +3,7 @@ package twinfeed.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import org.apache.poi.ss.util.WorkbookUtil;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet;
 import twinfeed.document.Palette;
@@ -27,7 +28,7 @@ public final class JobSheetWorkbook {
     public static void write(JobSheet job, OutputStream out) throws IOException {
         DocumentTexts words = new DocumentTexts(job.locale());
         try (WorkbookWriter book = new WorkbookWriter(new Palette(job.firm().accent()), job.locale(), true)) {
-            SheetWriter page = book.page(words.get("job.sheet"));
+            SheetWriter page = book.page(WorkbookUtil.createSafeSheetName(job.title(), ' '));
             page.setup().footer(job.foot(), words.get("foot.page"));
             new JobSheetWriter(page, job).write();
             book.describe(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Translation;
+import twinfeed.diagnosis.completion.CompletionAssessment;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.FaultPart;
 
@@ -15,6 +16,7 @@ class LanguagesTest {
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(FaultTexts.class, "FaultSheet");
         Translation.assertGerman(FaultTexts.class, "Diagnosis");
+        Translation.assertGerman(CompletionAssessment.class, "Completion");
     }
 
     @Test

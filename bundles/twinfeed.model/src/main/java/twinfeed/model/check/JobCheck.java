@@ -4,6 +4,8 @@ package twinfeed.model.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.catalogue.CataloguePackage;
+import twinfeed.model.job.Completion;
 import twinfeed.model.job.Job;
 import twinfeed.model.job.JobPackage;
 import twinfeed.model.survey.Survey;
@@ -30,7 +32,24 @@ public final class JobCheck {
             return problems.list();
         }
         check(survey, catalogue, problems);
+        completion(job.getCompletion(), catalogue, problems);
         return problems.list();
+    }
+
+    private static void completion(@Nullable Completion completion, @Nullable Catalogue catalogue, Problems problems) {
+        if (completion == null) {
+            return;
+        }
+        ObjectRules.checkAll(completion, problems);
+        if (completion.getHeaterId() != null && catalogue != null) {
+            NameRules.leads(
+                    completion,
+                    JobPackage.Literals.COMPLETION__HEATER_ID,
+                    completion.getHeaterId(),
+                    NameRules.names(catalogue.getHeaters(), CataloguePackage.Literals.HEATER__ID),
+                    "fitted.unknown",
+                    problems);
+        }
     }
 
     /**

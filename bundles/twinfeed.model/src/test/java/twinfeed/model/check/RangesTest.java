@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import twinfeed.model.catalogue.CataloguePackage;
+import twinfeed.model.job.JobPackage;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.text.ModelDocs;
 import twinfeed.units.Quantity;
@@ -27,7 +28,7 @@ class RangesTest {
     private static final Pattern SIGNED = Pattern.compile("may be negative");
 
     static Stream<EAttribute> numbers() {
-        return Stream.of(SurveyPackage.eINSTANCE, CataloguePackage.eINSTANCE)
+        return Stream.of(SurveyPackage.eINSTANCE, CataloguePackage.eINSTANCE, JobPackage.eINSTANCE)
                 .flatMap(pack -> pack.getEClassifiers().stream())
                 .filter(EClass.class::isInstance)
                 .flatMap(type -> ((EClass) type).getEAttributes().stream())

@@ -124,7 +124,7 @@ class RefusalTest {
                 ", line 2, quotes: there is no element <quotes> here; did you mean <quote>?");
         assertRefused(
                 HEAD + "  <zzzzz/>\n</job:Job>",
-                ", line 2, zzzzz: there is no element <zzzzz> here; remove it; known here: survey, quote");
+                ", line 2, zzzzz: there is no element <zzzzz> here; remove it; known here: survey, quote, completion");
     }
 
     @Test

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import twinfeed.diagnosis.completion.CompletionReading;
+import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.usecase.CompletionPaths;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
+
+/** The readings after the work: entered, judged, printed. */
+@Command(
+        name = "complete",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Enter the readings after the work, judge each, and print record and customer's page.",
+            "The record holds the data that a certificate asks for and is not the certificate. Exit status 1 with --strict unless every reading is there and as it should be."
+        })
+final class CompleteVerb implements Callable<Integer> {
+    private final CliContext face;
+
+    @Mixin
+    private final JobArguments job = new JobArguments();
+
+    @Mixin
+    private final FirmArgument firm = new FirmArgument();
+
+    @Option(
+            names = "--reading",
+            paramLabel = "FIELD=VALUE",
+            description = {
+                "Enter a reading or a remark; may be repeated. Fields: externalLoop, loop, line, cpcContinuous, bonding, insulation, polaritySupply,",
+                "polarity, residualTime, residualButton, prospectiveFault, loadedVoltage, elements, runningPressure, flow, intake, outlet, tight, shutsDown;",
+                "heaterId (the unit that was fitted), work, settings, instruments, departures, notes. VALUE - takes it away."
+            })
+    private Map<String, String> readings = new LinkedHashMap<>();
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who tested, a competent person.")
+    private String by = "";
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the tests; today if not given.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--record", paramLabel = "RECORD.pdf", description = "Write the completion record as PDF.")
+    private @Nullable Path record;
+
+    @Option(names = "--out", paramLabel = "RECORD.xlsx", description = "Write the completion record as a workbook.")
+    private @Nullable Path workbook;
+
+    @Option(names = "--customer", paramLabel = "PAGE.pdf", description = "Write the page for the customer as PDF.")
+    private @Nullable Path customer;
+
+    @Option(names = "--strict", description = "End with status 1 unless every reading is there and as it should be.")
+    private boolean strict;
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    CompleteVerb(CliContext face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = job.open(face);
+        CompletionPaths files = new CompletionPaths(
+                spared(new OutputPaths(workbook, record), opened), spared(new OutputPaths(null, customer), opened));
+        files.check();
+        LocalDate day = date == null ? face.today() : date;
+        if (!readings.isEmpty()) {
+            opened =
+                    face.office().recordCompletion(job.file().file(), job.file().catalogue(), by, day, readings);
+        }
+        CompletionSheet sheet = face.office().completion(opened, job.book(face), job.locale());
+        face.office().write(opened, sheet, firm.of(job), day, job.locale(), files);
+        if (json) {
+            new JsonReport(face.out()).completion(sheet);
+        } else {
+            print(sheet);
+            new TextReport(face).written(files.record());
+            new TextReport(face).written(files.customer());
+        }
+        return strict && !sheet.complete() ? Verbs.STRICT : Verbs.DONE;
+    }
+
+    private OutputPaths spared(OutputPaths paths, OpenedJob opened) {
+        return paths.sparing(job.bookFile(), firm.file())
+                .sparing(job.file().inputs())
+                .sparing(opened.companions());
+    }
+
+    private void print(CompletionSheet sheet) {
+        face.out().println(face.text("complete." + sheet.state()));
+        sheet.readings().forEach(this::print);
+        list("complete.works", sheet.works());
+        face.out().println(face.text("complete.data"));
+        face.out().println(face.text("cautions"));
+    }
+
+    private void list(String head, List<String> lines) {
+        if (!lines.isEmpty()) {
+            face.out().println(face.text(head));
+            lines.forEach(line -> face.out().println("  - " + line));
+        }
+    }
+
+    private void print(CompletionReading reading) {
+        String sign = reading.sound() != null ? reading.wrong() ? "[NO]" : "[ok]" : reading.needed() ? "[??]" : "[--]";
+        String value = reading.entered() ? reading.value() : face.text("complete.notEntered");
+        face.out()
+                .println("  " + sign + " " + reading.title() + ": " + value
+                        + (reading.expected().isEmpty()
+                                ? ""
+                                : "; " + face.text("complete.expected") + " " + reading.expected()));
+    }
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+
+/** The notice of an unsafe unit, to be signed on site. */
+@Command(
+        name = "notice",
+        mixinStandardHelpOptions = true,
+        description = {
+            "The notice of an unsafe unit, with space for signatures.",
+            "From the failed checks of safety of the unit that is there or, where readings after the work were entered, from those that fail on safety. Exit status 2 if there is nothing of the kind."
+        })
+final class NoticeVerb implements Callable<Integer> {
+    private final CliContext face;
+
+    @Mixin
+    private final JobArguments job = new JobArguments();
+
+    @Mixin
+    private final FirmArgument firm = new FirmArgument();
+
+    @Option(
+            names = "--finding",
+            paramLabel = "KEY",
+            description =
+                    "Only for this finding, for example circuit.isolatorCondition; may be repeated. All if not given.")
+    private List<String> findings = new ArrayList<>();
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the notice; today if not given.")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--pdf", paramLabel = "NOTICE.pdf", description = "Write the notice as PDF.")
+    private @Nullable Path pdf;
+
+    @Option(names = "--out", paramLabel = "NOTICE.xlsx", description = "Write the notice as a workbook.")
+    private @Nullable Path out;
+
+    @Option(names = "--json", description = "One JSON document instead of text.")
+    private boolean json;
+
+    NoticeVerb(CliContext face) {
+        this.face = face;
+    }
+
+    @Override
+    public Integer call() {
+        OpenedJob opened = job.open(face);
+        OutputPaths files = new OutputPaths(out, pdf)
+                .sparing(job.bookFile(), firm.file())
+                .sparing(job.file().inputs())
+                .sparing(opened.companions());
+        files.check();
+        List<Reason> reasons = chosen(face.office().unsafe(opened, job.book(face), job.locale()));
+        LocalDate day = date == null ? face.today() : date;
+        face.office().writeNotice(opened, reasons, firm.of(job), day, job.locale(), files);
+        if (json) {
+            new JsonReport(face.out()).notice(reasons);
+        } else {
+            face.out().println(face.text("notice.unsafe"));
+            reasons.forEach(each -> face.out().println("  [NO] " + each.title() + ": " + each.text()));
+            face.out().println(face.text("cautions"));
+            new TextReport(face).written(files);
+        }
+        return Verbs.DONE;
+    }
+
+    private List<Reason> chosen(List<Reason> all) {
+        String known = all.isEmpty()
+                ? face.text("notice.none")
+                : all.stream().map(Reason::key).collect(Collectors.joining(", "));
+        List<Reason> chosen = findings.isEmpty()
+                ? all
+                : all.stream().filter(each -> findings.contains(each.key())).toList();
+        List<String> missing = findings.stream()
+                .filter(key -> all.stream().noneMatch(each -> each.key().equals(key)))
+                .toList();
+        if (chosen.isEmpty() || !missing.isEmpty()) {
+            throw new UnusableException(
+                    job.file().file() + ": "
+                            + (missing.isEmpty()
+                                    ? face.text("notice.nothing")
+                                    : String.join(", ", missing) + " " + face.text("notice.notFailed") + " " + known),
+                    new IllegalArgumentException(String.join(", ", missing)));
+        }
+        return chosen;
+    }
+}

@@ -1,0 +1,278 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.diagnosis.completion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Texts;
+import twinfeed.diagnosis.data.FaultData;
+import twinfeed.diagnosis.reading.AcceptanceValues;
+import twinfeed.diagnosis.reading.ResistanceBand;
+import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.job.Completion;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
+import twinfeed.units.Quantities;
+import twinfeed.units.Quantity;
+
+/**
+ * Judges the readings taken when the work is finished: by the checks of the house as it was finished where there is one, else by a band
+ * of its own. In the order in which they are taken: dead tests, then live ones, then the water.
+ */
+public final class CompletionAssessment {
+    /** Texts of readings and bands. */
+    public static final Texts TEXTS = new Texts(CompletionAssessment.class, "Completion");
+
+    /** Main bonding from end to end: guidance of the trade, from memory. */
+    private static final double BONDING_OHM = 0.05;
+
+    /** 230 V with +10/-6 % (Electricity Safety, Quality and Continuity Regulations 2002), 5 % of drop inside (BS 7671 Appendix 4, from memory). */
+    private static final double LEAST_V = 230 * 0.94 - 230 * 0.05;
+
+    private static final double MOST_V = 253;
+
+    /** Hottest at the setting that is left: 44 degC is judgement; 41 degC the healthcare maximum at a shower (NHS guidance, read second hand). */
+    private static final double HOTTEST_C = 44;
+
+    private static final double HOTTEST_FRAIL_C = 41;
+
+    /** By how much bucket and thermometer may err: judgement. */
+    private static final double BUCKET = 0.1;
+
+    private final Completion completion;
+    private final Survey house;
+    private final Heater heater;
+    private final OptionAssessment judged;
+    private final FaultData data;
+    private final Locale locale;
+    private final List<CompletionReading> readings = new ArrayList<>();
+
+    private CompletionAssessment(
+            Completion completion, Survey house, Heater heater, OptionAssessment judged, Locale locale) {
+        this.completion = completion;
+        this.house = house;
+        this.heater = heater;
+        this.judged = judged;
+        this.data = FaultData.current();
+        this.locale = locale;
+    }
+
+    /**
+     * All readings, those that were not entered too.
+     *
+     * @param completion what was entered
+     * @param house the house with the work done and the readings in it, see {@link CompletionHouse}
+     * @param heater the unit that is in it now
+     * @param judged what the calculators found for that unit in that house
+     * @param locale language of the texts
+     */
+    public static List<CompletionReading> of(
+            Completion completion, Survey house, Heater heater, OptionAssessment judged, Locale locale) {
+        CompletionAssessment all = new CompletionAssessment(completion, house, heater, judged, locale);
+        all.dead();
+        all.live();
+        all.water();
+        return List.copyOf(all.readings);
+    }
+
+    private void dead() {
+        proved("cpcContinuous", completion.getCpcContinuous(), true);
+        byCheck("line", completion.getLine(), List.of("circuit.earthPath"), true, false);
+        most("bonding", completion.getBonding(), BONDING_OHM, "ohm", 2, bondingNeeded());
+        least("insulation", completion.getInsulation(), data.limit("insulationLeast"), "Mohm", true);
+        elements();
+    }
+
+    private void live() {
+        boolean residual = CompletionHouse.residual(house);
+        proved("polaritySupply", completion.getPolaritySupply(), true);
+        proved("polarity", completion.getPolarity(), true);
+        byCheck(
+                "externalLoop",
+                completion.getExternalLoop(),
+                List.of("circuit.electrode", "circuit.externalLoop"),
+                false,
+                true);
+        byCheck("loop", completion.getLoop(), List.of("circuit.loopImpedance", "circuit.electrode"), true, true);
+        byCheck("prospectiveFault", completion.getProspectiveFault(), List.of("circuit.faultLevel"), true, true);
+        byCheck("residualTime", completion.getResidualTime(), List.of("circuit.rcdTripTime"), true, residual);
+        proved("residualButton", completion.getResidualButton(), residual);
+        within("loadedVoltage", completion.getLoadedVoltage(), LEAST_V, MOST_V, "V");
+    }
+
+    private void water() {
+        Quantity least = heater.getMinimumRunningPressure();
+        if (least != null) {
+            least("runningPressure", completion.getRunningPressure(), least.si(), "bar", false);
+        } else {
+            add("runningPressure", text(completion.getRunningPressure()), "", null, false, false);
+        }
+        heat();
+        boolean frail = house.getCustomer() != null
+                && Boolean.TRUE.equals(house.getCustomer().getVulnerable());
+        most("outlet", completion.getOutlet(), frail ? HOTTEST_FRAIL_C : HOTTEST_C, "°C", 0, true);
+        proved("tight", completion.getTight(), true);
+        proved("shutsDown", completion.getShutsDown(), true);
+    }
+
+    private boolean bondingNeeded() {
+        return house.getElectricity() == null
+                || !Boolean.FALSE.equals(house.getElectricity().getMetalServices());
+    }
+
+    private void elements() {
+        if (heater.getPower() == null || heater.getVoltage() == null) {
+            add("elements", text(completion.getElements()), "", null, false, false);
+            return;
+        }
+        ResistanceBand band = AcceptanceValues.of(house, heater, data).parallel();
+        Double ohm = completion.getElements() == null
+                ? null
+                : Double.valueOf(completion.getElements().si());
+        add(
+                "elements",
+                text(completion.getElements()),
+                words("band", Map.of("least", ohms(band.leastOhm()), "most", ohms(band.mostOhm()))),
+                ohm == null ? null : Boolean.valueOf(band.holds(ohm)),
+                false,
+                false);
+    }
+
+    /** Flow and rise of temperature against the power that the voltage at the unit gives. */
+    private void heat() {
+        String value = text(completion.getFlow());
+        if (heater.getPower() == null || heater.getVoltage() == null) {
+            add("flow", value, "", null, false, true);
+            return;
+        }
+        AcceptanceValues values = AcceptanceValues.of(house, heater, data);
+        double share = completion.getLoadedVoltage() == null
+                ? 1
+                : Math.pow(completion.getLoadedVoltage().si() / values.voltageV(), 2);
+        double leastW = values.leastW() * share * (1 - BUCKET);
+        double mostW = values.mostW() * share * (1 + BUCKET);
+        Optional<Double> found = heatW();
+        if (found.isPresent()) {
+            value = words("heat", Map.of("flow", value, "power", found.get() / 1000));
+        }
+        add(
+                "flow",
+                value,
+                words("heatBand", Map.of("least", leastW / 1000, "most", mostW / 1000)),
+                found.map(power -> power >= leastW && power <= mostW).orElse(null),
+                false,
+                true);
+    }
+
+    private Optional<Double> heatW() {
+        if (completion.getFlow() == null || completion.getIntake() == null || completion.getOutlet() == null) {
+            return Optional.empty();
+        }
+        double outletC = completion.getOutlet().si();
+        Solution power = Heat.powerForFlow(
+                Heat.massFlow(completion.getFlow().si(), outletC),
+                completion.getIntake().si(),
+                outletC);
+        return power.isPresent() ? Optional.of(power.value()) : Optional.empty();
+    }
+
+    private void proved(String key, @Nullable Boolean value, boolean needed) {
+        String text = value == null ? "" : words(value ? "yes" : "no", Map.of());
+        add(key, text, words("yes", Map.of()), value, true, needed);
+    }
+
+    private void most(String key, @Nullable Quantity value, double limit, String unit, int decimals, boolean needed) {
+        add(
+                key,
+                text(value),
+                words("most", Map.of("limit", Quantities.format(limit, unit, decimals, locale))),
+                value == null ? null : Boolean.valueOf(value.si() <= limit * (1 + 1e-9)),
+                true,
+                needed);
+    }
+
+    private void least(String key, @Nullable Quantity value, double limit, String unit, boolean safety) {
+        add(
+                key,
+                text(value),
+                words("least", Map.of("limit", Quantities.format(limit, unit, 1, locale))),
+                value == null ? null : Boolean.valueOf(value.si() >= limit * (1 - 1e-9)),
+                safety,
+                true);
+    }
+
+    private void within(String key, @Nullable Quantity value, double least, double most, String unit) {
+        add(
+                key,
+                text(value),
+                words(
+                        "band",
+                        Map.of(
+                                "least",
+                                Quantities.format(least, unit, 0, locale),
+                                "most",
+                                Quantities.format(most, unit, 0, locale))),
+                value == null ? null : Boolean.valueOf(value.si() >= least && value.si() <= most),
+                false,
+                true);
+    }
+
+    /** By the first of some checks that says anything of this house. */
+    private void byCheck(String key, @Nullable Quantity value, List<String> checks, boolean safety, boolean needed) {
+        Optional<Finding> finding = checks.stream()
+                .flatMap(check -> judged.getFindings().stream().filter(each -> check.equals(each.getKey())))
+                .filter(each -> each.getOutcome() == Outcome.PASSES || each.getOutcome() == Outcome.FAILS)
+                .findFirst();
+        Boolean sound = value == null
+                ? null
+                : finding.map(each -> each.getOutcome() == Outcome.PASSES).orElse(null);
+        add(key, text(value), finding.map(this::limit).orElse(""), sound, safety, needed);
+    }
+
+    private String limit(Finding finding) {
+        Double limit = finding.getLimit();
+        if (limit == null || finding.getValue() == null || finding.getMargin() == null) {
+            return "";
+        }
+        boolean most = limit - finding.getValue() >= 0 == finding.getMargin() >= 0;
+        // The finding's figures are in its own unit, not in SI.
+        String figure = String.format(locale, "%." + decimals(limit) + "f %s", limit, finding.getUnit());
+        return words(most ? "most" : "least", Map.of("limit", figure));
+    }
+
+    private static int decimals(double value) {
+        return value < 10 ? 2 : value < 100 ? 1 : 0;
+    }
+
+    private void add(
+            String key, String value, String expected, @Nullable Boolean sound, boolean safety, boolean needed) {
+        readings.add(new CompletionReading(
+                key,
+                TEXTS.get(locale, "reading." + key),
+                value,
+                expected,
+                value.isEmpty() ? null : sound,
+                safety,
+                needed));
+    }
+
+    private String words(String key, Map<String, ?> values) {
+        return TEXTS.format(locale, "value." + key, values);
+    }
+
+    private String ohms(double ohm) {
+        return Quantities.format(Kind.RESISTANCE, ohm, 4, locale);
+    }
+
+    private String text(@Nullable Quantity quantity) {
+        return quantity == null ? "" : quantity.toString(locale);
+    }
+}
