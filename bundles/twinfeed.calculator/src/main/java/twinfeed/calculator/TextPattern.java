@@ -5,11 +5,15 @@ import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Fills placeholders: {@code {name}} and, for numbers, {@code {name:decimals}}. */
 final class TextPattern {
     /** What stands where a value was not given: a gap, never the placeholder itself. */
     private static final String UNKNOWN = "…";
+
+    /** System property under which a value that is not there is an error rather than a gap: the tests of all bundles set it. */
+    static final String STRICT = "twinfeed.texts.strict";
 
     private TextPattern() {}
 
@@ -40,16 +44,27 @@ final class TextPattern {
             if (close < 0) {
                 return out.append(pattern, at, pattern.length()).toString();
             }
-            out.append(pattern, at, open).append(value(pattern.substring(open + 1, close), arguments, locale));
+            String value = value(pattern.substring(open + 1, close), arguments, locale);
+            if (value == null) {
+                value = gap(pattern, arguments);
+            }
+            out.append(pattern, at, open).append(value);
             at = close + 1;
         }
     }
 
-    private static String value(String placeholder, Map<String, ?> arguments, Locale locale) {
+    private static String gap(String pattern, Map<String, ?> arguments) {
+        if (Boolean.getBoolean(STRICT)) {
+            throw new IllegalStateException("\"" + pattern + "\" is filled by " + arguments.keySet() + " alone");
+        }
+        return UNKNOWN;
+    }
+
+    private static @Nullable String value(String placeholder, Map<String, ?> arguments, Locale locale) {
         int colon = placeholder.indexOf(':');
         Object value = arguments.get(colon < 0 ? placeholder : placeholder.substring(0, colon));
         if (value == null) {
-            return UNKNOWN;
+            return null;
         }
         if (value instanceof Number number) {
             return number(

@@ -14,6 +14,7 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(Runner.class, "Common", "month.4", "month.8", "month.9", "month.11", "voltage");
+        Translation.assertGerman(SafeIsolation.class, "SafeIsolation");
     }
 
     @Test

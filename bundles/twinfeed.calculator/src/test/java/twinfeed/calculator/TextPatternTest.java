@@ -3,6 +3,7 @@ package twinfeed.calculator;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
@@ -16,9 +17,21 @@ class TextPatternTest {
 
     @Test
     void aValueThatIsNotThereIsAGap() {
-        assertEquals(
-                "New consumer unit, with … of 100 A for the shower",
-                TextPattern.fill(BOARD, Map.of("rating", 100), Locale.ENGLISH));
+        String before = System.getProperty(TextPattern.STRICT, "false");
+        try {
+            System.setProperty(TextPattern.STRICT, "false");
+            assertEquals(
+                    "New consumer unit, with … of 100 A for the shower",
+                    TextPattern.fill(BOARD, Map.of("rating", 100), Locale.ENGLISH));
+            System.setProperty(TextPattern.STRICT, "true");
+            String message = assertThrows(
+                            IllegalStateException.class,
+                            () -> TextPattern.fill(BOARD, Map.of("rating", 100), Locale.ENGLISH))
+                    .getMessage();
+            assertTrue(message.contains("{device}") && message.contains("[rating]"), message);
+        } finally {
+            System.setProperty(TextPattern.STRICT, before);
+        }
     }
 
     @Test

@@ -34,7 +34,7 @@ final class AssessmentJson {
                 json,
                 "assumptions",
                 record.getAssumptions().stream().map(each -> each.getText()).toList());
-        json.writeStringField("cautions", CliContext.TEXTS.get(CliContext.LOCALE, "cautions"));
+        json.writeStringField("cautions", CliContext.cautions());
     }
 
     private void option(OptionAssessment option) throws IOException {

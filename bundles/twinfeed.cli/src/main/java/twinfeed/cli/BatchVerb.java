@@ -112,7 +112,7 @@ final class BatchVerb implements Callable<Integer> {
         report.refused().forEach(one -> face.err()
                 .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "
                         + one.reason().replace("\n", "\n  ")));
-        face.out().println(face.text("cautions"));
+        face.out().println(CliContext.cautions());
         face.out().println(face.text("written") + " " + out);
     }
 }

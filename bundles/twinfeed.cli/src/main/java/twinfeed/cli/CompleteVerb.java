@@ -103,7 +103,7 @@ final class CompleteVerb implements Callable<Integer> {
         sheet.readings().forEach(this::print);
         list("complete.works", sheet.works());
         face.out().println(face.text("complete.data"));
-        face.out().println(face.text("cautions"));
+        face.out().println(CliContext.cautions());
     }
 
     private void list(String head, List<String> lines) {

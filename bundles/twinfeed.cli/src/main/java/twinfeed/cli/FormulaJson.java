@@ -47,7 +47,7 @@ final class FormulaJson {
                         .map(key -> formula.text(locale, "warning." + key))
                         .toList());
         working(formula, answer);
-        json.writeStringField("cautions", CliContext.TEXTS.get(CliContext.LOCALE, "cautions"));
+        json.writeStringField("cautions", CliContext.cautions());
     }
 
     private void working(NamedFormula formula, Answer answer) throws IOException {

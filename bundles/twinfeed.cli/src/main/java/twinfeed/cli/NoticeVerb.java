@@ -72,7 +72,7 @@ final class NoticeVerb implements Callable<Integer> {
         } else {
             face.out().println(face.text("notice.unsafe"));
             reasons.forEach(each -> face.out().println("  [NO] " + each.title() + ": " + each.text()));
-            face.out().println(face.text("cautions"));
+            face.out().println(CliContext.cautions());
             new TextReport(face).written(files);
         }
         return Verbs.DONE;

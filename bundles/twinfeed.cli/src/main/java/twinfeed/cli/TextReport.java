@@ -129,7 +129,7 @@ final class TextReport {
             record.getAssumptions().forEach(assumption -> out.println("  - " + assumption.getText()));
         }
         out.println(record.getRules() + ": " + record.getRulesNote());
-        out.println(face.text("cautions"));
+        out.println(CliContext.cautions());
     }
 
     /** The quote in short; the workbook has all of it. */
@@ -153,7 +153,7 @@ final class TextReport {
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }
-        out.println(face.text("cautions"));
+        out.println(CliContext.cautions());
         written(written);
     }
 
@@ -183,7 +183,7 @@ final class TextReport {
         }
         answer.warnings().forEach(warning -> out.println(formula.text(CliContext.LOCALE, "warning." + warning)));
         working(formula, answer.working());
-        out.println(face.text("cautions"));
+        out.println(CliContext.cautions());
     }
 
     private void working(NamedFormula formula, Working working) {

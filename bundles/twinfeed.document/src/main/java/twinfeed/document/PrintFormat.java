@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Amounts and days as paper shows them. A spreadsheet keeps them as numbers and shows them in its user's own style. */
@@ -31,9 +32,9 @@ public final class PrintFormat {
             return "";
         }
         BigDecimal rounded = amount.setScale(coin.decimals(), RoundingMode.HALF_UP);
-        String text = words.get("money.pattern")
-                .replace("{sign}", coin.sign())
-                .replace("{digits}", grouped(rounded.abs().toPlainString()));
+        String text = words.get(
+                "money.pattern",
+                Map.of("sign", coin.sign(), "digits", grouped(rounded.abs().toPlainString())));
         return rounded.signum() < 0 ? "−" + text : text;
     }
 

@@ -6,12 +6,13 @@ import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.text.Cautions;
 import twinfeed.desktop.text.Words;
 
 /** Shows the cautions in full. */
 public final class CautionsHandler {
     @Execute
     void show(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, Words words) {
-        MessageDialog.openWarning(shell, words.get("cautions.title"), words.get("cautions.text"));
+        MessageDialog.openWarning(shell, words.get("cautions.title"), Cautions.full(words));
     }
 }

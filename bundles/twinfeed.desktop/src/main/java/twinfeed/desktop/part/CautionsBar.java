@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Layout;
 import org.eclipse.swt.widgets.Listener;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.text.Cautions;
 import twinfeed.desktop.text.Words;
 
 /** The cautions at the foot of the window, always to be seen. The line wraps in a narrow window instead of being cut. */
@@ -42,10 +43,10 @@ public final class CautionsBar {
     void create(Composite parent, Words words) {
         Composite bar = new Composite(parent, SWT.NONE);
         Label label = new Label(bar, SWT.WRAP);
-        label.setText("\u26A0 " + words.get("cautions.line"));
-        label.setToolTipText(words.get("cautions.text"));
+        label.setText("\u26A0 " + Cautions.line(words));
+        label.setToolTipText(Cautions.full(words));
         label.setData("twinfeed.field", "cautions");
-        Controls.name(label, words.get("cautions.line"));
+        Controls.name(label, Cautions.line(words));
         bar.setLayout(new Across(label));
         // How many lines are needed depends on the width of the window, which is known only when it is there.
         Listener resized = event -> bar.getDisplay().asyncExec(() -> {

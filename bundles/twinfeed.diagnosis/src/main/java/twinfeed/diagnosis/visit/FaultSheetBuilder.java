@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.SafeIsolation;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.FaultPart;
 import twinfeed.diagnosis.inference.Diagnosis;
@@ -113,7 +114,13 @@ public final class FaultSheetBuilder {
                 data.source() + "; " + data.sure(),
                 List.of(
                         words.get("caution.electricity"),
-                        words.get("caution.cover"),
+                        words.format(
+                                "caution.cover",
+                                Map.of(
+                                        "stages",
+                                        SafeIsolation.stages(words.locale()),
+                                        "suspected",
+                                        SafeIsolation.suspected(words.locale()))),
                         words.get("caution.switchingOn"),
                         words.get("caution.water"),
                         words.get("caution.ranking")));

@@ -3,6 +3,7 @@ package twinfeed.workbook.completion;
 
 import java.util.Optional;
 import java.util.Set;
+import twinfeed.calculator.SafeIsolation;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
 import twinfeed.document.StandardCheck;
@@ -46,7 +47,12 @@ public final class CompletionSheet {
         page.setup().landscape();
         page.columns(36, 50, 11, 11, 9, 14, 14, 40);
         sheets.head(page, "completion", LAST);
-        page.row().text(0, LAST, words.get("completion.safety"), SheetStyles.BODY.fill(CellStyle.Fill.DOUBT));
+        page.row()
+                .text(
+                        0,
+                        LAST,
+                        words.get("completion.safety", "isolation", SafeIsolation.brief(words.locale())),
+                        SheetStyles.BODY.fill(CellStyle.Fill.DOUBT));
         int number = 0;
         for (QuoteOption option : sheets.quote().getOptions()) {
             Optional<OptionAssessment> assessed =
