@@ -21,7 +21,9 @@ public enum LimitType {
 
     /** How far a value may lie beyond its limit and still count as on it; in the unit of both. */
     public static double slack(double value, double limit) {
-        return Math.max(RELATIVE_SLACK * Math.max(Math.abs(value), Math.abs(limit)), SLACK_AT_ZERO);
+        double larger = Math.max(Math.abs(value), Math.abs(limit));
+        // A share of something unlimited would swallow every difference.
+        return Double.isInfinite(larger) ? SLACK_AT_ZERO : Math.max(RELATIVE_SLACK * larger, SLACK_AT_ZERO);
     }
 
     /** Whether a value lies over a limit by more than rounding. */

@@ -97,7 +97,7 @@ public final class CapacityChecks implements CheckGroup {
     /** A load that cannot rise may be left without overload protection, but only as a designer's recorded decision. */
     private String variant(ShowerCase shower, CableSegment segment, double ratingA) {
         ShowerLoad load = shower.load();
-        boolean carries = load != null && segment.capacityA() >= load.designA();
+        boolean carries = load != null && !LimitType.fallsShort(segment.capacityA(), load.designA());
         if (LimitType.fallsShort(segment.capacityA(), ratingA)) {
             return carries ? "recordedDecision" : "";
         }
@@ -195,7 +195,7 @@ public final class CapacityChecks implements CheckGroup {
                 .source(survey.cite("capacity"))
                 .working(() -> working(worst.segment));
         // Where the stated methods carry too little already, that check offers the same.
-        if (statedCapacityA() >= ratingA) {
+        if (!LimitType.fallsShort(statedCapacityA(), ratingA)) {
             finding.remedies(() -> remedies.forCapacity(shower, ratingA));
         }
         finding.add();

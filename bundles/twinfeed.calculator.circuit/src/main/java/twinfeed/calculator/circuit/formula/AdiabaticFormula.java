@@ -7,6 +7,7 @@ import twinfeed.calculator.Answer;
 import twinfeed.calculator.ArgumentException;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.survey.SiValues;
@@ -93,7 +94,7 @@ public final class AdiabaticFormula {
         results.add(new Answer.Result("conductor", Kind.AREA, areaMm2 / 1e6));
         results.addAll(more);
         Answer answer = Answer.of(working.build(), results.toArray(new Answer.Result[0]));
-        return given.has("size") && SiValues.mm2(given.si("size")) < areaMm2
+        return given.has("size") && LimitType.fallsShort(SiValues.mm2(given.si("size")), areaMm2)
                 ? answer.warned("conductorTooThin")
                 : answer;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.CableSize;
@@ -60,7 +61,7 @@ public final class CapacityFormulas {
         results.add(new Answer.Result("needed", Kind.CURRENT, neededA(ratingA, factors)));
         results.add(new Answer.Result("spare", Kind.CURRENT, capacityA - ratingA));
         Answer answer = Answer.of(working.build(), results.toArray(new Answer.Result[0]));
-        return capacityA < ratingA ? answer.warned("deviceAboveCapacity") : answer;
+        return LimitType.fallsShort(capacityA, ratingA) ? answer.warned("deviceAboveCapacity") : answer;
     }
 
     private static double neededA(double ratingA, FormulaArguments.Factors factors) {
@@ -85,7 +86,8 @@ public final class CapacityFormulas {
             return Answer.of(working.build(), result);
         }
         Optional<CableSize> size = given.sizes().stream()
-                .filter(each -> each.currentA(method.key()).orElse(0) >= neededA)
+                .filter(each ->
+                        !LimitType.fallsShort(each.currentA(method.key()).orElse(0), neededA))
                 .findFirst();
         if (size.isEmpty()) {
             return Answer.of(working.build(), result).warned("noSize");

@@ -6,6 +6,7 @@ import java.util.List;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.CableSize;
@@ -70,7 +71,7 @@ public final class DropFormulas {
                 new Answer.Result("dropShare", Kind.RATIO, dropV / given.nominalV()),
                 new Answer.Result("dropLimit", Kind.VOLTAGE, limitV),
                 new Answer.Result("dropSpare", Kind.VOLTAGE, limitV - dropV));
-        return dropV > limitV ? answer.warned("dropAboveLimit") : answer;
+        return LimitType.exceeds(dropV, limitV) ? answer.warned("dropAboveLimit") : answer;
     }
 
     private static Answer delivered(Arguments arguments) {

@@ -6,6 +6,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -129,7 +130,7 @@ public final class InstructionChecks implements CheckGroup {
                 .variant(isolator < heater ? "isolator" : "")
                 .condition(Condition.NONE)
                 .working(() -> size(sizeMm2));
-        if (sizeMm2 <= heater) {
+        if (!LimitType.exceeds(sizeMm2, heater)) {
             finding.remedies(() -> remedies.isolatorsForCable(shower));
         }
         finding.add();

@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -60,7 +61,7 @@ public final class IsolatorChecks implements CheckGroup {
 
     private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double deviceA, double ratedA) {
         Double namedA = survey.isolator().namedA();
-        boolean named = namedA != null && namedA >= deviceA;
+        boolean named = namedA != null && !LimitType.fallsShort(namedA, deviceA);
         double neededA = named ? load.designA() : Math.max(load.designA(), deviceA);
         FindingBuilder finding = findings.on(CircuitChecks.ISOLATOR_RATING)
                 .compare(neededA, ratedA)

@@ -148,7 +148,9 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .find(survey.rules().text("device.new.kind"))
                 .filter(usual -> {
                     Double usualOhm = LoopLimit.ohm(survey.rules(), usual, ratingA);
-                    return usualOhm != null && usualOhm > limitOhm && ohm <= usualOhm * share;
+                    return usualOhm != null
+                            && LimitType.exceeds(usualOhm, limitOhm)
+                            && !LimitType.exceeds(ohm, usualOhm * share);
                 })
                 .map(DeviceKind::title)
                 .orElse("");

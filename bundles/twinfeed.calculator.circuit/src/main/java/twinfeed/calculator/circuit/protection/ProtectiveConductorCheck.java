@@ -9,6 +9,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -160,7 +161,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 ? Double.POSITIVE_INFINITY
                 : Protection.adiabaticAreaMm2(currentA, timeS, survey.rules().number("k"))
                         .orElse(Double.POSITIVE_INFINITY);
-        if (timeS == null || neededMm2 > Objects.requireNonNull(thinnest.cpcMm2())) {
+        if (timeS == null || LimitType.exceeds(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))) {
             findings.on(check)
                     .cannotTell(List.of(ReadingPaths.LET_THROUGH))
                     .variant("energyNeeded")
@@ -238,6 +239,6 @@ public final class ProtectiveConductorCheck implements CheckGroup {
         Double limitOhm = LoopLimit.ohm(survey.rules(), kind, ratingA);
         Double ohm = loop.ohm();
         double share = loop.way() == LoopData.Way.MEASURED ? survey.rules().number("measured.factor") : 1;
-        return limitOhm != null && ohm != null && ohm <= limitOhm * share;
+        return limitOhm != null && ohm != null && !LimitType.exceeds(ohm, limitOhm * share);
     }
 }

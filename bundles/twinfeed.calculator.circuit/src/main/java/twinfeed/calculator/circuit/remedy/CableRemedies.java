@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
@@ -95,7 +96,7 @@ public final class CableRemedies {
         for (RunSegment segment : survey.run().segments()) {
             Method method = segment.place().method();
             CableSegment placed = method == null ? null : resized(segment, size).placed(method, 1);
-            if (placed != null && load != null && placed.capacityA() < load.designA()) {
+            if (placed != null && load != null && LimitType.fallsShort(placed.capacityA(), load.designA())) {
                 return false;
             }
         }

@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ShowerCase;
@@ -19,6 +20,9 @@ import twinfeed.model.survey.RcdScope;
  * the smallest ratings that carry the heater are offered: a larger one asks more of cable, loop and isolator and gives nothing.
  */
 public final class DeviceRemedies {
+    /** Ratings that are smaller at all are smaller by more than this share. */
+    private static final double BELOW = 0.999;
+
     /** The two smallest: the smallest alone may be a rating that is hard to get. */
     private static final int RATINGS = 2;
 
@@ -42,14 +46,14 @@ public final class DeviceRemedies {
 
     /** Those that ask less of the cable than the present one of a rating, A: smaller ones, or as large ones for a rewirable fuse. */
     List<Remedy> forCable(ShowerCase shower, double ratingA) {
-        return upTo(shower, survey.run().deviceFactor() < 1 ? ratingA : Math.nextDown(ratingA));
+        return upTo(shower, survey.run().deviceFactor() < 1 ? ratingA : ratingA * BELOW);
     }
 
     /** Those of at most a rating, A. */
     List<Remedy> upTo(ShowerCase shower, double mostA) {
         List<Remedy> remedies = new ArrayList<>();
         for (double ratingA : ratings(shower)) {
-            if (ratingA <= mostA) {
+            if (!LimitType.exceeds(ratingA, mostA)) {
                 add(remedies, shower, ratingA);
             }
         }
@@ -85,7 +89,7 @@ public final class DeviceRemedies {
         ShowerLoad load = shower.load();
         if (presentA != null
                 && load != null
-                && presentA >= load.designA()
+                && !LimitType.fallsShort(presentA, load.designA())
                 && usual.ratings().contains(presentA)
                 && !ratings.contains(presentA)) {
             remedies.addAll(combined(shower, presentA));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
@@ -78,14 +79,14 @@ public final class OriginRemedies {
     }
 
     List<Remedy> tails(double neededMm2) {
-        return neededMm2 > TAILS_MM2
+        return LimitType.exceeds(neededMm2, TAILS_MM2)
                 ? List.of()
                 : List.of(work("tails-25", "tails", Map.of("size", "25"), copy -> CircuitChanges.feed(copy)
                         .setTails(CircuitChanges.area(TAILS_MM2))));
     }
 
     List<Remedy> earthing(double neededMm2) {
-        return neededMm2 > EARTHING_MM2
+        return LimitType.exceeds(neededMm2, EARTHING_MM2)
                 ? List.of()
                 : List.of(work("earthing-16", "earthing", Map.of("size", "16"), copy -> {
                     CircuitChanges.feed(copy).setEarthingConductor(CircuitChanges.area(EARTHING_MM2));
@@ -94,7 +95,7 @@ public final class OriginRemedies {
     }
 
     List<Remedy> bonding(double neededMm2) {
-        return neededMm2 > BONDING_MM2
+        return LimitType.exceeds(neededMm2, BONDING_MM2)
                 ? List.of()
                 : List.of(work("bonding-10", "bonding", Map.of("size", "10"), copy -> {
                     CircuitChanges.feed(copy).setMainBonding(CircuitChanges.area(BONDING_MM2));

@@ -2,6 +2,7 @@
 package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
 import twinfeed.model.survey.ResidualDevice;
@@ -62,6 +63,6 @@ public record ResidualData(
 
     /** Whether it is there, trips at once, and has at most this rated residual current, A. */
     public boolean within(double mostA) {
-        return present() && !delayed && residualA != null && residualA <= mostA + 1e-9;
+        return present() && !delayed && residualA != null && !LimitType.exceeds(residualA, mostA);
     }
 }

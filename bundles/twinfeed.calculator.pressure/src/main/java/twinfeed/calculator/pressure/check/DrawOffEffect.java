@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
@@ -58,7 +59,7 @@ public final class DrawOffEffect implements CheckGroup {
         }
         double limitC = heater.house().hottestC();
         CutOutExposure exposure = exposure(heater, flows, worst);
-        if (exposure.reachedC() > limitC && unknown(heater)) {
+        if (LimitType.exceeds(exposure.reachedC(), limitC) && unknown(heater)) {
             heater.cannotTell(
                     PressureChecks.TAP_OPENS,
                     heater.unit().heater().getStabilised() == null ? "heater.stabilised" : "heater.stabilisedMinimum");
@@ -195,7 +196,7 @@ public final class DrawOffEffect implements CheckGroup {
     private static boolean advised(HeaterCase heater, CutOutExposure exposure) {
         return exposure.acts()
                 && !heater.house().vulnerable()
-                && exposure.cutOutC() <= heater.house().hottestC();
+                && !LimitType.exceeds(exposure.cutOutC(), heater.house().hottestC());
     }
 
     private static String variant(HeaterCase heater, HottestMoment worst, CutOutExposure exposure) {

@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Phrase;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.assessment.Outcome;
@@ -72,7 +73,7 @@ public final class InstallationChecks implements CheckGroup {
         } else if (!heater.blocked(PressureChecks.HARDNESS)) {
             double limit = heater.unit().heater().getMaximumHardness().si() * MG_PER_L;
             FindingBuilder finding = heater.on(PressureChecks.HARDNESS).source("maker's instructions");
-            boolean over = hardnessMgPerL(heater) > limit;
+            boolean over = LimitType.exceeds(hardnessMgPerL(heater), limit);
             if (over
                     && (heater.present()
                             || WaterRemedies.hasScaleInhibitor(heater.house().water()))) {

@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
@@ -64,7 +65,7 @@ public final class PipeChecks implements CheckGroup {
                 .variant(fastest.limit() == OWN_LIMIT ? "own" : "")
                 .source("EN 806-3: 2.0 m/s in floors and risers, 4.0 m/s in a dead leg to one fitting")
                 .working(() -> velocity(fastest));
-        if (fastest.value() > fastest.limit()) {
+        if (LimitType.exceeds(fastest.value(), fastest.limit())) {
             WaterRemedies.widerPipes(heater.house().water()).forEach(finding::remedy);
         }
         finding.add();
