@@ -38,7 +38,13 @@ class CalcVerbTest {
         Run rough = Run.of("calc", "flow", "power=9.5kW", "rated=240V", "supply=230V", "intake=5C", "outlet=40C");
         assertTrue(rough.out().contains("mass flow = 3.57 kg/min"), rough.out());
         Run exact = Run.of(
-                "calc", "flow", "power=9.5000kW", "rated=240.00V", "supply=230.00V", "intake=5.0000C", "outlet=40.000C");
+                "calc",
+                "flow",
+                "power=9.5000kW",
+                "rated=240.00V",
+                "supply=230.00V",
+                "intake=5.0000C",
+                "outlet=40.000C");
         assertTrue(exact.out().contains("mass flow = 3.5737 kg/min"), exact.out());
     }
 

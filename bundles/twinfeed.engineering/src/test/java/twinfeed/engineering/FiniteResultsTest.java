@@ -29,6 +29,8 @@ import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.network.FixedPressure;
 import twinfeed.engineering.network.LossShares;
 import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.PowerCurve;
+import twinfeed.engineering.network.PumpedSupply;
 import twinfeed.engineering.network.Supply;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
@@ -62,6 +64,8 @@ class FiniteResultsTest {
             SupplyTest.class,
             SupplyCurve.class,
             FixedPressure.class,
+            PowerCurve.class,
+            PumpedSupply.class,
             Outlet.class,
             Network.class,
             LossShares.class,

@@ -121,6 +121,7 @@ class PublishedCasesTest {
                 "fuse | rating=30A time=30s | 5 s",
                 "fuse | rating=30A | time",
                 "max-run | size=10mm2 | rating",
+                "device-limit | device=breaker-b | zmax",
                 "device-limit | device=fuse-88-3 rating=30A | 16, 20, 32",
                 "needed-rating | device=fuse-1361 rating=32A | 30"
             })
@@ -128,6 +129,14 @@ class PublishedCasesTest {
         String message = String.valueOf(assertThrows(ArgumentException.class, () -> answer(formula, typed))
                 .getMessage());
         assertTrue(message.contains(said), message);
+    }
+
+    /** Rule of thumb of guides to the wiring rules: a loop measured cold may be at most 0.8 of the limit. */
+    @Test
+    void anOwnLoopLimitNeedsNoDevice() {
+        Answer answer = answer("device-limit", "zmax=1.2ohm");
+        assertEquals(1.2, answer.results().get(0).si(), 1e-12);
+        assertEquals(0.96, answer.results().get(1).si(), 1e-12);
     }
 
     @ParameterizedTest

@@ -53,6 +53,8 @@ class PressureFormulasTest {
         "head-loss, 'bore=15mm,roughness=1mm,length=1m,flow=9L/min', tooRough",
         "network, 'static=3bar,running=3bar,flow=9L/min,shower-outlet=2L/min', runningNotBelowStatic",
         "network, 'static=0.2bar,shower-outlet=2L/min,shower-rise=4m', supplyTooWeak",
+        "network, 'static=3bar,shower-outlet=2L/min,pump=1bar', pumpAndFlow",
+        "network, 'static=3bar,shower-outlet=2L/min,exponent=1.9', exponentWithoutTest",
         "switch-margin, 'make=0.2bar,break=0.3bar,flow=4L/min', breakAboveMake",
         "tap-opens, 'power=9.5kW,intake=40C,ratio=50%', noHeatingNeeded",
         "tap-opens, 'power=9.5kW,intake=5C,ratio=1%', above100Degc",
@@ -103,6 +105,43 @@ class PressureFormulasTest {
                 "switch-margin", "make=0.3bar,break=0.2bar,flow=4L/min,pressure=0.5bar,loss=0.15bar,loss-flow=8L/min");
         assertEquals(0.1625e5, answer.results().get(0).si(), 1e-6);
         assertEquals(0.2625e5, answer.results().get(2).si(), 1e-6);
+    }
+
+    /**
+     * Closed forms without pipes, of 3 bar static and 2 bar at 12 L/min: with exponent 2 and an outlet C the pressure at the outlet is
+     * p = 3 - (Q/12)^2 = 0.09804 (Q/C)^2 bar (a metre of water at 10 degC is 0.09804 bar).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "'', 0, 0",
+        "'exponent=2', 0, 0",
+        "'exponent=2,pump=1bar,pump-flow=20L/min', 1, 20",
+    })
+    void aNetworkWithoutPipesFollowsTheClosedForm(String more, double pumpBar, double pumpLPerMin) {
+        Answer answer = calculate(
+                "network",
+                "static=3bar,running=2bar,flow=12L/min,tap=shut,shower-outlet=2L/min"
+                        + (more.isEmpty() ? "" : "," + more));
+        double metre = 0.0980371;
+        double q = answer.results().get(0).si() * 60_000;
+        double exponent = more.isEmpty() ? (q <= 12 ? 1.85 : 2) : 2;
+        double pump = pumpBar == 0 ? 0 : pumpBar * (1 - q * q / pumpLPerMin / pumpLPerMin);
+        assertEquals(3 - Math.pow(q / 12, exponent) + pump, metre * q * q / 4, 1e-4);
+        List<Step> steps = answer.working().steps();
+        assertEquals(steps.get(steps.size() - 1).value(), q, 1e-6);
+    }
+
+    /** Bernoulli: water that leaves 4 mm at 6 L/min has 7.96 m/s and so 0.317 bar in its velocity. */
+    @Test
+    void anOutletsVelocityTakesItsPressure() {
+        Answer plain = calculate("network", "static=3bar,tap=shut,shower-outlet=2L/min");
+        Answer narrow = calculate("network", "static=3bar,tap=shut,shower-outlet=2L/min,shower-outlet-bore=4mm");
+        double q = narrow.results().get(0).si();
+        double velocity = q / (Math.PI * 0.004 * 0.004 / 4);
+        double ownPa = 9803.71 * Math.pow(q * 60_000 / 2, 2);
+        assertTrue(q < plain.results().get(0).si());
+        assertEquals(3e5, ownPa + 999.7 / 2 * velocity * velocity, 3e5 * 1e-4);
+        assertEquals(0.317e5, 999.7 / 2 * Math.pow(6 / 60_000.0 / (Math.PI * 0.004 * 0.004 / 4), 2), 50);
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.survey.LoopLimit;
@@ -32,7 +33,8 @@ public final class LoopFormulas {
             "device-limit",
             List.of(
                     FormulaParameters.DEVICE,
-                    FormulaParameters.RATING,
+                    FormulaParameters.MAYBE_RATING,
+                    FormulaParameters.OWN_LIMIT,
                     FormulaParameters.NOMINAL,
                     FormulaParameters.CMIN,
                     FormulaParameters.MULTIPLE,
@@ -79,7 +81,9 @@ public final class LoopFormulas {
                 new Answer.Result("line", Kind.RESISTANCE, hotOhm),
                 new Answer.Result("coldLine", Kind.RESISTANCE, coldOhm));
         double loopOhm = Protection.loopImpedanceOhm(zeOhm, hotOhm);
-        return given.has("zmax") && loopOhm > given.si("zmax") ? answer.warned("loopAboveLimit") : answer;
+        return given.has("zmax") && LimitType.exceeds(loopOhm, given.si("zmax"))
+                ? answer.warned("loopAboveLimit")
+                : answer;
     }
 
     /** Adds the lines that end in the limit Zmax; false where the rule set has none for the device. */
@@ -120,8 +124,9 @@ public final class LoopFormulas {
 
     private static Answer limit(Arguments arguments) {
         FormulaArguments given = new FormulaArguments(arguments);
+        given.need("rating", "zmax");
         Working.Builder working = Working.start();
-        if (!limit(given, working, given.si("rating"))) {
+        if (!limit(given, working, given.has("rating") ? given.si("rating") : 0)) {
             return Answer.none("noLoopLimit", working.build());
         }
         double limitOhm = working.value("Zmax");
@@ -150,9 +155,11 @@ public final class LoopFormulas {
         working.input("RA", "electrode", electrodeOhm, "ohm", "").step("Ut", "touchVoltage", "RA * IdN", "V", cite);
         Answer answer = Answer.of(
                 working.build(), limit, new Answer.Result("touchVoltage", Kind.VOLTAGE, electrodeOhm * residualA));
-        if (electrodeOhm * residualA > touchV) {
+        if (LimitType.exceeds(electrodeOhm * residualA, touchV)) {
             answer = answer.warned("electrodeTooHigh");
         }
-        return electrodeOhm > given.rules().number("electrode.stable") ? answer.warned("electrodeUnsteady") : answer;
+        return LimitType.exceeds(electrodeOhm, given.rules().number("electrode.stable"))
+                ? answer.warned("electrodeUnsteady")
+                : answer;
     }
 }

@@ -16,6 +16,8 @@ import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.FixedPressure;
 import twinfeed.engineering.network.Network;
 import twinfeed.engineering.network.NetworkState;
+import twinfeed.engineering.network.PowerCurve;
+import twinfeed.engineering.network.PumpedSupply;
 import twinfeed.engineering.network.Supply;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
@@ -43,6 +45,11 @@ final class NetworkFormula {
                 Parameter.required("static", Kind.PRESSURE, 1000, FormulaTerms.MOST_PA),
                 Parameter.absent("running", Kind.PRESSURE, 0, FormulaTerms.MOST_PA),
                 Parameter.absent("flow", Kind.FLOW, -ReadingLimits.MAX_FLOW_M3_PER_S, ReadingLimits.MAX_FLOW_M3_PER_S),
+                Parameter.absent("exponent", Kind.RATIO, 1, 2),
+                Parameter.absent("pump", Kind.PRESSURE, 1000, FormulaTerms.MOST_PA),
+                Parameter.absent("pump-flow", Kind.FLOW, 1e-6, ReadingLimits.MAX_FLOW_M3_PER_S),
+                Parameter.absent("shower-outlet-bore", Kind.LENGTH, 0.001, 1),
+                Parameter.absent("tap-outlet-bore", Kind.LENGTH, 0.001, 1),
                 Parameter.word("tap", "open", "open", "shut"),
                 Parameter.required("shower-outlet", Kind.FLOW, 1e-7, 0.01),
                 Parameter.optional("tap-outlet", Kind.FLOW, 1e-4, 1e-7, 0.01),
@@ -60,6 +67,12 @@ final class NetworkFormula {
     private static Answer of(Arguments given) {
         if (given.has("running") != given.has("flow")) {
             return Answer.none("runningAndFlow", Working.none());
+        }
+        if (given.has("pump") != given.has("pump-flow")) {
+            return Answer.none("pumpAndFlow", Working.none());
+        }
+        if (given.has("exponent") && !given.has("running")) {
+            return Answer.none("exponentWithoutTest", Working.none());
         }
         if (given.has("running")) {
             SupplyTest test = SupplyTest.of(given.si("static"), given.si("running"), given.si("flow"));
@@ -80,10 +93,34 @@ final class NetworkFormula {
         return solve(given);
     }
 
+    /** Without an exponent of its own the less favourable one on each side of the test. */
     private static Supply supply(Arguments given) {
-        return given.has("running")
-                ? new SupplyCurve(given.si("static"), given.si("running"), given.si("flow"))
-                : new FixedPressure(given.si("static"));
+        if (!given.has("running")) {
+            return new FixedPressure(given.si("static"));
+        }
+        SupplyCurve test = test(given);
+        return given.has("exponent") ? new PowerCurve(test, given.si("exponent")) : test;
+    }
+
+    private static SupplyCurve test(Arguments given) {
+        return new SupplyCurve(given.si("static"), given.si("running"), given.si("flow"));
+    }
+
+    private static Supply pumped(Arguments given) {
+        return given.has("pump")
+                ? new PumpedSupply(supply(given), given.si("pump"), given.si("pump-flow"))
+                : supply(given);
+    }
+
+    /** What drives a flow out: the outlet's own loss and, where its bore is given, the velocity that the water leaves with. */
+    private static Outlet outlet(Arguments given, String name, Fluid fluid) {
+        Outlet outlet = Outlet.ofCoefficient(given.si(name + "-outlet"), fluid);
+        String bore = name + "-outlet-bore";
+        if (!given.has(bore)) {
+            return outlet;
+        }
+        double area = Math.PI * given.si(bore) * given.si(bore) / 4;
+        return new Outlet(outlet.resistancePaPerFlow2() + fluid.densityKgPerM3() / (2 * area * area), 0);
     }
 
     private static PipeSegment pipe(Arguments given, String name) {
@@ -97,11 +134,11 @@ final class NetworkFormula {
 
     private static Answer solve(Arguments given) {
         Fluid fluid = Fluid.waterAt(given.si("temperature"));
-        Tap tap = new Tap(List.of(pipe(given, "tap")), Outlet.ofCoefficient(given.si("tap-outlet"), fluid));
-        Outlet shower = Outlet.ofCoefficient(given.si("shower-outlet"), fluid);
+        Tap tap = new Tap(List.of(pipe(given, "tap")), outlet(given, "tap", fluid));
+        Outlet shower = outlet(given, "shower", fluid);
         List<Tap> open = "open".equals(given.word("tap")) ? List.of(tap) : List.of();
         Network network =
-                Network.of(supply(given), List.of(pipe(given, "common")), List.of(pipe(given, "shower")), open, fluid);
+                Network.of(pumped(given), List.of(pipe(given, "common")), List.of(pipe(given, "shower")), open, fluid);
         NetworkState state = network.atOutlet(shower, 0);
         if (state.unitFlowM3PerS() <= 0) {
             return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
@@ -127,19 +164,48 @@ final class NetworkFormula {
         FeedWorking.addWater(lines, given.si("temperature"));
         double total = state.totalFlowM3PerS();
         lines.input("Qt", "totalFlow", total * FeedUnits.L_PER_MIN, "L/min", "found by a bracketed search");
-        if (supply(given) instanceof SupplyCurve curve) {
-            FeedWorking.addTest(lines, curve);
-            FeedWorking.addSupply(lines, "Qt", "");
-        } else {
-            lines.input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
-        }
-        FeedWorking.addRun(lines, List.of(new NamedPipe("common", pipe(given, "common"))), "Qt", "p_s", 1, "p_T");
+        String atGauge = addSupply(lines, given);
+        FeedWorking.addRun(lines, List.of(new NamedPipe("common", pipe(given, "common"))), "Qt", atGauge, 1, "p_T");
         lines.input("Q", "unitFlow", state.unitFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "found with it");
         FeedWorking.addRun(lines, List.of(new NamedPipe("shower", pipe(given, "shower"))), "Q", "p_T", 2, "p_in");
         double head = fluid.pressureOfHead(1) / FeedUnits.BAR;
-        return lines.input("p_m", "metreOfHead", head, "bar", "")
-                .input("C", "outletFlow", given.si("shower-outlet") * FeedUnits.L_PER_MIN, "L/min", "")
-                .step("Q_s", "unitFlow", "C * sqrt(p_in / p_m)", "L/min", "")
+        lines.input("p_m", "metreOfHead", head, "bar", "")
+                .input("C", "outletFlow", given.si("shower-outlet") * FeedUnits.L_PER_MIN, "L/min", "");
+        if (!given.has("shower-outlet-bore")) {
+            return lines.step("Q_s", "unitFlow", "C * sqrt(p_in / p_m)", "L/min", "")
+                    .build();
+        }
+        return lines.input("D_o", "outletBore", given.si("shower-outlet-bore") * 1000, "mm", "")
+                .step("w_o", "outletVelocity", FeedWorking.velocity("1", "_o"), "m/s", "")
+                .step("h_o", "outletVelocityHead", "rho / 2 * w_o^2 / 100000", "bar/(L/min)²", "")
+                .step("Q_s", "unitFlow", "sqrt(p_in / (p_m / C^2 + h_o))", "L/min", "")
                 .build();
+    }
+
+    /** Adds the pressure that the supply, and the pump where there is one, leave at the total flow; returns its symbol. */
+    private static String addSupply(WorkingLines lines, Arguments given) {
+        if (!given.has("running")) {
+            lines.input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
+        } else {
+            FeedWorking.addTest(lines, test(given));
+            if (given.has("exponent")) {
+                lines.input("n", "exponent", given.si("exponent"), "", "")
+                        .step("p_s", "supplyPressure", "p_0 - (p_0 - p_1) * (Qt / Q_1)^n", "bar", "form of NFPA 291");
+            } else {
+                FeedWorking.addSupply(lines, "Qt", "");
+            }
+        }
+        if (!given.has("pump")) {
+            return "p_s";
+        }
+        lines.input("p_P", "pumpShutOff", given.si("pump") / FeedUnits.BAR, "bar", "")
+                .input("Q_P", "pumpFlow", given.si("pump-flow") * FeedUnits.L_PER_MIN, "L/min", "")
+                .step(
+                        "p_sp",
+                        "pumpedPressure",
+                        "p_s + p_P * max(0, 1 - (Qt / Q_P)^2)",
+                        "bar",
+                        "parabola of a centrifugal pump");
+        return "p_sp";
     }
 }
