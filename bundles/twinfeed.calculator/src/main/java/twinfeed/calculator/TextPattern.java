@@ -67,18 +67,24 @@ final class TextPattern {
             return null;
         }
         if (value instanceof Number number) {
-            return number(
-                    number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(placeholder.substring(colon + 1)), locale);
+            String decimals = colon < 0 ? "" : placeholder.substring(colon + 1);
+            return decimals.startsWith("~")
+                    ? number(number.doubleValue(), 0, Integer.parseInt(decimals.substring(1)), locale)
+                    : number(number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(decimals), locale);
         }
         return value.toString();
     }
 
     /** A number without group separators, which mean different things to different readers. */
     static String number(double value, int decimals, Locale locale) {
+        return number(value, Math.max(0, decimals), decimals < 0 ? 3 : decimals, locale);
+    }
+
+    private static String number(double value, int least, int most, Locale locale) {
         NumberFormat format = NumberFormat.getNumberInstance(locale);
         format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(Math.max(0, decimals));
-        format.setMaximumFractionDigits(decimals < 0 ? 3 : decimals);
+        format.setMinimumFractionDigits(least);
+        format.setMaximumFractionDigits(most);
         String text = format.format(value);
         // A rounded zero has no sign.
         return text.matches("-0([.,]0*)?") ? text.substring(1) : text;

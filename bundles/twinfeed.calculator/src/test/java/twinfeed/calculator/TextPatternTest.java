@@ -40,4 +40,12 @@ class TextPatternTest {
         assertFalse(TextPattern.complete(BOARD, Set.of("rating")));
         assertTrue(TextPattern.complete("nothing to fill", Set.of()));
     }
+
+    /** A figure that is whole is not given places; half a degree is not none. */
+    @Test
+    void placesThatAreOnlyAllowedAreLeftOutWhereTheySayNothing() {
+        assertEquals("0.5 °C", TextPattern.fill("{t:~1} °C", Map.of("t", 0.5), Locale.ENGLISH));
+        assertEquals("5 °C", TextPattern.fill("{t:~1} °C", Map.of("t", 5.0), Locale.ENGLISH));
+        assertEquals("18,4 °C", TextPattern.fill("{t:~1} °C", Map.of("t", 18.43), Locale.GERMAN));
+    }
 }

@@ -22,10 +22,12 @@ final class MonthlyFlow implements FlowAnswer {
     private static final Series.Axis FLOW = new Series.Axis("flow", "L/min");
     private static final int DESIGN = 0;
 
+    /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
+    private static final double AMPLE_L_PER_MIN = 30;
+
     private final Wish wish;
     private final @Nullable Heater present;
     private final List<Integer> heated = new ArrayList<>();
-    private final List<String> labels = new ArrayList<>();
 
     MonthlyFlow(Wish wish, @Nullable PresentUnit unit) {
         this.wish = wish;
@@ -35,7 +37,6 @@ final class MonthlyFlow implements FlowAnswer {
             // A month in which nothing has to be heated has no flow to show.
             if (wish.heats(i)) {
                 heated.add(i);
-                labels.add(MONTHS.get(wish.grid().intakes().get(i).month() - 1));
             }
         }
     }
@@ -59,7 +60,8 @@ final class MonthlyFlow implements FlowAnswer {
             finding.report(wish.outletFlow(powerW, coldest))
                     .condition(condition(coldest))
                     .argument("most", wish.outletFlow(powerW, wish.warmest()))
-                    .variant(wish.heats(wish.warmest()) ? "" : "unheated")
+                    .argument("ample", AMPLE_L_PER_MIN)
+                    .variant(variant(powerW))
                     .working(() -> FlowWorking.outletFlow(powerW, wish.intakeC(coldest), wish.outletC()))
                     .series(curve("flow.byMonth", powerW));
             if (present != null && !candidate.present()) {
@@ -69,12 +71,26 @@ final class MonthlyFlow implements FlowAnswer {
         finding.add();
     }
 
+    private String variant(double powerW) {
+        if (!wish.heats(wish.warmest())) {
+            return "unheated";
+        }
+        return wish.outletFlow(powerW, wish.warmest()) > AMPLE_L_PER_MIN ? "ample" : "";
+    }
+
+    /** Months in which more could be heated than a shower passes have no flow to show either. */
     private Series curve(String key, double powerW) {
-        double[] x = new double[heated.size()];
-        double[] y = new double[heated.size()];
+        List<Integer> shown = heated.stream()
+                .filter(intake -> wish.outletFlow(powerW, intake) <= AMPLE_L_PER_MIN)
+                .toList();
+        double[] x = new double[shown.size()];
+        double[] y = new double[shown.size()];
+        List<String> labels = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
-            int intake = heated.get(i);
-            x[i] = wish.grid().intakes().get(intake).month();
+            int intake = shown.get(i);
+            int month = wish.grid().intakes().get(intake).month();
+            labels.add(MONTHS.get(month - 1));
+            x[i] = month;
             y[i] = wish.outletFlow(powerW, intake);
         }
         return new Series(key, MONTH, FLOW, labels, x, y);

@@ -32,6 +32,8 @@ import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Power;
 import twinfeed.units.Pressure;
+import twinfeed.units.Temperature;
+import twinfeed.units.TemperatureDifference;
 
 class PressureCalculatorTest {
     private static final Consumer<Survey> AS_IT_IS = survey -> {};
@@ -320,6 +322,28 @@ class PressureCalculatorTest {
                 .findFirst()
                 .orElseThrow()
                 .value();
+    }
+
+    /** 39.9 degC all the year and 40 degC wanted: over 1000 L/min could be heated. The pipe's open end decides how much runs. */
+    @Test
+    void aFlowBeyondThePipeIsNeverWorkedWith() {
+        Survey survey = Samples.survey();
+        survey.setWinterIntake(Temperature.valueOf("39.9 °C"));
+        survey.setClimate("model");
+        survey.setAnnualMeanAir(Temperature.valueOf("39.9 °C"));
+        survey.setMonthlyAirSpread(TemperatureDifference.valueOf("0 K"));
+        Heater unknown = Samples.heater();
+        unknown.setMinimumRunningPressure(null);
+        for (Finding finding : Houses.findings(survey, unknown, false)) {
+            Finding.Figures figures = finding.figures();
+            if (figures != null && finding.check().unit().equals("bar")) {
+                assertTrue(figures.value() > -2, finding.check().key() + " " + figures.value());
+            }
+            Object flow = finding.arguments().get("flow");
+            if (flow != null && finding.variant().isEmpty()) {
+                assertTrue((Double) flow < 100, finding.check().key() + " " + flow);
+            }
+        }
     }
 
     @Test

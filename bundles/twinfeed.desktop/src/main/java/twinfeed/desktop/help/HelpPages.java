@@ -33,7 +33,7 @@ import twinfeed.model.assessment.Step;
  * messages {@code help.KEY} (what the check asks) and {@code help.KEY.do} (what to do).
  */
 public final class HelpPages {
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)(:\\d+)?}");
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)(:~?\\d+)?}");
     private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
     private final List<Calculator> calculators;

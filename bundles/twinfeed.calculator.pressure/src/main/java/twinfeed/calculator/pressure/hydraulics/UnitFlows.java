@@ -8,6 +8,9 @@ import twinfeed.engineering.pipe.Outlet;
 
 /** The flows through one unit under the conditions of the grid, volume at its inlet. */
 public final class UnitFlows {
+    /** Less resistance than any pipe of a house has, Pa/(m3/s)2. */
+    private static final Outlet OPEN_END = new Outlet(1e8, 0);
+
     private final FeedConditions feed;
     private final double[] wishedKgPerS;
     private final double[] powerW;
@@ -51,9 +54,9 @@ public final class UnitFlows {
                 / feed.at(intake).fluid().densityKgPerM3();
     }
 
-    /** Largest flow that the feed can drive through the unit, m3/s; unlimited where nothing is known of the unit. */
+    /** Largest flow that the feed can drive through the unit, m3/s; where nothing is known of the unit, out of the pipe's open end. */
     public double available(int intake, int open) {
-        return fullBore == null ? Double.POSITIVE_INFINITY : feed.available(fullBore, intake, open);
+        return feed.available(fullBore == null ? OPEN_END : fullBore, intake, open);
     }
 
     /** The flow that runs: the wished one, or the available one where that is less. */
