@@ -97,7 +97,12 @@ final class BatchVerb implements Callable<Integer> {
             double seconds = (double) (now - begun) / SECOND_NS;
             face.err()
                     .println(String.format(
-                            CliContext.LOCALE, "%d %s, %.1f %s", rows, face.text("batch.rows"), rows / seconds, face.text("batch.aSecond")));
+                            CliContext.LOCALE,
+                            "%d %s, %.1f %s",
+                            rows,
+                            face.text("batch.rows"),
+                            rows / seconds,
+                            face.text("batch.aSecond")));
             face.err().flush();
         }
     }

@@ -73,8 +73,8 @@ class NoRoomTest {
     @Test
     void aWorkbookForWhichThereIsNoRoomIsNotBegun() throws Exception {
         Files.writeString(office.workbook(), "an older workbook");
-        Ended ended = limited(
-                40, List.of(), "quote", office.job(), "--book", office.prices(), "--out", office.workbook());
+        Ended ended =
+                limited(40, List.of(), "quote", office.job(), "--book", office.prices(), "--out", office.workbook());
         assertRefused(ended, "quote.xlsx");
         assertEquals("an older workbook", Files.readString(office.workbook()));
         assertEquals(List.of(), leftovers());
@@ -84,7 +84,16 @@ class NoRoomTest {
     void aJobForWhichThereIsNoRoomStaysTheOldOne() throws Exception {
         byte[] before = Files.readAllBytes(office.job());
         Ended ended = limited(
-                4, List.of(), "faults", office.job(), "--answer", "isolatorHot=no", "--by", "A. Tester", "--at", "2026-11-25 09:40");
+                4,
+                List.of(),
+                "faults",
+                office.job(),
+                "--answer",
+                "isolatorHot=no",
+                "--by",
+                "A. Tester",
+                "--at",
+                "2026-11-25 09:40");
         assertRefused(ended, "alder-beck.job");
         assertArrayEquals(before, Files.readAllBytes(office.job()));
         assertEquals(List.of(), leftovers());
