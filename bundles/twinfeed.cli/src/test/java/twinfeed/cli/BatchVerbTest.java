@@ -79,7 +79,7 @@ class BatchVerbTest {
             assertEquals(7, dwellings.getLastRowNum());
             assertTrue(cell(dwellings, 2, "Which first").getStringCellValue().matches("[1-4] .+"));
             assertEquals(
-                    "2 the present unit does not suit",
+                    "1 a safety check fails now",
                     cell(dwellings, 3, "Which first").getStringCellValue());
             Sheet refused = book.getSheet("Set aside");
             assertEquals(

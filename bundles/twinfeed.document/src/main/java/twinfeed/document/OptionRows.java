@@ -17,7 +17,6 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.QuoteOption;
-import twinfeed.model.quote.QuoteSection;
 
 /** What a quote says of its options, row by row. */
 final class OptionRows {
@@ -42,7 +41,6 @@ final class OptionRows {
         add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
         flows();
         showers();
-        add(Kind.INCLUDED, words.get("quote.included"), OptionRows::included);
         add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
         add(Kind.TAX, words.get("quote.tax"), this::tax);
         add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
@@ -105,11 +103,6 @@ final class OptionRows {
 
     private Value flow(@Nullable Finding finding) {
         return finding == null ? Value.of(null) : new Value(words.tenths(finding.getValue()), finding.getValue(), null);
-    }
-
-    private static Value included(QuoteOption option) {
-        return Value.of(
-                option.getSections().stream().map(QuoteSection::getTitle).collect(Collectors.joining(", ")));
     }
 
     /** The tax with the rates that it is made of; more than one rate has the label of its own. */

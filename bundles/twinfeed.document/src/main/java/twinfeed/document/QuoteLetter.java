@@ -80,8 +80,6 @@ public record QuoteLetter(
         FLOW,
         /** What the electricity of a shower costs. */
         SHOWER,
-        /** What is included. */
-        INCLUDED,
         /** Price without tax. */
         NET,
         /** Tax. */

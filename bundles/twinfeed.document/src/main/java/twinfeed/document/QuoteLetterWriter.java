@@ -11,6 +11,7 @@ import twinfeed.document.QuoteLetter.Day;
 import twinfeed.document.QuoteLetter.Option;
 import twinfeed.document.QuoteLetter.Part;
 import twinfeed.document.QuoteLetter.Said;
+import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
@@ -109,10 +110,15 @@ public final class QuoteLetterWriter {
                 .filter(Titles::present)
                 .flatMap(option -> option.getFindings().stream())
                 .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
-                .map(finding -> finding.getText() == null ? finding.getTitle() : finding.getText())
+                .map(QuoteLetterWriter::danger)
                 .distinct()
                 .toList();
         return dangers.isEmpty() ? null : new Part(words.get("quote.danger"), dangers, true);
+    }
+
+    private static String danger(Finding finding) {
+        String words = finding.getCustomerText() == null ? finding.getText() : finding.getCustomerText();
+        return words == null ? finding.getTitle() : words;
     }
 
     private Part toMeasure(List<QuoteOption> offered) {

@@ -80,7 +80,7 @@ final class OptionsGrid {
                 "border-bottom",
                 PageBody.rule(),
                 "keep-together.within-page",
-                row.kind() == Kind.GIVES || row.kind() == Kind.INCLUDED ? "auto" : "always");
+                row.kind() == Kind.GIVES ? "auto" : "always");
     }
 
     private void label(Row row) {
@@ -103,7 +103,7 @@ final class OptionsGrid {
         switch (kind) {
             case GIVES ->
                 cell(value.text(), "font-size", sheet.letters(value.text().length() > LONG ? 0.88 : 1));
-            case INCLUDED, ENQUIRIES -> cell(value.text(), "font-size", sheet.letters(0.9));
+            case ENQUIRIES -> cell(value.text(), "font-size", sheet.letters(0.9));
             case VERDICT ->
                 cell(
                         value.text(),

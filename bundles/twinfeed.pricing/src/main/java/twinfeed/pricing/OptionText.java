@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Remedy;
 
 /** What an option gives, in one sentence. */
 final class OptionText {
@@ -31,8 +33,15 @@ final class OptionText {
 
     private static String works(OptionAssessment option) {
         return option.getRemedies().stream()
-                .map(remedy -> Objects.requireNonNullElse(remedy.getTitle(), remedy.getId()))
+                .map(OptionText::work)
                 .collect(Collectors.joining("; "));
+    }
+
+    private static String work(Remedy remedy) {
+        return Stream.of(remedy.getCustomerTitle(), remedy.getTitle())
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(remedy.getId());
     }
 
     /** The finding that decides, or else all of the outcome. */
@@ -46,7 +55,10 @@ final class OptionText {
                         .toList()
                 : binding;
         return told.stream()
-                .map(finding -> Objects.requireNonNullElse(finding.getText(), finding.getKey()))
+                .map(finding -> Stream.of(finding.getCustomerText(), finding.getText())
+                        .filter(Objects::nonNull)
+                        .findFirst()
+                        .orElse(finding.getKey()))
                 .collect(Collectors.joining(" "));
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
@@ -49,19 +50,21 @@ public final class QuoteBuilder {
         for (int i = 0; i < asks.size(); i++) {
             quote.getOptions().add(writer.write(options.get(i), asks.get(i)));
         }
-        if (request.chosen().isEmpty() && request.survey().getWishedPower() == null) {
-            cheapestFirst(quote);
+        if (request.chosen().isEmpty()) {
+            recommendedFirst(quote, request.survey().getWishedPower() != null);
         }
         new QuoteTexts(request, quote, options, asks).write(quote, doubts);
         return quote;
     }
 
-    /** Without a wish the option that suits at least cost stands first, which is the one that is recommended. */
-    private static void cheapestFirst(Quote quote) {
-        quote.getOptions().stream()
-                .filter(QuoteTexts::recommendable)
-                .min(Comparator.comparing(QuoteOption::getTotal))
-                .ifPresent(cheapest -> quote.getOptions().move(0, cheapest));
+    /**
+     * The option that is recommended stands first: the one nearest to the wish, or without a wish the one at least cost, that is known to suit
+     * and whose price is known. One that waits for the network operator's price is offered after it.
+     */
+    private static void recommendedFirst(Quote quote, boolean wish) {
+        Stream<QuoteOption> known = quote.getOptions().stream().filter(QuoteTexts::recommendable);
+        (wish ? known.findFirst() : known.min(Comparator.comparing(QuoteOption::getTotal)))
+                .ifPresent(recommended -> quote.getOptions().move(0, recommended));
     }
 
     private Quote head() {

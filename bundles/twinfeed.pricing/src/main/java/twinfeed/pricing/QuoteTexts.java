@@ -138,7 +138,7 @@ final class QuoteTexts {
                 .flatMap(option -> option.getFindings().stream()
                         .filter(finding -> Objects.equals(finding.getKey(), option.getBinding())))
                 .filter(finding -> finding.getOutcome() == Outcome.FAILS && finding.getText() != null)
-                .map(Finding::getText)
+                .map(finding -> Objects.requireNonNullElse(finding.getCustomerText(), finding.getText()))
                 .findFirst();
     }
 

@@ -469,8 +469,8 @@ class QuoteBuilderTest {
         assertEquals("line", quote.getRounding());
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
-                "It goes cold when the kitchen tap opens. Heaters that can be fitted in this house, as they are or after the"
-                        + " work named: 2 of 4 checked against its water and electricity. We recommend option 1, Heater 7.5 kW,"
+                "It goes cold when the kitchen tap opens. We checked 4 heaters against the water and the electricity of this"
+                        + " house; 2 can be fitted, as it is or after the work named. We recommend option 1, Heater 7.5 kW,"
                         + " two-element: of the heaters that suit, it costs least.",
                 quote.getSummary());
     }

@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.PassProbability;
@@ -105,6 +106,7 @@ final class AssessmentMapper {
         record.setCalculator(finding.calculator());
         record.setTitle(words.title(finding));
         record.setText(words.sentence(finding));
+        record.setCustomerText(words.forCustomer(finding));
         record.setKind(finding.check().kind());
         record.setOutcome(finding.outcome());
         figures(finding, record);
@@ -178,7 +180,8 @@ final class AssessmentMapper {
         twinfeed.model.assessment.Remedy record = MAKE.createRemedy();
         record.setId(work.id());
         record.setKey(work.kind());
-        record.setTitle(title(work));
+        record.setTitle(words("remedy.", work).orElse(work.id()));
+        words("customer.remedy.", work).ifPresent(record::setCustomerTitle);
         record.setEnquiry(work.enquiry());
         record.setLeadDays(work.leadDays());
         record.getMends().addAll(mends(work, plan));
@@ -202,12 +205,12 @@ final class AssessmentMapper {
     }
 
     /** Two calculators may word a kind of work each for itself: the words are those that its arguments fill. */
-    private String title(Remedy work) {
+    private Optional<String> words(String prefix, Remedy work) {
+        String key = prefix + work.kind();
         return runner.calculators().stream()
                 .map(calculator -> calculator.statement().texts())
-                .filter(texts -> texts.filledBy("remedy." + work.kind(), work.arguments()))
+                .filter(texts -> texts.filledBy(key, work.arguments()))
                 .findFirst()
-                .map(texts -> texts.format(locale, "remedy." + work.kind(), work.arguments()))
-                .orElse(work.id());
+                .map(texts -> texts.format(locale, key, work.arguments()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.DrawOffState;
@@ -20,7 +21,7 @@ import twinfeed.model.assessment.Outcome;
 /**
  * Puts findings into words. A check's texts are {@code check.KEY} for its title and {@code check.KEY.OUTCOME} or
  * {@code check.KEY.OUTCOME.VARIANT} for the sentence; a check without a sentence of its own gets the common one of the outcome.
- * Sentences may name {@code value}, {@code limit}, {@code margin}, {@code shortfall}, {@code condition} and the finding's own arguments.
+ * {@code customer.check.KEY.OUTCOME} says it in a customer's words. Sentences may name {@code value}, {@code limit}, {@code margin}, {@code shortfall}, {@code condition} and the finding's own arguments.
  */
 public final class FindingText {
     private final Runner runner;
@@ -49,6 +50,19 @@ public final class FindingText {
                 finding.outcome() == Outcome.CANNOT_TELL && finding.missing().isEmpty();
         String outcome = Texts.key(finding.outcome()) + (nothingNamed ? ".none" : "");
         return Runner.TEXTS.format(locale, "outcome." + outcome + ".sentence", arguments(finding));
+    }
+
+    /**
+     * What a failure means in the house, in a customer's words: {@code customer.check.KEY.OUTCOME}.
+     *
+     * @return the sentence; null where the check does not fail, or has none
+     */
+    public @Nullable String forCustomer(Finding finding) {
+        String key = "customer.check." + finding.check().key() + "." + Texts.key(finding.outcome());
+        Texts texts = texts(finding);
+        return finding.outcome() == Outcome.FAILS && texts.has(key)
+                ? texts.format(locale, key, arguments(finding))
+                : null;
     }
 
     private static List<String> keys(Finding finding) {

@@ -57,7 +57,7 @@ final class OptionsTable {
         switch (row.kind()) {
             case GIVES ->
                 texts(row, isLong(row) ? SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL) : SheetStyles.LINE);
-            case INCLUDED, ENQUIRIES -> texts(row, SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL));
+            case ENQUIRIES -> texts(row, SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL));
             case VERDICT -> verdicts(row);
             case FLOW -> figures(row, "0.0");
             case SHOWER -> figures(row, formats.money());

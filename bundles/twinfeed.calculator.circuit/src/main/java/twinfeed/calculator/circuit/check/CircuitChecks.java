@@ -17,9 +17,10 @@ public final class CircuitChecks {
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING);
+    /** A cable that its device does not keep from overheating can set a house on fire: that is no mere rule. */
     public static final Check CAPACITY = Check.of(
             "circuit.capacity",
-            FindingClass.COMPLIANCE,
+            FindingClass.SAFETY,
             LimitType.AT_LEAST,
             "A",
             ReadingPaths.DEVICE_KIND,
