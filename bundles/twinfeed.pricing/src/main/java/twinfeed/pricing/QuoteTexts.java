@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
@@ -138,6 +139,8 @@ final class QuoteTexts {
                 .flatMap(option -> option.getFindings().stream()
                         .filter(finding -> Objects.equals(finding.getKey(), option.getBinding())))
                 .filter(finding -> finding.getOutcome() == Outcome.FAILS && finding.getText() != null)
+                // A danger stands above it already, at the head of the page.
+                .filter(finding -> finding.getKind() != FindingClass.SAFETY)
                 .map(finding -> Objects.requireNonNullElse(finding.getCustomerText(), finding.getText()))
                 .findFirst();
     }
