@@ -26,7 +26,7 @@ record SampledParameter(ParameterValue value, String path, double nominal, doubl
 
     @Override
     public void place(double position) {
-        value.setValue(new BigDecimal(nominal + halfWidth * position).toPlainString());
+        value.setValue(BigDecimal.valueOf(nominal + halfWidth * position).toPlainString());
     }
 
     @Override
