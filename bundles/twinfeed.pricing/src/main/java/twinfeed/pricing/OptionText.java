@@ -32,9 +32,7 @@ final class OptionText {
     }
 
     private static String works(OptionAssessment option) {
-        return option.getRemedies().stream()
-                .map(OptionText::work)
-                .collect(Collectors.joining("; "));
+        return option.getRemedies().stream().map(OptionText::work).collect(Collectors.joining("; "));
     }
 
     private static String work(Remedy remedy) {

@@ -122,7 +122,9 @@ class TolerancesTest {
     void figuresFromTablesCountTowardsThePressure() {
         Survey survey = house.survey();
         double usual = value(survey, house.candidate(), "pressure.running");
-        assertTrue(value(with(survey, "pressure", "table-losses", "1.5"), house.candidate(), "pressure.running") < usual);
-        assertTrue(value(with(survey, "pressure", "table-roughness", "1.5"), house.candidate(), "pressure.running") < usual);
+        assertTrue(
+                value(with(survey, "pressure", "table-losses", "1.5"), house.candidate(), "pressure.running") < usual);
+        assertTrue(value(with(survey, "pressure", "table-roughness", "1.5"), house.candidate(), "pressure.running")
+                < usual);
     }
 }

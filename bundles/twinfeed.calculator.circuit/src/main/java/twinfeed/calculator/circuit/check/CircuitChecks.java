@@ -27,6 +27,7 @@ public final class CircuitChecks {
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE,
             ReadingPaths.METHOD);
+
     public static final Check HIDDEN_METHOD = Check.of(
             "circuit.hiddenMethod",
             FindingClass.ADVICE,
