@@ -2,14 +2,17 @@
 package twinfeed.calculator;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 
 /** What calculators hand to one another about one candidate. */
 public final class SharedQuantities {
     private final Grid grid;
     private final Map<SharedQuantity, double[]> values = new LinkedHashMap<>();
+    private final Map<SharedQuantity, IntFunction<Working>> workings = new HashMap<>();
     private final Map<SharedQuantity, List<String>> lacking = new LinkedHashMap<>();
 
     /** An empty exchange over a grid. */
@@ -33,6 +36,21 @@ public final class SharedQuantities {
             }
         }
         values.put(key, given.clone());
+    }
+
+    /**
+     * Says how the values of a quantity were found, for workings that go on from there.
+     *
+     * @param working the working of the value at a position; its last line is the value in the quantity's SI unit
+     */
+    public void explain(SharedQuantity key, IntFunction<Working> working) {
+        workings.put(key, working);
+    }
+
+    /** How the value at a position was found; empty where its giver does not say. */
+    public Working working(SharedQuantity key, int position) {
+        IntFunction<Working> known = workings.get(key);
+        return known == null ? Working.none() : known.apply(position);
     }
 
     /** Says that a quantity cannot be given because readings are missing. */

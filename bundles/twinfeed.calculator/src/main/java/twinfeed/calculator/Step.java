@@ -13,9 +13,31 @@ import twinfeed.calculator.expression.Expression;
  * @param unit its unit as printed, empty for a pure number
  * @param expression how it follows from the symbols above, in the grammar of {@link Expression}; absent for an input
  * @param source where the value or the formula comes from; empty where it is the survey or plain arithmetic
+ * @param origin of an input: the path of the reading or of the heater's datum that it is, for example
+ *     {@code survey.electricity.supplyVoltage} or {@code heater[h85].power}, or a name under which the same figure is known in all
+ *     workings. Of a line of a round of a search: {@link #ROUND} and the number of the round, which also ends its symbol. Of a line that
+ *     was taken over from a part that several workings share: {@link #SHARED}. Otherwise empty
  */
 public record Step(
-        String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
+        String symbol,
+        String meaning,
+        double value,
+        String unit,
+        @Nullable String expression,
+        String source,
+        String origin) {
+    /** The origin of lines that were taken over from a part that several workings share. */
+    public static final String SHARED = "shared";
+
+    /** What the origins of lines of rounds of a search begin with. */
+    public static final String ROUND = "round.";
+
+    /** A line of its own working, without an origin. */
+    public Step(
+            String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
+        this(symbol, meaning, value, unit, expression, source, "");
+    }
+
     public Step {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(symbol + " is not finite");

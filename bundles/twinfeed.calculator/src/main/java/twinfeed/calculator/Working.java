@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import twinfeed.calculator.expression.Expression;
 
 /**
@@ -32,14 +33,63 @@ public record Working(List<Step> steps) {
 
     /** Builds a working from top to bottom. */
     public static final class Builder {
+        /** A symbol of an expression: a name that is no function, and no exponent of a number. */
+        private static final Pattern SYMBOL =
+                Pattern.compile("(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*+(?!\\s*\\()");
+
         private final List<Step> steps = new ArrayList<>();
         private final Map<String, Double> values = new LinkedHashMap<>();
+        private int round;
 
         private Builder() {}
 
         /** A value put in. */
         public Builder input(String symbol, String meaning, double value, String unit, String source) {
-            return add(new Step(symbol, meaning, value, unit, null, source));
+            return input(symbol, meaning, value, unit, source, "");
+        }
+
+        /**
+         * A value put in whose origin is known: all workings that name the same origin mean the same figure, which a workbook shows once.
+         *
+         * @param origin as in {@link Step#origin()}
+         */
+        public Builder input(
+                String symbol, String meaning, double value, String unit, String source, String origin) {
+            return add(new Step(symbol, meaning, value, unit, null, source, origin));
+        }
+
+        /**
+         * Takes over the lines of a working that several share, their symbols with an ending; lines that are there already stay.
+         *
+         * @param part the working to take over; its last line is usually what is wanted of it
+         * @param ending letters, digits and underscores, or empty
+         * @throws IllegalArgumentException if a symbol is there already with another value
+         */
+        public Builder include(Working part, String ending) {
+            for (Step step : part.steps()) {
+                String symbol = step.symbol() + ending;
+                Double known = values.get(symbol);
+                if (known == null) {
+                    add(taken(step, symbol, ending));
+                } else if (known != step.value()) {
+                    throw new IllegalArgumentException("symbol used twice: " + symbol);
+                }
+            }
+            return this;
+        }
+
+        private static Step taken(Step step, String symbol, String ending) {
+            String expression = step.expression();
+            return new Step(
+                    symbol,
+                    step.meaning(),
+                    step.value(),
+                    step.unit(),
+                    expression == null || ending.isEmpty()
+                            ? expression
+                            : SYMBOL.matcher(expression).replaceAll("$0" + ending),
+                    step.source(),
+                    expression == null || step.origin().startsWith(Step.ROUND) ? step.origin() : Step.SHARED);
         }
 
         /**
@@ -48,7 +98,23 @@ public record Working(List<Step> steps) {
          */
         public Builder step(String symbol, String meaning, String expression, String unit, String source) {
             double value = Expression.parse(expression).evaluate(values);
-            return add(new Step(symbol, meaning, value, unit, expression, source));
+            return add(new Step(symbol, meaning, value, unit, expression, source, round == 0 ? "" : Step.ROUND + round));
+        }
+
+        /**
+         * Says that the steps that follow belong to a round of a search: those of all rounds are the same over symbols that end with the
+         * number of the round, so that a table can show them.
+         *
+         * @param number number of the round, from 1 on; 0 where no search is under way
+         */
+        public Builder round(int number) {
+            round = number;
+            return this;
+        }
+
+        /** Whether a symbol is there already. */
+        public boolean has(String symbol) {
+            return values.containsKey(symbol);
         }
 
         /** The value of a symbol above. */

@@ -95,6 +95,7 @@ final class AssessmentJson {
             JsonFields.text(json, "unit", step.getUnit());
             JsonFields.text(json, "expression", step.getExpression());
             JsonFields.text(json, "source", step.getSource());
+            JsonFields.text(json, "origin", step.getOrigin());
             json.writeEndObject();
         }
         json.writeEndArray();

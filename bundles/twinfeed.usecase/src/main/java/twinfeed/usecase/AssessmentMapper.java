@@ -92,7 +92,8 @@ final class AssessmentMapper {
     private static boolean changed(Finding after, OptionResult before) {
         return before.finding(after.check().key())
                 .filter(finding -> finding.outcome() == after.outcome()
-                        && java.util.Objects.equals(finding.figures(), after.figures()))
+                        && java.util.Objects.equals(finding.figures(), after.figures())
+                        && finding.working().equals(after.working()))
                 .isEmpty();
     }
 
@@ -154,6 +155,7 @@ final class AssessmentMapper {
         record.setUnit(step.unit());
         record.setExpression(step.expression());
         record.setSource(step.source().isEmpty() ? null : step.source());
+        record.setOrigin(step.origin().isEmpty() ? null : step.origin());
         return record;
     }
 

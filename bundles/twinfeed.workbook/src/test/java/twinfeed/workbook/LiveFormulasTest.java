@@ -103,25 +103,31 @@ class LiveFormulasTest {
         Path file = folder.resolve("changed.xlsx");
         try (XSSFWorkbook book = book(written);
                 var out = Files.newOutputStream(file)) {
-            cell(book, "v_2_circuit_voltageDrop_L").setCellValue(42.5);
+            cell(book, "v_0_circuit_voltageDrop_L").setCellValue(42.5);
             book.write(out);
         }
         Office.convert(folder, "xlsx", file);
         try (XSSFWorkbook after = book(Files.readAllBytes(folder.resolve("out/changed.xlsx")))) {
-            Cell input = cell(after, "v_2_circuit_voltageDrop_L");
-            Sheet workings = input.getSheet();
-            Row drop = workings.getRow(input.getRowIndex() + 7);
-            assertEquals("drop", drop.getCell(0).getStringCellValue());
             double expected = 7.3 * (9500.0 / 230) * 42.5 / 1000;
-            assertEquals(expected, drop.getCell(2).getNumericCellValue(), 1e-9 * expected);
-            Row answer = workings.getRow(input.getRowIndex() + 11);
-            assertEquals("✗ fails", answer.getCell(2).getStringCellValue());
-            assertEquals(
-                    11.5 - expected,
-                    workings.getRow(input.getRowIndex() + 10).getCell(2).getNumericCellValue(),
-                    1e-9);
-            assertTrue(hasFormulaValue(after.getSheet("Checks"), expected), "the sheet of checks follows");
+            for (String sheet : List.of("Workings", "Checks")) {
+                assertTrue(hasFormulaValue(after.getSheet(sheet), expected), "the drop follows: " + sheet);
+                assertTrue(hasFormulaValue(after.getSheet(sheet), 11.5 - expected), "the margin follows: " + sheet);
+                assertTrue(hasFormulaText(after.getSheet(sheet), "✗ fails"), "the answer follows: " + sheet);
+            }
         }
+    }
+
+    private static boolean hasFormulaText(Sheet sheet, String text) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() == CellType.FORMULA
+                        && cell.getCachedFormulaResultType() == CellType.STRING
+                        && cell.getStringCellValue().equals(text)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean hasFormulaValue(Sheet sheet, double value) {

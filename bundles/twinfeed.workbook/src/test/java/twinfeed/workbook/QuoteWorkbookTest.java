@@ -238,8 +238,8 @@ class QuoteWorkbookTest {
                     assertTrue(names.add(name.getNameName().toLowerCase(Locale.ROOT)), name.getNameName());
                 }
             }
-            assertTrue(names.contains("v_1_circuit_voltagedrop_l"));
-            assertTrue(names.contains("v_1_circuit_voltagedrop_l_2"));
+            assertTrue(names.contains("v_0_circuit_voltagedrop_l"));
+            assertTrue(names.contains("v_0_circuit_voltagedrop_l_2"));
         }
     }
 

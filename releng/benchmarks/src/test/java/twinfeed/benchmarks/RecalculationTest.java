@@ -4,25 +4,13 @@ package twinfeed.benchmarks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.model.assessment.Finding;
-import twinfeed.model.survey.CableSegment;
-import twinfeed.units.Length;
-import twinfeed.usecase.OpenedJob;
 import twinfeed.workbook.Recalculation;
 
 /**
@@ -75,71 +63,5 @@ class RecalculationTest {
         }
         System.out.println(SURVEYS + " random surveys: " + formulas + " formulas");
         assertTrue(formulas > SURVEYS * 100, "formulas: " + formulas);
-    }
-
-    /** A length changed in the workings and a length changed in the survey come to the same voltage drop. */
-    @Test
-    void aLengthChangedInTheWorkingsGivesWhatTheProgramGives() throws Exception {
-        twinfeed.workbook.Office.assumePresent();
-        OpenedJob job = books.opened("alder-beck.job");
-        CableSegment segment = segment(job);
-        Finding before = drop(job);
-        double was = segment.getLength().si();
-        Path changed = Files.write(folder.resolve("changed.xlsx"), withLength(books.of(job), was, was + 3.3));
-        twinfeed.workbook.Office.convert(folder, "xlsx", changed);
-        segment.setLength(Length.valueOf(was + 3.3 + " m"));
-        Finding after = drop(job);
-        assertTrue(after.getValue() > before.getValue() + 0.5, "the length bears on the drop");
-        try (XSSFWorkbook book =
-                new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(folder.resolve("out/changed.xlsx"))))) {
-            assertEquals(after.getValue(), value(book.getSheet("Workings"), "Value of the check"), 1e-9);
-            assertEquals(after.getMargin(), value(book.getSheet("Workings"), "Margin"), 1e-9);
-        }
-    }
-
-    private static CableSegment segment(OpenedJob job) {
-        return job.job().getSurvey().getElectricity().getCircuit().getSegments().get(1);
-    }
-
-    /** The drop with the heater whose working stands first in the book: the unit that is there. */
-    private Finding drop(OpenedJob job) {
-        OpenedJob copy = new OpenedJob(job.file(), EcoreUtil.copy(job.job()), job.catalogue(), List.of());
-        return books.judged(copy).record().getOptions().get(0).getFindings().stream()
-                .filter(finding -> "circuit.voltageDrop".equals(finding.getKey()))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static byte[] withLength(byte[] written, double was, double now) throws Exception {
-        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written))) {
-            Row row = dropRows(book.getSheet("Workings"))
-                    .filter(one -> text(one, 0).equals("L2") && one.getCell(2).getNumericCellValue() == was)
-                    .findFirst()
-                    .orElseThrow();
-            row.getCell(2).setCellValue(now);
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            book.write(out);
-            return out.toByteArray();
-        }
-    }
-
-    /** The rows of the first working of the voltage drop. */
-    private static Stream<Row> dropRows(Sheet workings) {
-        return StreamSupport.stream(workings.spliterator(), false)
-                .dropWhile(row -> !text(row, 0).startsWith("Voltage drop"))
-                .limit(40);
-    }
-
-    private static double value(Sheet workings, String label) {
-        return dropRows(workings)
-                .filter(row -> text(row, 0).equals(label))
-                .findFirst()
-                .orElseThrow()
-                .getCell(2)
-                .getNumericCellValue();
-    }
-
-    private static String text(Row row, int column) {
-        return row.getCell(column) == null ? "" : row.getCell(column).toString();
     }
 }

@@ -6,6 +6,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
+import twinfeed.calculator.Working;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Element;
@@ -27,10 +28,10 @@ final class ElementFlow implements FlowAnswer {
         atRating(heater, findings);
         double[] elementsW = elementsW(heater);
         if (!DeliveredPower.blocked(FlowChecks.LOW_POWER, exchange, findings)) {
-            lowPower(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+            lowPower(heater, elementsW, exchange, findings);
         }
         if (!DeliveredPower.blocked(FlowChecks.ONE_ELEMENT, exchange, findings)) {
-            oneElement(elementsW, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+            oneElement(heater, elementsW, exchange, findings);
         }
     }
 
@@ -56,7 +57,7 @@ final class ElementFlow implements FlowAnswer {
                 .argument("power", ratedW / 1000)
                 .argument("voltage", heater.getVoltage().si())
                 .argument("inletFlow", wish.inletFlow(ratedW, DESIGN))
-                .working(() -> FlowWorking.outletFlow(ratedW, wish.intakeC(DESIGN), wish.outletC()))
+                .working(() -> FlowWorking.ratedFlow(new HeatCase(ratedW, Working.none(), wish, DESIGN), heater))
                 .add();
     }
 
@@ -96,7 +97,8 @@ final class ElementFlow implements FlowAnswer {
         return 1 - most / sum;
     }
 
-    private void lowPower(double[] elementsW, double powerW, Findings findings) {
+    private void lowPower(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
         int warmest = wish.warmest();
         if (elementsW.length < 2 || !wish.heats(warmest)) {
             findings.on(FlowChecks.LOW_POWER).outcome(Outcome.NOT_APPLICABLE).add();
@@ -108,7 +110,7 @@ final class ElementFlow implements FlowAnswer {
                 .condition(condition(warmest))
                 .argument("power", share * powerW / 1000)
                 .argument("winter", wish.outletFlow(share * powerW, DESIGN))
-                .working(() -> FlowWorking.shareFlow(powerW, share, wish.intakeC(warmest), wish.outletC()))
+                .working(() -> FlowWorking.shareFlow(HeatCase.nominal(exchange, wish, warmest), share, heater))
                 .add();
     }
 
@@ -119,7 +121,8 @@ final class ElementFlow implements FlowAnswer {
                 null);
     }
 
-    private void oneElement(double[] elementsW, double powerW, Findings findings) {
+    private void oneElement(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
         if (elementsW.length < 2 || !wish.heats(DESIGN) || powerW <= 0) {
             findings.on(FlowChecks.ONE_ELEMENT).outcome(Outcome.NOT_APPLICABLE).add();
             return;
@@ -133,7 +136,7 @@ final class ElementFlow implements FlowAnswer {
                 .condition(condition(DESIGN))
                 .argument("power", share * powerW / 1000)
                 .argument("flow", wish.outletFlow(powerW, DESIGN))
-                .working(() -> FlowWorking.shareOutlet(powerW, share, wish.intakeC(DESIGN), wish.outletC()))
+                .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(exchange, wish, DESIGN), share, heater))
                 .add();
     }
 }

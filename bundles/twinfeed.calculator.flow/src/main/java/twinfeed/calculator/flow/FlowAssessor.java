@@ -56,5 +56,9 @@ final class FlowAssessor implements Assessor {
             }
         }
         exchange.give(SharedQuantity.WISHED_FLOW, flows);
+        exchange.explain(
+                SharedQuantity.WISHED_FLOW,
+                at -> FlowWorking.massFlow(
+                        HeatCase.at(exchange, wish, at / grid.voltageCount(), at % grid.voltageCount())));
     }
 }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.flow;
 
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.water.Water;
+import twinfeed.model.catalogue.Heater;
 
 /** Writes down, line by line, how a flow, a temperature or a power is found. */
 final class FlowWorking {
@@ -13,13 +15,21 @@ final class FlowWorking {
     private FlowWorking() {}
 
     /** Volume flow at the outlet, L/min, of a power. */
-    static Working outletFlow(double powerW, double intakeC, double outletC) {
-        return addFlows(power(powerW), intakeC, outletC, true).build();
+    static Working outletFlow(HeatCase heat) {
+        return addFlows(heat.temperatures(heat.start()), true).build();
     }
 
     /** Volume flow at the inlet, L/min, of a power. */
-    static Working inletFlow(double powerW, double intakeC, double outletC) {
-        return addFlows(power(powerW), intakeC, outletC, false).build();
+    static Working inletFlow(HeatCase heat) {
+        return addFlows(heat.temperatures(heat.start()), false).build();
+    }
+
+    /** Mass flow, kg/s, of a power; 0 where nothing has to be heated. */
+    static Working massFlow(HeatCase heat) {
+        Working.Builder lines = heat.temperatures(heat.start());
+        addEnthalpies(lines);
+        return lines.step("m", "massFlow", "if(h_out > h_in, P / (h_out - h_in), 0)", "kg/s", BALANCE)
+                .build();
     }
 
     private static Working.Builder power(double powerW) {
@@ -29,6 +39,10 @@ final class FlowWorking {
     /** Adds the lines from the power {@code P} to the flow; the one asked for comes last. */
     static Working.Builder addFlows(Working.Builder lines, double intakeC, double outletC, boolean outletLast) {
         lines.input("T_in", "intake", intakeC, "°C", "").input("T_out", "outlet", outletC, "°C", "");
+        return addFlows(lines, outletLast);
+    }
+
+    private static Working.Builder addFlows(Working.Builder lines, boolean outletLast) {
         addEnthalpies(lines);
         lines.step("m", "massFlow", "P / (h_out - h_in)", "kg/s", BALANCE);
         addVolume(lines, outletLast ? "in" : "out");
@@ -46,33 +60,62 @@ final class FlowWorking {
                 .step("Q_" + end, "flow" + where, "m / rho_" + end + " * 60000", "L/min", "");
     }
 
-    /** Winter flow of two heaters and their difference, L/min. */
-    static Working difference(double powerW, double presentW, double intakeC, double outletC) {
-        Working.Builder lines = power(powerW).input("P_now", "presentPower", presentW, "W", OHM);
-        addFlows(lines, intakeC, outletC, true);
+    /**
+     * Winter flow of two heaters and their difference, L/min. The present unit would hang at the end of the same cable, whose resistance
+     * follows from the power of the first.
+     */
+    static Working difference(HeatCase heat, double presentW, Heater first, Heater present, double originV) {
+        Working.Builder lines = heat.start();
+        if (heat.power().steps().isEmpty()) {
+            lines.input("P_now", "presentPower", presentW, "W", OHM);
+        } else {
+            rating(lines, "P_1", "U_1", first);
+            rating(lines, "P_2", "U_2", present);
+            lines.input("U_s", "supplyVoltage", originV, "V", "", Origin.SUPPLY_VOLTAGE)
+                    .step("R_1", "elementResistance", "U_1^2 / P_1", "ohm", OHM)
+                    .step("R_2", "elementResistance", "U_2^2 / P_2", "ohm", OHM)
+                    .step("R_c", "cableResistance", "max(0, R_1 * (U_s / sqrt(P * R_1) - 1))", "ohm", OHM)
+                    .step("P_now", "presentPower", "(U_s * R_2 / (R_2 + R_c))^2 / R_2", "W", OHM);
+        }
+        addFlows(heat.temperatures(lines), true);
         return lines.step("Q_now", "presentFlow", "P_now / (h_out - h_in) / rho_out * 60000", "L/min", "")
                 .step("dQ", "flowGain", "Q_out - Q_now", "L/min", "")
                 .build();
     }
 
-    /** Flow at the outlet, L/min, of a share of a power. */
-    static Working shareFlow(double powerW, double share, double intakeC, double outletC) {
-        Working.Builder lines = share(powerW, share);
-        return addFlows(lines, intakeC, outletC, true).build();
+    private static void rating(Working.Builder lines, String power, String voltage, Heater heater) {
+        lines.input(power, "ratedPower", heater.getPower().si(), "W", "", Origin.heater(heater, "power"))
+                .input(voltage, "ratedVoltage", heater.getVoltage().si(), "V", "", Origin.heater(heater, "voltage"));
     }
 
-    private static Working.Builder share(double powerW, double share) {
-        return Working.start()
-                .input("P_full", "fullPower", powerW, "W", "")
-                .input("s", "share", share, "", "")
+    /** Volume flow at the outlet, L/min, of the rated power. */
+    static Working ratedFlow(HeatCase heat, Heater heater) {
+        Working.Builder lines = Working.start()
+                .input("P", "ratedPower", heat.powerW(), "W", "", Origin.heater(heater, "power"));
+        return addFlows(heat.temperatures(lines), true).build();
+    }
+
+    /** Flow at the outlet, L/min, of a share of a power. */
+    static Working shareFlow(HeatCase heat, double share, Heater heater) {
+        Working.Builder lines = share(heat, share, heater);
+        return addFlows(heat.temperatures(lines), true).build();
+    }
+
+    /** Takes the share {@code s} of the power; the full power becomes {@code P_full}. */
+    private static Working.Builder share(HeatCase heat, double share, Heater heater) {
+        Working.Builder lines = Working.start();
+        if (heat.power().steps().isEmpty()) {
+            lines.input("P_full", "fullPower", heat.powerW(), "W", "");
+        } else {
+            lines.include(heat.power(), "_f").step("P_full", "fullPower", "P_f", "W", "");
+        }
+        return lines.input("s", "share", share, "", "", Origin.heater(heater, "share." + share))
                 .step("P", "power", "s * P_full", "W", "");
     }
 
     /** Outlet temperature, degC, when the flow is set for full power and a share of the power is left. */
-    static Working shareOutlet(double powerW, double share, double intakeC, double outletC) {
-        Working.Builder lines = share(powerW, share)
-                .input("T_in", "intake", intakeC, "°C", "")
-                .input("T_out", "outlet", outletC, "°C", "");
+    static Working shareOutlet(HeatCase heat, double share, Heater heater) {
+        Working.Builder lines = heat.temperatures(share(heat, share, heater));
         addEnthalpies(lines);
         lines.step("m", "massFlow", "P_full / (h_out - h_in)", "kg/s", BALANCE)
                 .step("h_x", "enthalpyLeft", "h_in + P / m", "J/kg", BALANCE);

@@ -44,16 +44,17 @@ final class MonthlyFlow implements FlowAnswer {
     @Override
     public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
         if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, exchange, findings)) {
-            byMonth(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+            byMonth(candidate, exchange, findings);
         }
         if (candidate.present()) {
             findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE).add();
         } else if (!DeliveredPower.blocked(FlowChecks.COMPARISON, exchange, findings)) {
-            comparison(candidate, DeliveredPower.nominalW(exchange, wish.grid()), findings);
+            comparison(candidate, exchange, findings);
         }
     }
 
-    private void byMonth(Candidate candidate, double powerW, Findings findings) {
+    private void byMonth(Candidate candidate, SharedQuantities exchange, Findings findings) {
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
         int coldest = wish.coldest();
         FindingBuilder finding = findings.on(FlowChecks.BY_MONTH).outcome(Outcome.NOT_APPLICABLE);
         if (wish.heats(coldest)) {
@@ -62,7 +63,7 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("most", wish.outletFlow(powerW, wish.warmest()))
                     .argument("ample", AMPLE_L_PER_MIN)
                     .variant(variant(powerW))
-                    .working(() -> FlowWorking.outletFlow(powerW, wish.intakeC(coldest), wish.outletC()))
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, coldest)))
                     .series(curve("flow.byMonth", powerW));
             if (present != null && !candidate.present()) {
                 finding.series(curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
@@ -108,7 +109,8 @@ final class MonthlyFlow implements FlowAnswer {
         return Condition.of(wish.grid().intakes().get(intake), originV(), null);
     }
 
-    private void comparison(Candidate candidate, double powerW, Findings findings) {
+    private void comparison(Candidate candidate, SharedQuantities exchange, Findings findings) {
+        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
         if (present == null) {
             findings.on(FlowChecks.COMPARISON)
                     .cannotTell(List.of("survey.unit.heater.power"))
@@ -126,7 +128,12 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("flow", now + gain)
                     .argument("present", now)
                     .argument("change", Math.abs(gain))
-                    .working(() -> FlowWorking.difference(powerW, presentW, wish.intakeC(DESIGN), wish.outletC()));
+                    .working(() -> FlowWorking.difference(
+                            HeatCase.nominal(exchange, wish, DESIGN),
+                            presentW,
+                            candidate.heater(),
+                            present,
+                            originV()));
         }
         finding.add();
     }

@@ -7,6 +7,7 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -65,6 +66,9 @@ final class TemperatureAdvice {
                 .variant(warning())
                 .argument("strong", strongC)
                 .source(SCALD)
+                .working(() -> Working.start()
+                        .input("T_out", "outlet", wish.outletC(), "°C", "", "survey.wishedOutlet")
+                        .build())
                 .add();
     }
 

@@ -37,7 +37,7 @@ final class WinterFlow implements FlowAnswer {
         FindingBuilder finding = start(findings, powerW);
         if (wish.heats(DESIGN)) {
             finding.compare(wish.outletFlow(powerW, DESIGN), leastLPerMin)
-                    .working(() -> FlowWorking.outletFlow(powerW, wish.intakeC(DESIGN), wish.outletC()));
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();
     }
@@ -75,7 +75,7 @@ final class WinterFlow implements FlowAnswer {
                             wish.inletFlow(powerW, DESIGN),
                             heater.getActivationFlow().si() * Wish.L_PER_MIN)
                     .argument("outlet", wish.outletC())
-                    .working(() -> FlowWorking.inletFlow(powerW, wish.intakeC(DESIGN), wish.outletC()));
+                    .working(() -> FlowWorking.inletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }
         finding.condition(condition()).source(INSTRUCTIONS).add();
     }

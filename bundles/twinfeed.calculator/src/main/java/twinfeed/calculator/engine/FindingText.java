@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Condition;
@@ -149,7 +150,19 @@ public final class FindingText {
     public String meaning(String calculator, Step step) {
         String key = "meaning." + step.meaning();
         String text = runner.texts(calculator).find(locale, key);
+        if (text == null) {
+            text = ofOthers(key);
+        }
         return text == null ? Runner.TEXTS.get(locale, key) : text;
+    }
+
+    /** A line that was taken over from the working of another calculator is worded there. */
+    private @Nullable String ofOthers(String key) {
+        return runner.calculators().stream()
+                .map(calculator -> calculator.statement().texts().find(locale, key))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     private Texts texts(Finding finding) {

@@ -2,6 +2,7 @@
 package twinfeed.workbook.checks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,14 +73,20 @@ final class CheckGrid {
         work(options);
         List<CheckRow> elsewhere = new ArrayList<>();
         List<CheckRow> passed = new ArrayList<>();
-        rows(options).forEach((kind, checks) -> {
+        Map<FindingClass, List<CheckRow>> byClass = rows(options);
+        List<FindingClass> kinds = new ArrayList<>(byClass.keySet());
+        kinds.sort(Comparator.comparing(
+                kind -> byClass.get(kind).stream().noneMatch(CheckRow::fails)));
+        for (FindingClass kind : kinds) {
+            List<CheckRow> checks = new ArrayList<>(byClass.get(kind));
+            checks.sort(Comparator.comparing(check -> !check.fails()));
             List<CheckRow> open = checks.stream()
                     .filter(check -> check.arises() && !check.passes())
                     .toList();
             checks.stream().filter(CheckRow::passes).forEach(passed::add);
             checks.stream().filter(check -> !check.arises()).forEach(elsewhere::add);
             group(kind, open, options);
-        });
+        }
         named("grid.passed", passed);
         named("grid.notArising", elsewhere);
     }

@@ -44,6 +44,11 @@ final class CheckRow {
                         .allMatch(outcome -> outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE);
     }
 
+    /** Whether a heater fails it. */
+    boolean fails() {
+        return findings.values().stream().anyMatch(finding -> finding.isSetOutcome() && finding.getOutcome() == Outcome.FAILS);
+    }
+
     /** Whether the question arises for any of the heaters. */
     boolean arises() {
         return findings.values().stream()

@@ -3,6 +3,7 @@ package twinfeed.workbook.checks;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.Titles;
@@ -19,6 +20,9 @@ import twinfeed.workbook.writer.SheetWriter;
 /** Heaters by checks, and each answer in figures. */
 public final class ChecksSheet {
     private static final int LAST = 9;
+
+    /** The last column of the grid, which alone is printed. */
+    private static final int GRID_LAST = 7;
 
     private final QuoteSheets sheets;
     private final SheetWriter page;
@@ -41,12 +45,12 @@ public final class ChecksSheet {
     public void write() {
         page.setup().landscape();
         page.columns(32, 14, 14, 14, 14, 14, 14, 14, 30, 46);
-        sheets.head(page, "checks", LAST);
+        sheets.head(page, "checks", GRID_LAST);
         List<OptionAssessment> options = sheets.document().assessment().getOptions();
         new CheckGrid(sheets, page, answers).write(options);
         page.gap(6);
-        page.row().text(0, LAST, sheets.words().get("checks.print"), SheetStyles.MUTED);
-        page.setup().printOnly(page.rowIndex(), LAST);
+        page.row().text(0, GRID_LAST, sheets.words().get("checks.print"), SheetStyles.MUTED);
+        page.setup().pages(3).printOnly(page.rowIndex(), GRID_LAST);
         for (OptionAssessment option : options) {
             writeOption(option);
         }
@@ -56,8 +60,25 @@ public final class ChecksSheet {
         String title = Titles.option(sheets.words(), option);
         writeFindings(title, option.getFindings());
         if (!option.getAfterWork().isEmpty()) {
-            writeFindings(sheets.words().get("option.withWork", "title", title), option.getAfterWork());
+            List<Finding> changed = option.getAfterWork().stream()
+                    .filter(done -> !asBefore(option, done))
+                    .toList();
+            writeFindings(sheets.words().get("option.withWork", "title", title), changed);
+            if (changed.size() < option.getAfterWork().size()) {
+                page.row().text(0, LAST, sheets.words().get("checks.asBefore"), SheetStyles.MUTED);
+            }
         }
+    }
+
+    /** Whether the work leaves an answer as it was: then it has no working of its own and rests on the same cells. */
+    private boolean asBefore(OptionAssessment option, Finding done) {
+        return done.getSteps().isEmpty()
+                && option.getFindings().stream()
+                        .anyMatch(before -> before.getKey().equals(done.getKey())
+                                && before.getOutcome() == done.getOutcome()
+                                && Objects.equals(before.getValue(), done.getValue())
+                                && Objects.equals(before.getLimit(), done.getLimit())
+                                && Objects.equals(before.getChance(), done.getChance()));
     }
 
     private void writeFindings(String title, List<Finding> findings) {

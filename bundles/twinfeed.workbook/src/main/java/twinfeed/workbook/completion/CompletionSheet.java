@@ -44,7 +44,7 @@ public final class CompletionSheet {
 
     /** Writes it. */
     public void write() {
-        page.setup().landscape();
+        page.setup().landscape().pages(2);
         page.columns(36, 50, 11, 11, 9, 14, 14, 40);
         sheets.head(page, "completion", LAST);
         page.row()
@@ -58,9 +58,6 @@ public final class CompletionSheet {
             Optional<OptionAssessment> assessed =
                     OfferedFindings.assessed(sheets.document().assessment(), option);
             if (assessed.isPresent()) {
-                if (number > 0) {
-                    page.setup().breakAfter(page.rowIndex());
-                }
                 write(++number, option, assessed.get());
             }
         }

@@ -23,11 +23,9 @@ public final class SeasonSheet {
     private static final double CHART_ROW_PT = 15;
 
     /** Height of a page at the scale at which the sheet prints, in points. */
-    private static final double PAGE_PT = 770;
 
     private final QuoteSheets sheets;
     private final SheetWriter page;
-    private double pageStart;
 
     /** The sheet's writer. */
     public SeasonSheet(QuoteSheets sheets, SheetWriter page) {
@@ -43,34 +41,29 @@ public final class SeasonSheet {
         if (groups.isEmpty()) {
             page.row().text(0, LAST, sheets.words().get("season.none"), SheetStyles.MUTED);
         }
+        // The charts stand together, on one page; their figures below are for the screen.
+        List<Integer> places = new ArrayList<>();
         for (Curves.Group group : groups) {
-            startPage(group);
-            write(group);
+            page.gap(6);
+            page.row().text(0, LAST, group.title(), SheetStyles.BAND);
+            places.add(page.rowIndex() + 1);
+            for (int row = 0; row < CHART_ROWS; row++) {
+                page.gap(CHART_ROW_PT);
+            }
+        }
+        page.setup().onePage().printOnly(page.rowIndex(), LAST);
+        for (int at = 0; at < groups.size(); at++) {
+            write(groups.get(at), places.get(at));
         }
     }
 
-    private void startPage(Curves.Group group) {
-        int blocks = group.labelled() ? 1 : (group.curves().size() + BESIDE - 1) / BESIDE;
-        int points = blocks * (mostPoints(group.curves()) + 2);
-        double needed = (CHART_ROWS + points + 4) * CHART_ROW_PT;
-        if (page.heightSum() - pageStart + needed > PAGE_PT && page.heightSum() - pageStart > 100) {
-            page.setup().breakAfter(page.rowIndex());
-            pageStart = page.heightSum();
-        }
-    }
-
-    private void write(Curves.Group group) {
+    private void write(Curves.Group group, int firstRow) {
         page.gap(6);
         page.row().text(0, LAST, group.title(), SheetStyles.BAND);
-        int firstRow = page.rowIndex() + 1;
-        for (int row = 0; row < CHART_ROWS; row++) {
-            page.gap(CHART_ROW_PT);
-        }
-        int lastRow = page.rowIndex();
         List<CurveChart.Curve> drawn = group.labelled() ? labelled(group) : numeric(group);
         Series first = group.curves().get(0).series();
         new CurveChart(page, title(first.getXTitle(), first.getXUnit()), title(first.getYTitle(), first.getYUnit()))
-                .draw(drawn, firstRow, lastRow, LAST + 1);
+                .draw(drawn, firstRow, firstRow + CHART_ROWS - 1, LAST + 1);
     }
 
     private static String title(@Nullable String title, @Nullable String unit) {

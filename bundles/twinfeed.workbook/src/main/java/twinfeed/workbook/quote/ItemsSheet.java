@@ -37,7 +37,7 @@ public final class ItemsSheet {
      * @throws WorkbookException if an amount is not what its formula gives
      */
     public List<Totals> write() throws WorkbookException {
-        page.setup().landscape();
+        page.setup().pages(2);
         page.columns(44, 9, 10, 11.5, 12, 15, 8, 11, 12.5, 38, 26);
         sheets.head(page, "items", ItemColumns.LAST);
         sheets.tableHead(page, "items", ItemColumns.LAST + 1, ItemColumns.NUMERIC);
@@ -46,9 +46,6 @@ public final class ItemsSheet {
                 sheets.quote().getRounding(), sheets.formats().decimals());
         List<Totals> totals = new ArrayList<>();
         for (QuoteOption option : sheets.quote().getOptions()) {
-            if (!totals.isEmpty()) {
-                page.setup().breakAfter(page.rowIndex());
-            }
             page.gap(8);
             String title = sheets.words()
                     .get("option.title", Map.of("number", String.valueOf(totals.size() + 1), "title", title(option)));

@@ -53,6 +53,7 @@ public final class SourcesSheet {
         list("sources.exclusions", quote.getExclusions());
         list("sources.terms", quote.getTerms());
         list("sources.tolerances", TOLERANCES.stream().map(sheets.words()::get).toList());
+        page.setup().onePage().printOnly(page.rowIndex(), 1);
         list("sources.tables", citations(assessment));
     }
 

@@ -9,10 +9,12 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import twinfeed.calculator.Readings;
 import twinfeed.document.DocumentTexts;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Quantity;
+import twinfeed.workbook.inputs.Inputs;
 import twinfeed.workbook.sheet.NumberFormats;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.ReadingLabels;
@@ -32,11 +34,13 @@ public final class SurveySheet {
     private final SheetWriter page;
     private final DocumentTexts words;
     private final ReadingLabels readings;
+    private final Inputs inputs;
 
     private record Taken(EAttribute attribute, Object value) {}
 
     /** The sheet's writer. */
-    public SurveySheet(QuoteSheets sheets, SheetWriter page) {
+    public SurveySheet(QuoteSheets sheets, SheetWriter page, Inputs inputs) {
+        this.inputs = inputs;
         this.sheets = sheets;
         this.page = page;
         this.words = sheets.words();
@@ -54,36 +58,43 @@ public final class SurveySheet {
         sheets.tableHead(page, "survey", LAST + 1, Set.of(1, 3));
         page.setup().header(page.rowIndex(), page.rowIndex());
         Survey survey = sheets.document().survey();
-        taken(survey).forEach(this::reading);
+        taken(survey).forEach(taken -> reading(taken, "survey"));
         for (EReference part : survey.eClass().getEAllContainments()) {
             if (part != SurveyPackage.Literals.SURVEY__PHOTOS) {
-                part(survey, part, "");
+                part(survey, part, "", "survey");
             }
         }
         new PhotoRows(sheets, page).write(survey.getPhotos());
+        page.setup().pages(2).printOnly(page.rowIndex(), LAST);
+        inputs.writeOthers(page);
     }
 
-    private void part(EObject owner, EReference reference, String path) {
-        String name = path + readings.label(reference);
+    private void part(EObject owner, EReference reference, String title, String path) {
+        String name = title + readings.label(reference);
+        String here = path + "." + reference.getName();
         if (reference.isMany()) {
             List<?> elements = (List<?>) owner.eGet(reference);
             for (int at = 0; at < elements.size(); at++) {
-                element((EObject) elements.get(at), elements.size() == 1 ? name : name + " " + (at + 1));
+                EObject element = (EObject) elements.get(at);
+                element(
+                        element,
+                        elements.size() == 1 ? name : name + " " + (at + 1),
+                        here + "[" + Readings.name(element, at) + "]");
             }
         } else if (owner.eGet(reference) instanceof EObject element) {
-            element(element, name);
+            element(element, name, here);
         }
     }
 
-    private void element(EObject element, String path) {
+    private void element(EObject element, String title, String path) {
         List<Taken> taken = taken(element);
         if (!taken.isEmpty()) {
             page.gap(4);
-            page.row().text(0, LAST, path, SheetStyles.BAND);
-            taken.forEach(this::reading);
+            page.row().text(0, LAST, title, SheetStyles.BAND);
+            taken.forEach(each -> reading(each, path));
         }
         for (EReference part : element.eClass().getEAllContainments()) {
-            part(element, part, path + " › ");
+            part(element, part, title + " › ", path);
         }
     }
 
@@ -103,25 +114,31 @@ public final class SurveySheet {
         return taken;
     }
 
-    private void reading(Taken taken) {
+    private void reading(Taken taken, String owner) {
+        String path = owner + "." + taken.attribute().getName();
         page.row().text(0, readings.label(taken.attribute()), SheetStyles.LINE);
         CellStyle look = SheetStyles.LINE;
         Object value = taken.value();
         if (value instanceof Quantity quantity) {
-            quantity(TypedReading.of(quantity));
+            TypedReading reading = TypedReading.of(quantity);
+            quantity(reading, path);
+            inputs.readings().add(path, page.fullAddress(1), quantity, reading.unit());
+            inputs.name(path, page.fullAddress(1));
         } else if (value instanceof LocalDate date) {
             CellStyle day = look.format(sheets.formats().date()).align(CellStyle.Alignment.LEFT);
             page.span(1, LAST, day).date(1, date, day);
         } else if (value instanceof Number number) {
-            page.number(1, number, look.format(NumberFormats.exact(number.doubleValue())));
+            page.number(1, number, inputs.look(path, look.format(NumberFormats.exact(number.doubleValue()))));
+            inputs.readings().add(path, page.fullAddress(1), number.doubleValue());
+            inputs.name(path, page.fullAddress(1));
             page.blank(2, look).blank(3, look).blank(4, look);
         } else {
             page.text(1, LAST, readings.text(taken.attribute(), value), look);
         }
     }
 
-    private void quantity(TypedReading reading) {
-        page.number(1, reading.value(), SheetStyles.LINE.format(reading.format()));
+    private void quantity(TypedReading reading, String path) {
+        page.number(1, reading.value(), inputs.look(path, SheetStyles.LINE.format(reading.format())));
         page.text(2, reading.unit(), SheetStyles.LINE);
         String spread = reading.spread();
         page.text(

@@ -38,7 +38,7 @@ public final class ResultRows {
         if (limit == null || margin == null) {
             return new ResultCells(valueCell, null, null, answer(finding, null));
         }
-        String limitCell = figure("result.limit", limit, cells.only(limit, finding.getUnit()), finding);
+        String limitCell = figure("result.limit", limit, cells.limit(limit, finding.getUnit()), finding);
         String limitAddress = page.address(VALUE);
         String formula = margin(value, limit, margin, valueAddress, limitAddress);
         String marginCell = figure("result.margin", margin, formula, finding);

@@ -73,6 +73,22 @@ public final class PageSetup {
         return this;
     }
 
+    /**
+     * Prints nothing of the sheet: its print range is an empty cell, and an empty page is not printed.
+     *
+     * @param emptyRow a row whose first cell is empty
+     */
+    public PageSetup printNothing(int emptyRow) {
+        sheet.getWorkbook().setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, 0, emptyRow, emptyRow);
+        return this;
+    }
+
+    /** Prints on so many pages at most. */
+    public PageSetup pages(int most) {
+        sheet.getPrintSetup().setFitHeight((short) most);
+        return this;
+    }
+
     /** Starts a new printed page after a row. */
     public PageSetup breakAfter(int row) {
         sheet.setRowBreak(row);

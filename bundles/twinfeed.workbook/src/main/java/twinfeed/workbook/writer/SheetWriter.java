@@ -5,8 +5,10 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -84,6 +86,24 @@ public final class SheetWriter {
         return this;
     }
 
+    /** Makes rows of one line of running text the sheet's usual ones, so that each need not say how high it is. */
+    public SheetWriter plainRows() {
+        double points = Math.round((CellStyle.Lettering.BODY.points * LEADING + ROW_PADDING) * 4) / 4.0;
+        sheet.setDefaultRowHeightInPoints((float) points);
+        sheet.getCTWorksheet().getSheetFormatPr().setCustomHeight(true);
+        rows.plain(points);
+        return this;
+    }
+
+    /** Makes a cell of the present row a link to a cell of the book. */
+    public SheetWriter link(int column, String address) {
+        XSSFHyperlink link = book.under().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(address);
+        link.setCellReference(new CellReference(rowIndex, column));
+        sheet.addHyperlink(link);
+        return this;
+    }
+
     /** Begins the next row. */
     public SheetWriter row() {
         endRow();
@@ -145,6 +165,11 @@ public final class SheetWriter {
     /** The address of a cell of the present row, without sheet and dollar signs. */
     public String address(int column) {
         return CellReference.convertNumToColString(column) + (rowIndex + 1);
+    }
+
+    /** The address of a cell of a row that is still to come, counted from the present one. */
+    public String addressBelow(int column, int rows) {
+        return CellReference.convertNumToColString(column) + (rowIndex + 1 + rows);
     }
 
     /** The address of a cell of the present row as seen from any sheet. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -76,19 +77,32 @@ public final class HighestPowerCheck implements CheckGroup {
     private Working powerWorking(double ratedV, double ratingA) {
         Working.Builder working = Working.start()
                 .input("Ur", "ratedVoltage", ratedV, "V", "")
-                .input("In", "deviceRating", ratingA, "A", "")
+                .input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
                 .input(
                         "dUmax",
                         "dropLimit",
                         survey.dropLimitV(),
                         "V",
-                        survey.rules().source("drop.limit"));
+                        survey.rules().source("drop.limit"),
+                        Origin.rule("drop.limitV"));
         List<String> sum = new ArrayList<>();
         for (RunSegment segment : survey.run().segments()) {
             int n = sum.size() + 1;
             CableSize size = Objects.requireNonNull(segment.size());
-            working.input("g" + n, "dropGradient", size.dropVPerAm() * 1000, "mV/A/m", segment.name());
-            working.input("L" + n, "length", orZero(segment.lengthM()), "m", segment.name());
+            working.input(
+                    "g" + n,
+                    "dropGradient",
+                    size.dropVPerAm() * 1000,
+                    "mV/A/m",
+                    segment.name(),
+                    ReadingPaths.ofSegment(segment.name(), "dropGradient"));
+            working.input(
+                    "L" + n,
+                    "length",
+                    orZero(segment.lengthM()),
+                    "m",
+                    segment.name(),
+                    ReadingPaths.ofSegment(segment.name(), "length"));
             sum.add("g" + n + " * L" + n);
         }
         return working.step("r", "loopResistance", "(" + String.join(" + ", sum) + ") / 1000", "ohm", "")

@@ -3,6 +3,8 @@ package twinfeed.calculator.circuit.cable;
 
 import java.util.ArrayList;
 import java.util.List;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
@@ -60,7 +62,10 @@ public final class LoadChecks implements CheckGroup {
                 .argument("nominalVoltage", survey.rules().number("voltage.nominal"))
                 .argument("ratedVoltage", load.ratedV())
                 .source(survey.cite("overload"))
-                .working(() -> load.working().build());
+                .working(() -> Working.start()
+                        .input("lim", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
+                        .include(load.working().build(), "")
+                        .build());
         finding.remedies(() -> remedies.forLoad(shower));
         finding.add();
     }
@@ -93,7 +98,7 @@ public final class LoadChecks implements CheckGroup {
                 .condition(Condition.of(null, highestV, null))
                 .source(source)
                 .working(() -> load.working()
-                        .input("Umax", "highestVoltage", highestV, "V", source)
+                        .input("Umax", "highestVoltage", highestV, "V", source, Origin.rule("voltage.most"))
                         .step("I", "highVoltageCurrent", "Ib * Umax / Ur", "A", "")
                         .build())
                 .add();

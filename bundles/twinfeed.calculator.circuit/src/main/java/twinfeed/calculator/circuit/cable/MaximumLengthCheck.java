@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Series;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -76,7 +77,8 @@ public final class MaximumLengthCheck implements CheckGroup {
                         "dropLimit",
                         survey.dropLimitV(),
                         "V",
-                        survey.rules().source("drop.limit"))
+                        survey.rules().source("drop.limit"),
+                        Origin.rule("drop.limitV"))
                 .input(
                         "g",
                         "dropGradient",

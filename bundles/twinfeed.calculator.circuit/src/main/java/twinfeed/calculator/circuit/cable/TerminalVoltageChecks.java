@@ -17,6 +17,7 @@ import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
 import twinfeed.calculator.circuit.survey.CableRunWorking;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.OriginVoltage;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.engineering.cable.Cable;
@@ -58,7 +59,14 @@ public final class TerminalVoltageChecks implements CheckGroup {
         }
         shower.exchange().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
         shower.exchange().give(SharedQuantity.DELIVERED_POWER, powerW);
-        report(findings, new Real(load, share), terminalV, powerW);
+        Real real = new Real(load, share);
+        shower.exchange()
+                .explain(
+                        SharedQuantity.DELIVERED_POWER,
+                        at -> working(real, terminalV[at], at)
+                                .step("P", "power", "U^2 / R", "W", "")
+                                .build());
+        report(findings, real, terminalV, powerW);
     }
 
     /** A load with the share of its rated power that it really takes. */
@@ -83,7 +91,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 .argument("lowest", terminalV[0])
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
-                .working(() -> working(real, terminalV[own]).build())
+                .working(() -> working(real, terminalV[own], own).build())
                 .add();
         findings.on(CircuitChecks.DELIVERED_POWER)
                 .report(powerW[own] / 1000)
@@ -94,7 +102,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
                 .series(series(powerW))
-                .working(() -> powerWorking(real, terminalV[own]))
+                .working(() -> powerWorking(real, terminalV[own], own))
                 .add();
     }
 
@@ -108,18 +116,16 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 Arrays.stream(powerW).map(watt -> watt / 1000).toArray());
     }
 
-    private Working powerWorking(Real real, double terminalV) {
-        return working(real, terminalV)
-                .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
+    private Working powerWorking(Real real, double terminalV, int voltage) {
+        return working(real, terminalV, voltage)
+                .step("P", "power", "U^2 / R", "W", "")
+                .step("P_kW", "deliveredPower", "P / 1000", "kW", "")
                 .build();
     }
 
-    private Working.Builder working(Real real, double terminalV) {
-        double originV = survey.grid().voltage(survey.grid().nominal());
+    private Working.Builder working(Real real, double terminalV, int voltage) {
         double currentA = terminalV / real.elementOhm();
-        Working.Builder working = Working.start()
-                .input("Pr", "ratedPower", real.load().ratedW(), "W", "")
-                .input("Ur", "ratedVoltage", real.load().ratedV(), "V", "");
+        Working.Builder working = real.load().rating();
         // At its rating, which is nearly always, the formula is the one that everybody knows.
         if (real.share() == 1) {
             working.step("R", "elementResistance", "Ur^2 / Pr", "ohm", "");
@@ -127,7 +133,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
             working.input("f", "powerShare", real.share(), "", "")
                     .step("R", "elementResistance", "Ur^2 / (Pr * f)", "ohm", "");
         }
-        working.input("U0", "originVoltage", originV, "V", "");
+        OriginVoltage.add(working, survey.grid(), voltage);
         CableRunWorking.resistance(working, survey, currentA);
         return working.step("U", "terminalVoltage", "U0 * R / (R + r)", "V", "");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -64,7 +65,14 @@ public final class VoltageDropCheck implements CheckGroup {
     }
 
     private Working working(ShowerLoad load) {
-        Working.Builder working = load.working();
+        Working.Builder working = load.working()
+                .input(
+                        "lim",
+                        "dropLimit",
+                        survey.dropLimitV(),
+                        "V",
+                        survey.rules().source("drop.limit"),
+                        Origin.rule("drop.limitV"));
         CableRunWorking.drops(working, survey);
         return working.build();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -52,7 +53,7 @@ public final class ConditionChecks implements CheckGroup {
                 .compare(ohm / 1e6, leastMohm)
                 .source(survey.cite("insulation"))
                 .working(() -> Working.start()
-                        .input("Riso", "insulationResistance", ohm / 1e6, "Mohm", "")
+                        .input("Riso", "insulationResistance", ohm / 1e6, "Mohm", "", "survey.electricity.circuit.insulationResistance")
                         .build());
         boolean apart = survey.readings().unitDisconnected();
         finding.variant(apart ? "apart" : "");
@@ -79,7 +80,7 @@ public final class ConditionChecks implements CheckGroup {
                 .compare(supplyV, survey.rules().number(limit))
                 .source(survey.rules().source(limit))
                 .working(() -> Working.start()
-                        .input("U0", "originVoltage", supplyV, "V", "")
+                        .input("U0", "originVoltage", supplyV, "V", "", Origin.SUPPLY_VOLTAGE)
                         .build())
                 .add();
     }

@@ -78,12 +78,20 @@ public final class IsolatorChecks implements CheckGroup {
     private Working working(ShowerLoad load, double deviceA, boolean named) {
         Working.Builder working = load.working();
         if (named) {
-            return working.step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
+            return limit(working)
+                    .step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
                     .build();
         }
-        return working.input("In", "deviceRating", deviceA, "A", "")
+        return limit(working.input("In", "deviceRating", deviceA, "A", "", ReadingPaths.DEVICE_RATING))
                 .step("Ineed", "neededSwitch", "max(Ib, In)", "A", survey.cite("isolator"))
                 .build();
+    }
+
+    private Working.Builder limit(Working.Builder working) {
+        Double ratedA = survey.isolator().ratingA();
+        return ratedA == null
+                ? working
+                : working.input("lim", "isolatorRating", ratedA, "A", "", ReadingPaths.ISOLATOR_RATING);
     }
 
     private void condition(ShowerCase shower, Findings findings) {

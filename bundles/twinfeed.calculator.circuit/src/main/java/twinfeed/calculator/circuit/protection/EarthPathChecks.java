@@ -9,7 +9,9 @@ import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.OldCable;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.survey.CableRunWorking;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.model.survey.Earthing;
 
@@ -45,7 +47,7 @@ public final class EarthPathChecks implements CheckGroup {
                 .argument("earthing", survey.feed().earthing() == Earthing.TN_CS ? "TN-C-S" : "TN-S")
                 .source(survey.rules().source(usual))
                 .working(() -> Working.start()
-                        .input("Ze", "externalLoop", externalOhm, "ohm", "")
+                        .input("Ze", "externalLoop", externalOhm, "ohm", "", ReadingPaths.EXTERNAL_LOOP)
                         .build())
                 .add();
     }
@@ -78,14 +80,31 @@ public final class EarthPathChecks implements CheckGroup {
                 .argument("external", externalOhm)
                 .argument("line", expectedOhm)
                 .source(survey.rules().source("loop.unexplained"))
-                .working(() -> Working.start()
-                        .input("Zs", "measuredLoop", loopOhm, "ohm", "")
-                        .input("Ze", "externalLoop", externalOhm, "ohm", "")
-                        .input("R12", "coldLoop", expectedOhm, "ohm", "")
-                        .step("dZ", "unexplainedLoop", "Zs - Ze - R12", "ohm", "")
-                        .build())
+                .working(() -> working(externalOhm, lineOhm))
                 .remedies(remedies::earthPath)
                 .add();
+    }
+
+    private Working working(double externalOhm, @Nullable Double lineOhm) {
+        Working.Builder working =
+                Working.start().input("Ze", "externalLoop", externalOhm, "ohm", "", ReadingPaths.EXTERNAL_LOOP);
+        String line = "R12";
+        if (lineOhm != null) {
+            working.input("Rm", "measuredLine", lineOhm, "ohm", "", "survey.electricity.circuit.measuredLine");
+            line = "Rm";
+        }
+        if (survey.run().coldLoopOhm() != null) {
+            CableRunWorking.loops(working, survey);
+            line = lineOhm == null ? line : "min(Rm, R12)";
+        }
+        Double loopOhm = survey.readings().loopOhm();
+        if (loopOhm == null) {
+            working.step("Zs", "measuredLoop", "Ze + Rm", "ohm", "");
+        } else {
+            working.input("Zs", "measuredLoop", loopOhm, "ohm", "", "survey.electricity.circuit.measuredLoop");
+        }
+        return working.step("dZ", "unexplainedLoop", "Zs - Ze - " + line, "ohm", "")
+                .build();
     }
 
     private @Nullable Double measuredOhm(@Nullable Double externalOhm, @Nullable Double lineOhm) {

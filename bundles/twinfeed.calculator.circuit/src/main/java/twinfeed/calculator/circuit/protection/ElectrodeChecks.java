@@ -78,8 +78,8 @@ public final class ElectrodeChecks implements CheckGroup {
 
     private Working touchVoltage(double electrodeOhm, double residualA) {
         return Working.start()
-                .input("RA", "electrode", electrodeOhm, "ohm", "")
-                .input("IdN", "ratedResidual", residualA, "A", "")
+                .input("RA", "electrode", electrodeOhm, "ohm", "", ReadingPaths.ELECTRODE)
+                .input("IdN", "ratedResidual", residualA, "A", "", ReadingPaths.RCD_RESIDUAL)
                 .step("Ut", "touchVoltage", "RA * IdN", "V", survey.cite("electrode"))
                 .build();
     }
@@ -107,7 +107,7 @@ public final class ElectrodeChecks implements CheckGroup {
                 .compare(electrodeOhm, survey.rules().number("electrode.stable"))
                 .source(survey.rules().source("electrode.stable"))
                 .working(() -> Working.start()
-                        .input("RA", "electrode", electrodeOhm, "ohm", "")
+                        .input("RA", "electrode", electrodeOhm, "ohm", "", ReadingPaths.ELECTRODE)
                         .build());
         finding.add();
     }

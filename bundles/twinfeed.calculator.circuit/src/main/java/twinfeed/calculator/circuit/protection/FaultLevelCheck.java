@@ -10,6 +10,7 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 
 /** The larger prospective fault current against what device and consumer unit can break. */
@@ -39,7 +40,7 @@ public final class FaultLevelCheck implements CheckGroup {
                 .argument("device", deviceA / 1000)
                 .source(survey.cite("fault"))
                 .working(() -> Working.start()
-                        .input("Ipf", "prospectiveFault", faultA / 1000, "kA", "")
+                        .input("Ipf", "prospectiveFault", faultA / 1000, "kA", "", ReadingPaths.FAULT)
                         .build())
                 .add();
     }

@@ -99,7 +99,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 .variant("byEnergy")
                 .argument("energy", energyA2s)
                 .working(() -> Working.start()
-                        .input("E", "letThrough", energyA2s, "A²s", "")
+                        .input("E", "letThrough", energyA2s, "A²s", "", ReadingPaths.LET_THROUGH)
                         .input("k", "materialFactor", k, "", survey.rules().source("k"))
                         .step("S", "neededConductor", "sqrt(E) / k", "mm²", survey.cite("adiabatic"))
                         .build())
@@ -180,7 +180,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
     private Working working(double timeS) {
         Working.Builder working = Working.start();
         if (survey.feed().ownElectrode()) {
-            working.input("Zc", "electrode", Objects.requireNonNull(faultLoopOhm()), "ohm", "");
+            working.input("Zc", "electrode", Objects.requireNonNull(faultLoopOhm()), "ohm", "", ReadingPaths.ELECTRODE);
         } else {
             loop.coldWorking(working, survey);
         }

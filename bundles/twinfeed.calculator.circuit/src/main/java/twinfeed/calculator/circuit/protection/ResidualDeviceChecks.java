@@ -74,7 +74,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
                 .compare(residualA * 1000, survey.residualLimitA() * 1000)
                 .source(survey.cite("rcd"))
                 .working(() -> Working.start()
-                        .input("IdN", "ratedResidual", residualA * 1000, "mA", "")
+                        .input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
                         .build());
         finding.remedies(() -> remedies.residual(shower));
         finding.add();
@@ -124,7 +124,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
                 .compare(tripS * 1000, limitS * 1000)
                 .source(survey.rules().source(limit))
                 .working(() -> Working.start()
-                        .input("t", "tripTime", tripS * 1000, "ms", "")
+                        .input("t", "tripTime", tripS * 1000, "ms", "", "survey.electricity.circuit.rcd.tripTime")
                         .build());
         finding.remedies(() -> remedies.residual(shower));
         finding.add();

@@ -12,10 +12,8 @@ import twinfeed.engineering.cable.ConductorTemperature;
 
 /** The lines of workings that go through the cable run segment by segment. */
 public final class CableRunWorking {
-    /** The current stands still once a round changes it by no more than this share. */
-    private static final double STILL = 1e-13;
-
-    private static final int MOST_ROUNDS = 12;
+    /** Each round leaves some thousandths of the error, so that the last stands still. */
+    private static final int ROUNDS = 6;
 
     private CableRunWorking() {}
 
@@ -35,10 +33,31 @@ public final class CableRunWorking {
         working.step("dU", "drop", String.join(" + ", sum), "V", survey.cite("drop"));
     }
 
+    private static String origin(RunSegment segment, String what) {
+        return ReadingPaths.ofSegment(segment.name(), what);
+    }
+
+    /** Adds the length of a segment, L with its number. */
+    public static void length(Working.Builder working, RunSegment segment, int n) {
+        working.input(
+                "L" + n,
+                "length",
+                Objects.requireNonNull(segment.lengthM()),
+                "m",
+                segment.name(),
+                origin(segment, "length"));
+    }
+
     private static void gradient(Working.Builder working, RuleSet rules, RunSegment segment, int n) {
         double mV = Objects.requireNonNull(segment.size()).dropVPerAm() * 1000;
-        working.input("g" + n, "dropGradient", mV, "mV/A/m", cite(segment, rules.tableSource("cables")));
-        working.input("L" + n, "length", Objects.requireNonNull(segment.lengthM()), "m", segment.name());
+        working.input(
+                "g" + n,
+                "dropGradient",
+                mV,
+                "mV/A/m",
+                cite(segment, rules.tableSource("cables")),
+                origin(segment, "dropGradient"));
+        length(working, segment, n);
     }
 
     /**
@@ -55,15 +74,13 @@ public final class CableRunWorking {
             placing(working, survey, placed.get(at), at + 1, currentA);
         }
         working.step("I0", "currentWithoutCable", "U0 / R", "A", "");
-        int round = 0;
-        double change;
-        do {
-            round++;
+        for (int round = 1; round <= ROUNDS; round++) {
+            working.round(round);
             round(working, survey, placed, round);
-            change = Math.abs(working.value("I" + round) - working.value("I" + (round - 1)));
-        } while (change > STILL * currentA && round < MOST_ROUNDS);
-        working.step("dI", "currentResidual", "I" + round + " - I" + (round - 1), "A", "");
-        working.step("r", "loopResistance", "r" + round, "ohm", survey.cite("drop"));
+        }
+        working.round(0);
+        working.step("dI", "currentResidual", "I" + ROUNDS + " - I" + (ROUNDS - 1), "A", "");
+        working.step("r", "loopResistance", "r" + ROUNDS, "ohm", survey.cite("drop"));
     }
 
     private static void round(Working.Builder working, CircuitSurvey survey, List<CableSegment> placed, int round) {
@@ -91,17 +108,35 @@ public final class CableRunWorking {
 
     private static void placing(
             Working.Builder working, CircuitSurvey survey, CableSegment segment, int n, double currentA) {
+        RunSegment piece = survey.run().segments().get(n - 1);
         String source = survey.cite("drop");
         if (full(segment)) {
             double factor = Cable.temperatureFactor(segment, currentA, ConductorTemperature.BY_CURRENT);
-            working.input("Ct" + n, "temperatureFactorFull", factor, "", source);
+            working.input("Ct" + n, "temperatureFactorFull", factor, "", source, origin(piece, "temperatureFactor"));
             return;
         }
         String capacity = survey.rules().tableSource("capacity");
-        working.input("It" + n, "tabulatedCapacity", segment.tabulatedA(), "A", capacity);
-        working.input("Ca" + n, "ambientFactorCapped", Math.min(1, segment.ca()), "", source);
         working.input(
-                "Cg" + n, "groupingFactor", segment.cg(), "", survey.rules().tableSource("grouping"));
+                "It" + n,
+                "tabulatedCapacity",
+                segment.tabulatedA(),
+                "A",
+                cite(piece, capacity),
+                origin(piece, "tabulatedCapacity"));
+        working.input(
+                "Ca" + n,
+                "ambientFactorCapped",
+                Math.min(1, segment.ca()),
+                "",
+                cite(piece, source),
+                origin(piece, "ambientFactorCapped"));
+        working.input(
+                "Cg" + n,
+                "groupingFactor",
+                segment.cg(),
+                "",
+                cite(piece, survey.rules().tableSource("grouping")),
+                origin(piece, "groupingFactor"));
     }
 
     /** Adds R1 + R2 of each segment at 20 degC and their sum R12. */
@@ -111,8 +146,8 @@ public final class CableRunWorking {
             int n = sum.size() + 1;
             double milli = Objects.requireNonNull(segment.loopOhmPerM()) * 1000;
             String source = cite(segment, survey.rules().tableSource("conductors"));
-            working.input("z" + n, "loopGradient", milli, "mohm/m", source);
-            working.input("L" + n, "length", Objects.requireNonNull(segment.lengthM()), "m", segment.name());
+            working.input("z" + n, "loopGradient", milli, "mohm/m", source, origin(segment, "loopGradient"));
+            length(working, segment, n);
             sum.add("z" + n + " * L" + n + " / 1000");
         }
         working.step("R12", "coldLoop", String.join(" + ", sum), "ohm", "");

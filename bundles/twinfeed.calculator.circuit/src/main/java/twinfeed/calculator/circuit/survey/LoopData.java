@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.cable.Protection;
 
@@ -77,7 +78,7 @@ public record LoopData(
     /** Adds the lines that end in Zs. */
     public void working(Working.Builder working, CircuitSurvey survey) {
         if (way == Way.MEASURED) {
-            working.input("Zs", "measuredLoop", Objects.requireNonNull(ohm), "ohm", "");
+            working.input("Zs", "measuredLoop", Objects.requireNonNull(ohm), "ohm", "", "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
@@ -86,14 +87,15 @@ public record LoopData(
                 "hotFactor",
                 survey.rules().number("hot.factor"),
                 "",
-                survey.rules().source("hot.factor"));
+                survey.rules().source("hot.factor"),
+                Origin.rule("hot.factor"));
         working.step("Zs", "loopImpedance", "Ze + h * R12", "ohm", survey.cite("loop"));
     }
 
     /** Adds the lines that end in Zc, the loop with cold conductors. */
     public void coldWorking(Working.Builder working, CircuitSurvey survey) {
         if (way == Way.MEASURED) {
-            working.input("Zc", "measuredLoop", Objects.requireNonNull(coldOhm), "ohm", "");
+            working.input("Zc", "measuredLoop", Objects.requireNonNull(coldOhm), "ohm", "", "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
@@ -101,14 +103,15 @@ public record LoopData(
     }
 
     private void parts(Working.Builder working, CircuitSurvey survey) {
-        working.input("Ze", "externalLoop", Objects.requireNonNull(survey.feed().externalOhm()), "ohm", "");
+        working.input("Ze", "externalLoop", Objects.requireNonNull(survey.feed().externalOhm()), "ohm", "", ReadingPaths.EXTERNAL_LOOP);
         if (way == Way.MEASURED_LINE) {
             working.input(
                     "R12",
                     "measuredLine",
                     Objects.requireNonNull(survey.readings().lineOhm()),
                     "ohm",
-                    "");
+                    "",
+                    "survey.electricity.circuit.measuredLine");
         } else {
             CableRunWorking.loops(working, survey);
         }

@@ -2,6 +2,7 @@
 package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
@@ -11,14 +12,22 @@ import twinfeed.model.catalogue.Heater;
  *
  * @param ratedW rated power, W, above zero
  * @param ratedV voltage at which it is rated, V, above zero
+ * @param powerOrigin origin of its rated power in workings
+ * @param voltageOrigin origin of its rated voltage in workings
  */
-public record ShowerLoad(double ratedW, double ratedV) {
+public record ShowerLoad(double ratedW, double ratedV, String powerOrigin, String voltageOrigin) {
+    /** A load of which nobody says whose it is. */
+    public ShowerLoad(double ratedW, double ratedV) {
+        this(ratedW, ratedV, "", "");
+    }
+
     /** The load of a heater; absent while its rating is not known. */
     public static @Nullable ShowerLoad of(Heater heater) {
         Double powerW = SiValues.of(heater.getPower());
         Double voltageV = SiValues.of(heater.getVoltage());
         return powerW != null && voltageV != null && powerW > 0 && voltageV > 0
-                ? new ShowerLoad(powerW, voltageV)
+                ? new ShowerLoad(
+                        powerW, voltageV, Origin.heater(heater, "power"), Origin.heater(heater, "voltage"))
                 : null;
     }
 
@@ -36,11 +45,16 @@ public record ShowerLoad(double ratedW, double ratedV) {
         return Heat.elementResistance(ratedW, ratedV);
     }
 
+    /** Starts a working with the heater's rating. */
+    public Working.Builder rating() {
+        return Working.start()
+                .input("Pr", "ratedPower", ratedW, "W", "", powerOrigin)
+                .input("Ur", "ratedVoltage", ratedV, "V", "", voltageOrigin);
+    }
+
     /** Starts a working with the heater's design current Ib. */
     public Working.Builder working() {
-        return Working.start()
-                .input("Pr", "ratedPower", ratedW, "W", "")
-                .input("Ur", "ratedVoltage", ratedV, "V", "")
+        return rating()
                 .step("Ib", "designCurrent", "Pr / Ur", "A", "");
     }
 }

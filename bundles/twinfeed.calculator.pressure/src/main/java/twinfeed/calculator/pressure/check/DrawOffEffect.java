@@ -104,7 +104,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
                 .source(SOURCE);
         if (worst.opening().hottestOutlet().isPresent()) {
-            finding.working(() -> DrawOffWorking.opening(flows.feed(), worst, flows.fullBore(), exposure));
+            finding.working(() -> DrawOffWorking.opening(flows, worst, heater.unit(), heater.switchOff(), exposure));
         }
         finding.add();
     }
@@ -186,7 +186,7 @@ public final class DrawOffEffect implements CheckGroup {
         }
         finding.compare(exposure.reachedC(), limitC).variant(variant(heater, worst, exposure));
         if (worst.opening().hottestOutlet().isPresent()) {
-            finding.working(() -> DrawOffWorking.opening(feed, worst, flows.fullBore(), exposure));
+            finding.working(() -> DrawOffWorking.opening(flows, worst, heater.unit(), heater.switchOff(), exposure));
         }
         finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));
         finding.add();

@@ -10,11 +10,14 @@ import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
+import twinfeed.calculator.pressure.working.OutletWorking;
+import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
@@ -118,7 +121,7 @@ public final class HeaterCase {
         }
         UnitFlows known = flows;
         if (known == null) {
-            known = new UnitFlows(feed, exchange, fullBore());
+            known = new UnitFlows(feed, exchange, fullBore(), this::fullBoreWorking);
             flows = known;
         }
         return known;
@@ -132,6 +135,16 @@ public final class HeaterCase {
     Outlet fullBore() {
         Outlet known = measuredOutlet();
         return known == null ? unit.need().orElse(null) : known;
+    }
+
+    /** How the loss of the unit fully open is known; empty where it is not. */
+    Working fullBoreWorking() {
+        FeedConditions surveyed = house.surveyedFeed();
+        PresentUnit present = house.survey().getUnit();
+        if (surveyed != null && present != null && measured()) {
+            return OutletWorking.measured(surveyed, present.getMeasuredFlow().si());
+        }
+        return unit.need().isPresent() ? UnitLines.need(unit.heater()) : Working.none();
     }
 
     /** Whether the unit fully open is known from a measurement. */

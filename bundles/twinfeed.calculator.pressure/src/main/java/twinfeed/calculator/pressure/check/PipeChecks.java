@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
@@ -13,8 +14,12 @@ import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.LossLines;
+import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.LossShares;
 import twinfeed.engineering.pipe.Pipe;
@@ -64,7 +69,7 @@ public final class PipeChecks implements CheckGroup {
                 .argument("flow", fastest.flowM3PerS() * FeedUnits.L_PER_MIN)
                 .variant(fastest.limit() == OWN_LIMIT ? "own" : "")
                 .source("EN 806-3: 2.0 m/s in floors and risers, 4.0 m/s in a dead leg to one fitting")
-                .working(() -> velocity(fastest));
+                .working(() -> velocity(flows, point, fastest));
         if (LimitType.exceeds(fastest.value(), fastest.limit())) {
             WaterRemedies.widerPipes(heater.house().water()).forEach(finding::remedy);
         }
@@ -100,11 +105,30 @@ public final class PipeChecks implements CheckGroup {
                 speed.piece().name());
     }
 
-    private static Working velocity(Speed speed) {
-        return new WorkingLines()
-                .input("Q", "pipeFlow", speed.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "")
-                .input("D", "bore", speed.piece().pipe().boreM() * 1000, "mm", "")
-                .step("v", "velocity", FeedWorking.velocity("Q", ""), "m/s", "")
+    /** A pipe that the tap shares carries its flow too, as it is when the tap is open alone. */
+    private static Working velocity(UnitFlows flows, OperatingPoint point, Speed speed) {
+        WorkingLines lines = OperatingPointWorking.of(flows, point).addFlow().lines();
+        String flow = "Q";
+        if (speed.flowM3PerS() > point.flowM3PerS()) {
+            SurveyedTap tap = flows.feed().feed().taps().get(0);
+            TapFit fit = tap.fit();
+            lines.input(
+                    "Q_t",
+                    "tapAlone",
+                    tap.flowM3PerS() * FeedUnits.L_PER_MIN,
+                    "L/min",
+                    "",
+                    fit == null ? "" : fit.flowOrigin());
+            flow = "(Q + Q_t)";
+        }
+        return lines.input(
+                        "D",
+                        "bore",
+                        speed.piece().pipe().boreM() * 1000,
+                        "mm",
+                        "",
+                        speed.piece().origin().of("bore"))
+                .step("v", "velocity", FeedWorking.velocity(flow, ""), "m/s", "")
                 .build();
     }
 
@@ -143,18 +167,15 @@ public final class PipeChecks implements CheckGroup {
                 .argument("flow", flow * FeedUnits.L_PER_MIN)
                 .argument("sum", sum / FeedUnits.BAR);
         causes.forEach(share -> finding.argument(share.cause(), share.pascal() / FeedUnits.BAR));
-        finding.working(() -> shares(causes, largest, sum)).add();
+        finding.working(() -> shares(heater, feed, flow, largest, sum)).add();
     }
 
-    private static Working shares(List<Share> causes, Share largest, double sum) {
-        WorkingLines lines = new WorkingLines();
-        StringBuilder all = new StringBuilder();
-        for (Share share : causes) {
-            String symbol = "dp_" + share.cause();
-            lines.input(symbol, "loss." + share.cause(), share.pascal() / FeedUnits.BAR, "bar", "Darcy-Weisbach");
-            all.append(all.isEmpty() ? "" : " + ").append(symbol);
-        }
-        lines.step("dp", "lossSum", all.toString(), "bar", "");
+    private static Working shares(
+            HeaterCase heater, FeedConditions feed, double flow, Share largest, double sum) {
+        int coldest = feed.coldest();
+        String origin = Origin.heater(heater.unit().heater(), "runningPressureFlow");
+        WorkingLines lines = new WorkingLines().include(FeedWorking.inlet(feed, coldest, flow, origin), "");
+        LossLines.add(lines, feed.feed().run());
         String share = sum > 0 ? "100 * dp_" + largest.cause() + " / dp" : "0 * dp";
         return lines.step("share", "lossShare", share, "%", "").build();
     }

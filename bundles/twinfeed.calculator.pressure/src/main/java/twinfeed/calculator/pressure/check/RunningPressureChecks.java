@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedCurves;
@@ -13,6 +14,7 @@ import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.engineering.network.SupplyCurve;
@@ -42,7 +44,7 @@ public final class RunningPressureChecks implements CheckGroup {
         FindingBuilder finding = compare(heater, PressureChecks.RUNNING, inletPa)
                 .condition(feed.shut(intake))
                 .source(SOURCE)
-                .working(() -> FeedWorking.inlet(feed.feed(), feed.intakeC(intake), flow));
+                .working(() -> running(heater, feed, intake, flow));
         curves(heater, feed, flow, inletPa, finding);
         finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));
         finding.add();
@@ -81,6 +83,26 @@ public final class RunningPressureChecks implements CheckGroup {
         }
     }
 
+    private static WorkingLines limit(HeaterCase heater) {
+        Heater data = heater.unit().heater();
+        WorkingLines lines = new WorkingLines();
+        UnitLines.addPressure(
+                lines,
+                "lim",
+                "leastRunning",
+                data.getMinimumRunningPressure().si(),
+                data,
+                "minimumRunningPressure");
+        return lines;
+    }
+
+    private static Working running(HeaterCase heater, FeedConditions feed, int intake, double flow) {
+        String origin = Origin.heater(heater.unit().heater(), "runningPressureFlow");
+        return limit(heater)
+                .include(FeedWorking.inlet(feed, intake, flow, origin), "")
+                .build();
+    }
+
     /** A test in the quiet hours flatters: with both pressures less a share the unit should still have enough. */
     private static void peak(HeaterCase heater) {
         WaterTest test =
@@ -104,7 +126,7 @@ public final class RunningPressureChecks implements CheckGroup {
                 .argument("percent", share * 100)
                 .condition(feed.shut(intake))
                 .source("judgement")
-                .working(() -> peakWorking(feed.feed(), share, feed.intakeC(intake), flow));
+                .working(() -> peakWorking(heater, feed, share, intake, flow));
         finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));
         finding.add();
     }
@@ -118,18 +140,19 @@ public final class RunningPressureChecks implements CheckGroup {
                 List.of());
     }
 
-    private static Working peakWorking(Feed feed, double share, double intakeC, double flow) {
-        WorkingLines lines = new WorkingLines()
-                .input("Q", "unitFlow", flow * FeedUnits.L_PER_MIN, "L/min", "")
-                .input("s", "peakShare", share, "", "judgement")
-                .input("p_q0", "staticPressure", feed.curve().staticPa() / FeedUnits.BAR, "bar", "")
-                .input("p_q1", "runningPressure", feed.curve().runningPa() / FeedUnits.BAR, "bar", "")
-                .input("Q_1", "testFlow", feed.curve().testFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "")
-                .step("p_0", "staticPeak", "p_q0 * (1 - s)", "bar", "")
-                .step("p_1", "runningPeak", "p_q1 * (1 - s)", "bar", "");
-        FeedWorking.addWater(lines, intakeC);
+    private static Working peakWorking(
+            HeaterCase heater, FeedConditions feed, double share, int intake, double flow) {
+        WorkingLines test = new WorkingLines();
+        FeedWorking.addTest(test, feed.feed());
+        WorkingLines lines = limit(heater).include(test.build(), "_q");
+        UnitLines.addFlow(lines, "Q", "unitFlow", flow, heater.unit().heater(), "runningPressureFlow");
+        lines.input("s", "peakShare", share, "", "judgement", "usual.peakShare")
+                .step("p_0", "staticPeak", "p_0_q * (1 - s)", "bar", "")
+                .step("p_1", "runningPeak", "p_1_q * (1 - s)", "bar", "")
+                .step("Q_1", "testFlow", "Q_1_q", "L/min", "");
+        FeedWorking.addWater(lines, feed.intakeC(intake), feed.intakeOrigin(intake));
         FeedWorking.addSupply(lines, "Q", "");
-        FeedWorking.addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
+        FeedWorking.addRun(lines, feed.feed().run(), "Q", "p_s", 1, "p_in");
         return lines.build();
     }
 }

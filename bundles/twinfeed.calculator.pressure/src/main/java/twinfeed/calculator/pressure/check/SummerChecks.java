@@ -9,6 +9,7 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.working.DrawOffWorking;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.HeatLines;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
@@ -60,7 +61,9 @@ public final class SummerChecks implements CheckGroup {
                 .condition(feed.shut(coldest))
                 .variant(heater.measured() ? "measured" : "")
                 .source("maker's instructions: the least running pressure stands in for the unit's losses")
-                .working(() -> flow > 0 ? OperatingPointWorking.flow(feed, point, fullBore) : Working.none())
+                .working(() -> flow > 0
+                        ? OperatingPointWorking.available(feed, point, fullBore, heater::fullBoreWorking)
+                        : Working.none())
                 .add();
     }
 
@@ -97,11 +100,11 @@ public final class SummerChecks implements CheckGroup {
                                 point.flowM3PerS() * feed.at(warmest).fluid().densityKgPerM3())
                         .orElse(BOILING_C)
                 : BOILING_C;
-        report(heater, flows, check, new Summer(point, powerW, outletC));
+        report(heater, flows, check, new Summer(point, share, powerW, outletC));
     }
 
     /** What comes out. */
-    private record Summer(OperatingPoint point, double powerW, double outletC) {}
+    private record Summer(OperatingPoint point, double share, double powerW, double outletC) {}
 
     private static void report(HeaterCase heater, UnitFlows flows, Check check, Summer summer) {
         OperatingPoint point = summer.point();
@@ -129,9 +132,12 @@ public final class SummerChecks implements CheckGroup {
 
     private static Working working(UnitFlows flows, Summer summer) {
         FeedConditions feed = flows.feed();
-        OperatingPointWorking point = new OperatingPointWorking(feed, summer.point(), flows.fullBore()).addFlow();
-        FeedWorking.addDensity(point.lines(), feed.intakeC(summer.point().intake()));
-        point.lines().input("P", "power", summer.powerW(), "W", "check of the circuit");
+        int intake = summer.point().intake();
+        OperatingPointWorking point = OperatingPointWorking.of(flows, summer.point(), summer.share())
+                .addFlow();
+        FeedWorking.addDensity(point.lines(), feed.intakeC(intake), feed.intakeOrigin(intake));
+        DrawOffWorking.addPower(
+                point.lines(), flows, summer.point().voltage(), summer.powerW(), summer.share());
         HeatLines.addOutlet(point.lines(), point.flow());
         return point.lines().build();
     }

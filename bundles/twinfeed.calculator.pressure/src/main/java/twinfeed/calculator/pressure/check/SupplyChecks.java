@@ -7,10 +7,13 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SupplyReading;
 import twinfeed.calculator.pressure.working.FeedWorking;
+import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.SupplyTest;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
 
@@ -56,8 +59,20 @@ public final class SupplyChecks implements CheckGroup {
 
     private static Working drop(double staticPa, double runningPa) {
         return new WorkingLines()
-                .input("p_0", "staticReading", staticPa / FeedUnits.BAR, "bar", "")
-                .input("p_1", "runningReading", runningPa / FeedUnits.BAR, "bar", "")
+                .input(
+                        "p_0",
+                        "staticReading",
+                        staticPa / FeedUnits.BAR,
+                        "bar",
+                        "",
+                        "survey.water.test.staticPressure")
+                .input(
+                        "p_1",
+                        "runningReading",
+                        runningPa / FeedUnits.BAR,
+                        "bar",
+                        "",
+                        "survey.water.test.runningPressure")
                 .step("drop", "dropShare", "(1 - p_1 / p_0) * 100", "%", "")
                 .build();
     }
@@ -75,7 +90,7 @@ public final class SupplyChecks implements CheckGroup {
                 .compare(unitPa / FeedUnits.BAR, limitPa / FeedUnits.BAR)
                 .source("maker's instructions");
         if (feed != null) {
-            finding.working(() -> atUnit(feed, coldest));
+            finding.working(() -> atUnit(heater.unit().heater(), feed, coldest, limitPa));
         }
         double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
         // A tank that is there for other reasons takes the main's pressure away too.
@@ -83,12 +98,19 @@ public final class SupplyChecks implements CheckGroup {
         finding.add();
     }
 
-    private static Working atUnit(FeedConditions feed, int coldest) {
-        WorkingLines lines = new WorkingLines()
-                .input("p_0", "staticPressure", feed.feed().curve().staticPa() / FeedUnits.BAR, "bar", "")
-                .input("z", "rise", feed.feed().riseM(), "m", "");
-        FeedWorking.addDensity(lines, feed.intakeC(coldest));
-        return lines.step("p_u", "staticAtUnit", "p_0 - rho * 9.80665 * z / 100000", "bar", "")
+    private static Working atUnit(Heater heater, FeedConditions feed, int coldest, double limitPa) {
+        WorkingLines lines = new WorkingLines();
+        UnitLines.addPressure(lines, "lim", "mostStatic", limitPa, heater, "maximumStaticPressure");
+        FeedWorking.addTest(lines, feed.feed());
+        StringBuilder rises = new StringBuilder("0");
+        int number = 0;
+        for (NamedPipe piece : feed.feed().run()) {
+            String z = "z_" + ++number;
+            lines.input(z, "rise", piece.pipe().riseM(), "m", "", piece.origin().rise());
+            rises.append(" + ").append(z);
+        }
+        FeedWorking.addDensity(lines, feed.intakeC(coldest), feed.intakeOrigin(coldest));
+        return lines.step("p_u", "staticAtUnit", "p_0 - rho * 9.80665 * (" + rises + ") / 100000", "bar", "")
                 .build();
     }
 
@@ -100,6 +122,15 @@ public final class SupplyChecks implements CheckGroup {
             heater.on(PressureChecks.STANDARD)
                     .compare(heater.test().getStaticPressure().si() / FeedUnits.BAR, GUARANTEED_PA / FeedUnits.BAR)
                     .source("Ofwat guaranteed standards: 7 m of head in the communication pipe")
+                    .working(() -> new WorkingLines()
+                            .input(
+                                    "p_0",
+                                    "staticReading",
+                                    heater.test().getStaticPressure().si() / FeedUnits.BAR,
+                                    "bar",
+                                    "",
+                                    "survey.water.test.staticPressure")
+                            .build())
                     .add();
         }
     }

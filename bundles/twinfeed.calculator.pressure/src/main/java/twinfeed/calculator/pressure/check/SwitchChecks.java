@@ -16,6 +16,7 @@ import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.calculator.pressure.working.SwitchWorking;
+import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
@@ -97,7 +98,6 @@ public final class SwitchChecks implements CheckGroup {
     private static void report(HeaterCase heater, UnitFlows flows, SwitchState worst) {
         OperatingPoint point = worst.point();
         double strainer = heater.strainer();
-        Double downstream = heater.unit().downstream();
         Double handset = heater.house().lowestHandsetM();
         heater.give(SharedQuantity.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
@@ -105,7 +105,7 @@ public final class SwitchChecks implements CheckGroup {
                 .variant(variant(worst))
                 .condition(flows.feed().condition(point))
                 .argument("flow", point.flowM3PerS() * FeedUnits.L_PER_MIN)
-                .working(() -> SwitchWorking.of(flows, worst, strainer, downstream, handset == null ? 0 : handset))
+                .working(() -> SwitchWorking.of(flows, worst, heater.unit(), strainer, handset == null ? 0 : handset))
                 .source(SOURCE);
         if (point.limited() || worst.place() == SwitchPlace.INLET_CHAMBER) {
             finding.remedies(() -> works(heater, point));
@@ -149,7 +149,17 @@ public final class SwitchChecks implements CheckGroup {
                 .compare(smallest.flowM3PerS() * FeedUnits.L_PER_MIN, neededM3PerS * FeedUnits.L_PER_MIN)
                 .variant(smallest.limited() ? "limited" : "")
                 .condition(flows.feed().condition(smallest))
-                .working(() -> OperatingPointWorking.flow(flows.feed(), smallest, flows.fullBore()))
+                .working(() -> {
+                    OperatingPointWorking point = OperatingPointWorking.of(flows, smallest);
+                    UnitLines.addFlow(
+                            point.lines(),
+                            "lim",
+                            "activationFlow",
+                            neededM3PerS,
+                            heater.unit().heater(),
+                            "activationFlow");
+                    return point.addFlow().lines().build();
+                })
                 .source(SOURCE);
         // Where the heater's power sets the flow, no work on the feed gives more.
         if (smallest.limited()) {

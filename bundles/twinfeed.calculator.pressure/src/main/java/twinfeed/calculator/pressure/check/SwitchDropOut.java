@@ -103,7 +103,7 @@ public final class SwitchDropOut implements CheckGroup {
         }
         finding.compare(least.value() * FeedUnits.L_PER_MIN, tapFlow);
         if (least.drawOff().isPresent()) {
-            finding.working(() -> SwitchDropOutWorking.of(feed, heater.unit(), breaks, least, flows.fullBore()));
+            finding.working(() -> SwitchDropOutWorking.of(flows, heater.unit(), breaks, least));
         } else {
             finding.variant("already");
         }

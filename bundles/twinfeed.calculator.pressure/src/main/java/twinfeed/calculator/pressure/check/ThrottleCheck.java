@@ -8,7 +8,9 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
+import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
@@ -48,15 +50,15 @@ public final class ThrottleCheck implements CheckGroup {
                 .variant(inletPa < 0 ? "none" : "")
                 .argument("flow", flow * FeedUnits.L_PER_MIN)
                 .source("maker's instructions")
-                .working(() -> working(feed, point));
+                .working(() -> working(heater.unit(), flows, point));
         finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));
         finding.add();
     }
 
-    private static Working working(FeedConditions feed, OperatingPoint point) {
-        return new OperatingPointWorking(feed, point, null)
-                .addInlet()
-                .lines()
+    private static Working working(UnitData unit, UnitFlows flows, OperatingPoint point) {
+        OperatingPointWorking working = OperatingPointWorking.ofWished(flows, point).addInlet();
+        UnitLines.addThrottleNeed(working.lines(), unit, working.flow());
+        return working.lines()
                 .step("p_l", "pressureLeft", "max(0, p_in)", "bar", "")
                 .build();
     }

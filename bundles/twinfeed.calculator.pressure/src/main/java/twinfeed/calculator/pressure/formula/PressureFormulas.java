@@ -9,6 +9,7 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.calculator.pressure.survey.ReadingLimits;
 import twinfeed.calculator.pressure.working.FeedWorking;
@@ -89,7 +90,7 @@ public final class PressureFormulas {
         }
         WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", flow * FeedUnits.L_PER_MIN, "L/min", "");
         FeedWorking.addWater(lines, temperatureC);
-        FeedWorking.addPipe(lines, pipe, "");
+        FeedWorking.addPipe(lines, new NamedPipe("", pipe), "");
         FeedWorking.addLoss(lines, pipe, "Q", "", "");
         lines.step("head", "head", "dp * 100000 / (rho * 9.80665)", "m", "");
         return Answer.of(lines.build(), results.toArray(Answer.Result[]::new))

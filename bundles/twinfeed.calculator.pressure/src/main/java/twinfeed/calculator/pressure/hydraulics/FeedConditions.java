@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Grid;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.engineering.pipe.Outlet;
@@ -44,6 +45,11 @@ public final class FeedConditions {
     /** An intake temperature, degC. */
     public double intakeC(int intake) {
         return grid.intakes().get(intake).temperatureC();
+    }
+
+    /** Origin of an intake temperature in workings. */
+    public String intakeOrigin(int intake) {
+        return Origin.intake(grid.intakes().get(intake));
     }
 
     /**

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.hydraulics;
 
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Working;
 import twinfeed.engineering.pipe.Outlet;
 
 /** The flows through one unit under the conditions of the grid, volume at its inlet. */
@@ -15,6 +17,8 @@ public final class UnitFlows {
     private final double[] wishedKgPerS;
     private final double[] powerW;
     private final @Nullable Outlet fullBore;
+    private final SharedQuantities exchange;
+    private final Supplier<Working> fullBoreWorking;
 
     /**
      * Flows of a unit.
@@ -22,6 +26,22 @@ public final class UnitFlows {
      * @param fullBore the unit fully open, as far as it is known
      */
     public UnitFlows(FeedConditions feed, SharedQuantities exchange, @Nullable Outlet fullBore) {
+        this(feed, exchange, fullBore, Working::none);
+    }
+
+    /**
+     * Flows of a unit.
+     *
+     * @param fullBore the unit fully open, as far as it is known
+     * @param fullBoreWorking how its loss over the square of the flow is known, ending in {@code R}; empty where nobody says
+     */
+    public UnitFlows(
+            FeedConditions feed,
+            SharedQuantities exchange,
+            @Nullable Outlet fullBore,
+            Supplier<Working> fullBoreWorking) {
+        this.exchange = exchange;
+        this.fullBoreWorking = fullBoreWorking;
         this.feed = feed;
         this.wishedKgPerS = exchange.take(SharedQuantity.WISHED_FLOW);
         this.powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
@@ -41,6 +61,22 @@ public final class UnitFlows {
     @Nullable
     public Outlet fullBore() {
         return fullBore;
+    }
+
+    /** How the loss of the unit fully open is known. */
+    public Working fullBoreWorking() {
+        return fullBoreWorking.get();
+    }
+
+    /** How the power at a voltage of the grid was found, ending in W; empty where nobody says. */
+    public Working powerWorking(int voltage) {
+        return exchange.working(SharedQuantity.DELIVERED_POWER, voltage);
+    }
+
+    /** How the wished mass flow was found, ending in kg/s; empty where nobody says. */
+    public Working wishedWorking(int intake, int voltage) {
+        return exchange.working(
+                SharedQuantity.WISHED_FLOW, feed.grid().index(intake, voltage));
     }
 
     /** Power into the water at a voltage of the grid, W. */

@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.survey;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.PipeSegment;
 
@@ -12,8 +13,15 @@ import twinfeed.engineering.pipe.PipeSegment;
  * @param curve the supply, corrected for the gauge's height
  * @param run the pipes from the gauge to the unit, in order
  * @param taps the taps, in the order in which they are opened
+ * @param test the readings from which the curve was made; absent where it comes from nowhere else
  */
-public record Feed(SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps) {
+public record Feed(
+        SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps, @Nullable TestOrigin test) {
+    /** A feed whose curve is given as such. */
+    public Feed(SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps) {
+        this(curve, run, taps, null);
+    }
+
     public Feed {
         run = List.copyOf(run);
         taps = List.copyOf(taps);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.Origin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.pipe.Outlet;
@@ -80,17 +81,17 @@ public final class FeedReader {
         }
         List<SurveyedTap> taps = new ArrayList<>();
         int number = 0;
-        TapReader tapReader = new TapReader(context, curve, run, testFluid(), pieces);
+        Feed tapless = new Feed(curve, run, List.of(), origin(test));
+        TapReader tapReader = new TapReader(context, tapless, testFluid(), pieces);
         for (DrawOff drawOff : feedWater.getDrawOffs()) {
             String name = drawOff.getName() == null ? String.valueOf(taps.size() + 1) : drawOff.getName();
             int tee = position(feedWater, drawOff.getTeeAfter(), "survey.water.drawOffs[" + name + "].teeAfter");
             // A tap ahead of the gauge draws on the supply that the gauge saw, so it is taken at the gauge.
-            Outlet outlet =
-                    fitted == null ? null : fitted.taps().get(number).tap().outlet();
+            SurveyedTap known = fitted == null ? null : fitted.taps().get(number);
             number++;
-            tapReader.read(drawOff, name, Math.max(0, tee - gauge), outlet).ifPresent(taps::add);
+            tapReader.read(drawOff, name, Math.max(0, tee - gauge), known).ifPresent(taps::add);
         }
-        return faults.isEmpty() ? new Feed(curve, run, taps) : null;
+        return faults.isEmpty() ? new Feed(curve, run, taps, tapless.test()) : null;
     }
 
     private static boolean liquid(double temperatureC) {
@@ -99,11 +100,27 @@ public final class FeedReader {
 
     /** Water at the time of the test; it only turns heights into pressures and fixes the taps' outlets. */
     private Fluid testFluid() {
+        return Fluid.waterAt(testC());
+    }
+
+    private double testC() {
         double temperatureC = context.grid().intakes().get(0).temperatureC();
         if (water != null && water.getIntakeReading() != null) {
             temperatureC = water.getIntakeReading().si();
         }
-        return Fluid.waterAt(Math.min(Math.max(temperatureC, Water.LOWEST_C), Water.HIGHEST_C));
+        return Math.min(Math.max(temperatureC, Water.LOWEST_C), Water.HIGHEST_C);
+    }
+
+    private TestOrigin origin(WaterTest test) {
+        boolean read = water != null && water.getIntakeReading() != null;
+        return new TestOrigin(
+                test.getStaticPressure().si(),
+                test.getRunningPressure().si(),
+                test.getGaugeHeight() == null ? 0 : test.getGaugeHeight().si(),
+                testC(),
+                read
+                        ? "survey.water.intakeReading"
+                        : Origin.intake(context.grid().intakes().get(0)));
     }
 
     private @Nullable SupplyCurve curve(WaterTest test) {

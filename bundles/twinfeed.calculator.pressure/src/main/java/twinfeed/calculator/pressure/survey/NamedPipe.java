@@ -8,5 +8,11 @@ import twinfeed.engineering.pipe.PipeSegment;
  *
  * @param name its name in the survey
  * @param pipe its hydraulics
+ * @param origin where its figures come from
  */
-public record NamedPipe(String name, PipeSegment pipe) {}
+public record NamedPipe(String name, PipeSegment pipe, PipeOrigin origin) {
+    /** A pipe that is in no survey. */
+    public NamedPipe(String name, PipeSegment pipe) {
+        this(name, pipe, PipeOrigin.NONE);
+    }
+}

@@ -67,7 +67,25 @@ final class PipeReader {
         return k == null
                 ? Optional.empty()
                 : Optional.of(new NamedPipe(
-                        name, new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM)));
+                        name,
+                        new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM),
+                        origin(segment, path)));
+    }
+
+    private PipeOrigin origin(PipeSegment segment, String path) {
+        List<PipeOrigin.Fitting> fittings = new ArrayList<>();
+        for (Fitting fitting : segment.getFittings()) {
+            Double one = one(fitting);
+            boolean counted = fitting.getCount() != null;
+            fittings.add(new PipeOrigin.Fitting(
+                    counted ? fitting.getCount() : 1,
+                    counted,
+                    one == null ? 0 : one,
+                    fitting.getK() == null
+                            ? "table.fitting[" + fitting.getKind() + "]"
+                            : path + ".fittings[" + (fittings.size() + 1) + "].k"));
+        }
+        return new PipeOrigin(path, path + ".rise", fittings);
     }
 
     /** Names a reading that cannot be used. */

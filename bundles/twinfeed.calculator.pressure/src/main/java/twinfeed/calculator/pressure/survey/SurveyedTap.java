@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.survey;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import twinfeed.engineering.network.Tap;
 
 /**
@@ -13,8 +14,15 @@ import twinfeed.engineering.network.Tap;
  * @param branch pipes of its branch
  * @param tap its hydraulics; in the house as surveyed the outlet is fitted so that it gives that flow when it is open alone, and in
  *     a changed house it is still that outlet
+ * @param fit how its outlet was fitted; absent where it is given as such
  */
-public record SurveyedTap(String name, double flowM3PerS, int tee, List<NamedPipe> branch, Tap tap) {
+public record SurveyedTap(
+        String name, double flowM3PerS, int tee, List<NamedPipe> branch, Tap tap, @Nullable TapFit fit) {
+    /** A tap whose outlet is given as such. */
+    public SurveyedTap(String name, double flowM3PerS, int tee, List<NamedPipe> branch, Tap tap) {
+        this(name, flowM3PerS, tee, branch, tap, null);
+    }
+
     public SurveyedTap {
         branch = List.copyOf(branch);
     }

@@ -29,15 +29,17 @@ final class TapReader {
     private static final double ANY_BORE_M = 0.0136;
 
     private final Context context;
+    private final Feed feed;
     private final SupplyCurve curve;
     private final List<NamedPipe> run;
     private final Fluid fluid;
     private final PipeReader pieces;
 
-    TapReader(Context context, SupplyCurve curve, List<NamedPipe> run, Fluid fluid, PipeReader pieces) {
+    TapReader(Context context, Feed feed, Fluid fluid, PipeReader pieces) {
         this.context = context;
-        this.curve = curve;
-        this.run = run;
+        this.feed = feed;
+        this.curve = feed.curve();
+        this.run = feed.run();
         this.fluid = fluid;
         this.pieces = pieces;
     }
@@ -45,9 +47,9 @@ final class TapReader {
     /**
      * The tap, or empty where a pipe of its branch cannot be used, which is named among the faults.
      *
-     * @param fitted its outlet as fitted in the house as surveyed, or null to fit it here
+     * @param fitted the tap as fitted in the house as surveyed, or null to fit it here
      */
-    Optional<SurveyedTap> read(DrawOff drawOff, String name, int tee, @Nullable Outlet fitted) {
+    Optional<SurveyedTap> read(DrawOff drawOff, String name, int tee, @Nullable SurveyedTap fitted) {
         List<NamedPipe> branch = pieces.read(drawOff.getSegments(), "survey.water.drawOffs[" + name + "].segments");
         if (branch.size() < drawOff.getSegments().size()) {
             return Optional.empty();
@@ -62,29 +64,41 @@ final class TapReader {
             return Optional.empty();
         }
         if (drawOff.getHeight() != null) {
-            branch = atHeight(branch, drawOff.getHeight().si());
+            branch = atHeight(
+                    branch, drawOff.getHeight().si(), "survey.water.drawOffs[" + name + "].height");
         }
         double flow = stated == null ? usualFlow(name) : stated.si();
         if (fitted != null) {
-            Tap tap = new Tap(Feed.pipes(branch), fitted);
-            return Optional.of(new SurveyedTap(name, flowAlone(tap, tee), tee, branch, tap));
+            Tap tap = new Tap(Feed.pipes(branch), fitted.tap().outlet());
+            return Optional.of(new SurveyedTap(name, flowAlone(tap, tee), tee, branch, tap, fitted.fit()));
         }
         Outlet outlet = outlet(name, flow, tee, Feed.pipes(branch));
-        return Optional.of(new SurveyedTap(name, flow, tee, branch, new Tap(Feed.pipes(branch), outlet)));
+        TapFit fit = new TapFit(
+                new Feed(curve, run.subList(0, tee), List.of(), feed.test()),
+                branch,
+                flow,
+                "survey.water.drawOffs[" + name + "].flow");
+        return Optional.of(new SurveyedTap(name, flow, tee, branch, new Tap(Feed.pipes(branch), outlet), fit));
     }
 
     /** A stated height is that of the outlet above the tee, whatever the rises of the branch's pipes add up to. */
-    private static List<NamedPipe> atHeight(List<NamedPipe> branch, double heightM) {
+    private static List<NamedPipe> atHeight(List<NamedPipe> branch, double heightM, String path) {
         List<NamedPipe> level = new ArrayList<>();
         double left = heightM;
         for (NamedPipe piece : branch) {
             PipeSegment pipe = piece.pipe();
             level.add(new NamedPipe(
-                    piece.name(), new PipeSegment(pipe.lengthM(), pipe.boreM(), pipe.roughnessM(), pipe.k(), left)));
+                    piece.name(),
+                    new PipeSegment(pipe.lengthM(), pipe.boreM(), pipe.roughnessM(), pipe.k(), left),
+                    new PipeOrigin(
+                            piece.origin().path(),
+                            level.isEmpty() ? path : "",
+                            piece.origin().fittings())));
             left = 0;
         }
         if (level.isEmpty()) {
-            level.add(new NamedPipe("", new PipeSegment(0, ANY_BORE_M, 0, 0, heightM)));
+            level.add(new NamedPipe(
+                    "", new PipeSegment(0, ANY_BORE_M, 0, 0, heightM), new PipeOrigin("", path, List.of())));
         }
         return level;
     }

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.HottestMoment;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
-import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
+import twinfeed.calculator.pressure.hydraulics.UnitFlows;
+import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down what a tap that opens does to a unit whose throttle stays where it is. */
@@ -17,63 +19,88 @@ public final class DrawOffWorking {
 
     /** Hottest outlet on the way. */
     public static Working opening(
-            FeedConditions feed, HottestMoment moment, @Nullable Outlet fullBore, CutOutExposure exposure) {
+            UnitFlows flows, HottestMoment moment, UnitData unit, SwitchOffCondition breaks, CutOutExposure exposure) {
+        FeedConditions feed = flows.feed();
         HeldThrottle held = moment.held();
         OperatingPoint before = held.before();
-        OperatingPointWorking start = new OperatingPointWorking(feed, before, fullBore).addInlet();
+        OperatingPointWorking start = OperatingPointWorking.of(flows, before).addInlet();
         WorkingLines lines = start.lines();
-        addHeld(lines, start.flow(), held);
+        addHeld(lines, flows, unit, held);
         String hottest = start.flow();
         double flow = moment.opening().hottestFlowM3PerS();
         if (flow < before.flowM3PerS()) {
             hottest = moment.opening().switchOpens()
-                    ? addBreak(lines, moment.breakFlow().value())
+                    ? SwitchOffLines.addLowest(lines, feed, unit, breaks, held)
                     : addAfter(lines, feed, held, moment.opening().flowAfterM3PerS());
         }
-        FeedWorking.addDensity(lines, feed.intakeC(before.intake()));
-        lines.input("P", "power", moment.powerW(), "W", "check of the circuit");
-        HeatLines.addOutlet(lines, hottest);
-        if (exposure.acts()) {
-            lines.input("T_c", "cutOut", exposure.cutOutC(), "°C", "maker's instructions")
-                    .input("T_b", "outletBefore", exposure.beforeC(), "°C", "heat balance")
-                    .input("V", "canVolume", CutOutExposure.CAN_M3 * 1000, "L", "judgement")
-                    .input("d", "cutOutDelay", exposure.delayS(), "s", "judgement")
-                    .step("tau", "changeTime", "V / " + hottest + " * 60", "s", "")
-                    .step(
-                            "t_c",
-                            "cutOutTime",
-                            "max(0, tau * ln(max(1, (T_x - T_b) / max(0.000000001, T_x - T_c)))) + d",
-                            "s",
-                            "stirred can")
-                    .step("T_p", "reachedOutlet", "T_x - (T_x - T_b) * exp(-1 * t_c / tau)", "°C", "stirred can");
+        FeedWorking.addDensity(lines, feed.intakeC(before.intake()), feed.intakeOrigin(before.intake()));
+        addPower(lines, flows, before.voltage(), moment.powerW(), 1);
+        if (!exposure.acts()) {
+            HeatLines.addOutlet(lines, hottest);
+            return lines.build();
         }
+        HeatLines.addOutlet(lines, start.flow(), "_b");
+        HeatLines.addOutlet(lines, hottest);
+        lines.input(
+                        "T_c",
+                        "cutOut",
+                        exposure.cutOutC(),
+                        "°C",
+                        "maker's instructions",
+                        Origin.heater(unit.heater(), "cutOutTemperature"))
+                .input("V", "canVolume", CutOutExposure.CAN_M3 * 1000, "L", "judgement", "usual.canVolume")
+                .input("d", "cutOutDelay", exposure.delayS(), "s", "judgement", "usual.cutOutDelay")
+                .step("tau", "changeTime", "V / " + hottest + " * 60", "s", "")
+                .step(
+                        "t_c",
+                        "cutOutTime",
+                        "max(0, tau * ln(max(1, (T_x - T_x_b) / max(0.000000001, T_x - T_c)))) + d",
+                        "s",
+                        "stirred can")
+                .step("T_p", "reachedOutlet", "T_x - (T_x - T_x_b) * exp(-1 * t_c / tau)", "°C", "stirred can");
         return lines.build();
     }
 
-    /** The unit from now on, {@code R_h}. */
-    static void addHeld(WorkingLines lines, String flow, HeldThrottle held) {
-        if (held.stabilised()) {
-            lines.input(
-                    "p_n",
-                    "stabiliserNeed",
-                    held.outlet().pressureAt(held.before().flowM3PerS()) / FeedUnits.BAR,
-                    "bar",
-                    "maker's instructions");
-            lines.step("R_h", "heldResistance", "p_n / " + flow + "^2", "bar/(L/min)²", "");
+    /** The power into the water, {@code P}: a share of what reaches the unit. */
+    public static void addPower(WorkingLines lines, UnitFlows flows, int voltage, double powerW, double share) {
+        Working power = flows.powerWorking(voltage);
+        if (power.steps().isEmpty()) {
+            lines.input("P", "power", powerW, "W", "check of the circuit");
+            return;
+        }
+        lines.include(power, "_p");
+        if (share == 1) {
+            lines.step("P", "power", "P_p", "W", "");
         } else {
-            lines.step("R_h", "heldResistance", "p_in / " + flow + "^2", "bar/(L/min)²", "");
+            lines.input("s", "powerShare", share, "", "").step("P", "power", "s * P_p", "W", "");
         }
     }
 
-    private static String addBreak(WorkingLines lines, double breakM3PerS) {
-        lines.input("Q_b", "breakFlow", breakM3PerS * FeedUnits.L_PER_MIN, "L/min", "where the switch opens");
-        return "Q_b";
+    /** The unit from now on, {@code R_h}. */
+    static void addHeld(WorkingLines lines, UnitFlows flows, UnitData unit, HeldThrottle held) {
+        Outlet fullBore = flows.fullBore();
+        if (!held.stabilised()) {
+            lines.step("R_h", "heldResistance", "p_in / Q^2", "bar/(L/min)²", "");
+        } else if (fullBore != null) {
+            OperatingPointWorking.addOutlet(lines, fullBore, flows.fullBoreWorking());
+            lines.step("R_h", "heldResistance", "R_u", "bar/(L/min)²", "");
+        } else {
+            UnitLines.addDownstream(lines, unit);
+            UnitLines.addPressure(
+                    lines,
+                    "p_n",
+                    "stabiliserNeed",
+                    unit.heater().getStabilisedMinimum().si(),
+                    unit.heater(),
+                    "stabilisedMinimum");
+            lines.step("R_h", "heldResistance", "(R_d * Q^2 + p_n) / Q^2", "bar/(L/min)²", "");
+        }
     }
 
     private static String addAfter(WorkingLines lines, FeedConditions feed, HeldThrottle held, double afterM3PerS) {
         OperatingPoint before = held.before();
-        NetworkWorking network = new NetworkWorking(
-                lines, feed.feed(), feed.mostOpen(), feed.intakeC(before.intake()), held.outlet(), "R_h", "o");
+        NetworkWorking network =
+                new NetworkWorking(lines, feed, before.intake(), feed.mostOpen(), "R_h", "o");
         network.solve(feed.at(before.intake()), afterM3PerS);
         return network.unitFlow();
     }

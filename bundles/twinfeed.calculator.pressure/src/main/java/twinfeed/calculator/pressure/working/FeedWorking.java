@@ -5,9 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Working;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.calculator.pressure.survey.PipeOrigin;
+import twinfeed.calculator.pressure.survey.TestOrigin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Water;
@@ -18,6 +21,7 @@ import twinfeed.engineering.water.Water;
  */
 public final class FeedWorking {
     static final String PI = "3.14159265358979";
+    private static final String TEST = "survey.water.test.";
     private static final String WATER = "IAPWS R7-97(2012), fitted";
     private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
     private static final String DARCY = "Darcy-Weisbach";
@@ -26,20 +30,30 @@ public final class FeedWorking {
     /** Where the Newton steps begin: 1/sqrt(f) of house pipes is between 4 and 8. */
     private static final double START = 6;
 
-    /** A Newton step of this size leaves an error of its square. */
-    private static final double LAST_STEP = 1e-7;
+    /** Steps ahead of the last one: from 6 they leave an error below 1e-7 for every pipe, and the last one its square. */
+    private static final int NEWTON_STEPS = 3;
 
     private FeedWorking() {}
 
     /** The water's density alone, {@code rho}. */
     public static void addDensity(WorkingLines lines, double intakeC) {
-        lines.input("T", "intake", intakeC, "°C", "")
+        addDensity(lines, intakeC, "");
+    }
+
+    /** The same with the origin of the temperature. */
+    public static void addDensity(WorkingLines lines, double intakeC, String origin) {
+        lines.input("T", "intake", intakeC, "°C", "", origin)
                 .step("rho", "density", Water.densityExpression("T"), "kg/m³", WATER);
     }
 
     /** The water: density {@code rho} and viscosity {@code nu}. */
     public static void addWater(WorkingLines lines, double intakeC) {
-        addDensity(lines, intakeC);
+        addWater(lines, intakeC, "");
+    }
+
+    /** The same with the origin of the temperature. */
+    public static void addWater(WorkingLines lines, double intakeC, String origin) {
+        addDensity(lines, intakeC, origin);
         lines.step("nu", "viscosity", Water.dynamicViscosityExpression("T") + " / rho", "m²/s", WATER);
     }
 
@@ -48,6 +62,34 @@ public final class FeedWorking {
         lines.input("p_0", "staticPressure", curve.staticPa() / FeedUnits.BAR, "bar", "")
                 .input("p_1", "runningPressure", curve.runningPa() / FeedUnits.BAR, "bar", "")
                 .input("Q_1", "testFlow", curve.testFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "");
+    }
+
+    /** The same from the readings of the test, where they are known. */
+    public static void addTest(WorkingLines lines, Feed feed) {
+        TestOrigin test = feed.test();
+        if (test == null) {
+            addTest(lines, feed.curve());
+            return;
+        }
+        String head = "";
+        if (test.heightM() != 0) {
+            lines.input("T_m", "testTemperature", test.temperatureC(), "°C", "", test.temperatureOrigin())
+                    .step("rho_m", "density", Water.densityExpression("T_m"), "kg/m³", WATER)
+                    .input("z_m", "gaugeHeight", test.heightM(), "m", "", TEST + "gaugeHeight");
+            head = " + rho_m * 9.80665 * z_m / 100000";
+        }
+        lines.input("p_r0", "staticReading", test.staticPa() / FeedUnits.BAR, "bar", "", TEST + "staticPressure")
+                .input("p_r1", "runningReading", test.runningPa() / FeedUnits.BAR, "bar", "", TEST + "runningPressure")
+                .step("p_0", "staticPressure", "p_r0" + head, "bar", "")
+                // A fall smaller than the gauge can tell is a fall of nothing: a stiff supply.
+                .step("p_1", "runningPressure", "min(p_r1" + head + ", p_0 * (1 - 0.000001))", "bar", "")
+                .input(
+                        "Q_1",
+                        "testFlow",
+                        feed.curve().testFlowM3PerS() * FeedUnits.L_PER_MIN,
+                        "L/min",
+                        "",
+                        TEST + "flow");
     }
 
     /** The supply's pressure at a flow: exponent and pressure get the given ending. */
@@ -62,12 +104,36 @@ public final class FeedWorking {
     }
 
     /** What a pipe is: bore, length, roughness, sum of K and rise, with the given ending. */
-    public static void addPipe(WorkingLines lines, PipeSegment pipe, String ending) {
-        lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "")
-                .input("L" + ending, "length", pipe.lengthM(), "m", "")
-                .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "")
-                .input("K" + ending, "fittings", pipe.k(), "", "")
-                .input("z" + ending, "rise", pipe.riseM(), "m", "");
+    public static void addPipe(WorkingLines lines, NamedPipe piece, String ending) {
+        PipeSegment pipe = piece.pipe();
+        PipeOrigin origin = piece.origin();
+        lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "", origin.of("bore"))
+                .input("L" + ending, "length", pipe.lengthM(), "m", "", origin.of("length"))
+                .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "", origin.of("roughness"));
+        addFittings(lines, piece, ending);
+        lines.input("z" + ending, "rise", pipe.riseM(), "m", "", origin.rise());
+    }
+
+    private static void addFittings(WorkingLines lines, NamedPipe piece, String ending) {
+        PipeOrigin origin = piece.origin();
+        if (origin.fittings().isEmpty()) {
+            lines.input("K" + ending, "fittings", piece.pipe().k(), "", "", origin.of("k"));
+            return;
+        }
+        StringBuilder sum = new StringBuilder();
+        for (int at = 0; at < origin.fittings().size(); at++) {
+            PipeOrigin.Fitting fitting = origin.fittings().get(at);
+            String k = "K" + ending + "_" + (at + 1);
+            lines.input(k, "fitting", fitting.k(), "", "", fitting.origin());
+            sum.append(sum.isEmpty() ? "" : " + ");
+            if (fitting.counted()) {
+                String count = "n" + ending + "_" + (at + 1);
+                lines.input(count, "fittingCount", fitting.count(), "", "", origin.count(at));
+                sum.append(count).append(" * ");
+            }
+            sum.append(k);
+        }
+        lines.step("K" + ending, "fittings", sum.toString(), "", "");
     }
 
     /** Velocity of a flow, L/min, in a pipe. */
@@ -117,16 +183,10 @@ public final class FeedWorking {
         lines.step("a" + ending, "colebrookA", "k" + ending + " / D" + ending + " / 3.7", "", COLEBROOK)
                 .step("b" + ending, "colebrookB", "2.51 / max(2000, Re" + ending + ")", "", COLEBROOK);
         String from = Double.toString(START);
-        double value = START;
-        for (int step = 1; step < 20; step++) {
+        for (int step = 1; step <= NEWTON_STEPS; step++) {
             String to = "x" + ending + "_" + step;
             lines.step(to, "colebrookStep", newton(from, "a" + ending, "b" + ending), "", COLEBROOK);
-            double change = Math.abs(lines.value(to) - value);
-            value = lines.value(to);
             from = to;
-            if (change < LAST_STEP) {
-                break;
-            }
         }
         lines.step("x" + ending, "colebrookRoot", newton(from, "a" + ending, "b" + ending), "", COLEBROOK)
                 .step(
@@ -150,7 +210,7 @@ public final class FeedWorking {
 
     /** Pressure at the inlet, bar, as {@code p_in}, for a flow {@code Q} that is among the lines, all taps shut. */
     static void addInlet(WorkingLines lines, Feed feed) {
-        addTest(lines, feed.curve());
+        addTest(lines, feed);
         addSupply(lines, "Q", "");
         addRun(lines, feed.run(), "Q", "p_s", 1, "p_in");
     }
@@ -168,6 +228,15 @@ public final class FeedWorking {
         lines.step(result, "teePressure", from + losses, "bar", "");
     }
 
+    /** What pipes have in common that share a friction factor: the same bore and roughness, by the same origins. */
+    static String alike(NamedPipe piece) {
+        return piece.pipe().boreM()
+                + " "
+                + piece.pipe().roughnessM()
+                + " "
+                + piece.origin().of("bore");
+    }
+
     private static String addLosses(
             WorkingLines lines, List<NamedPipe> run, String flow, String prefix, int firstNumber, String sign) {
         StringBuilder losses = new StringBuilder();
@@ -176,8 +245,8 @@ public final class FeedWorking {
         for (NamedPipe piece : run) {
             String ending = prefix + number++;
             PipeSegment pipe = piece.pipe();
-            addPipe(lines, pipe, ending);
-            String like = factors.computeIfAbsent(pipe.boreM() + " " + pipe.roughnessM(), key -> ending);
+            addPipe(lines, piece, ending);
+            String like = factors.computeIfAbsent(alike(piece), key -> ending);
             addLoss(lines, pipe, flow, ending, like);
             losses.append(sign).append("dp").append(ending);
         }
@@ -185,10 +254,11 @@ public final class FeedWorking {
     }
 
     /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
-    public static Working inlet(Feed feed, double intakeC, double flowM3PerS) {
-        WorkingLines lines = new WorkingLines().input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "");
-        addWater(lines, intakeC);
-        addInlet(lines, feed);
+    public static Working inlet(FeedConditions feed, int intake, double flowM3PerS, String flowOrigin) {
+        WorkingLines lines = new WorkingLines()
+                .input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "", flowOrigin);
+        addWater(lines, feed.intakeC(intake), feed.intakeOrigin(intake));
+        addInlet(lines, feed.feed());
         return lines.build();
     }
 }

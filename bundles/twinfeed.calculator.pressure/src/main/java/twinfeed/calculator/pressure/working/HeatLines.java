@@ -11,11 +11,22 @@ public final class HeatLines {
 
     /** From a power {@code P} and the symbol of a flow, L/min, with {@code T} and {@code rho} among the lines, to {@code T_x}. */
     public static void addOutlet(WorkingLines lines, String flow) {
+        addOutlet(lines, flow, "");
+    }
+
+    /** The same with an ending to all symbols but those of the power and the intake. */
+    public static void addOutlet(WorkingLines lines, String flow, String ending) {
+        String h = "h_x" + ending;
         lines.step("h_in", "enthalpyIn", Water.enthalpyExpression("T"), "J/kg", WATER)
-                .step("m", "massFlow", flow + " / 60000 * rho", "kg/s", "")
-                .step("h_x", "enthalpyOut", "h_in + P / m", "J/kg", "heat balance")
-                .step("T_0", "temperatureStart", Water.temperatureStartExpression("h_x"), "°C", WATER)
-                .step("T_1", "temperatureStep", Water.temperatureStepExpression("h_x", "T_0"), "°C", WATER)
-                .step("T_x", "outletTemperature", Water.temperatureStepExpression("h_x", "T_1"), "°C", WATER);
+                .step("m" + ending, "massFlow", flow + " / 60000 * rho", "kg/s", "")
+                .step(h, "enthalpyOut", "h_in + P / m" + ending, "J/kg", "heat balance")
+                .step("T_0" + ending, "temperatureStart", Water.temperatureStartExpression(h), "°C", WATER)
+                .step("T_1" + ending, "temperatureStep", Water.temperatureStepExpression(h, "T_0" + ending), "°C", WATER)
+                .step(
+                        "T_x" + ending,
+                        "outletTemperature",
+                        Water.temperatureStepExpression(h, "T_1" + ending),
+                        "°C",
+                        WATER);
     }
 }

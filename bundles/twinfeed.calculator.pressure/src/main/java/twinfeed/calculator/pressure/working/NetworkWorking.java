@@ -7,11 +7,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.calculator.pressure.survey.TapFit;
+import twinfeed.calculator.pressure.survey.TestOrigin;
 import twinfeed.engineering.pipe.Outlet;
 
 /**
@@ -23,18 +26,17 @@ import twinfeed.engineering.pipe.Outlet;
  */
 final class NetworkWorking {
     private static final int TRIAL_DIGITS = 10;
-    private static final int MOST_ROUNDS = 25;
-    private static final double LAST_CHANGE = 2e-13;
-    private static final double FIRST_ROOT = 6;
+
+    /** From a trial that is a tenth off so many rounds lead to eleven digits: each squares the error. */
+    private static final int ROUNDS = 4;
+
     private static final String DARCY = "Darcy-Weisbach";
-    private static final String COLEBROOK = "Colebrook-White; 64/Re below Re = 2000, the larger of both up to 4000";
 
     private final WorkingLines lines;
     private final Feed feed;
     private final List<Reach> reaches = new ArrayList<>();
     private final List<Pipe> toUnit = new ArrayList<>();
-    private final @Nullable Outlet unit;
-    private final String resistance;
+    private final @Nullable String unit;
     private final String mark;
     private int round;
 
@@ -45,36 +47,19 @@ final class NetworkWorking {
     private record Reach(List<Pipe> before, SurveyedTap tap, List<Pipe> branch, String ending) {}
 
     /**
-     * Starts with water, test, pipes and taps.
+     * Starts with water, test, pipes and taps; lines that are there already stay as they are.
      *
-     * @param unit the unit as an outlet, or null where its flow {@code Q} is among the lines already
-     */
-    NetworkWorking(WorkingLines lines, Feed feed, int open, double intakeC, @Nullable Outlet unit) {
-        this(lines, feed, open, intakeC, unit, "R_u", "");
-    }
-
-    /**
-     * The same among other lines.
-     *
-     * @param resistance symbol of the unit's resistance
+     * @param unit symbol of the unit's resistance, which is among the lines, or null where its flow {@code Q} is
      * @param mark begins every ending, so that symbols do not meet
      */
     NetworkWorking(
-            WorkingLines lines,
-            Feed feed,
-            int open,
-            double intakeC,
-            @Nullable Outlet unit,
-            String resistance,
-            String mark) {
-        this.resistance = resistance;
+            WorkingLines lines, FeedConditions conditions, int intake, int open, @Nullable String unit, String mark) {
         this.mark = "_" + mark;
         this.lines = lines;
-        this.feed = feed;
+        this.feed = conditions.feed();
         this.unit = unit;
-        // Lines that are there already stay as they are.
-        FeedWorking.addWater(lines, intakeC);
-        FeedWorking.addTest(lines, feed.curve());
+        FeedWorking.addWater(lines, conditions.intakeC(intake), conditions.intakeOrigin(intake));
+        FeedWorking.addTest(lines, feed);
         addPipes(open);
     }
 
@@ -89,24 +74,35 @@ final class NetworkWorking {
                     tap,
                     addPipes(tap.branch(), ending + "_", 0),
                     ending));
-            lines.input("R" + ending, "tapResistance", bar(tap.tap().outlet()), "bar/(L/min)²", "");
+            addOutlet(tap, ending);
             at = tap.tee();
         }
         if (unit != null) {
             toUnit.addAll(addPipes(feed.run().subList(at, feed.run().size()), mark, at));
-            lines.input(resistance, "unitResistance", bar(unit), "bar/(L/min)²", "");
         }
     }
 
-    private static double bar(Outlet outlet) {
-        return outlet.resistancePaPerFlow2() / FeedUnits.BAR / FeedUnits.L_PER_MIN / FeedUnits.L_PER_MIN;
+    /** The tap's outlet, R with the ending: as it was fitted, where that is known. */
+    private void addOutlet(SurveyedTap tap, String ending) {
+        TapFit fit = tap.fit();
+        TestOrigin test = fit == null ? null : fit.feed().test();
+        if (fit == null || test == null) {
+            lines.input(
+                    "R" + ending,
+                    "tapResistance",
+                    OutletWorking.bar(tap.tap().outlet()),
+                    "bar/(L/min)²",
+                    "");
+        } else {
+            lines.include(OutletWorking.ofTap(fit, test), ending);
+        }
     }
 
     private List<Pipe> addPipes(List<NamedPipe> pieces, String prefix, int numbered) {
         List<Pipe> pipes = new ArrayList<>();
         for (NamedPipe piece : pieces) {
             Pipe pipe = new Pipe(piece, prefix + (numbered + pipes.size() + 1));
-            FrictionLines.addPipe(lines, pipe.piece().pipe(), pipe.ending());
+            FrictionLines.addPipe(lines, piece, pipe.ending());
             pipes.add(pipe);
         }
         return pipes;
@@ -123,16 +119,11 @@ final class NetworkWorking {
      */
     void solve(FeedHydraulics hydraulics, double unitFlowM3PerS) {
         Flows flows = trial(hydraulics, unitFlowM3PerS);
-        double total = lines.value(flows.total());
-        for (round = 1; round <= MOST_ROUNDS; round++) {
+        for (round = 1; round <= ROUNDS; round++) {
+            lines.round(round);
             flows = addRound(flows);
-            double next = lines.value(flows.total());
-            boolean settled = Math.abs(next - total) <= LAST_CHANGE * next && round > 1;
-            total = next;
-            if (settled) {
-                break;
-            }
         }
+        lines.round(0);
     }
 
     private Flows trial(FeedHydraulics hydraulics, double unitFlowM3PerS) {
@@ -142,14 +133,14 @@ final class NetworkWorking {
                 unitFlowM3PerS, reaches.stream().map(Reach::tap).toList());
         for (int i = 0; i < flows.length; i++) {
             String symbol = "q" + reaches.get(i).ending() + "_0";
-            lines.input(symbol, "tapTrial", rounded(flows[i]), "L/min", "");
+            lines.input(symbol, "tapTrial", rounded(flows[i]), "L/min", "", "start.tap");
             taps.add(symbol);
             sum.append(symbol).append(" + ");
         }
         String own = "Q";
         if (unit != null) {
             own = "Q_u" + mark + "0";
-            lines.input(own, "unitTrial", rounded(unitFlowM3PerS), "L/min", "");
+            lines.input(own, "unitTrial", rounded(unitFlowM3PerS), "L/min", "", "start.unit");
         }
         lines.step("Qt" + mark + "0", "totalTrial", sum + own, "L/min", "");
         return new Flows("Qt" + mark + "0", taps, own);
@@ -167,15 +158,19 @@ final class NetworkWorking {
         List<String> taps = new ArrayList<>();
         for (int i = 0; i < reaches.size(); i++) {
             taps.add(addReach(march, reaches.get(i), last.taps().get(i), at));
+            if (i + 1 < reaches.size() && !reaches.get(i + 1).before().isEmpty()) {
+                String on = "Q" + reaches.get(i).ending() + at;
+                lines.step(on, "flowOn", march.rest, "L/min", "");
+                march.rest = on;
+            }
         }
         String own = unit == null ? last.unit() : addUnit(march, last.unit(), at);
-        lines.step("E" + at, "leftOver", march.rest + " - " + own, "L/min", "")
-                .step(
-                        "Qt" + at,
-                        "totalFlow",
-                        last.total() + " - E" + at + " / " + march.gain,
-                        "L/min",
-                        "Newton's step");
+        lines.step(
+                "Qt" + at,
+                "totalFlow",
+                last.total() + " - (" + march.rest + " - " + own + ") / " + march.gain,
+                "L/min",
+                "Newton's step");
         return new Flows("Qt" + at, taps, own);
     }
 
@@ -189,15 +184,9 @@ final class NetworkWorking {
 
     private March start(String total, String at) {
         FeedWorking.addSupply(lines, total, at);
-        lines.step(
-                "d" + at,
-                "supplySlope",
-                "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1)",
-                "bar/(L/min)",
-                "");
         March march = new March();
         march.pressure = "p_s" + at;
-        march.slope = "d" + at;
+        march.slope = "n" + at + " * (p_0 - p_s" + at + ") / " + total;
         march.rest = total;
         return march;
     }
@@ -205,54 +194,66 @@ final class NetworkWorking {
     /** Pipes up to a tee and the tap there; returns the symbol of the tap's flow. */
     private String addReach(March march, Reach reach, String lastFlow, String at) {
         String here = reach.ending() + at;
-        addTee(reach, here, march.pressure, march.slope, march.rest, march.gain);
-        march.pressure = "p" + here;
-        march.slope = "d" + here;
-        String tap = addDraw("q" + here, "tapFlow", march.pressure, reach.branch(), lastFlow, "R" + reach.ending());
-        march.gain = addGain("g" + here, march.gain, march.slope, tap);
-        lines.step("Q" + here, "flowOn", march.rest + " - " + tap, "L/min", "");
-        march.rest = "Q" + here;
+        addTee(reach, here, march);
+        String tap = addDraw(march, "q" + here, "tapFlow", reach.branch(), lastFlow, "R" + reach.ending(), "g" + here);
+        march.rest = march.rest + " - " + tap;
         return tap;
     }
 
     private String addUnit(March march, String lastFlow, String at) {
-        String own = addDraw("Q_u" + at, "unitFlow", march.pressure, toUnit, lastFlow, resistance);
-        march.gain = addGain("g" + at, march.gain, march.slope, own);
-        return own;
+        return addDraw(march, "Q_u" + at, "unitFlow", toUnit, lastFlow, String.valueOf(unit), "g" + at);
     }
 
     /** The pressure at a tee, and how it falls with the flow from the gauge; without pipes before it both stay as they are. */
-    private void addTee(Reach reach, String here, String pressure, String slope, String rest, String gain) {
-        String square = addSquares(reach.before(), rest, "c" + here);
-        String loss = square.isEmpty() ? "" : " - " + square + " * " + rest + "^2" + heights(reach.before());
-        String steeper = square.isEmpty() ? "" : " + 2 * " + square + " * " + rest + " * " + gain;
-        lines.step("p" + here, "teePressure", pressure + loss, "bar", DARCY)
-                .step("d" + here, "teeSlope", slope + steeper, "bar/(L/min)", "");
+    private void addTee(Reach reach, String here, March march) {
+        Losses losses = addLosses(reach.before(), march.rest);
+        String loss = losses.isNone() ? "" : " - " + losses.square() + " * " + march.rest + "^2" + heights(reach.before());
+        String steeper = losses.isNone() ? "" : " + 2 * " + losses.slope() + " * " + march.rest + " * " + march.gain;
+        lines.step("p" + here, "teePressure", march.pressure + loss, "bar", DARCY)
+                .step("d" + here, "teeSlope", march.slope + steeper, "bar/(L/min)", "");
+        march.pressure = "p" + here;
+        march.slope = "d" + here;
     }
 
-    /** The flow into a branch that ends in an outlet; none where the pressure does not reach it. */
+    /**
+     * The flow into a branch that ends in an outlet, none where the pressure does not reach it: by a power law through the last flow with the
+     * slope that the losses have there. And how much more is drawn for one more litre a minute from the gauge.
+     */
     private String addDraw(
-            String symbol, String meaning, String pressure, List<Pipe> branch, String lastFlow, String outlet) {
-        String square = addSquares(branch, lastFlow, "u" + symbol);
-        lines.step("e" + symbol, "drivingPressure", "max(0, " + pressure + heights(branch) + ")", "bar", "");
+            March march,
+            String symbol,
+            String meaning,
+            List<Pipe> branch,
+            String lastFlow,
+            String outlet,
+            String gain) {
+        Losses losses = addLosses(branch, lastFlow);
+        String driving = "max(0, " + march.pressure + heights(branch) + ")";
+        if (losses.isNone()) {
+            lines.step(symbol, meaning, "sqrt(" + driving + " / " + outlet + ")", "L/min", "");
+        } else {
+            String last = "max(0.000001, " + lastFlow + ")";
+            String all = "(" + losses.square() + " + " + outlet + ")";
+            String law = last + " * (" + driving + " / (" + all + " * " + last + "^2))^(" + all + " / (2 * ("
+                    + losses.slope() + " + " + outlet + ")))";
+            lines.step(symbol, meaning, law, "L/min", "");
+        }
+        String rise = losses.isNone() ? outlet : "(" + losses.slope() + " + " + outlet + ")";
         lines.step(
-                symbol,
-                meaning,
-                "sqrt(e" + symbol + " / (" + (square.isEmpty() ? "" : square + " + ") + outlet + "))",
-                "L/min",
-                "");
-        return symbol;
-    }
-
-    /** How much more is drawn for one more litre a minute from the gauge. */
-    private String addGain(String symbol, String gain, String slope, String flow) {
-        lines.step(
-                symbol,
+                gain,
                 "gain",
-                gain + " + if(e" + flow + " > 0, " + slope + " * " + flow + " / (2 * e" + flow + "), 0)",
+                march.gain + " + if(" + symbol + " > 0, " + march.slope + " / (2 * " + rise + " * " + symbol + "), 0)",
                 "",
                 "");
+        march.gain = gain;
         return symbol;
+    }
+
+    /** Sums over pipes of the loss over the square of the flow and of half its rise over the flow; empty where there is no pipe. */
+    private record Losses(String square, String slope) {
+        boolean isNone() {
+            return square.isEmpty();
+        }
     }
 
     private static String heights(List<Pipe> pipes) {
@@ -261,20 +262,19 @@ final class NetworkWorking {
         return sum.toString();
     }
 
-    /** Adds the loss over the square of the flow of some pipes at a flow; nothing where there is no pipe. */
-    private String addSquares(List<Pipe> pipes, String flow, String sumSymbol) {
-        if (pipes.isEmpty()) {
-            return "";
-        }
+    private Losses addLosses(List<Pipe> pipes, String flow) {
         List<String> squares = new ArrayList<>();
+        List<String> slopes = new ArrayList<>();
         for (Pipe pipe : pipes) {
-            squares.add(FrictionLines.addSquare(lines, pipe.piece().pipe(), pipe.ending(), flow, round));
+            String at = FrictionLines.addSquare(lines, pipe.piece().pipe(), pipe.ending(), flow, round);
+            squares.add("S" + at);
+            slopes.add("M" + at);
         }
-        if (squares.size() == 1) {
-            return squares.get(0);
-        }
-        lines.step("S" + sumSymbol, "squareSum", String.join(" + ", squares), "bar/(L/min)²", "");
-        return "S" + sumSymbol;
+        return new Losses(sum(squares), sum(slopes));
+    }
+
+    private static String sum(List<String> terms) {
+        return terms.size() < 2 ? String.join("", terms) : "(" + String.join(" + ", terms) + ")";
     }
 
     /** Adds the pressure at the inlet for the flow {@code Q} from the pressure at the last tee, as {@code p_in}. */
@@ -285,13 +285,13 @@ final class NetworkWorking {
                 lines,
                 feed.run().subList(tee, feed.run().size()),
                 "Q",
-                "p" + last.ending() + mark + Math.min(round, MOST_ROUNDS),
+                "p" + last.ending() + mark + ROUNDS,
                 tee + 1,
                 "p_in");
     }
 
     /** The symbol of the unit's flow in the last round. */
     String unitFlow() {
-        return "Q_u" + mark + Math.min(round, MOST_ROUNDS);
+        return "Q_u" + mark + ROUNDS;
     }
 }

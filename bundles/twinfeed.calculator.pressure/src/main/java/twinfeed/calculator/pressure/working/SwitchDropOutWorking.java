@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
+import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.FeedUnits;
+import twinfeed.calculator.pressure.survey.SurveyedTap;
+import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.UnitData;
-import twinfeed.engineering.pipe.Outlet;
 
 /** Writes down the draw-off at which the heat goes off, with the throttle held. */
 public final class SwitchDropOutWorking {
-    private static final double TO_BAR = FeedUnits.BAR * FeedUnits.L_PER_MIN * FeedUnits.L_PER_MIN;
-    private static final int MOST_ROUNDS = 30;
-    private static final double LAST_CHANGE = 2e-13;
+    /** From a trial that is a tenth off so many rounds lead to eleven digits: each squares the error. */
+    private static final int ROUNDS = 4;
 
     private final FeedConditions feed;
     private final WorkingLines lines;
@@ -26,71 +26,52 @@ public final class SwitchDropOutWorking {
     }
 
     /** From the flow before to the draw-off. */
-    public static Working of(
-            FeedConditions feed,
-            UnitData unit,
-            SwitchOffCondition breaks,
-            DropOutLimit limit,
-            @Nullable Outlet fullBore) {
+    public static Working of(UnitFlows flows, UnitData unit, SwitchOffCondition breaks, DropOutLimit limit) {
+        FeedConditions feed = flows.feed();
         OperatingPoint before = limit.held().before();
-        OperatingPointWorking start = new OperatingPointWorking(feed, before, fullBore).addInlet();
+        OperatingPointWorking start = OperatingPointWorking.of(flows, before).addInlet();
         WorkingLines lines = start.lines();
-        DrawOffWorking.addHeld(lines, start.flow(), limit.held());
-        FeedWorking.addWater(lines, feed.intakeC(before.intake()));
-        FeedWorking.addTest(lines, feed.feed().curve());
+        addLimit(lines, feed.feed().taps().get(0));
+        DrawOffWorking.addHeld(lines, flows, unit, limit.held());
+        FeedWorking.addWater(lines, feed.intakeC(before.intake()), feed.intakeOrigin(before.intake()));
+        FeedWorking.addTest(lines, feed.feed());
         SwitchDropOutWorking working = new SwitchDropOutWorking(feed, lines);
-        working.addBreak(unit, breaks, limit);
-        working.addTee();
-        double draw = limit.drawOff().value();
-        working.addDraw(limit.breakFlow().value() + draw);
+        String breakFlow = SwitchOffLines.add(lines, unit, breaks, limit.way(), "Q_b");
+        working.addTee(breakFlow);
+        working.addDraw(breakFlow, limit.breakFlow().value() + limit.drawOff().value());
         return lines.build();
     }
 
-    private void addBreak(UnitData unit, SwitchOffCondition breaks, DropOutLimit limit) {
-        if (limit.way() == DropOutLimit.Way.FLOW) {
-            lines.input(
-                    "Q_b",
-                    "breakFlow",
-                    limit.breakFlow().value() * FeedUnits.L_PER_MIN,
-                    "L/min",
-                    "maker's instructions");
-            return;
-        }
-        lines.input("p_b", "breakPressure", breaks.breakPa() / FeedUnits.BAR, "bar", "maker's instructions");
-        if (limit.way() == DropOutLimit.Way.INLET) {
-            lines.input("R_s", "strainerResistance", breaks.strainer() / TO_BAR, "bar/(L/min)²", "")
-                    .step("Q_b", "breakFlow", "sqrt(p_b / (R_h - R_s))", "L/min", "");
-            return;
-        }
-        Double downstream = unit.downstream();
-        lines.input("R_d", "downstreamResistance", (downstream == null ? 0 : downstream) / TO_BAR, "bar/(L/min)²", "")
-                .input("z_h", "handset", breaks.lowestHandsetM(), "m", "")
-                .step("Q_b", "breakFlow", "sqrt((p_b - rho * 9.80665 * z_h / 100000) / R_d)", "L/min", "");
+    /** The tap's flow when it is open alone: as it was read, or as it is in a changed house. */
+    private static void addLimit(WorkingLines lines, SurveyedTap tap) {
+        TapFit fit = tap.fit();
+        lines.input(
+                "lim",
+                "tapAlone",
+                tap.flowM3PerS() * FeedUnits.L_PER_MIN,
+                "L/min",
+                "",
+                fit == null ? "" : fit.flowOrigin());
     }
 
     /** From the unit back to the tee. */
-    private void addTee() {
+    private void addTee(String breakFlow) {
         int tee = feed.feed().shared(1);
-        lines.step("p_x", "inletPressure", "R_h * Q_b^2", "bar", "");
+        lines.step("p_x", "inletPressure", "R_h * " + breakFlow + "^2", "bar", "");
         FeedWorking.addRunBack(
-                lines, feed.feed().run().subList(tee, feed.feed().run().size()), "Q_b", "p_x", "p_T");
+                lines, feed.feed().run().subList(tee, feed.feed().run().size()), breakFlow, "p_x", "p_T");
     }
 
     /** The flow from the gauge that leaves that pressure at the tee: rounds of Newton's step, the friction at the last flow. */
-    private void addDraw(double totalM3PerS) {
+    private void addDraw(String breakFlow, double totalM3PerS) {
         TeeFlowRounds rounds = new TeeFlowRounds(
                 lines, feed.feed().run().subList(0, feed.feed().shared(1)));
         String total = rounds.start(totalM3PerS);
-        double value = lines.value(total);
-        for (int round = 1; round <= MOST_ROUNDS; round++) {
+        for (int round = 1; round <= ROUNDS; round++) {
+            lines.round(round);
             total = rounds.add(total, round);
-            double next = lines.value(total);
-            boolean settled = Math.abs(next - value) <= LAST_CHANGE * next && round > 1;
-            value = next;
-            if (settled) {
-                break;
-            }
         }
-        lines.step("Q_d", "drawOff", total + " - Q_b", "L/min", "");
+        lines.round(0);
+        lines.step("Q_d", "drawOff", total + " - " + breakFlow, "L/min", "");
     }
 }

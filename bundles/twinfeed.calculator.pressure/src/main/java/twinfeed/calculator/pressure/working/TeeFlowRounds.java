@@ -23,12 +23,12 @@ final class TeeFlowRounds {
     /** The first trial: what the program found, rounded. */
     String start(double totalM3PerS) {
         for (int i = 0; i < common.size(); i++) {
-            FrictionLines.addPipe(lines, common.get(i).pipe(), "_c" + (i + 1));
+            FrictionLines.addPipe(lines, common.get(i), "_c" + (i + 1));
         }
         double rounded = new BigDecimal(totalM3PerS * FeedUnits.L_PER_MIN)
                 .round(new MathContext(TRIAL_DIGITS))
                 .doubleValue();
-        lines.input("Qt_d0", "totalTrial", rounded, "L/min", "");
+        lines.input("Qt_d0", "totalTrial", rounded, "L/min", "", "start.total");
         return "Qt_d0";
     }
 
@@ -36,21 +36,23 @@ final class TeeFlowRounds {
     String add(String total, int round) {
         String at = "_d" + round;
         FeedWorking.addSupply(lines, total, at);
-        String square = addSquare(total, round);
-        String supplySlope = "n" + at + " * (p_0 - p_1) / Q_1 * (" + total + " / Q_1)^(n" + at + " - 1)";
-        String left = "p_s" + at + " - " + square + " * " + total + "^2" + heights() + " - p_T";
+        List<String> squares = new ArrayList<>();
+        List<String> slopes = new ArrayList<>();
+        for (int i = 0; i < common.size(); i++) {
+            String ending = FrictionLines.addSquare(lines, common.get(i).pipe(), "_c" + (i + 1), total, round);
+            squares.add("S" + ending);
+            slopes.add("M" + ending);
+        }
+        String supplySlope = "n" + at + " * (p_0 - p_s" + at + ") / " + total;
+        String left = "p_s" + at + " - " + sum(squares) + " * " + total + "^2" + heights() + " - p_T";
         lines.step("E" + at, "teeLeftOver", left, "bar", "")
-                .step("d" + at, "teeSlope", supplySlope + " + 2 * " + square + " * " + total, "bar/(L/min)", "")
+                .step("d" + at, "teeSlope", supplySlope + " + 2 * " + sum(slopes) + " * " + total, "bar/(L/min)", "")
                 .step("Qt" + at, "totalFlow", total + " + E" + at + " / d" + at, "L/min", "Newton's step");
         return "Qt" + at;
     }
 
-    private String addSquare(String total, int round) {
-        List<String> squares = new ArrayList<>();
-        for (int i = 0; i < common.size(); i++) {
-            squares.add(FrictionLines.addSquare(lines, common.get(i).pipe(), "_c" + (i + 1), total, round));
-        }
-        return squares.isEmpty() ? "0" : "(" + String.join(" + ", squares) + ")";
+    private static String sum(List<String> terms) {
+        return terms.isEmpty() ? "0" : "(" + String.join(" + ", terms) + ")";
     }
 
     private String heights() {

@@ -18,11 +18,33 @@ public final class WorkingLines {
         return this;
     }
 
+    /** A value put in whose origin is known. */
+    public WorkingLines input(
+            String symbol, String meaning, double value, String unit, String source, String origin) {
+        if (known.add(symbol)) {
+            builder.input(symbol, meaning, value, unit, source, origin);
+        }
+        return this;
+    }
+
+    /** Takes over the lines of a part, with an ending, see {@link Working.Builder#include}. */
+    public WorkingLines include(Working part, String ending) {
+        builder.include(part, ending);
+        part.steps().forEach(step -> known.add(step.symbol() + ending));
+        return this;
+    }
+
     /** A value that follows from the symbols above. */
     public WorkingLines step(String symbol, String meaning, String expression, String unit, String source) {
         if (known.add(symbol)) {
             builder.step(symbol, meaning, expression, unit, source);
         }
+        return this;
+    }
+
+    /** The steps that follow belong to a round of a search, see {@link Working.Builder#round}. */
+    WorkingLines round(int number) {
+        builder.round(number);
         return this;
     }
 
