@@ -33,8 +33,7 @@ public record Step(
     public static final String ROUND = "round.";
 
     /** A line of its own working, without an origin. */
-    public Step(
-            String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
+    public Step(String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
         this(symbol, meaning, value, unit, expression, source, "");
     }
 

@@ -34,8 +34,7 @@ public record Working(List<Step> steps) {
     /** Builds a working from top to bottom. */
     public static final class Builder {
         /** A symbol of an expression: a name that is no function, and no exponent of a number. */
-        private static final Pattern SYMBOL =
-                Pattern.compile("(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*+(?!\\s*\\()");
+        private static final Pattern SYMBOL = Pattern.compile("(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*+(?!\\s*\\()");
 
         private final List<Step> steps = new ArrayList<>();
         private final Map<String, Double> values = new LinkedHashMap<>();
@@ -53,8 +52,7 @@ public record Working(List<Step> steps) {
          *
          * @param origin as in {@link Step#origin()}
          */
-        public Builder input(
-                String symbol, String meaning, double value, String unit, String source, String origin) {
+        public Builder input(String symbol, String meaning, double value, String unit, String source, String origin) {
             return add(new Step(symbol, meaning, value, unit, null, source, origin));
         }
 
@@ -98,7 +96,8 @@ public record Working(List<Step> steps) {
          */
         public Builder step(String symbol, String meaning, String expression, String unit, String source) {
             double value = Expression.parse(expression).evaluate(values);
-            return add(new Step(symbol, meaning, value, unit, expression, source, round == 0 ? "" : Step.ROUND + round));
+            return add(
+                    new Step(symbol, meaning, value, unit, expression, source, round == 0 ? "" : Step.ROUND + round));
         }
 
         /**

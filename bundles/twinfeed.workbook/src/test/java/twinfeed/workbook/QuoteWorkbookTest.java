@@ -159,13 +159,22 @@ class QuoteWorkbookTest {
     }
 
     @Test
-    void eightSheetsWithoutMacrosAndLinks() throws Exception {
+    void nineSheetsWithoutMacrosAndLinks() throws Exception {
         byte[] bytes = written(SampleQuote.document());
         try (XSSFWorkbook book = read(bytes)) {
             List<String> names = new ArrayList<>();
             book.forEach(sheet -> names.add(sheet.getSheetName()));
             assertEquals(
-                    List.of("Quote", "Items", "Checks", "Workings", "Season", "Survey", "On completion", "Sources"),
+                    List.of(
+                            "Quote",
+                            "Items",
+                            "Checks",
+                            "Index",
+                            "Workings",
+                            "Season",
+                            "Survey",
+                            "On completion",
+                            "Sources"),
                     names);
             assertEquals(List.of(), book.getExternalLinksTable());
             for (Sheet sheet : book) {
@@ -321,7 +330,7 @@ class QuoteWorkbookTest {
                 "0.1.0",
                 Locale.UK);
         try (XSSFWorkbook book = read(written(document))) {
-            assertEquals(8, book.getNumberOfSheets());
+            assertEquals(9, book.getNumberOfSheets());
         }
     }
 
@@ -381,7 +390,9 @@ class QuoteWorkbookTest {
     @Test
     void printingTheBookDoesNotPrintEveryWorking() throws Exception {
         try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
-            assertEquals("Workings!$A$1:$F$4", book.getPrintArea(book.getSheetIndex("Workings")));
+            // One empty cell: an empty page is not printed.
+            assertEquals("Workings!$A$5:$A$5", book.getPrintArea(book.getSheetIndex("Workings")));
+            assertEquals("Index!$A$3:$A$3", book.getPrintArea(book.getSheetIndex("Index")));
             assertTrue(book.getSheet("Workings").getLastRowNum() > 50);
         }
     }

@@ -90,8 +90,8 @@ final class FlowWorking {
 
     /** Volume flow at the outlet, L/min, of the rated power. */
     static Working ratedFlow(HeatCase heat, Heater heater) {
-        Working.Builder lines = Working.start()
-                .input("P", "ratedPower", heat.powerW(), "W", "", Origin.heater(heater, "power"));
+        Working.Builder lines =
+                Working.start().input("P", "ratedPower", heat.powerW(), "W", "", Origin.heater(heater, "power"));
         return addFlows(heat.temperatures(lines), true).build();
     }
 

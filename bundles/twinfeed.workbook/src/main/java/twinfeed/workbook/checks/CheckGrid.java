@@ -75,8 +75,7 @@ final class CheckGrid {
         List<CheckRow> passed = new ArrayList<>();
         Map<FindingClass, List<CheckRow>> byClass = rows(options);
         List<FindingClass> kinds = new ArrayList<>(byClass.keySet());
-        kinds.sort(Comparator.comparing(
-                kind -> byClass.get(kind).stream().noneMatch(CheckRow::fails)));
+        kinds.sort(Comparator.comparing(kind -> byClass.get(kind).stream().noneMatch(CheckRow::fails)));
         for (FindingClass kind : kinds) {
             List<CheckRow> checks = new ArrayList<>(byClass.get(kind));
             checks.sort(Comparator.comparing(check -> !check.fails()));

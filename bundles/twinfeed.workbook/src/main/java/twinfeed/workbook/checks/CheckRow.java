@@ -46,7 +46,8 @@ final class CheckRow {
 
     /** Whether a heater fails it. */
     boolean fails() {
-        return findings.values().stream().anyMatch(finding -> finding.isSetOutcome() && finding.getOutcome() == Outcome.FAILS);
+        return findings.values().stream()
+                .anyMatch(finding -> finding.isSetOutcome() && finding.getOutcome() == Outcome.FAILS);
     }
 
     /** Whether the question arises for any of the heaters. */

@@ -23,8 +23,8 @@ public final class SeasonSheet {
     private static final double CHART_ROW_PT = 15;
 
     /** Height of a page at the scale at which the sheet prints, in points. */
-
     private final QuoteSheets sheets;
+
     private final SheetWriter page;
 
     /** The sheet's writer. */

@@ -117,9 +117,7 @@ public final class Inputs {
         double value = value(step);
         page.row().text(0, label(step, heaters), SheetStyles.LINE);
         page.number(
-                1,
-                value,
-                SheetStyles.LINE.format(NumberFormats.exact(value)).fill(CellStyle.Fill.INPUT));
+                1, value, SheetStyles.LINE.format(NumberFormats.exact(value)).fill(CellStyle.Fill.INPUT));
         page.text(2, step.getUnit(), SheetStyles.LINE);
         page.text(3, LAST, step.getSource(), SheetStyles.LINE_MUTED);
         names.add("v_" + path, page.fullAddress(1));

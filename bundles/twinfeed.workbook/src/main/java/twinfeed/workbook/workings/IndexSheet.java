@@ -50,7 +50,8 @@ public final class IndexSheet {
         }
         page.setup().header(page.rowIndex(), page.rowIndex());
         Set<String> titles = new LinkedHashSet<>();
-        columns.values().forEach(findings -> findings.stream().map(Finding::getTitle).forEach(titles::add));
+        columns.values()
+                .forEach(findings -> findings.stream().map(Finding::getTitle).forEach(titles::add));
         titles.forEach(title -> row(title, columns));
     }
 
@@ -59,8 +60,11 @@ public final class IndexSheet {
         Map<String, List<Finding>> columns = new LinkedHashMap<>();
         for (OptionAssessment option : sheets.document().assessment().getOptions()) {
             String title = Titles.option(sheets.words(), option);
-            columns.put(title, option.getFindings().stream().filter(rows::containsKey).toList());
-            List<Finding> done = option.getAfterWork().stream().filter(rows::containsKey).toList();
+            columns.put(
+                    title,
+                    option.getFindings().stream().filter(rows::containsKey).toList());
+            List<Finding> done =
+                    option.getAfterWork().stream().filter(rows::containsKey).toList();
             if (!done.isEmpty()) {
                 columns.put(sheets.words().get("option.withWork", "title", title), done);
             }

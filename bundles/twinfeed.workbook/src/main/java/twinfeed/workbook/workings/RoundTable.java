@@ -56,9 +56,9 @@ final class RoundTable {
             text(4, LineText.of(first.getExpression(), sheets.words()));
             text(5, first.getSource());
             for (Round round : rounds) {
-                double value = round.step().getValue() == null ? 0 : round.step().getValue();
-                page.formula(
-                        round.column(), round.formula(), value, SheetStyles.LINE.format(NumberFormats.of(value)));
+                double value =
+                        round.step().getValue() == null ? 0 : round.step().getValue();
+                page.formula(round.column(), round.formula(), value, SheetStyles.LINE.format(NumberFormats.of(value)));
             }
         }
         lines.clear();

@@ -144,8 +144,7 @@ public final class WorkingsSheet {
         begin(finding);
         written.putIfAbsent(same, finding);
         if (cells.isAllAbove()) {
-            page.row()
-                    .text(0, LAST, sheets.words().get("workings.above", "line", cells.last()), SheetStyles.MUTED);
+            page.row().text(0, LAST, sheets.words().get("workings.above", "line", cells.last()), SheetStyles.MUTED);
         }
         results.put(finding, new ResultRows(sheets, page, answers).write(finding, cells));
     }

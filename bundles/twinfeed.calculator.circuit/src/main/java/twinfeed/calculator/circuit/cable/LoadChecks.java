@@ -3,14 +3,14 @@ package twinfeed.calculator.circuit.cable;
 
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;

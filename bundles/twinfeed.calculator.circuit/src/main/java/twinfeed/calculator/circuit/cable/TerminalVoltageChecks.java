@@ -60,12 +60,9 @@ public final class TerminalVoltageChecks implements CheckGroup {
         shower.exchange().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
         shower.exchange().give(SharedQuantity.DELIVERED_POWER, powerW);
         Real real = new Real(load, share);
-        shower.exchange()
-                .explain(
-                        SharedQuantity.DELIVERED_POWER,
-                        at -> working(real, terminalV[at], at)
-                                .step("P", "power", "U^2 / R", "W", "")
-                                .build());
+        shower.exchange().explain(SharedQuantity.DELIVERED_POWER, at -> working(real, terminalV[at], at)
+                .step("P", "power", "U^2 / R", "W", "")
+                .build());
         report(findings, real, terminalV, powerW);
     }
 

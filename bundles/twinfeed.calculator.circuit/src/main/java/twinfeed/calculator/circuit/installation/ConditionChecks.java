@@ -53,7 +53,13 @@ public final class ConditionChecks implements CheckGroup {
                 .compare(ohm / 1e6, leastMohm)
                 .source(survey.cite("insulation"))
                 .working(() -> Working.start()
-                        .input("Riso", "insulationResistance", ohm / 1e6, "Mohm", "", "survey.electricity.circuit.insulationResistance")
+                        .input(
+                                "Riso",
+                                "insulationResistance",
+                                ohm / 1e6,
+                                "Mohm",
+                                "",
+                                "survey.electricity.circuit.insulationResistance")
                         .build());
         boolean apart = survey.readings().unitDisconnected();
         finding.variant(apart ? "apart" : "");

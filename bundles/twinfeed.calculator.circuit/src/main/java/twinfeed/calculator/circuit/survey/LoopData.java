@@ -78,7 +78,13 @@ public record LoopData(
     /** Adds the lines that end in Zs. */
     public void working(Working.Builder working, CircuitSurvey survey) {
         if (way == Way.MEASURED) {
-            working.input("Zs", "measuredLoop", Objects.requireNonNull(ohm), "ohm", "", "survey.electricity.circuit.measuredLoop");
+            working.input(
+                    "Zs",
+                    "measuredLoop",
+                    Objects.requireNonNull(ohm),
+                    "ohm",
+                    "",
+                    "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
@@ -95,7 +101,13 @@ public record LoopData(
     /** Adds the lines that end in Zc, the loop with cold conductors. */
     public void coldWorking(Working.Builder working, CircuitSurvey survey) {
         if (way == Way.MEASURED) {
-            working.input("Zc", "measuredLoop", Objects.requireNonNull(coldOhm), "ohm", "", "survey.electricity.circuit.measuredLoop");
+            working.input(
+                    "Zc",
+                    "measuredLoop",
+                    Objects.requireNonNull(coldOhm),
+                    "ohm",
+                    "",
+                    "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
@@ -103,7 +115,13 @@ public record LoopData(
     }
 
     private void parts(Working.Builder working, CircuitSurvey survey) {
-        working.input("Ze", "externalLoop", Objects.requireNonNull(survey.feed().externalOhm()), "ohm", "", ReadingPaths.EXTERNAL_LOOP);
+        working.input(
+                "Ze",
+                "externalLoop",
+                Objects.requireNonNull(survey.feed().externalOhm()),
+                "ohm",
+                "",
+                ReadingPaths.EXTERNAL_LOOP);
         if (way == Way.MEASURED_LINE) {
             working.input(
                     "R12",

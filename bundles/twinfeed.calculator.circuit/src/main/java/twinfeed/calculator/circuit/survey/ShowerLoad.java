@@ -26,8 +26,7 @@ public record ShowerLoad(double ratedW, double ratedV, String powerOrigin, Strin
         Double powerW = SiValues.of(heater.getPower());
         Double voltageV = SiValues.of(heater.getVoltage());
         return powerW != null && voltageV != null && powerW > 0 && voltageV > 0
-                ? new ShowerLoad(
-                        powerW, voltageV, Origin.heater(heater, "power"), Origin.heater(heater, "voltage"))
+                ? new ShowerLoad(powerW, voltageV, Origin.heater(heater, "power"), Origin.heater(heater, "voltage"))
                 : null;
     }
 
@@ -54,7 +53,6 @@ public record ShowerLoad(double ratedW, double ratedV, String powerOrigin, Strin
 
     /** Starts a working with the heater's design current Ib. */
     public Working.Builder working() {
-        return rating()
-                .step("Ib", "designCurrent", "Pr / Ur", "A", "");
+        return rating().step("Ib", "designCurrent", "Pr / Ur", "A", "");
     }
 }

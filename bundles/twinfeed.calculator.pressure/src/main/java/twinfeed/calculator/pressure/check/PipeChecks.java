@@ -170,8 +170,7 @@ public final class PipeChecks implements CheckGroup {
         finding.working(() -> shares(heater, feed, flow, largest, sum)).add();
     }
 
-    private static Working shares(
-            HeaterCase heater, FeedConditions feed, double flow, Share largest, double sum) {
+    private static Working shares(HeaterCase heater, FeedConditions feed, double flow, Share largest, double sum) {
         int coldest = feed.coldest();
         String origin = Origin.heater(heater.unit().heater(), "runningPressureFlow");
         WorkingLines lines = new WorkingLines().include(FeedWorking.inlet(feed, coldest, flow, origin), "");

@@ -87,12 +87,7 @@ public final class RunningPressureChecks implements CheckGroup {
         Heater data = heater.unit().heater();
         WorkingLines lines = new WorkingLines();
         UnitLines.addPressure(
-                lines,
-                "lim",
-                "leastRunning",
-                data.getMinimumRunningPressure().si(),
-                data,
-                "minimumRunningPressure");
+                lines, "lim", "leastRunning", data.getMinimumRunningPressure().si(), data, "minimumRunningPressure");
         return lines;
     }
 
@@ -140,8 +135,7 @@ public final class RunningPressureChecks implements CheckGroup {
                 List.of());
     }
 
-    private static Working peakWorking(
-            HeaterCase heater, FeedConditions feed, double share, int intake, double flow) {
+    private static Working peakWorking(HeaterCase heater, FeedConditions feed, double share, int intake, double flow) {
         WorkingLines test = new WorkingLines();
         FeedWorking.addTest(test, feed.feed());
         WorkingLines lines = limit(heater).include(test.build(), "_q");

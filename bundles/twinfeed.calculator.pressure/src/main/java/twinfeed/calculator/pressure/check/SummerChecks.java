@@ -133,11 +133,10 @@ public final class SummerChecks implements CheckGroup {
     private static Working working(UnitFlows flows, Summer summer) {
         FeedConditions feed = flows.feed();
         int intake = summer.point().intake();
-        OperatingPointWorking point = OperatingPointWorking.of(flows, summer.point(), summer.share())
-                .addFlow();
+        OperatingPointWorking point =
+                OperatingPointWorking.of(flows, summer.point(), summer.share()).addFlow();
         FeedWorking.addDensity(point.lines(), feed.intakeC(intake), feed.intakeOrigin(intake));
-        DrawOffWorking.addPower(
-                point.lines(), flows, summer.point().voltage(), summer.powerW(), summer.share());
+        DrawOffWorking.addPower(point.lines(), flows, summer.point().voltage(), summer.powerW(), summer.share());
         HeatLines.addOutlet(point.lines(), point.flow());
         return point.lines().build();
     }

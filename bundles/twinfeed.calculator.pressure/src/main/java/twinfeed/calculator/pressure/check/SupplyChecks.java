@@ -59,13 +59,7 @@ public final class SupplyChecks implements CheckGroup {
 
     private static Working drop(double staticPa, double runningPa) {
         return new WorkingLines()
-                .input(
-                        "p_0",
-                        "staticReading",
-                        staticPa / FeedUnits.BAR,
-                        "bar",
-                        "",
-                        "survey.water.test.staticPressure")
+                .input("p_0", "staticReading", staticPa / FeedUnits.BAR, "bar", "", "survey.water.test.staticPressure")
                 .input(
                         "p_1",
                         "runningReading",

@@ -56,7 +56,8 @@ public final class ThrottleCheck implements CheckGroup {
     }
 
     private static Working working(UnitData unit, UnitFlows flows, OperatingPoint point) {
-        OperatingPointWorking working = OperatingPointWorking.ofWished(flows, point).addInlet();
+        OperatingPointWorking working =
+                OperatingPointWorking.ofWished(flows, point).addInlet();
         UnitLines.addThrottleNeed(working.lines(), unit, working.flow());
         return working.lines()
                 .step("p_l", "pressureLeft", "max(0, p_in)", "bar", "")

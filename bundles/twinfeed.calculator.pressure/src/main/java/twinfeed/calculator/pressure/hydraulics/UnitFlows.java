@@ -75,8 +75,7 @@ public final class UnitFlows {
 
     /** How the wished mass flow was found, ending in kg/s; empty where nobody says. */
     public Working wishedWorking(int intake, int voltage) {
-        return exchange.working(
-                SharedQuantity.WISHED_FLOW, feed.grid().index(intake, voltage));
+        return exchange.working(SharedQuantity.WISHED_FLOW, feed.grid().index(intake, voltage));
     }
 
     /** Power into the water at a voltage of the grid, W. */

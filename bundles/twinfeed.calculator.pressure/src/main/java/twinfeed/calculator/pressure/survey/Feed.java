@@ -15,8 +15,7 @@ import twinfeed.engineering.pipe.PipeSegment;
  * @param taps the taps, in the order in which they are opened
  * @param test the readings from which the curve was made; absent where it comes from nowhere else
  */
-public record Feed(
-        SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps, @Nullable TestOrigin test) {
+public record Feed(SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps, @Nullable TestOrigin test) {
     /** A feed whose curve is given as such. */
     public Feed(SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> taps) {
         this(curve, run, taps, null);

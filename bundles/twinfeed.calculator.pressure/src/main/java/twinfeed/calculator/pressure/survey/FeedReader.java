@@ -9,7 +9,6 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Origin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
-import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.DrawOff;

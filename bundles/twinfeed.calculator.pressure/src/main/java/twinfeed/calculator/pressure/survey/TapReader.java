@@ -64,8 +64,7 @@ final class TapReader {
             return Optional.empty();
         }
         if (drawOff.getHeight() != null) {
-            branch = atHeight(
-                    branch, drawOff.getHeight().si(), "survey.water.drawOffs[" + name + "].height");
+            branch = atHeight(branch, drawOff.getHeight().si(), "survey.water.drawOffs[" + name + "].height");
         }
         double flow = stated == null ? usualFlow(name) : stated.si();
         if (fitted != null) {

@@ -255,8 +255,8 @@ public final class FeedWorking {
 
     /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
     public static Working inlet(FeedConditions feed, int intake, double flowM3PerS, String flowOrigin) {
-        WorkingLines lines = new WorkingLines()
-                .input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "", flowOrigin);
+        WorkingLines lines =
+                new WorkingLines().input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "", flowOrigin);
         addWater(lines, feed.intakeC(intake), feed.intakeOrigin(intake));
         addInlet(lines, feed.feed());
         return lines.build();

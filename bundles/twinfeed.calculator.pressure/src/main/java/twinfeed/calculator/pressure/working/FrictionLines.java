@@ -50,7 +50,8 @@ final class FrictionLines {
         lines.step("y" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, b), "", COLEBROOK);
         // Still water has no friction factor; a Reynolds number of 1 stands for it, for the flow's square is 0 then.
         String turbulent = "1 / y" + at + "^2";
-        String factor = "if(" + reynolds + " < 2000, 64 / " + reynolds + ", max(64 / " + reynolds + ", " + turbulent + "))";
+        String factor =
+                "if(" + reynolds + " < 2000, 64 / " + reynolds + ", max(64 / " + reynolds + ", " + turbulent + "))";
         String dynamic = " * rho * w" + of + "^2 / 2 / 100000";
         lines.step(
                 "S" + at,
@@ -60,7 +61,12 @@ final class FrictionLines {
                 DARCY);
         String rise = "(2 / ln(10) * " + b + " / (a" + of + " + " + b + " * y" + at + "))";
         String falls = "if(64 / " + reynolds + " >= " + turbulent + ", 0.5, " + rise + " / (1 + " + rise + "))";
-        lines.step("M" + at, "squareSlope", "S" + at + " - (S" + at + " - K" + of + dynamic + ") * " + falls, SQUARE, DARCY);
+        lines.step(
+                "M" + at,
+                "squareSlope",
+                "S" + at + " - (S" + at + " - K" + of + dynamic + ") * " + falls,
+                SQUARE,
+                DARCY);
         return at;
     }
 

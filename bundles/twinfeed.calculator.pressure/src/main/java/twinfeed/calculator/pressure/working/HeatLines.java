@@ -21,7 +21,12 @@ public final class HeatLines {
                 .step("m" + ending, "massFlow", flow + " / 60000 * rho", "kg/s", "")
                 .step(h, "enthalpyOut", "h_in + P / m" + ending, "J/kg", "heat balance")
                 .step("T_0" + ending, "temperatureStart", Water.temperatureStartExpression(h), "°C", WATER)
-                .step("T_1" + ending, "temperatureStep", Water.temperatureStepExpression(h, "T_0" + ending), "°C", WATER)
+                .step(
+                        "T_1" + ending,
+                        "temperatureStep",
+                        Water.temperatureStepExpression(h, "T_0" + ending),
+                        "°C",
+                        WATER)
                 .step(
                         "T_x" + ending,
                         "outletTemperature",

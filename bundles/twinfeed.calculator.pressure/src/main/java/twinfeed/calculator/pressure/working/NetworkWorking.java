@@ -15,7 +15,6 @@ import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.TestOrigin;
-import twinfeed.engineering.pipe.Outlet;
 
 /**
  * Writes down the flows of a feed with open taps, or through a unit that is an outlet, as on paper: the flows that the program
@@ -88,11 +87,7 @@ final class NetworkWorking {
         TestOrigin test = fit == null ? null : fit.feed().test();
         if (fit == null || test == null) {
             lines.input(
-                    "R" + ending,
-                    "tapResistance",
-                    OutletWorking.bar(tap.tap().outlet()),
-                    "bar/(L/min)²",
-                    "");
+                    "R" + ending, "tapResistance", OutletWorking.bar(tap.tap().outlet()), "bar/(L/min)²", "");
         } else {
             lines.include(OutletWorking.ofTap(fit, test), ending);
         }
@@ -207,7 +202,8 @@ final class NetworkWorking {
     /** The pressure at a tee, and how it falls with the flow from the gauge; without pipes before it both stay as they are. */
     private void addTee(Reach reach, String here, March march) {
         Losses losses = addLosses(reach.before(), march.rest);
-        String loss = losses.isNone() ? "" : " - " + losses.square() + " * " + march.rest + "^2" + heights(reach.before());
+        String loss =
+                losses.isNone() ? "" : " - " + losses.square() + " * " + march.rest + "^2" + heights(reach.before());
         String steeper = losses.isNone() ? "" : " + 2 * " + losses.slope() + " * " + march.rest + " * " + march.gain;
         lines.step("p" + here, "teePressure", march.pressure + loss, "bar", DARCY)
                 .step("d" + here, "teeSlope", march.slope + steeper, "bar/(L/min)", "");

@@ -55,7 +55,9 @@ public final class OperatingPointWorking {
                 flows::fullBoreWorking,
                 () -> flows.wishedWorking(point.intake(), point.voltage()),
                 share,
-                near(share * flows.wished(point.intake(), point.voltage()), flows.available(point.intake(), point.open())));
+                near(
+                        share * flows.wished(point.intake(), point.voltage()),
+                        flows.available(point.intake(), point.open())));
     }
 
     /** A point at which a unit is to run with the wished flow, whether the feed gives it or not. */
@@ -123,7 +125,8 @@ public final class OperatingPointWorking {
 
     private void addAvailable(Outlet unit, String symbol) {
         addOutlet(lines, unit, outlet.get());
-        NetworkWorking network = new NetworkWorking(lines, feed, point.intake(), point.open(), "R_u", isNear() ? "a" : "");
+        NetworkWorking network =
+                new NetworkWorking(lines, feed, point.intake(), point.open(), "R_u", isNear() ? "a" : "");
         network.solve(feed.at(point.intake()), feed.available(unit, point.intake(), point.open()));
         lines.step(symbol, "unitFlow", network.unitFlow(), "L/min", "");
     }
@@ -161,6 +164,9 @@ public final class OperatingPointWorking {
     /** The largest flow, L/min, that the feed drives through a unit fully open. */
     public static Working available(
             FeedConditions feed, OperatingPoint point, Outlet fullBore, Supplier<Working> outlet) {
-        return new OperatingPointWorking(feed, point, fullBore, outlet, Working::none, 1, false).addFlow().lines.build();
+        return new OperatingPointWorking(feed, point, fullBore, outlet, Working::none, 1, false)
+                .addFlow()
+                .lines
+                .build();
     }
 }

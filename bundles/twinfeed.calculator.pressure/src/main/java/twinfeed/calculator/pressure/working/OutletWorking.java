@@ -74,6 +74,7 @@ public final class OutletWorking {
         FeedWorking.addRun(lines, fit.feed().run(), "Q", "p_s", 1, "p_T");
         List<NamedPipe> branch = fit.branch();
         FeedWorking.addRun(lines, branch, "Q", "p_T", fit.feed().run().size() + 1, "p_o");
-        return lines.step("R", "tapResistance", "max(0.01, p_o) / Q^2", SQUARE, "").build();
+        return lines.step("R", "tapResistance", "max(0.01, p_o) / Q^2", SQUARE, "")
+                .build();
     }
 }

@@ -18,12 +18,7 @@ final class SwitchOffLines {
         if (way == DropOutLimit.Way.FLOW) {
             Double activation = breaks.activationM3PerS();
             UnitLines.addFlow(
-                    lines,
-                    symbol,
-                    "breakFlow",
-                    activation == null ? 0 : activation,
-                    unit.heater(),
-                    "activationFlow");
+                    lines, symbol, "breakFlow", activation == null ? 0 : activation, unit.heater(), "activationFlow");
             return symbol;
         }
         UnitLines.addBreakPressure(lines, unit.heater(), breaks.breakPa());

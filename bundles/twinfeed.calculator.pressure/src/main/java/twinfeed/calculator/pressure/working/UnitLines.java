@@ -25,7 +25,12 @@ public final class UnitLines {
                 "strainerResistance",
                 unit.strainer() == null
                         ? null
-                        : datum(heater, "strainerLoss", "inletLoss", heater.getInletLoss(), "inletLossFlow",
+                        : datum(
+                                heater,
+                                "strainerLoss",
+                                "inletLoss",
+                                heater.getInletLoss(),
+                                "inletLossFlow",
                                 heater.getInletLossFlow()),
                 heater,
                 strainer);
@@ -41,8 +46,13 @@ public final class UnitLines {
                 "downstreamResistance",
                 downstream == null
                         ? null
-                        : datum(heater, "buildPressure", "downstreamPressure", heater.getDownstreamPressure(),
-                                "downstreamFlow", heater.getDownstreamFlow()),
+                        : datum(
+                                heater,
+                                "buildPressure",
+                                "downstreamPressure",
+                                heater.getDownstreamPressure(),
+                                "downstreamFlow",
+                                heater.getDownstreamFlow()),
                 heater,
                 downstream == null ? 0 : downstream);
     }
@@ -70,8 +80,13 @@ public final class UnitLines {
     public static Working need(Heater heater) {
         return OutletWorking.ofData(
                 heater,
-                datum(heater, "leastRunning", "minimumRunningPressure", heater.getMinimumRunningPressure(),
-                        "runningPressureFlow", heater.getRunningPressureFlow()));
+                datum(
+                        heater,
+                        "leastRunning",
+                        "minimumRunningPressure",
+                        heater.getMinimumRunningPressure(),
+                        "runningPressureFlow",
+                        heater.getRunningPressureFlow()));
     }
 
     /** The pressure that the throttle needs at a flow, {@code lim}. */
@@ -96,7 +111,12 @@ public final class UnitLines {
 
     /** The pressure at which the switch opens, {@code p_b}: without a figure of its own that at which it closes. */
     static void addBreakPressure(WorkingLines lines, Heater heater, double breakPa) {
-        addPressure(lines, "p_b", "breakPressure", breakPa, heater,
+        addPressure(
+                lines,
+                "p_b",
+                "breakPressure",
+                breakPa,
+                heater,
                 heater.getBreakPressure() == null ? "makePressure" : "breakPressure");
     }
 

@@ -19,8 +19,7 @@ public final class WorkingLines {
     }
 
     /** A value put in whose origin is known. */
-    public WorkingLines input(
-            String symbol, String meaning, double value, String unit, String source, String origin) {
+    public WorkingLines input(String symbol, String meaning, double value, String unit, String source, String origin) {
         if (known.add(symbol)) {
             builder.input(symbol, meaning, value, unit, source, origin);
         }
