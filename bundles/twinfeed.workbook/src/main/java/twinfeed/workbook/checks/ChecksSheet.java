@@ -50,7 +50,7 @@ public final class ChecksSheet {
         new CheckGrid(sheets, page, answers).write(options);
         page.gap(6);
         page.row().text(0, GRID_LAST, sheets.words().get("checks.print"), SheetStyles.MUTED);
-        page.setup().pages(3).printOnly(page.rowIndex(), GRID_LAST);
+        page.setup().pages(2).printOnly(page.rowIndex(), GRID_LAST);
         for (OptionAssessment option : options) {
             writeOption(option);
         }
