@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
@@ -35,6 +36,12 @@ import twinfeed.workbook.Office;
  */
 class LiveChainTest {
     private static final double NEAR = 1e-9;
+
+    /**
+     * What the workbook does not follow: the speed where a tap's flow alone in a changed house comes from a search of its own, and the static
+     * pressure of a house of which too little is known for a working.
+     */
+    private static final Set<String> ONLY_THE_PROGRAM = Set.of("pressure.velocity", "pressure.static");
 
     private final Books books = new Books();
 
@@ -139,6 +146,9 @@ class LiveChainTest {
             Row row = rows.get(finding.getTitle());
             Double value = finding.getValue();
             if (value == null || row == null || row.getCell(2).getCellType() == CellType.BLANK) {
+                continue;
+            }
+            if (ONLY_THE_PROGRAM.contains(finding.getKey())) {
                 continue;
             }
             if (!sameCondition(before, finding)) {

@@ -27,7 +27,7 @@ final class NetworkWorking {
     private static final int TRIAL_DIGITS = 10;
 
     /** From a trial that is a tenth off so many rounds lead to eleven digits: each squares the error. */
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 5;
 
     private static final String DARCY = "Darcy-Weisbach";
 

@@ -15,7 +15,7 @@ import twinfeed.calculator.pressure.survey.UnitData;
 /** Writes down the draw-off at which the heat goes off, with the throttle held. */
 public final class SwitchDropOutWorking {
     /** From a trial that is a tenth off so many rounds lead to eleven digits: each squares the error. */
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 5;
 
     private final FeedConditions feed;
     private final WorkingLines lines;
