@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import twinfeed.document.Titles;
 import twinfeed.model.assessment.Finding;
@@ -79,7 +80,7 @@ public final class IndexSheet {
             column++;
             for (Finding finding : findings) {
                 if (finding.getTitle().equals(title)) {
-                    int row = rows.get(finding) + 1;
+                    int row = Objects.requireNonNull(rows.get(finding)) + 1;
                     page.number(column, row, SheetStyles.LINE.format("0").align(CellStyle.Alignment.CENTRE));
                     page.link(column, workings.sheetReference() + "!A" + row);
                     break;

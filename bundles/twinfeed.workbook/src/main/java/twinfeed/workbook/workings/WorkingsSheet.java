@@ -137,8 +137,8 @@ public final class WorkingsSheet {
         Finding known = begun ? null : written.get(same);
         if (known != null) {
             // All its lines stand above, and so does its answer.
-            rows.put(finding, rows.get(known));
-            results.put(finding, results.get(known));
+            rows.put(finding, Objects.requireNonNull(rows.get(known)));
+            results.put(finding, Objects.requireNonNull(results.get(known)));
             return;
         }
         begin(finding);
