@@ -74,10 +74,11 @@ final class CheckGrid {
         List<CheckRow> elsewhere = new ArrayList<>();
         List<CheckRow> passed = new ArrayList<>();
         Map<FindingClass, List<CheckRow>> byClass = rows(options);
-        List<FindingClass> kinds = new ArrayList<>(byClass.keySet());
-        kinds.sort(Comparator.comparing(kind -> byClass.get(kind).stream().noneMatch(CheckRow::fails)));
-        for (FindingClass kind : kinds) {
-            List<CheckRow> checks = new ArrayList<>(byClass.get(kind));
+        List<Map.Entry<FindingClass, List<CheckRow>>> kinds = new ArrayList<>(byClass.entrySet());
+        kinds.sort(Comparator.comparing(kind -> kind.getValue().stream().noneMatch(CheckRow::fails)));
+        for (Map.Entry<FindingClass, List<CheckRow>> entry : kinds) {
+            FindingClass kind = entry.getKey();
+            List<CheckRow> checks = new ArrayList<>(entry.getValue());
             checks.sort(Comparator.comparing(check -> !check.fails()));
             List<CheckRow> open = checks.stream()
                     .filter(check -> check.arises() && !check.passes())
