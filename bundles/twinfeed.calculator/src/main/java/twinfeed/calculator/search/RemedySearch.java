@@ -130,6 +130,7 @@ public final class RemedySearch {
         private final OptionResult before;
         private final Set<String> failedBefore = new HashSet<>();
         private final Set<String> unknownBefore = new HashSet<>();
+        private final Set<String> doubtWithoutWork = new HashSet<>();
         private final PriorityQueue<WorkSet> waiting = new PriorityQueue<>(WorkSet.ORDER);
         private final Set<String> seen = new HashSet<>();
         private final Map<String, Offer> offers = new LinkedHashMap<>();
@@ -145,6 +146,9 @@ public final class RemedySearch {
                     case CANNOT_TELL, NOT_CHECKED, TOO_CLOSE ->
                         unknownBefore.add(finding.check().key());
                     default -> {}
+                }
+                if (finding.outcome() == Outcome.TOO_CLOSE && finding.remedies().isEmpty()) {
+                    doubtWithoutWork.add(finding.check().key());
                 }
             }
         }
@@ -176,13 +180,16 @@ public final class RemedySearch {
             return after;
         }
 
-        /** Nothing decisive fails, nothing fails that did not fail before, and no doubt is new. */
+        /**
+         * Nothing decisive fails, nothing fails that did not fail before, and no doubt is new. A check that is too close to call and for which
+         * there is no work, a reading to be taken again for example, stays so: works mend the rest, and the verdict stays open.
+         */
         private boolean mends(OptionResult after) {
             return after.findings().stream().allMatch(finding -> {
                 String key = finding.check().key();
                 return switch (finding.outcome()) {
                     case FAILS -> !finding.check().deciding() && failedBefore.contains(key);
-                    case TOO_CLOSE -> !finding.check().deciding();
+                    case TOO_CLOSE -> !finding.check().deciding() || doubtWithoutWork.contains(key);
                     case CANNOT_TELL, NOT_CHECKED -> !opensDoubt(finding);
                     default -> true;
                 };
@@ -206,7 +213,9 @@ public final class RemedySearch {
 
         private boolean hasToBeMended(Finding finding) {
             String key = finding.check().key();
-            return finding.stands()
+            boolean stands = finding.stands()
+                    && !(finding.outcome() == Outcome.TOO_CLOSE && doubtWithoutWork.contains(key));
+            return stands
                     || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key))
                     || opensDoubt(finding);
         }

@@ -27,6 +27,7 @@ import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.engine.Influence;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -248,5 +249,24 @@ class RemedySearchTest {
     @Test
     void aPricedSetGoesBeforeOneOnEnquiry() {
         assertTrue(new WorkCost(0, BigDecimal.valueOf(9000), 90).compareTo(new WorkCost(1, BigDecimal.ONE, 0)) < 0);
+    }
+
+    /** A flow test that has to be taken again keeps no work from being found for the rest; whether the heater suits stays open. */
+    @Test
+    void aDoubtThatNoWorkMendsLeavesTheRestToBeMended() {
+        Check doubtful = Check.of("made.doubt", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+        Check mendable = Check.of("made.mendable", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+        Remedy work = new Remedy("work", "work", Map.of(), List.of(), false, 0, survey -> survey.setNotes("done"));
+        Runner runner = Fixtures.runner(
+                new SyntheticCalculator("made-up", List.of(doubtful, mendable), (survey, findings) -> {
+                    findings.on(doubtful).compare(1, 0).outcome(Outcome.TOO_CLOSE).add();
+                    double margin = "done".equals(survey.getNotes()) ? 1 : -1;
+                    findings.on(mendable).compare(margin, 0).remedy(work).add();
+                }));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        WorkPlan plan = new RemedySearch(runner::judge, WorkCost.BY_COUNT)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+        assertEquals(List.of(work), plan.works());
+        assertEquals(Verdict.NOT_AS_IT_IS, plan.verdict());
     }
 }
