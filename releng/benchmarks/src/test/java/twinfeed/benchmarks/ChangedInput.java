@@ -77,7 +77,9 @@ enum ChangedInput {
             Object next = at.eGet(feature);
             if (next instanceof List<?> list) {
                 at = (EObject) list.get(index(list));
-                name.append('[').append(twinfeed.calculator.Readings.name(at, index(list))).append(']');
+                name.append('[')
+                        .append(twinfeed.calculator.Readings.name(at, index(list)))
+                        .append(']');
             } else if (next instanceof EObject element) {
                 at = element;
             }

@@ -90,7 +90,8 @@ class LiveChainTest {
                 return null;
             }
             CellReference place = new CellReference(named.getRefersToFormula());
-            Cell cell = book.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol());
+            Cell cell =
+                    book.getSheet(place.getSheetName()).getRow(place.getRow()).getCell(place.getCol());
             cell.setCellValue(change.typed(cell.getNumericCellValue()));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             book.write(out);
@@ -179,8 +180,8 @@ class LiveChainTest {
         double found = cell.getNumericCellValue();
         double scale = Math.max(Math.abs(expected), Objects.requireNonNullElse(finding.getLimit(), 0.0));
         if (Math.abs(found - expected) > NEAR * Math.max(1e-3, scale)) {
-            differences.add(where + ": " + finding.getKey() + " " + what + " " + found + " instead of " + expected + ", "
-                    + finding.getCondition() + "\n");
+            differences.add(where + ": " + finding.getKey() + " " + what + " " + found + " instead of " + expected
+                    + ", " + finding.getCondition() + "\n");
         }
     }
 }

@@ -213,11 +213,9 @@ public final class RemedySearch {
 
         private boolean hasToBeMended(Finding finding) {
             String key = finding.check().key();
-            boolean stands = finding.stands()
-                    && !(finding.outcome() == Outcome.TOO_CLOSE && doubtWithoutWork.contains(key));
-            return stands
-                    || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key))
-                    || opensDoubt(finding);
+            boolean stands =
+                    finding.stands() && !(finding.outcome() == Outcome.TOO_CLOSE && doubtWithoutWork.contains(key));
+            return stands || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key)) || opensDoubt(finding);
         }
 
         private boolean opensDoubt(Finding finding) {

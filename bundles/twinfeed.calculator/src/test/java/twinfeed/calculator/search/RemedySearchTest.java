@@ -257,9 +257,12 @@ class RemedySearchTest {
         Check doubtful = Check.of("made.doubt", FindingClass.SAFETY, LimitType.AT_LEAST, "");
         Check mendable = Check.of("made.mendable", FindingClass.SAFETY, LimitType.AT_LEAST, "");
         Remedy work = new Remedy("work", "work", Map.of(), List.of(), false, 0, survey -> survey.setNotes("done"));
-        Runner runner = Fixtures.runner(
-                new SyntheticCalculator("made-up", List.of(doubtful, mendable), (survey, findings) -> {
-                    findings.on(doubtful).compare(1, 0).outcome(Outcome.TOO_CLOSE).add();
+        Runner runner =
+                Fixtures.runner(new SyntheticCalculator("made-up", List.of(doubtful, mendable), (survey, findings) -> {
+                    findings.on(doubtful)
+                            .compare(1, 0)
+                            .outcome(Outcome.TOO_CLOSE)
+                            .add();
                     double margin = "done".equals(survey.getNotes()) ? 1 : -1;
                     findings.on(mendable).compare(margin, 0).remedy(work).add();
                 }));
