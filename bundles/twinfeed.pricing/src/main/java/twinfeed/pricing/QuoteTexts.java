@@ -100,18 +100,16 @@ final class QuoteTexts {
                 && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
     }
 
-    /** Which of several options is recommended, and why; of those that the estimator named none is. */
+    /** Which of several options is recommended, and why; of those that the estimator named it is the first, if it suits. */
     private Optional<String> recommendation(Quote quote) {
-        if (quote.getOptions().size() < 2
-                || !request.chosen().isEmpty()
-                || !recommendable(quote.getOptions().get(0))) {
+        if (quote.getOptions().size() < 2 || !recommendable(quote.getOptions().get(0))) {
             return Optional.empty();
         }
-        String title = quote.getOptions().get(0).getTitle();
-        return Optional.of(
-                survey.getWishedPower() == null
-                        ? text("summary.recommended.cheapest", title)
-                        : text("summary.recommended.wish", title));
+        String reason = !request.chosen().isEmpty()
+                ? "chosen"
+                : survey.getWishedPower() == null ? "cheapest" : "wish";
+        return Optional.of(text(
+                "summary.recommended." + reason, quote.getOptions().get(0).getTitle()));
     }
 
     /** Heaters that would suit too and have no place on the page. */

@@ -43,6 +43,9 @@ class LiveChainTest {
      */
     private static final Set<String> ONLY_THE_PROGRAM = Set.of("pressure.velocity", "pressure.static");
 
+    /** The limit of this check is the flow that a tap gives alone, which in a changed house comes from that search too. */
+    private static final String LIMIT_BY_THE_PROGRAM = "pressure.dropOut";
+
     private final Books books = new Books();
 
     @TempDir
@@ -157,7 +160,8 @@ class LiveChainTest {
             }
             compared++;
             check(where, finding, "value", value, row.getCell(2), differences);
-            if (finding.getMargin() != null) {
+            boolean limitByTheProgram = where.endsWith("done") && finding.getKey().equals(LIMIT_BY_THE_PROGRAM);
+            if (finding.getMargin() != null && !limitByTheProgram) {
                 check(where, finding, "margin", finding.getMargin(), row.getCell(4), differences);
             }
         }
