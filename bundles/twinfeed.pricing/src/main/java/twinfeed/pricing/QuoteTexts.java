@@ -105,11 +105,9 @@ final class QuoteTexts {
         if (quote.getOptions().size() < 2 || !recommendable(quote.getOptions().get(0))) {
             return Optional.empty();
         }
-        String reason = !request.chosen().isEmpty()
-                ? "chosen"
-                : survey.getWishedPower() == null ? "cheapest" : "wish";
-        return Optional.of(text(
-                "summary.recommended." + reason, quote.getOptions().get(0).getTitle()));
+        String reason = !request.chosen().isEmpty() ? "chosen" : survey.getWishedPower() == null ? "cheapest" : "wish";
+        return Optional.of(
+                text("summary.recommended." + reason, quote.getOptions().get(0).getTitle()));
     }
 
     /** Heaters that would suit too and have no place on the page. */

@@ -160,7 +160,8 @@ class LiveChainTest {
             }
             compared++;
             check(where, finding, "value", value, row.getCell(2), differences);
-            boolean limitByTheProgram = where.endsWith("done") && finding.getKey().equals(LIMIT_BY_THE_PROGRAM);
+            boolean limitByTheProgram =
+                    where.endsWith("done") && finding.getKey().equals(LIMIT_BY_THE_PROGRAM);
             if (finding.getMargin() != null && !limitByTheProgram) {
                 check(where, finding, "margin", finding.getMargin(), row.getCell(4), differences);
             }
