@@ -24,6 +24,9 @@ import twinfeed.usecase.TwinfeedService;
  * ({@code ulimit -f}) refuses a write half-way, as a full disk and a quota do.
  */
 class NoRoomTest {
+    /** Room for every file that a quote makes. */
+    private static final int PLENTY_KIB = 32_000;
+
     @TempDir
     private Path folder;
 
@@ -102,7 +105,7 @@ class NoRoomTest {
     /** Whatever comes of it, no number is burnt in silence: what was issued is named and whole. */
     @Test
     void aQuoteIsIssuedAndNamedOrNotIssued() throws Exception {
-        for (int kib : new int[] {8, 100, 4000}) {
+        for (int kib : new int[] {8, 100, PLENTY_KIB}) {
             Ended ended = limited(
                     kib,
                     List.of(),
@@ -121,7 +124,7 @@ class NoRoomTest {
             for (FolderCheck.Quote quote : found.quotes()) {
                 assertTrue(ended.said().contains(quote.name()), quote + " is not named: " + ended.said());
             }
-            assertEquals(kib == 4000 ? 0 : 2, ended.status(), kib + " KiB: " + ended.said());
+            assertEquals(kib == PLENTY_KIB ? 0 : 2, ended.status(), kib + " KiB: " + ended.said());
         }
         assertEquals(List.of(), leftovers());
     }
