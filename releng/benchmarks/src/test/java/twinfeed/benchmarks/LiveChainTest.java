@@ -31,11 +31,16 @@ import twinfeed.usecase.OpenedJob;
 import twinfeed.workbook.Office;
 
 /**
- * An input changed in the workbook comes to what the program gives for the changed house, to 1e-9, on the sheet of checks: as found and with
+ * An input changed in the workbook comes to what the program gives for the changed house, to 1e-9 (the hottest moment to 1e-3), on the sheet of checks: as found and with
  * the work done. The judge is LibreOffice, told to recalculate everything.
  */
 class LiveChainTest {
     private static final double NEAR = 1e-9;
+
+    /** The hottest moment is reached in the cells by a fixed number of rounds, which end a little short of the root when a tap's flow changes. */
+    private static final String BY_ROUNDS = "pressure.scald";
+
+    private static final double NEAR_BY_ROUNDS = 1e-3;
 
     /**
      * What the workbook does not follow: the speed where a tap's flow alone in a changed house comes from a search of its own, and the static
@@ -184,7 +189,8 @@ class LiveChainTest {
             String where, Finding finding, String what, double expected, Cell cell, List<String> differences) {
         double found = cell.getNumericCellValue();
         double scale = Math.max(Math.abs(expected), Objects.requireNonNullElse(finding.getLimit(), 0.0));
-        if (Math.abs(found - expected) > NEAR * Math.max(1e-3, scale)) {
+        double near = finding.getKey().equals(BY_ROUNDS) ? NEAR_BY_ROUNDS : NEAR;
+        if (Math.abs(found - expected) > near * Math.max(1e-3, scale)) {
             differences.add(where + ": " + finding.getKey() + " " + what + " " + found + " instead of " + expected
                     + ", " + finding.getCondition() + "\n");
         }
