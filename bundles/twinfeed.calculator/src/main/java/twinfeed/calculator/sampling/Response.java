@@ -55,10 +55,6 @@ final class Response {
         return margin >= 0 == passes && !Double.isNaN(margin);
     }
 
-    double nominalMargin() {
-        return nominal;
-    }
-
     boolean passesNominally() {
         return passesNominally;
     }
