@@ -3,6 +3,7 @@ package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the margin of one check answers to each input alone: the margin with the readings as taken, and the sum of the inputs' effects. What
@@ -24,8 +25,12 @@ final class Response {
     private final List<Effect> effects = new ArrayList<>();
     private final List<Integer> inputs = new ArrayList<>();
     private final List<Pair> pairs = new ArrayList<>();
+    private @Nullable Together together;
+    private double[] beyond = {};
     private double least;
     private double largest;
+    private double leastTogether;
+    private double largestTogether;
     private boolean regular;
     private boolean wavers;
 
@@ -69,7 +74,10 @@ final class Response {
         if (wavers) {
             return false;
         }
-        return !regular || (passesNominally ? nominal + ROOM * least >= 0 : nominal + ROOM * largest < 0);
+        return !regular
+                || (passesNominally
+                        ? nominal + ROOM * (least + leastTogether) >= 0
+                        : nominal + ROOM * (largest + largestTogether) < 0);
     }
 
     /** The margin with the inputs at given positions. */
@@ -80,6 +88,9 @@ final class Response {
         }
         for (Pair pair : pairs) {
             sum += pair.twist * positions[pair.one] * positions[pair.other];
+        }
+        if (together != null) {
+            sum += beyond[together.way(positions)];
         }
         return sum;
     }
@@ -121,6 +132,21 @@ final class Response {
         }
     }
 
+    /**
+     * Learns what the inputs with several possibilities do in each way in which they can stand together.
+     *
+     * @param ways the ways
+     * @param beyond for each way the addition beyond what each input does alone
+     */
+    private void addTogether(Together ways, double[] beyond) {
+        this.together = ways;
+        this.beyond = beyond;
+        for (double addition : beyond) {
+            leastTogether = Math.min(leastTogether, addition);
+            largestTogether = Math.max(largestTogether, addition);
+        }
+    }
+
     /** How many inputs have an effect. */
     int size() {
         return effects.size();
@@ -147,7 +173,32 @@ final class Response {
         for (int i = 0; i < inputs.size(); i++) {
             probe(trials, inputs.get(i), i, responses);
         }
+        probeTogether(trials, responses);
         return responses;
+    }
+
+    private static void probeTogether(Trials trials, List<Response> responses) {
+        Together ways = Together.of(trials.inputs().list());
+        List<Long> tried = ways.tried();
+        double[][] beyond = new double[responses.size()][ways.whole() && !tried.isEmpty() ? ways.count() : 0];
+        for (long way : tried) {
+            double[] positions = new double[trials.inputs().list().size()];
+            ways.place(way, positions);
+            Trial seen = trials.at(positions);
+            for (int check = 0; check < responses.size(); check++) {
+                Response response = responses.get(check);
+                double margin = seen.margins()[check];
+                response.see(margin, seen.passes()[check]);
+                if (beyond[check].length > 0 && !Double.isNaN(margin)) {
+                    beyond[check][(int) way] = margin - response.at(positions);
+                }
+            }
+        }
+        for (int check = 0; check < responses.size(); check++) {
+            if (beyond[check].length > 0) {
+                responses.get(check).addTogether(ways, beyond[check]);
+            }
+        }
     }
 
     private static void probe(Trials trials, SampledInput input, int number, List<Response> responses) {
