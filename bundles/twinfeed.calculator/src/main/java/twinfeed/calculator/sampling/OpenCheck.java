@@ -9,7 +9,7 @@ import twinfeed.calculator.PassProbability;
  * The chance of one check whose answer the tolerances can change.
  *
  * <p>Its response says for each of many draws whether it passes, but where the margin comes out nearer to 0 than the response was seen to err;
- * of those draws a share is judged in truth, evenly spread, until the chance is known well enough.
+ * of those draws a share is judged in truth, evenly spread, until it is known well enough how often the response is wrong.
  */
 final class OpenCheck {
     /** An error twice as large as any seen is taken for possible. */
@@ -24,7 +24,8 @@ final class OpenCheck {
     private int surePasses;
     private int[] near = {};
     private int asked;
-    private int passed;
+    private int passesMore;
+    private int turned;
 
     /**
      * An open check.
@@ -74,7 +75,8 @@ final class OpenCheck {
     /** Sorts the draws into those of which the response is sure and those that are near the limit. */
     void sort() {
         asked = 0;
-        passed = 0;
+        passesMore = 0;
+        turned = 0;
         double band = ROOM * error;
         surePasses = 0;
         near = new int[predicted.length];
@@ -96,21 +98,26 @@ final class OpenCheck {
 
     /** Takes the truth of the draw that was next. */
     void take(Trial truth) {
+        boolean passes = truth.passes()[check];
+        if (passes != (predicted[near[asked]] >= 0)) {
+            turned++;
+            passesMore += passes ? 1 : -1;
+        }
         asked++;
-        passed += truth.passes()[check] ? 1 : 0;
     }
 
-    /** The chance that the check passes. */
+    /** The chance that the check passes: what the response says, corrected by what the truth said otherwise of the draws near the limit. */
     double chance() {
-        double nearPasses = asked == 0 ? predictedNearPasses() : (double) passed / asked * near.length;
-        return (surePasses + nearPasses) / predicted.length;
+        double correction = asked == 0 ? 0 : (double) passesMore / asked * near.length;
+        double passes = surePasses + predictedNearPasses() + correction;
+        return Math.min(1, Math.max(0, passes / predicted.length));
     }
 
     private double predictedNearPasses() {
         return Arrays.stream(near).filter(draw -> predicted[draw] >= 0).count();
     }
 
-    /** The standard deviation of the chance: that of a share of the draws near the limit, one more pass and one more failure assumed. */
+    /** The standard deviation of the chance: that of the share of draws in which the truth says otherwise than the response, one more assumed. */
     double deviation() {
         double share = (double) near.length / predicted.length;
         if (asked == near.length) {
@@ -119,9 +126,9 @@ final class OpenCheck {
         if (asked == 0) {
             return share;
         }
-        double pass = (passed + 1.0) / (asked + 2.0);
+        double otherwise = (turned + 1.0) / (asked + 2.0);
         double rest = 1 - (double) asked / near.length;
-        return share * Math.sqrt(pass * (1 - pass) / asked * rest);
+        return share * Math.sqrt(otherwise / asked * rest);
     }
 
     /** Whether a deciding check is too close to call, by more than so many standard deviations. */
