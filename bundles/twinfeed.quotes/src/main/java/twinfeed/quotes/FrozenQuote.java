@@ -29,7 +29,10 @@ import twinfeed.model.survey.SurveyPackage;
  */
 public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, PriceBook book, String program) {
     /** Version of the file's form, the value of its key {@code form}. */
-    public static final String FORM = "twinfeed-quote-1";
+    public static final String FORM = "twinfeed-quote-2";
+
+    /** The form before: the steps of each working stand in full at each finding. */
+    private static final String STEPS_IN_FULL = "twinfeed-quote-1";
 
     /** Stands in each file: it holds what the firm pays, and is no output for a customer. */
     public static final String NOTICE = "holds the firm's costs; not to be sent to a customer";
@@ -48,7 +51,7 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
         tree.put("program", program);
         tree.put("quote", ModelTree.of(quote));
         tree.put("survey", ModelTree.of(survey));
-        tree.put("assessment", ModelTree.of(assessment));
+        SharedSteps.write(ModelTree.of(assessment), tree);
         tree.put("book", ModelTree.of(book));
         return CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8);
     }
@@ -84,17 +87,18 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
         if (!(tree instanceof Map<?, ?> map) || !(map.get("form") instanceof String form)) {
             throw new IllegalArgumentException("no key \"form\"");
         }
-        if (!form.equals(FORM)) {
-            throw new LifeException("unknownForm", name, form, FORM);
-        }
-        return of(map);
+        return switch (form) {
+            case FORM -> of(map, SharedSteps.read(map));
+            case STEPS_IN_FULL -> of(map, map.get("assessment"));
+            default -> throw new LifeException("unknownForm", name, form, FORM);
+        };
     }
 
-    private static FrozenQuote of(Map<?, ?> map) {
+    private static FrozenQuote of(Map<?, ?> map, @Nullable Object assessment) {
         return new FrozenQuote(
                 (Quote) ModelTree.object(QuotePackage.Literals.QUOTE, map.get("quote")),
                 (Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("survey")),
-                (Assessment) ModelTree.object(AssessmentPackage.Literals.ASSESSMENT, map.get("assessment")),
+                (Assessment) ModelTree.object(AssessmentPackage.Literals.ASSESSMENT, assessment),
                 (PriceBook) ModelTree.object(PricebookPackage.Literals.PRICE_BOOK, map.get("book")),
                 String.valueOf(map.get("program")));
     }

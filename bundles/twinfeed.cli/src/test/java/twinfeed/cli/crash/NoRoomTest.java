@@ -25,7 +25,7 @@ import twinfeed.usecase.TwinfeedService;
  */
 class NoRoomTest {
     /** Room for every file that a quote makes. */
-    private static final int PLENTY_KIB = 32_000;
+    private static final int PLENTY_KIB = 4_000;
 
     @TempDir
     private Path folder;

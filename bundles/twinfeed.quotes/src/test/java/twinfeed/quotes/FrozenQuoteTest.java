@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.quotes;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Step;
+
+/** The file of an issued quote: workings of any length come back as they were, and each step of them is written once. */
+class FrozenQuoteTest {
+    private static Step step(String symbol, @Nullable Double value) {
+        Step step = AssessmentFactory.eINSTANCE.createStep();
+        step.setSymbol(symbol);
+        step.setMeaning("meaning of " + symbol);
+        if (value != null) {
+            step.setValue(value);
+        }
+        return step;
+    }
+
+    private static List<Finding> findings(Issued issued) {
+        return issued.assessment().getOptions().get(0).getFindings();
+    }
+
+    private static FrozenQuote withWorkings() {
+        Issued issued = Issued.today();
+        Finding first = findings(issued).get(0);
+        findings(issued).addAll(List.of(EcoreUtil.copy(first), EcoreUtil.copy(first)));
+        findings(issued).get(0).getSteps().addAll(List.of(step("p", 1.5), step("q", 2.0), step("r", 3.25)));
+        findings(issued).get(1).getSteps().addAll(List.of(step("q", 2.0), step("r", 3.25), step("q", 4.0), step("p", 1.5)));
+        findings(issued).get(2).getSteps().add(step("not reckoned", null));
+        return FrozenQuote.of(issued.draft(), issued.survey(), issued.assessment(), issued.book(), "0.1.0");
+    }
+
+    private static String text(FrozenQuote quote) {
+        return new String(quote.bytes(), StandardCharsets.UTF_8);
+    }
+
+    private static FrozenQuote read(String text) {
+        return FrozenQuote.read(text.getBytes(StandardCharsets.UTF_8), "made-up.quote");
+    }
+
+    @Test
+    void workingsComeBackAsTheyWere() {
+        FrozenQuote frozen = withWorkings();
+        FrozenQuote opened = read(text(frozen));
+        assertTrue(EcoreUtil.equals(frozen.assessment(), opened.assessment()));
+        assertArrayEquals(frozen.bytes(), opened.bytes());
+    }
+
+    @Test
+    void eachStepIsWrittenOnce() {
+        String text = text(withWorkings());
+        assertEquals(2, text.split("meaning of q", -1).length);
+        assertTrue(text.contains("\"steps\":[[0,3]]"));
+        assertTrue(text.contains("\"steps\":[[1,3],[0,1]]"));
+    }
+
+    @Test
+    void readsTheFormWithStepsInFull() {
+        FrozenQuote frozen = withWorkings();
+        Map<String, @Nullable Object> tree = new LinkedHashMap<>();
+        tree.put("form", "twinfeed-quote-1");
+        tree.put("program", "0.1.0");
+        tree.put("quote", ModelTree.of(frozen.quote()));
+        tree.put("survey", ModelTree.of(frozen.survey()));
+        tree.put("assessment", ModelTree.of(frozen.assessment()));
+        tree.put("book", ModelTree.of(frozen.book()));
+        FrozenQuote opened = read(CanonicalJson.write(tree));
+        assertTrue(EcoreUtil.equals(frozen.assessment(), opened.assessment()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[[0,30]]", "[[-1,3]]", "[[0]]", "[3]", "[[\"0\",3]]", "[[0,1e9]]"})
+    void refusesRunsThatPointAtNothing(String runs) {
+        String damaged = text(withWorkings()).replace("\"steps\":[[0,3]]", "\"steps\":" + runs);
+        assertEquals("notAQuote", assertThrows(LifeException.class, () -> read(damaged)).key());
+    }
+
+    @Test
+    void refusesAFormThatIsNotKnown() {
+        String later = text(withWorkings()).replace(FrozenQuote.FORM, "twinfeed-quote-3");
+        assertEquals("unknownForm", assertThrows(LifeException.class, () -> read(later)).key());
+    }
+}
