@@ -35,6 +35,8 @@ public final class Verbs {
     /** Runs; never throws. */
     public int run(String... arguments) {
         CommandLine line = new CommandLine(new Twinfeed())
+                .addSubcommand(new FormVerb(face))
+                .addSubcommand(new ReadVerb(face))
                 .addSubcommand(new AssessVerb(face))
                 .addSubcommand(new OptionsVerb(face))
                 .addSubcommand(new QuoteVerb(face))

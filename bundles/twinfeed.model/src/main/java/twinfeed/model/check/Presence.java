@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
  * Where a part can be absent, the model has a yes or no beside its reading: {@code hasMainBonding} beside {@code mainBonding}. Yes, no
  * and unset are three things: it is there, there is none, nobody looked.
  */
-final class Presence {
+public final class Presence {
     private Presence() {}
 
     /** The feature that says whether the part is there at all; absent where the model has none for a reading. */
-    static @Nullable EAttribute of(EAttribute reading) {
+    public static @Nullable EAttribute of(EAttribute reading) {
         String name = reading.getName();
         EStructuralFeature found = reading.getEContainingClass()
                 .getEStructuralFeature("has" + Character.toUpperCase(name.charAt(0)) + name.substring(1));

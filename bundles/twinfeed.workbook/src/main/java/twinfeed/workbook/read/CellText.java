@@ -4,6 +4,8 @@ package twinfeed.workbook.read;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.xssf.model.SharedStrings;
 import org.apache.poi.xssf.model.StylesTable;
@@ -11,6 +13,9 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 
 /** Turns the raw value of a cell into text, the same in every language. */
 final class CellText {
+    /** The zeros that a number format always shows behind the point. */
+    private static final Pattern DECIMALS = Pattern.compile("^0\\.(0+)(?![0-9E%])");
+
     private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
     private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
 
@@ -18,12 +23,19 @@ final class CellText {
     private final StylesTable styles;
     private final boolean from1904;
     private final SheetReader.Place place;
+    private final boolean asShown;
 
-    CellText(SharedStrings strings, StylesTable styles, boolean from1904, SheetReader.Place place) {
+    /**
+     * Of one book.
+     *
+     * @param asShown whether a number keeps the decimals that its cell shows, zeros at its end included
+     */
+    CellText(SharedStrings strings, StylesTable styles, boolean from1904, SheetReader.Place place, boolean asShown) {
         this.strings = strings;
         this.styles = styles;
         this.from1904 = from1904;
         this.place = place;
+        this.asShown = asShown;
     }
 
     /**
@@ -63,10 +75,20 @@ final class CellText {
         }
         try {
             double value = Double.parseDouble(raw.strip());
-            return isDate(style) ? day(value, cell) : plain(value);
+            return isDate(style) ? day(value, cell) : asShown ? shown(value, style) : plain(value);
         } catch (NumberFormatException damaged) {
             throw place.refuse("damagedCell", cell);
         }
+    }
+
+    private String shown(double value, int style) {
+        BigDecimal number = new BigDecimal(plain(value));
+        Matcher zeros = style < 0 || style >= styles.getNumCellStyles()
+                ? DECIMALS.matcher("")
+                : DECIMALS.matcher(String.valueOf(styles.getStyleAt(style).getDataFormatString()));
+        return zeros.find() && zeros.group(1).length() > number.scale()
+                ? number.setScale(zeros.group(1).length()).toPlainString()
+                : number.toPlainString();
     }
 
     /** The shortest decimal that denotes the number: files carry 6.155 as 6.1550000000000002. */

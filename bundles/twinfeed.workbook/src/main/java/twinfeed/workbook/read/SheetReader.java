@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
@@ -39,10 +40,33 @@ public final class SheetReader {
      * @throws IOException if the file cannot be read
      */
     public static void read(Path file, int mostRows, Consumer<Row> rows) throws IOException {
+        open(file, (book, name) -> read(book, new Place(name, mostRows), rows));
+    }
+
+    /**
+     * Reads the rows of all visible sheets, one after the other; numbers have as many decimals as their cells show. Empty rows are left out.
+     *
+     * @param file an .xlsx workbook
+     * @param mostRows number of rows beyond which a sheet is refused
+     * @param rows takes the name of the sheet and the row
+     * @throws WorkbookException if the file or a sheet cannot be used; the message names file and cell
+     * @throws IOException if the file cannot be read
+     */
+    public static void readAll(Path file, int mostRows, BiConsumer<String, Row> rows) throws IOException {
+        open(file, (book, name) -> readAll(book, new Place(name, mostRows), rows));
+    }
+
+    /** What is done with an opened book. */
+    private interface Reading {
+        void of(OPCPackage book, String name)
+                throws IOException, OpenXML4JException, SAXException, ParserConfigurationException;
+    }
+
+    private static void open(Path file, Reading reading) throws IOException {
         Proportions.check(file);
         String name = String.valueOf(file.getFileName());
         try (OPCPackage book = OPCPackage.open(file.toFile(), PackageAccess.READ)) {
-            read(book, new Place(name, mostRows), rows);
+            reading.of(book, name);
         } catch (RefusedException refused) {
             throw refused.reason();
         } catch (WorkbookException refused) {
@@ -68,8 +92,25 @@ public final class SheetReader {
         ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(book, false);
         boolean from1904 = from1904(reader);
         try (InputStream sheet = firstVisible(reader, place)) {
-            CellText texts = new CellText(strings, reader.getStylesTable(), from1904, place);
+            CellText texts = new CellText(strings, reader.getStylesTable(), from1904, place, false);
             parse(sheet, new SheetHandler(texts, place, row -> hand(row, rows)));
+        }
+    }
+
+    private static void readAll(OPCPackage book, Place place, BiConsumer<String, Row> rows)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        XSSFReader reader = new XSSFReader(book);
+        ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(book, false);
+        CellText texts = new CellText(strings, reader.getStylesTable(), from1904(reader), place, true);
+        Set<String> hidden = hidden(reader);
+        XSSFReader.SheetIterator sheets = (XSSFReader.SheetIterator) reader.getSheetsData();
+        while (sheets.hasNext()) {
+            try (InputStream sheet = sheets.next()) {
+                String name = sheets.getSheetName();
+                if (!hidden.contains(name)) {
+                    parse(sheet, new SheetHandler(texts, place, row -> hand(row, each -> rows.accept(name, each))));
+                }
+            }
         }
     }
 
@@ -85,6 +126,20 @@ public final class SheetReader {
     /** A hidden sheet is not what a person sees as the first one. */
     private static InputStream firstVisible(XSSFReader reader, Place place)
             throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+        Set<String> hidden = hidden(reader);
+        XSSFReader.SheetIterator sheets = (XSSFReader.SheetIterator) reader.getSheetsData();
+        while (sheets.hasNext()) {
+            InputStream sheet = sheets.next();
+            if (!hidden.contains(sheets.getSheetName())) {
+                return sheet;
+            }
+            sheet.close();
+        }
+        throw new WorkbookException("noSheet", Map.of("file", place.file()));
+    }
+
+    private static Set<String> hidden(XSSFReader reader)
+            throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
         Set<String> hidden = new HashSet<>();
         try (InputStream book = reader.getWorkbookData()) {
             parse(book, new DefaultHandler() {
@@ -97,15 +152,7 @@ public final class SheetReader {
                 }
             });
         }
-        XSSFReader.SheetIterator sheets = (XSSFReader.SheetIterator) reader.getSheetsData();
-        while (sheets.hasNext()) {
-            InputStream sheet = sheets.next();
-            if (!hidden.contains(sheets.getSheetName())) {
-                return sheet;
-            }
-            sheet.close();
-        }
-        throw new WorkbookException("noSheet", Map.of("file", place.file()));
+        return hidden;
     }
 
     private static void parse(InputStream stream, DefaultHandler handler)

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.form;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.document.Firm;
+import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.model.check.JobCheck;
+import twinfeed.model.check.Problem;
+import twinfeed.model.io.AtomicFile;
+import twinfeed.model.io.CatalogueFile;
+import twinfeed.model.io.FileFingerprint;
+import twinfeed.model.io.InputBytes;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.job.Job;
+import twinfeed.usecase.ListProblem;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
+import twinfeed.workbook.form.FormLanguage;
+import twinfeed.workbook.form.SurveyFormReader;
+import twinfeed.workbook.form.SurveyFormWorkbook;
+import twinfeed.workbook.text.WorkbookException;
+
+/** Writes surveys as workbooks to be filled in on site, and reads them back into jobs. */
+public final class SurveyForms {
+    private final TwinfeedService service;
+
+    /** With the use cases. */
+    public SurveyForms(TwinfeedService service) {
+        this.service = service;
+    }
+
+    /**
+     * Writes a form; the file appears whole or not at all.
+     *
+     * @param known the job in hand, or null for a blank form
+     * @param locale language of the form
+     * @param out the workbook to write
+     * @throws InputException if it cannot be written
+     */
+    public void write(@Nullable OpenedJob known, Locale locale, Path out) {
+        Job job = known == null ? blank() : known.job();
+        FormLanguage language = language(
+                locale, job.getSurvey().getRules(), known == null ? null : known.catalogue());
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+        try {
+            SurveyFormWorkbook.write(job, language, Firm.DEFAULT_ACCENT, TwinfeedService.VERSION, bytes);
+        } catch (IOException refused) {
+            throw new UnusableException(out + ": " + refused.getMessage(), refused);
+        }
+        AtomicFile.write(out, bytes.toByteArray());
+    }
+
+    private static Job blank() {
+        Job job = JobFile.create();
+        job.setSurvey(twinfeed.model.survey.SurveyFactory.eINSTANCE.createSurvey());
+        return job;
+    }
+
+    private FormLanguage language(Locale locale, @Nullable String rules, @Nullable Catalogue catalogue) {
+        return new FormLanguage(locale, new SurveyWords(service.calculators(), locale, rules, catalogue));
+    }
+
+    /**
+     * Reads a form into a new job. Its readings are checked as those of any job, and what is wrong names sheet and cell.
+     *
+     * @param form the workbook
+     * @param out the job to write, where no file may be yet
+     * @param catalogue name of the heater catalogue beside the job, for a form that names none; null for none
+     * @return what is odd in the job, in words, but does not stop it
+     * @throws InputException if a cell cannot be used, all problems at once, or the job cannot be written; nothing is written then
+     */
+    public List<String> read(Path form, Path out, @Nullable String catalogue) {
+        if (Files.exists(out)) {
+            throw new InputException(InputProblem.ofFile(
+                    out.toString(),
+                    "there is a file already, and a form never replaces one; nothing was written",
+                    "name a new file"));
+        }
+        SurveyFormReader.Read read = read(form, catalogue(catalogue, out));
+        Job job = read.job();
+        if (job.getCatalogue() == null) {
+            job.setCatalogue(catalogue);
+        }
+        List<InputProblem> problems = new ArrayList<>(read.problems());
+        List<String> warnings = new ArrayList<>();
+        @Nullable Catalogue heaters = job.getCatalogue() == null ? null : catalogue(job.getCatalogue(), out);
+        for (Problem problem : JobCheck.of(job, heaters)) {
+            InputProblem placed = placed(problem.in(form.toString()), read);
+            if (problem.isError()) {
+                problems.add(placed);
+            } else {
+                warnings.add(placed.toString());
+            }
+        }
+        if (problems.isEmpty()) {
+            words(form, job, read, heaters, warnings);
+        }
+        if (job.getCatalogue() == null) {
+            problems.add(InputProblem.ofFile(
+                    form.toString(),
+                    "the form names no heater catalogue",
+                    "fill in its cell on the first sheet, or name one with --catalogue"));
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
+        JobFile.save(job, out, FileFingerprint.NONE);
+        return warnings;
+    }
+
+    private SurveyFormReader.Read read(Path form, @Nullable Catalogue catalogue) {
+        InputBytes.check(form);
+        try {
+            return SurveyFormReader.read(form, locale -> language(locale, null, catalogue));
+        } catch (WorkbookException refused) {
+            throw ListProblem.of(form, refused);
+        } catch (IOException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(form.toString(), "it cannot be read", "check that you may read it"),
+                    unreadable);
+        }
+    }
+
+    /** The catalogue that a job names, if it can be had beside it. */
+    private static @Nullable Catalogue catalogue(@Nullable String name, Path out) {
+        if (name == null) {
+            return null;
+        }
+        Path file = out.toAbsolutePath().resolveSibling(name).normalize();
+        return Files.exists(file) ? CatalogueFile.load(file) : null;
+    }
+
+    /** Words that only rule sets and calculators know. */
+    private void words(
+            Path form,
+            Job job,
+            SurveyFormReader.Read read,
+            @Nullable Catalogue heaters,
+            List<String> warnings) {
+        OpenedJob pattern = new OpenedJob(
+                form, job, heaters == null ? CatalogueFactory.eINSTANCE.createCatalogue() : heaters, List.of());
+        try {
+            service.checked(pattern, heaters == null ? withoutHeaters(job) : job)
+                    .warnings()
+                    .stream()
+                    .filter(warning -> !warnings.contains(warning))
+                    .forEach(warnings::add);
+        } catch (InputException refused) {
+            throw new InputException(refused.problems().stream()
+                    .map(problem -> placed(problem, read))
+                    .toList());
+        }
+    }
+
+    /** Ids of heaters cannot be judged without their catalogue. */
+    private static Job withoutHeaters(Job job) {
+        Job copy = org.eclipse.emf.ecore.util.EcoreUtil.copy(job);
+        copy.getSurvey().getCandidates().clear();
+        if (copy.getSurvey().getUnit() != null) {
+            copy.getSurvey().getUnit().setHeaterId(null);
+        }
+        return copy;
+    }
+
+    private static InputProblem placed(InputProblem problem, SurveyFormReader.Read read) {
+        String cell = read.cells().get(problem.element());
+        return cell == null
+                ? problem
+                : new InputProblem(
+                        problem.file(),
+                        0,
+                        cell + ", " + problem.element(),
+                        problem.reading(),
+                        problem.wrong(),
+                        problem.right());
+    }
+}
