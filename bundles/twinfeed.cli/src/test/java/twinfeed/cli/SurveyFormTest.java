@@ -11,6 +11,9 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
@@ -35,7 +38,8 @@ class SurveyFormTest {
 
     static Stream<String> jobs() throws IOException {
         try (Stream<Path> files = Files.list(Run.DEMO)) {
-            return files.map(file -> file.getFileName().toString())
+            return files
+                    .map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".job"))
                     .sorted()
                     .toList()
@@ -67,9 +71,7 @@ class SurveyFormTest {
     }
 
     private static void assertSame(Job expected, Job found) {
-        assertTrue(
-                EcoreUtil.equals(expected, found),
-                () -> text(expected) + "\n" + text(found));
+        assertTrue(EcoreUtil.equals(expected, found), () -> text(expected) + "\n" + text(found));
     }
 
     private static String text(Job job) {
@@ -177,8 +179,7 @@ class SurveyFormTest {
         type(form, "Kind", VALUE, "breaker-bq", "Electricity");
         Run run = Run.of("read", form, "--out", folder.resolve("back.job"));
         assertEquals(2, run.status());
-        assertTrue(
-                run.err().contains("sheet Electricity") && run.err().contains("did you mean breaker-b?"), run.err());
+        assertTrue(run.err().contains("sheet Electricity") && run.err().contains("did you mean breaker-b?"), run.err());
     }
 
     @Test
@@ -204,6 +205,51 @@ class SurveyFormTest {
         Run run = Run.of("read", other, "--out", folder.resolve("back.job"));
         assertEquals(2, run.status());
         assertTrue(run.err().contains("it is no survey form; write one with the verb form"), run.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void theFormForAClipboardHasTwoPages(String language) throws IOException {
+        Path out = folder.resolve("form.pdf");
+        Run run = Run.of("form", "--out", out, "--language", language);
+        assertEquals(0, run.status(), run.err());
+        try (PDDocument document = Loader.loadPDF(out.toFile())) {
+            assertEquals(2, document.getNumberOfPages());
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("mg/L") && text.contains("mm²") && text.contains("Mohm"), text);
+            int boxes = text.replaceAll("[^\u2610]", "").length();
+            assertTrue(boxes > 100, "a box for each reading that is not there or was not seen: " + boxes);
+        }
+    }
+
+    @Test
+    void theFormOfAJobInHandAsksOnlyWhatIsMissing() throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        Path job = folder.resolve("house.job");
+        Job house = JobFile.load(Run.DEMO.resolve("rowan-brook.job"));
+        house.getSurvey().getWater().getTest().setStaticPressure(null);
+        house.getSurvey().getElectricity().getCircuit().getSegments().get(0).setLength(null);
+        JobFile.save(house, job);
+        Path out = folder.resolve("missing.pdf");
+        Run run = Run.of("form", job, "--missing", "--out", out);
+        assertEquals(0, run.status(), run.err());
+        try (PDDocument document = Loader.loadPDF(out.toFile())) {
+            assertEquals(1, document.getNumberOfPages());
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Checks wait for these"), text);
+            assertTrue(text.contains("Static pressure, bar"), text);
+            assertTrue(text.contains("Length, m (surface run)"), text);
+            assertFalse(text.contains("Running pressure"), text);
+            assertFalse(text.contains("Service fuse, A"), text);
+        }
+    }
+
+    @Test
+    void aJobIsPrintedOnlyForWhatItLacks() {
+        Run run = Run.of("form", Run.DEMO.resolve("rowan-brook.job"), "--out", folder.resolve("form.pdf"));
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("--missing and --out FORM.pdf together"), run.err());
+        assertFalse(Files.exists(folder.resolve("form.pdf")));
     }
 
     private static void type(Path form, String label, String column, Object value) throws IOException {

@@ -11,15 +11,22 @@ import twinfeed.document.JobSheet.Tone;
 
 /** The job sheet, section by section, with boxes large enough for a pen. */
 final class JobPage {
-    private static final String PEN_HEIGHT = "5.8mm";
+    /** Height of a line to write on, beside the padding of its cell. */
+    static final String PEN_HEIGHT = "5.8mm";
+
+    /** The same where many lines must stand on a page. */
+    static final String NARROW_PEN_HEIGHT = "4.2mm";
+
     private static final String NOTES_HEIGHT = "20mm";
     private static final String FIELD_HEIGHT = "12mm";
 
     private final PageBody sheet;
     private final FoWriter fo;
     private final JobSheet job;
+    private final String penHeight;
 
-    JobPage(PageBody sheet, JobSheet job) {
+    JobPage(PageBody sheet, JobSheet job, String penHeight) {
+        this.penHeight = penHeight;
         this.sheet = sheet;
         this.fo = sheet.fo();
         this.job = job;
@@ -166,7 +173,7 @@ final class JobPage {
                 "keep-together.within-page",
                 "always",
                 "height",
-                pen ? PEN_HEIGHT : "4mm");
+                pen ? penHeight : "4mm");
     }
 
     private void value(Kind kind, String text) {

@@ -19,8 +19,8 @@ class SurveyFormTest {
     @Test
     void everyReadingOfASurveyIsAskedOnce() {
         List<String> asked = new ArrayList<>();
-        SurveyForm.pages()
-                .forEach(page -> page.parts().forEach(part -> part.attributes().forEach(attribute -> asked.add(
+        SurveyForm.pages().forEach(page -> page.parts().forEach(part -> part.attributes()
+                .forEach(attribute -> asked.add(
                         part.key().isEmpty() ? attribute.getName() : part.key() + "." + attribute.getName()))));
         Set<String> expected = new TreeSet<>(Set.of("catalogue"));
         collect("survey", SurveyPackage.Literals.SURVEY, expected);
@@ -50,8 +50,9 @@ class SurveyFormTest {
                         .findFirst()
                         .orElseThrow()
                         .parent());
-        assertTrue(tables.stream().anyMatch(part -> part.key().equals("survey.water.segments")
-                && part.parent().isEmpty()));
+        assertTrue(tables.stream()
+                .anyMatch(part -> part.key().equals("survey.water.segments")
+                        && part.parent().isEmpty()));
     }
 
     @Test

@@ -1,3 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
-@org.jspecify.annotations.NullMarked
+/** Tests of twinfeed.model.form. */
+@NullMarked
 package twinfeed.model.form;
+
+import org.jspecify.annotations.NullMarked;

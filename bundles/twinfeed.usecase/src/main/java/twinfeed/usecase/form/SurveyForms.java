@@ -5,11 +5,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.Firm;
+import twinfeed.document.JobSheet;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.check.JobCheck;
@@ -22,6 +26,8 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
+import twinfeed.model.survey.Site;
+import twinfeed.pdf.JobSheetPdf;
 import twinfeed.usecase.ListProblem;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
@@ -50,8 +56,7 @@ public final class SurveyForms {
      */
     public void write(@Nullable OpenedJob known, Locale locale, Path out) {
         Job job = known == null ? blank() : known.job();
-        FormLanguage language = language(
-                locale, job.getSurvey().getRules(), known == null ? null : known.catalogue());
+        FormLanguage language = language(locale, job.getSurvey().getRules(), known == null ? null : known.catalogue());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
         try {
             SurveyFormWorkbook.write(job, language, Firm.DEFAULT_ACCENT, TwinfeedService.VERSION, bytes);
@@ -59,6 +64,46 @@ public final class SurveyForms {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
         }
         AtomicFile.write(out, bytes.toByteArray());
+    }
+
+    /**
+     * Writes a form on paper as PDF; the file appears whole or not at all.
+     *
+     * @param known the job whose missing readings are asked, or null for a blank form
+     * @param locale language of the form
+     * @param day the day that the file names as that of its making
+     * @param out the PDF to write
+     * @throws InputException if it cannot be written
+     */
+    public void print(@Nullable OpenedJob known, Locale locale, LocalDate day, Path out) {
+        PaperForm paper = new PaperForm(
+                language(locale, null, known == null ? null : known.catalogue()));
+        JobSheet sheet = known == null
+                ? paper.blank(day)
+                : paper.missing(known.job(), needed(known, locale), reference(known), day);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+        try {
+            JobSheetPdf.writeForm(sheet, bytes);
+        } catch (IOException refused) {
+            throw new UnusableException(out + ": " + refused.getMessage(), refused);
+        }
+        AtomicFile.write(out, bytes.toByteArray());
+    }
+
+    /** Paths of the readings that some check of some heater waits for. */
+    private Set<String> needed(OpenedJob known, Locale locale) {
+        Set<String> paths = new LinkedHashSet<>();
+        service.glance(known, locale).record().getOptions().stream()
+                .flatMap(option -> option.getFindings().stream())
+                .forEach(finding -> paths.addAll(finding.getMissing()));
+        return paths;
+    }
+
+    private static String reference(OpenedJob known) {
+        Site site = known.job().getSurvey().getSite();
+        return site == null || site.getName() == null
+                ? String.valueOf(known.file().getFileName())
+                : site.getName();
     }
 
     private static Job blank() {
@@ -143,17 +188,11 @@ public final class SurveyForms {
 
     /** Words that only rule sets and calculators know. */
     private void words(
-            Path form,
-            Job job,
-            SurveyFormReader.Read read,
-            @Nullable Catalogue heaters,
-            List<String> warnings) {
+            Path form, Job job, SurveyFormReader.Read read, @Nullable Catalogue heaters, List<String> warnings) {
         OpenedJob pattern = new OpenedJob(
                 form, job, heaters == null ? CatalogueFactory.eINSTANCE.createCatalogue() : heaters, List.of());
         try {
-            service.checked(pattern, heaters == null ? withoutHeaters(job) : job)
-                    .warnings()
-                    .stream()
+            service.checked(pattern, heaters == null ? withoutHeaters(job) : job).warnings().stream()
                     .filter(warning -> !warnings.contains(warning))
                     .forEach(warnings::add);
         } catch (InputException refused) {

@@ -33,9 +33,7 @@ final class SurveyWords implements FormWords {
     SurveyWords(List<Calculator> calculators, Locale locale, @Nullable String rules, @Nullable Catalogue catalogue) {
         this.calculators = List.copyOf(calculators);
         this.locale = locale;
-        this.rules = rules == null
-                ? RuleSets.standard()
-                : RuleSets.find(rules).orElseGet(RuleSets::standard);
+        this.rules = rules == null ? RuleSets.standard() : RuleSets.find(rules).orElseGet(RuleSets::standard);
         this.catalogue = catalogue;
     }
 

@@ -39,7 +39,14 @@ final class FormChecks {
                 language.words(attribute).stream().map(FormWords.Word::text).toList();
         DataValidationHelper helper = page.sheet().getDataValidationHelper();
         if (!words.isEmpty() && !attribute.isMany()) {
-            add(page, firstRow, lastRow, column, helper.createFormulaListConstraint(lists.range(words)), attribute, unit);
+            add(
+                    page,
+                    firstRow,
+                    lastRow,
+                    column,
+                    helper.createFormulaListConstraint(lists.range(words)),
+                    attribute,
+                    unit);
             return;
         }
         DataValidationConstraint number = number(helper, attribute, unit);

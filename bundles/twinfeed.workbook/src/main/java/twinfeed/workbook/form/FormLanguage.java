@@ -57,7 +57,8 @@ public final class FormLanguage {
     /** What a part is called: the thing, and what it belongs to where that is no part of the survey itself. */
     public String title(FormPart part) {
         List<String> names = new ArrayList<>();
-        for (EReference step : part.path().subList(Math.min(1, part.path().size()), part.path().size())) {
+        for (EReference step :
+                part.path().subList(Math.min(1, part.path().size()), part.path().size())) {
             names.add(labels.label(step));
         }
         return names.isEmpty() ? text("survey") : String.join(" \u203a ", names);
@@ -68,7 +69,10 @@ public final class FormLanguage {
         List<FormWords.Word> found = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (FormWords.Word word : all(attribute)) {
-            found.add(seen.add(word.text()) ? word : new FormWords.Word(word.value(), word.text() + " (" + word.value() + ")"));
+            found.add(
+                    seen.add(word.text())
+                            ? word
+                            : new FormWords.Word(word.value(), word.text() + " (" + word.value() + ")"));
         }
         return found;
     }
@@ -76,8 +80,8 @@ public final class FormLanguage {
     private List<FormWords.Word> all(EAttribute attribute) {
         if (attribute.getEAttributeType() instanceof EEnum list) {
             return list.getELiterals().stream()
-                    .map(literal -> new FormWords.Word(
-                            literal.getLiteral(), labels.text(attribute, literal.getInstance())))
+                    .map(literal ->
+                            new FormWords.Word(literal.getLiteral(), labels.text(attribute, literal.getInstance())))
                     .toList();
         }
         if (attribute.getEAttributeType().getInstanceClass() == Boolean.class) {

@@ -145,12 +145,7 @@ final class FormSheetWriter {
             EAttribute attribute = attribute(part, columns.get(at));
             if (attribute != null) {
                 checks.reading(
-                        page,
-                        first,
-                        page.rowIndex(),
-                        FormCells.LABEL + at,
-                        attribute,
-                        ReadingRange.unit(attribute));
+                        page, first, page.rowIndex(), FormCells.LABEL + at, attribute, ReadingRange.unit(attribute));
             }
         }
     }

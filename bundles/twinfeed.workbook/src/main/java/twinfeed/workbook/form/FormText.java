@@ -23,8 +23,8 @@ final class FormText {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
     /** Words of catalogues and rule sets, of which the form may have had another one. */
-    private static final Set<EAttribute> COMES_WITH_MEANING = Set.of(
-            Literals.PRESENT_UNIT__HEATER_ID, Literals.PROTECTIVE_DEVICE__KIND, Literals.CABLE_SEGMENT__METHOD);
+    private static final Set<EAttribute> COMES_WITH_MEANING =
+            Set.of(Literals.PRESENT_UNIT__HEATER_ID, Literals.PROTECTIVE_DEVICE__KIND, Literals.CABLE_SEGMENT__METHOD);
 
     private final FormLanguage language;
     private final EAttribute attribute;

@@ -277,7 +277,9 @@ public final class SurveyFormReader {
         }
 
         private void beyond(Row row) {
-            for (int column = FormCells.LABEL + columns.size(); column < row.cells().size(); column++) {
+            for (int column = FormCells.LABEL + columns.size();
+                    column < row.cells().size();
+                    column++) {
                 if (!cell(row, column).isEmpty()) {
                     problem(row.number(), column, "", cell(row, column), "beyond");
                 }
