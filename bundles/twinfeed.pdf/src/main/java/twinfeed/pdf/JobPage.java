@@ -15,7 +15,7 @@ final class JobPage {
     static final String PEN_HEIGHT = "5.8mm";
 
     /** The same where many lines must stand on a page. */
-    static final String NARROW_PEN_HEIGHT = "4.2mm";
+    static final String NARROW_PEN_HEIGHT = "3.9mm";
 
     private static final String NOTES_HEIGHT = "20mm";
     private static final String FIELD_HEIGHT = "12mm";

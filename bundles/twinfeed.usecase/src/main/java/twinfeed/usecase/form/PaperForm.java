@@ -61,6 +61,10 @@ final class PaperForm {
             // On paper "none" is ticked beside the conductor itself.
             Literals.ELECTRICAL_FEED__HAS_EARTHING_CONDUCTOR,
             Literals.ELECTRICAL_FEED__HAS_MAIN_BONDING,
+            // One place for remarks is enough.
+            Literals.SITE__NOTE,
+            Literals.PRESENT_UNIT__NOTE,
+            Literals.CUSTOMER__EMAIL,
             Literals.SYMPTOM__ANSWER,
             Literals.SYMPTOM__BY,
             Literals.SYMPTOM__AT,
@@ -71,8 +75,8 @@ final class PaperForm {
     private static final Map<EReference, Integer> ROWS = Map.of(
             Literals.SURVEY__SYMPTOMS, 2,
             Literals.WATER_FEED__SEGMENTS, 4,
-            Literals.WATER_FEED__DRAW_OFFS, 3,
-            Literals.ELECTRICAL_FEED__LOADS, 4,
+            Literals.WATER_FEED__DRAW_OFFS, 2,
+            Literals.ELECTRICAL_FEED__LOADS, 3,
             Literals.CIRCUIT__SEGMENTS, 4);
 
     private final FormLanguage language;
@@ -95,11 +99,9 @@ final class PaperForm {
                 List<FormPart> parts =
                         page.parts().stream().filter(PaperForm::onPaper).toList();
                 List<String> labels = new ArrayList<>();
-                parts.stream()
-                        .filter(part -> !part.table())
-                        .forEach(part -> part.attributes().stream()
-                                .filter(attribute -> !OFFICE.contains(attribute))
-                                .forEach(attribute -> labels.add(label(attribute))));
+                parts.stream().filter(part -> !part.table()).forEach(part -> part.attributes().stream()
+                        .filter(attribute -> !OFFICE.contains(attribute))
+                        .forEach(attribute -> labels.add(label(attribute))));
                 pairs(language.text("page." + page.key()), labels);
                 parts.stream().filter(FormPart::table).forEach(this::table);
             }
@@ -212,7 +214,8 @@ final class PaperForm {
             owner = owner == null || !(owner.eGet(step) instanceof EObject next) ? null : next;
         }
         for (EAttribute attribute : part.attributes()) {
-            boolean optional = OFFICE.contains(attribute) || ModelDocs.of(attribute).contains("unset means");
+            boolean optional =
+                    OFFICE.contains(attribute) || ModelDocs.of(attribute).contains("unset means");
             boolean there = owner != null && owner.eIsSet(attribute);
             boolean begun = owner != null || part.path().size() <= 2;
             String path = part.key() + "." + attribute.getName();

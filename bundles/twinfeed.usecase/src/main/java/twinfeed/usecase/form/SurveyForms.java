@@ -76,8 +76,7 @@ public final class SurveyForms {
      * @throws InputException if it cannot be written
      */
     public void print(@Nullable OpenedJob known, Locale locale, LocalDate day, Path out) {
-        PaperForm paper = new PaperForm(
-                language(locale, null, known == null ? null : known.catalogue()));
+        PaperForm paper = new PaperForm(language(locale, null, known == null ? null : known.catalogue()));
         JobSheet sheet = known == null
                 ? paper.blank(day)
                 : paper.missing(known.job(), needed(known, locale), reference(known), day);
@@ -93,9 +92,9 @@ public final class SurveyForms {
     /** Paths of the readings that some check of some heater waits for. */
     private Set<String> needed(OpenedJob known, Locale locale) {
         Set<String> paths = new LinkedHashSet<>();
-        service.glance(known, locale).record().getOptions().stream()
-                .flatMap(option -> option.getFindings().stream())
-                .forEach(finding -> paths.addAll(finding.getMissing()));
+        service.glance(known, locale).assessed().options().stream()
+                .flatMap(option -> option.findings().stream())
+                .forEach(finding -> paths.addAll(finding.missing()));
         return paths;
     }
 

@@ -18,7 +18,7 @@ import twinfeed.model.catalogue.Catalogue;
 import twinfeed.workbook.form.FormWords;
 
 /** The words that a survey may hold and that only catalogue, rule set and calculators know. */
-final class SurveyWords implements FormWords {
+public final class SurveyWords implements FormWords {
     private final List<Calculator> calculators;
     private final Locale locale;
     private final RuleSet rules;
@@ -30,7 +30,8 @@ final class SurveyWords implements FormWords {
      * @param rules its rule set; absent for the usual one
      * @param catalogue its heaters, where they are known
      */
-    SurveyWords(List<Calculator> calculators, Locale locale, @Nullable String rules, @Nullable Catalogue catalogue) {
+    public SurveyWords(
+            List<Calculator> calculators, Locale locale, @Nullable String rules, @Nullable Catalogue catalogue) {
         this.calculators = List.copyOf(calculators);
         this.locale = locale;
         this.rules = rules == null ? RuleSets.standard() : RuleSets.find(rules).orElseGet(RuleSets::standard);
