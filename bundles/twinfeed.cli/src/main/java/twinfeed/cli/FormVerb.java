@@ -70,9 +70,7 @@ final class FormVerb implements Callable<Integer> {
         }
         String ending = paper ? ".pdf" : ".xlsx";
         OutputCheck.check(
-                out,
-                ending,
-                Stream.of(file, catalogue).filter(Objects::nonNull).toList());
+                out, ending, Stream.of(file, catalogue).filter(Objects::nonNull).toList());
         OpenedJob known = null;
         if (file != null) {
             known = face.office().open(file, catalogue);

@@ -4,6 +4,7 @@ package twinfeed.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,6 +18,7 @@ import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.IssuedQuoteWriting;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.UnusableException;
 
 /** The itemised quote as a workbook. */
 @Command(
@@ -54,10 +56,16 @@ final class QuoteVerb implements Callable<Integer> {
     private @Nullable Path issue;
 
     @Option(
+            names = "--revise",
+            paramLabel = "QUOTE",
+            description = "Issue the quote as the next revision of this one, *.quote, in its own folder.")
+    private @Nullable Path revise;
+
+    @Option(
             names = "--heater",
             paramLabel = "ID",
             description =
-                    "Offer this heater, whatever its verdict; once for each, at most four. \"present\" is the unit that is there.")
+                    "Offer this heater of the catalogue, whatever its verdict; once for each, at most four. \"present\" is the unit that is there.")
     private List<String> heaters = List.of();
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")
@@ -72,31 +80,36 @@ final class QuoteVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (issue != null && revise != null) {
+            throw new UnusableException(
+                    "--issue and --revise: a quote is new, or the next revision of one; give one of the two",
+                    new IllegalArgumentException());
+        }
         face.office().prepareWriting();
-        OutputPaths outputs = new OutputPaths(out, pdf).sparing(book, firm).sparing(job.inputs());
+        OutputPaths outputs =
+                new OutputPaths(out, pdf).sparing(book, firm, revise).sparing(job.inputs());
         outputs.check();
         PriceBook prices = face.office().book(book);
         OpenedJob opened = job.open(face);
         outputs = outputs.sparing(opened.companions());
         outputs.check();
-        AssessedJob judged = face.office().judge(opened, prices, null, job.locale());
+        AssessedJob judged = face.office().judgeWith(opened, prices, heaters, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
         Quote draft = face.office().quote(judged, prices, day, who, job.locale(), heaters);
-        if (issue == null) {
+        if (issue == null && revise == null) {
             face.office().write(judged, draft, who, job.locale(), outputs);
             answer(draft, outputs, null);
         } else {
-            issue(judged, draft, prices, who, outputs, issue);
+            issue(judged, draft, prices, who, outputs);
         }
         return strict.status(judged);
     }
 
     /** What was issued is told before its workbook is written: whatever happens then, its number is known. */
-    private void issue(
-            AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs, Path folder) {
+    private void issue(AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs) {
         try (IssuedQuoteWriting writing = face.office().prepare(judged, draft, who, job.locale(), outputs)) {
-            IssuedQuote issued = face.office().issue(judged, draft, prices, folder);
+            IssuedQuote issued = issued(judged, draft, prices);
             face.err()
                     .println(face.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
                             + issued.digest());
@@ -105,6 +118,12 @@ final class QuoteVerb implements Callable<Integer> {
             writing.write(issued);
             answer(issued.quote(), outputs, issued);
         }
+    }
+
+    private IssuedQuote issued(AssessedJob judged, Quote draft, PriceBook prices) {
+        return revise == null
+                ? face.office().issue(judged, draft, prices, Objects.requireNonNull(issue))
+                : face.office().revise(judged, draft, prices, revise);
     }
 
     private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {

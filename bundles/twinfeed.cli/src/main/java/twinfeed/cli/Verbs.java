@@ -32,14 +32,18 @@ public final class Verbs {
         this.face = new CliContext(office, today, new TerminalStream(out), new TerminalStream(err));
     }
 
-    /** Runs; never throws. */
-    public int run(String... arguments) {
-        CommandLine line = new CommandLine(new Twinfeed())
+    /** All verbs with their options. */
+    CommandLine commands() {
+        return new CommandLine(new Twinfeed())
                 .addSubcommand(new FormVerb(face))
                 .addSubcommand(new ReadVerb(face))
+                .addSubcommand(new NewVerb(face))
                 .addSubcommand(new AssessVerb(face))
                 .addSubcommand(new OptionsVerb(face))
                 .addSubcommand(new QuoteVerb(face))
+                .addSubcommand(new IssuedVerb.Accept(face))
+                .addSubcommand(new IssuedVerb.Decline(face))
+                .addSubcommand(new IssuedVerb.Reprint(face))
                 .addSubcommand(new BatchVerb(face))
                 .addSubcommand(new BookVerb(face))
                 .addSubcommand(new FaultsVerb(face))
@@ -50,6 +54,12 @@ public final class Verbs {
                 .addSubcommand(new VerifyVerb(face))
                 .addSubcommand(new CalcVerb(face))
                 .addSubcommand(new PluginsVerb(face))
+                .addSubcommand(new HelpVerb(face));
+    }
+
+    /** Runs; never throws. */
+    public int run(String... arguments) {
+        CommandLine line = commands()
                 .setOut(new PrintWriter(face.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(face.err(), true, StandardCharsets.UTF_8))
                 .setUsageHelpWidth(100)

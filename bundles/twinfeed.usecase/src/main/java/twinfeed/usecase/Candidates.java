@@ -10,6 +10,7 @@ import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.NearestName;
 import twinfeed.model.survey.PresentUnit;
 
 /** The heaters that a job asks about: the unit that is there, then the candidates in the survey's order. */
@@ -27,6 +28,25 @@ final class Candidates {
         List<String> wished = opened.job().getSurvey().getCandidates();
         for (Heater heater : wished.isEmpty() ? opened.catalogue().getHeaters() : heaters(wished)) {
             result.add(new Candidate(heater, false));
+        }
+        return result;
+    }
+
+    /**
+     * All of them, and the heaters of the catalogue that are asked for beside them.
+     *
+     * @param asked ids, {@link twinfeed.pricing.QuoteRequest#PRESENT} for the unit that is there
+     */
+    List<Candidate> with(List<String> asked) {
+        List<Candidate> result = new ArrayList<>(all());
+        for (String id : asked) {
+            boolean known = id.equals(twinfeed.pricing.QuoteRequest.PRESENT)
+                    || result.stream()
+                            .anyMatch(each ->
+                                    !each.present() && id.equals(each.heater().getId()));
+            if (!known) {
+                result.add(new Candidate(heater(id, "--heater"), false));
+            }
         }
         return result;
     }
@@ -68,12 +88,13 @@ final class Candidates {
                         element,
                         id,
                         "the catalogue has no such heater",
-                        known(catalogue))));
+                        known(id, catalogue))));
     }
 
-    private static String known(Catalogue catalogue) {
-        return "name one of "
-                + String.join(
-                        ", ", catalogue.getHeaters().stream().map(Heater::getId).toList());
+    private static String known(String id, Catalogue catalogue) {
+        List<String> ids = catalogue.getHeaters().stream().map(Heater::getId).toList();
+        String nearest = NearestName.of(id, ids);
+        String all = "name one of " + String.join(", ", ids);
+        return nearest.isEmpty() ? all : "did you mean " + nearest + "? Or " + all;
     }
 }

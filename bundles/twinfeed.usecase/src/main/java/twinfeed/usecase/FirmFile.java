@@ -33,10 +33,17 @@ import twinfeed.pricing.texts.StandingTexts;
  * @param folder where its wording lies; absent for none
  */
 public record FirmFile(Firm firm, @Nullable Path folder) {
-    private static final String NAME = "firm.properties";
+    /** Its name beside a price book. */
+    public static final String NAME = "firm.properties";
+
     private static final List<String> KEYS = List.of("name", "address", "contact", "tax-number", "accent", "logo");
     private static final int MOST_MIB = 1;
     private static final long LARGEST_LOGO = 4L << 20;
+
+    /** The keys that such a file may have. */
+    public static List<String> keys() {
+        return KEYS;
+    }
 
     /** A firm without a name, for quotes whose head is filled in by hand. */
     public static FirmFile none() {

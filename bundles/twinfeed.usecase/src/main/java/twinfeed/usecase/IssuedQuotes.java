@@ -8,18 +8,22 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.DocumentException;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.pdf.QuotePdf;
 import twinfeed.quotes.FolderVerification;
 import twinfeed.quotes.LifeException;
 import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
 import twinfeed.quotes.QuoteFolder;
 import twinfeed.quotes.Verification;
+import twinfeed.workbook.QuoteWorkbook;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
 final class IssuedQuotes {
@@ -131,10 +135,40 @@ final class IssuedQuotes {
         }
     }
 
+    IssuedQuote reprint(Path file, FirmFile firm, Locale locale, OutputPaths out) {
+        OpenedQuote opened = opened(file);
+        if (opened.verification() != Verification.UNCHANGED) {
+            throw new UnusableException(
+                    file + ": " + opened.verification().text(Locale.ROOT) + "; nothing was written",
+                    new IllegalStateException(opened.verification().name()));
+        }
+        try {
+            QuoteDocument document = QuoteDocument.of(
+                            opened.frozen().survey(),
+                            opened.frozen().assessment(),
+                            opened.current(),
+                            firm.firm(),
+                            opened.frozen().program(),
+                            locale)
+                    .withFingerprint(opened.digest());
+            new OutputFiles()
+                    .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
+                    .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
+                    .write();
+        } catch (DocumentException refused) {
+            throw new UnusableException(file + ": " + refused.getMessage(), refused);
+        }
+        return issued(opened);
+    }
+
     /** The survey that was frozen with an issued quote. */
     Survey survey(Path file) {
+        return opened(file).frozen().survey();
+    }
+
+    private static OpenedQuote opened(Path file) {
         try {
-            return QuoteFolder.open(file).frozen().survey();
+            return QuoteFolder.open(file);
         } catch (LifeException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {
@@ -145,14 +179,6 @@ final class IssuedQuotes {
     }
 
     IssuedQuote open(Path file) {
-        try {
-            return issued(QuoteFolder.open(file));
-        } catch (LifeException refused) {
-            throw new UnusableException(file + ": " + refused.getMessage(), refused);
-        } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "name an issued quote, *.quote"),
-                    unreadable);
-        }
+        return issued(opened(file));
     }
 }

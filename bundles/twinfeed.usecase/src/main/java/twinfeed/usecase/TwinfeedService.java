@@ -150,6 +150,16 @@ public final class TwinfeedService {
     }
 
     /**
+     * The same for all heaters of the survey and others of the catalogue beside them.
+     *
+     * @param heaters ids of the heaters that are asked for, or {@link twinfeed.pricing.QuoteRequest#PRESENT}
+     * @throws twinfeed.model.io.InputException if the catalogue has no such heater; the nearest is named
+     */
+    public AssessedJob judgeWith(OpenedJob opened, @Nullable PriceBook book, List<String> heaters, Locale locale) {
+        return judge(opened, new Candidates(opened).with(heaters), costs(book, opened), locale);
+    }
+
+    /**
      * Assesses a job as the house is, neither counting tolerances nor looking for work: quick, for a first look while
      * {@link #judge} is under way. Verdicts may still change.
      *
@@ -494,6 +504,17 @@ public final class TwinfeedService {
     /** Opens an issued quote and says whether it is what was issued. */
     public IssuedQuote issued(Path file) {
         return new IssuedQuotes().open(file);
+    }
+
+    /**
+     * Writes the workbook and PDF of an issued quote again, from what was frozen with it; all of it appears, or nothing.
+     *
+     * @param locale the language in which it was issued
+     * @throws UnusableException if it is not as it was issued
+     * @throws twinfeed.model.io.InputException if it cannot be read, or a file not be written
+     */
+    public IssuedQuote reprint(Path file, FirmFile firm, Locale locale, OutputPaths out) {
+        return new IssuedQuotes().reprint(file, firm, locale, out);
     }
 
     /** Two issued quotes line by line. */

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * Makes a product of each folder that the build materialised: {@code PRODUCTS/OS/WS/ARCH}.
  *
  * <p>Signatures are taken off the copied jars, for the Java machine archives no class of a signed jar; the list of bundles of the
- * command line is written; the launcher, the start scripts, the demo, the notices with all licence texts, the list of
+ * command line is written; the launcher, the start scripts, completions and manual page, the demo, the JSON schemas, the notices with all licence texts, the list of
  * components and the source are added; what serves an installer goes.
  */
 public final class Assembly {
@@ -98,6 +98,9 @@ public final class Assembly {
         Folders.copy(files.resolve("all"), product);
         Folders.copy(files.resolve(system.equals("win32") ? "windows" : "unix"), product);
         Folders.copy(root.resolve("demo"), product.resolve("demo"));
+        Folders.copy(
+                root.resolve("bundles/twinfeed.cli/src/main/resources/twinfeed/cli/schema"),
+                product.resolve("schemas"));
         Files.copy(root.resolve("releng/NOTICES.md"), product.resolve("NOTICES.md"));
         Files.copy(root.resolve("LICENSE"), product.resolve("LICENSE"));
         Path plugins = product.resolve("plugins");

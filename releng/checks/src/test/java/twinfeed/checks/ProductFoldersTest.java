@@ -44,6 +44,10 @@ class ProductFoldersTest {
                 "components.cdx.json",
                 "licences/org.apache.commons.lang3/LICENSE.txt",
                 "demo/prices.csv",
+                "completions/twinfeed.bash",
+                "completions/_twinfeed",
+                "man/man1/twinfeed.1",
+                "schemas/quote-1.json",
                 "configuration/build")) {
             assertTrue(Files.isRegularFile(folder.resolve(name)), name);
         }

@@ -39,6 +39,19 @@ class NoNetworkTest {
     void noVerbAsksForTheNetwork() throws Exception {
         Office office = Office.in(folder);
         Ended ended = run(
+                "form",
+                office.job(),
+                "--out",
+                folder.resolve("form.xlsx"),
+                ",",
+                "read",
+                folder.resolve("form.xlsx"),
+                "--out",
+                folder.resolve("read.job"),
+                ",",
+                "help",
+                "job",
+                ",",
                 "assess",
                 office.job(),
                 ",",

@@ -39,6 +39,11 @@ public final class StandingTexts {
         return new StandingTexts(ShippedTexts.of(locale), Map.of());
     }
 
+    /** The texts shipped in a language by key, in the order of their keys, their placeholders in them. */
+    public static Map<String, String> shipped(Locale locale) {
+        return java.util.Collections.unmodifiableMap(ShippedTexts.of(locale));
+    }
+
     /** The same with a value for a placeholder. */
     public StandingTexts with(String placeholder, String value) {
         Map<String, String> more = new TreeMap<>(values);

@@ -54,6 +54,9 @@ final class Batch {
         };
         try (OrderedWork<Taken> work = new OrderedWork<>(results)) {
             new DwellingRows(list).read(row -> {
+                if (row.head()) {
+                    return; // a remark
+                }
                 if (columns == null) {
                     columns = new Columns(list.toString(), row);
                 } else {
