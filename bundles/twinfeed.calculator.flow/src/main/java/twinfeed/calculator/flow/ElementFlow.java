@@ -51,8 +51,11 @@ final class ElementFlow implements FlowAnswer {
             findings.on(FlowChecks.AT_RATING).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
+        double flow = wish.outletFlow(ratedW, DESIGN);
         findings.on(FlowChecks.AT_RATING)
-                .report(wish.outletFlow(ratedW, DESIGN))
+                .report(flow)
+                .variant(Wish.variant(flow))
+                .argument("ample", Wish.ampleLPerMin())
                 .condition(Condition.of(wish.grid().intakes().get(DESIGN), null, null))
                 .argument("power", ratedW / 1000)
                 .argument("voltage", heater.getVoltage().si())
@@ -105,8 +108,11 @@ final class ElementFlow implements FlowAnswer {
             return;
         }
         double share = leastShare(elementsW);
+        double flow = wish.outletFlow(share * powerW, warmest);
         findings.on(FlowChecks.LOW_POWER)
-                .report(wish.outletFlow(share * powerW, warmest))
+                .report(flow)
+                .variant(Wish.variant(flow))
+                .argument("ample", Wish.ampleLPerMin())
                 .condition(condition(warmest))
                 .argument("power", share * powerW / 1000)
                 .argument("winter", wish.outletFlow(share * powerW, DESIGN))

@@ -22,9 +22,6 @@ final class MonthlyFlow implements FlowAnswer {
     private static final Series.Axis FLOW = new Series.Axis("flow", "L/min");
     private static final int DESIGN = 0;
 
-    /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
-    private static final double AMPLE_L_PER_MIN = 30;
-
     private final Wish wish;
     private final @Nullable Heater present;
     private final List<Integer> heated = new ArrayList<>();
@@ -61,7 +58,7 @@ final class MonthlyFlow implements FlowAnswer {
             finding.report(wish.outletFlow(powerW, coldest))
                     .condition(condition(coldest))
                     .argument("most", wish.outletFlow(powerW, wish.warmest()))
-                    .argument("ample", AMPLE_L_PER_MIN)
+                    .argument("ample", Wish.ampleLPerMin())
                     .variant(variant(powerW))
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, coldest)))
                     .series(curve("flow.byMonth", powerW));
@@ -76,13 +73,13 @@ final class MonthlyFlow implements FlowAnswer {
         if (!wish.heats(wish.warmest())) {
             return "unheated";
         }
-        return wish.outletFlow(powerW, wish.warmest()) > AMPLE_L_PER_MIN ? "ample" : "";
+        return Wish.variant(wish.outletFlow(powerW, wish.warmest()));
     }
 
     /** Months in which more could be heated than a shower passes have no flow to show either. */
     private Series curve(String key, double powerW) {
         List<Integer> shown = heated.stream()
-                .filter(intake -> wish.outletFlow(powerW, intake) <= AMPLE_L_PER_MIN)
+                .filter(intake -> Wish.passes(wish.outletFlow(powerW, intake)))
                 .toList();
         double[] x = new double[shown.size()];
         double[] y = new double[shown.size()];

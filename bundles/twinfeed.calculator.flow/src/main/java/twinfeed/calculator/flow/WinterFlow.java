@@ -36,7 +36,10 @@ final class WinterFlow implements FlowAnswer {
         double powerW = DeliveredPower.nominalW(exchange, wish.grid());
         FindingBuilder finding = start(findings, powerW);
         if (wish.heats(DESIGN)) {
-            finding.compare(wish.outletFlow(powerW, DESIGN), leastLPerMin)
+            double flow = wish.outletFlow(powerW, DESIGN);
+            finding.compare(flow, leastLPerMin)
+                    .variant(Wish.variant(flow))
+                    .argument("ample", Wish.ampleLPerMin())
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();

@@ -19,6 +19,9 @@ final class Wish {
     /** Litres a minute in a cubic metre a second. */
     static final double L_PER_MIN = 60_000;
 
+    /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
+    private static final double AMPLE_L_PER_MIN = 30;
+
     /** Outlet temperature where nobody says one, degC: common practice, the middle of 38..41. */
     private static final double USUAL_OUTLET_C = 40;
 
@@ -108,6 +111,21 @@ final class Wish {
     /** The same as volume at the outlet, L/min: what a bucket catches. */
     double outletFlow(double powerW, int intake) {
         return massFlow(powerW, intake) / outletDensity * L_PER_MIN;
+    }
+
+    /** The variant of a text that names a flow: one over what a shower passes is said in words. */
+    static String variant(double flowLPerMin) {
+        return flowLPerMin > AMPLE_L_PER_MIN ? "ample" : "";
+    }
+
+    /** Whether a shower passes so much. */
+    static boolean passes(double flowLPerMin) {
+        return flowLPerMin <= AMPLE_L_PER_MIN;
+    }
+
+    /** The most that a shower passes, L/min. */
+    static double ampleLPerMin() {
+        return AMPLE_L_PER_MIN;
     }
 
     /** Index of the warmest month; of the design intake where the grid has no months. */

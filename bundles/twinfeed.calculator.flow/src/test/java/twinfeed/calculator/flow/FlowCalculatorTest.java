@@ -136,6 +136,21 @@ class FlowCalculatorTest {
         assertEquals(flows[0] * (40 - 8.0) / (40 - 18.4), flows[6], 0.02);
     }
 
+    /** 9.5 kW would warm 42 L/min by 3.2 K: no shower passes that, and no figure is said. */
+    @Test
+    void moreThanAShowerPassesIsSaidInWords() {
+        Survey survey = Samples.survey();
+        survey.setWinterIntake(Temperature.valueOf("5 °C"));
+        survey.setWishedOutlet(Temperature.valueOf("8.2 °C"));
+        for (String key : List.of("flow.winter", "flow.atRating")) {
+            Finding finding = finding(survey, Samples.heater(), 0, key);
+            assertEquals("ample", finding.variant(), key);
+            assertEquals(42, value(finding), 1, key);
+        }
+        survey.setWishedOutlet(Temperature.valueOf("40 °C"));
+        assertEquals("", finding(survey, Samples.heater(), 0, "flow.winter").variant());
+    }
+
     @Test
     void aMonthThatNeedsNoHeatHasNoFlow() {
         Survey survey = Samples.survey();
