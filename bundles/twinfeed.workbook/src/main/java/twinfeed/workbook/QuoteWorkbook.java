@@ -60,8 +60,8 @@ public final class QuoteWorkbook {
             WorkingsSheet worked = new WorkingsSheet(sheets, workings, inputs, names);
             Map<Finding, ResultCells> results = worked.write();
             new IndexSheet(sheets, index, workings, worked.rows()).write();
-            new ChecksSheet(sheets, checks, results).write();
-            new QuoteSheet(sheets, quote, totals).write();
+            List<String> changes = new ChecksSheet(sheets, checks, results).write();
+            new QuoteSheet(sheets, quote, totals, changes).write();
             new SeasonSheet(sheets, season).write();
             new CompletionSheet(sheets, sheets.sheet("completion")).write();
             new SourcesSheet(sheets, sheets.sheet("sources")).write();

@@ -14,6 +14,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
+import twinfeed.workbook.formula.LiveFormula;
 import twinfeed.workbook.sheet.OutcomeText;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.SheetStyles;
@@ -38,13 +39,21 @@ final class CheckGrid {
     private final QuoteSheets sheets;
     private final SheetWriter page;
     private final OutcomeText answers;
+    private final LiveVerdict live;
+    private final List<String> changes = new ArrayList<>();
     private double pageStart;
     private int span = 1;
 
-    CheckGrid(QuoteSheets sheets, SheetWriter page, OutcomeText answers) {
+    CheckGrid(QuoteSheets sheets, SheetWriter page, OutcomeText answers, LiveVerdict live) {
         this.sheets = sheets;
         this.page = page;
         this.answers = answers;
+        this.live = live;
+    }
+
+    /** The cells that count the answers which are no longer those of the quote. */
+    List<String> changes() {
+        return changes;
     }
 
     void write(List<OptionAssessment> options) {
@@ -68,9 +77,10 @@ final class CheckGrid {
         CellStyle look = SheetStyles.LINE.align(CellStyle.Alignment.CENTRE);
         for (int at = 0; at < options.size(); at++) {
             OptionAssessment option = options.get(at);
-            cell(at, answers.verdict(option.getVerdict()), OutcomeText.look(option.getVerdict(), look));
+            verdict(at, option, OutcomeText.look(option.getVerdict(), look));
         }
         work(options);
+        changed(options);
         List<CheckRow> elsewhere = new ArrayList<>();
         List<CheckRow> passed = new ArrayList<>();
         Map<FindingClass, List<CheckRow>> byClass = rows(options);
@@ -89,6 +99,28 @@ final class CheckGrid {
         }
         named("grid.passed", passed);
         named("grid.notArising", elsewhere);
+    }
+
+    private void verdict(int at, OptionAssessment option, CellStyle look) {
+        String verdict = answers.verdict(option.getVerdict());
+        String formula = live.formula(option);
+        cell(at, verdict, look);
+        if (formula != null) {
+            page.formula(1 + at * span, formula, verdict, look);
+        }
+    }
+
+    private void changed(List<OptionAssessment> options) {
+        page.row().text(0, sheets.words().get("grid.changed"), SheetStyles.LINE_MUTED);
+        CellStyle look = SheetStyles.LINE_MUTED.align(CellStyle.Alignment.CENTRE);
+        for (int at = 0; at < options.size(); at++) {
+            String formula = live.changes(options.get(at));
+            cell(at, "", look);
+            if (formula != null && formula.length() <= LiveFormula.LONGEST) {
+                page.formula(1 + at * span, formula, 0, look);
+                changes.add(page.fullAddress(1 + at * span));
+            }
+        }
     }
 
     private void heads(String title, List<OptionAssessment> options) {

@@ -41,19 +41,25 @@ public final class ChecksSheet {
         this.results = results;
     }
 
-    /** Writes it. */
-    public void write() {
+    /**
+     * Writes it.
+     *
+     * @return the cells, as seen from any sheet, that count the answers which are no longer those of the quote
+     */
+    public List<String> write() {
         page.setup().landscape();
         page.columns(32, 14, 14, 14, 14, 14, 14, 14, 30, 46);
         sheets.head(page, "checks", GRID_LAST);
         List<OptionAssessment> options = sheets.document().assessment().getOptions();
-        new CheckGrid(sheets, page, answers).write(options);
+        CheckGrid grid = new CheckGrid(sheets, page, answers, new LiveVerdict(sheets, answers, results));
+        grid.write(options);
         page.gap(6);
         page.row().text(0, GRID_LAST, sheets.words().get("checks.print"), SheetStyles.MUTED);
         page.setup().pages(2).printOnly(page.rowIndex(), GRID_LAST);
         for (OptionAssessment option : options) {
             writeOption(option);
         }
+        return grid.changes();
     }
 
     private void writeOption(OptionAssessment option) {

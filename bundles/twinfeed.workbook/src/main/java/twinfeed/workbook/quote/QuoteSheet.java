@@ -34,17 +34,20 @@ public final class QuoteSheet {
     private final SheetWriter page;
     private final QuoteLetter letter;
     private final List<ItemsSheet.Totals> totals;
+    private final List<String> changes;
 
     /**
      * The sheet's writer.
      *
      * @param totals where the totals of each option stand
+     * @param changes the cells that count the answers which are no longer those of the quote
      */
-    public QuoteSheet(QuoteSheets sheets, SheetWriter page, List<ItemsSheet.Totals> totals) {
+    public QuoteSheet(QuoteSheets sheets, SheetWriter page, List<ItemsSheet.Totals> totals, List<String> changes) {
         this.sheets = sheets;
         this.page = page;
         this.letter = sheets.letter().write();
         this.totals = totals;
+        this.changes = List.copyOf(changes);
     }
 
     /**
@@ -97,6 +100,9 @@ public final class QuoteSheet {
         page.row().text(0, HALF - 1, letter.reference(), SheetStyles.HEADING);
         day(letter.days().get(0));
         page.row().text(0, HALF - 1, letter.state(), SheetStyles.MUTED);
+        if (!changes.isEmpty()) {
+            page.formula(0, state(), letter.state(), SheetStyles.MUTED);
+        }
         day(letter.days().get(1));
         page.gap(4);
         page.row().text(0, HALF - 1, letter.customer().label(), SheetStyles.SMALL);
@@ -104,6 +110,16 @@ public final class QuoteSheet {
         page.row().text(0, HALF - 1, letter.customer().text(), SheetStyles.BODY);
         page.text(HALF, LAST, letter.site().text(), SheetStyles.BODY);
         page.gap(5);
+    }
+
+    /** The state of the quote, as long as nobody changes a reading so that answers change. */
+    private String state() {
+        return "IF(" + String.join("+", changes) + "=0," + quoted(letter.state()) + ","
+                + quoted(sheets.words().get("state.changed")) + ")";
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text.replace("\"", "\"\"") + "\"";
     }
 
     private void day(QuoteLetter.Day day) {
