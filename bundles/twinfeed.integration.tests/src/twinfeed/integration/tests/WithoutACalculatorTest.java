@@ -50,8 +50,11 @@ class WithoutACalculatorTest {
             Set<String> left = idsOf(office);
             assertEquals(all.size() - 1, left.size(), left::toString);
             Path job = Path.of(System.getProperty("twinfeed.root"), "demo", "rowan-brook.job");
-            Assessment judged = office.judge(office.open(job, null), null, null, Locale.UK).record();
-            assertTrue(judged.getOptions().size() > 1, "options: " + judged.getOptions().size());
+            Assessment judged =
+                    office.judge(office.open(job, null), null, null, Locale.UK).record();
+            assertTrue(
+                    judged.getOptions().size() > 1,
+                    "options: " + judged.getOptions().size());
             for (OptionAssessment option : judged.getOptions()) {
                 assertFalse(option.getFindings().isEmpty(), option.getTitle());
                 assertTrue(option.isSetVerdict(), option.getTitle());
@@ -63,8 +66,7 @@ class WithoutACalculatorTest {
     }
 
     private static boolean providing(TwinfeedService office, Bundle plugin) {
-        return office.calculators().stream()
-                .anyMatch(each -> plugin.equals(FrameworkUtil.getBundle(each.getClass())));
+        return office.calculators().stream().anyMatch(each -> plugin.equals(FrameworkUtil.getBundle(each.getClass())));
     }
 
     private static Set<String> idsOf(TwinfeedService office) {

@@ -40,7 +40,10 @@ class FrozenQuoteTest {
         Finding first = findings(issued).get(0);
         findings(issued).addAll(List.of(EcoreUtil.copy(first), EcoreUtil.copy(first)));
         findings(issued).get(0).getSteps().addAll(List.of(step("p", 1.5), step("q", 2.0), step("r", 3.25)));
-        findings(issued).get(1).getSteps().addAll(List.of(step("q", 2.0), step("r", 3.25), step("q", 4.0), step("p", 1.5)));
+        findings(issued)
+                .get(1)
+                .getSteps()
+                .addAll(List.of(step("q", 2.0), step("r", 3.25), step("q", 4.0), step("p", 1.5)));
         findings(issued).get(2).getSteps().add(step("not reckoned", null));
         return FrozenQuote.of(issued.draft(), issued.survey(), issued.assessment(), issued.book(), "0.1.0");
     }
@@ -87,12 +90,16 @@ class FrozenQuoteTest {
     @ValueSource(strings = {"[[0,30]]", "[[-1,3]]", "[[0]]", "[3]", "[[\"0\",3]]", "[[0,1e9]]"})
     void refusesRunsThatPointAtNothing(String runs) {
         String damaged = text(withWorkings()).replace("\"steps\":[[0,3]]", "\"steps\":" + runs);
-        assertEquals("notAQuote", assertThrows(LifeException.class, () -> read(damaged)).key());
+        assertEquals(
+                "notAQuote",
+                assertThrows(LifeException.class, () -> read(damaged)).key());
     }
 
     @Test
     void refusesAFormThatIsNotKnown() {
         String later = text(withWorkings()).replace(FrozenQuote.FORM, "twinfeed-quote-3");
-        assertEquals("unknownForm", assertThrows(LifeException.class, () -> read(later)).key());
+        assertEquals(
+                "unknownForm",
+                assertThrows(LifeException.class, () -> read(later)).key());
     }
 }

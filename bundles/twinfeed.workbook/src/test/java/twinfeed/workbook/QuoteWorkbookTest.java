@@ -228,8 +228,8 @@ class QuoteWorkbookTest {
     private static Cell find(Sheet sheet, double value) {
         for (Row row : sheet) {
             for (Cell cell : row) {
-                boolean formula = cell.getCellType() == CellType.FORMULA
-                        && cell.getCachedFormulaResultType() == CellType.NUMERIC;
+                boolean formula =
+                        cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.NUMERIC;
                 boolean number = cell.getCellType() == CellType.NUMERIC || formula;
                 if (number && cell.getNumericCellValue() == value) {
                     return cell;

@@ -25,8 +25,8 @@ import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
-import twinfeed.usecase.OpenedJob;
 import twinfeed.units.Current;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.workbook.Office;
 
 /** A reading changed in the workbook so that a check fails takes the verdict away, and the quote says that it is no longer the one drawn up. */
@@ -53,18 +53,24 @@ class LiveVerdictTest {
             int taken = 0;
             for (int at = 0; at < verdicts.size(); at++) {
                 boolean fails = failsNow(before.get(at), expected.get(at));
-                assertEquals(fails, verdicts.get(at).equals("✗ does not suit, with the readings changed here"), verdicts.get(at));
+                assertEquals(
+                        fails,
+                        verdicts.get(at).equals("✗ does not suit, with the readings changed here"),
+                        verdicts.get(at));
                 taken += fails ? 1 : 0;
             }
             assertTrue(taken > 0, verdicts::toString);
-            assertTrue(allTexts(book.getSheet("Quote")).stream().anyMatch(text -> text.startsWith("Readings in this workbook were changed")));
+            assertTrue(allTexts(book.getSheet("Quote")).stream()
+                    .anyMatch(text -> text.startsWith("Readings in this workbook were changed")));
         }
     }
 
     @Test
     void anUntouchedWorkbookKeepsItsVerdicts() throws Exception {
-        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(books.of(books.opened("rowan-brook.job"))))) {
-            assertFalse(texts(row(book.getSheet("Checks"), "In this house")).contains("✗ does not suit, with the readings changed here"));
+        try (XSSFWorkbook book =
+                new XSSFWorkbook(new ByteArrayInputStream(books.of(books.opened("rowan-brook.job"))))) {
+            assertFalse(texts(row(book.getSheet("Checks"), "In this house"))
+                    .contains("✗ does not suit, with the readings changed here"));
         }
     }
 
@@ -91,8 +97,7 @@ class LiveVerdictTest {
     /** Whether the changed house fails a check on which the verdict rested: as found, or with the work of the quote where it has any. */
     private static boolean failsNow(OptionAssessment before, OptionAssessment now) {
         List<Finding> rested = before.getAfterWork().isEmpty() ? now.getFindings() : now.getAfterWork();
-        return rested.stream()
-                .anyMatch(each -> Check.deciding(each.getKind()) && each.getOutcome() == Outcome.FAILS);
+        return rested.stream().anyMatch(each -> Check.deciding(each.getKind()) && each.getOutcome() == Outcome.FAILS);
     }
 
     private static Row row(Sheet sheet, String label) {
@@ -116,7 +121,9 @@ class LiveVerdictTest {
         for (Cell cell : row) {
             boolean text = cell.getCellType() == CellType.STRING
                     || (cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.STRING);
-            if (text && !cell.getStringCellValue().isEmpty() && !cell.getStringCellValue().equals("In this house")) {
+            if (text
+                    && !cell.getStringCellValue().isEmpty()
+                    && !cell.getStringCellValue().equals("In this house")) {
                 texts.add(cell.getStringCellValue());
             }
         }

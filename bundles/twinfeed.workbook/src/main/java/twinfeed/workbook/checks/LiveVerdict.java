@@ -31,7 +31,8 @@ final class LiveVerdict {
     }
 
     /** How many answers of a heater are no longer those of the quote; null where none can change. */
-    @Nullable String changes(OptionAssessment option) {
+    @Nullable
+    String changes(OptionAssessment option) {
         List<String> terms = Stream.concat(option.getFindings().stream(), option.getAfterWork().stream())
                 .flatMap(finding -> compared(finding, "<>", answers.outcome(finding)))
                 .toList();
@@ -39,7 +40,8 @@ final class LiveVerdict {
     }
 
     /** The verdict; null where nothing can change it. */
-    @Nullable String formula(OptionAssessment option) {
+    @Nullable
+    String formula(OptionAssessment option) {
         String changes = changes(option);
         if (changes == null) {
             return null;
@@ -52,8 +54,7 @@ final class LiveVerdict {
         String changed = fails == null
                 ? anew
                 : "IF(" + fails + ">0," + quoted(sheets.words().get("verdict.fails")) + "," + anew + ")";
-        String formula =
-                "IF(" + changes + "=0," + quoted(answers.verdict(option.getVerdict())) + "," + changed + ")";
+        String formula = "IF(" + changes + "=0," + quoted(answers.verdict(option.getVerdict())) + "," + changed + ")";
         return formula.length() > LiveFormula.LONGEST ? null : formula;
     }
 
