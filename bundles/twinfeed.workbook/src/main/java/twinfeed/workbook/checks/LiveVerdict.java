@@ -50,11 +50,11 @@ final class LiveVerdict {
                 .filter(finding -> Check.deciding(finding.getKind()))
                 .flatMap(finding -> compared(finding, "=", answers.outcome(Outcome.FAILS)))
                 .toList());
-        String anew = quoted(sheets.words().get("verdict.anew"));
+        String anew = LiveFormula.text(sheets.words().get("verdict.anew"));
         String changed = fails == null
                 ? anew
-                : "IF(" + fails + ">0," + quoted(sheets.words().get("verdict.fails")) + "," + anew + ")";
-        String formula = "IF(" + changes + "=0," + quoted(answers.verdict(option.getVerdict())) + "," + changed + ")";
+                : "IF(" + fails + ">0," + LiveFormula.text(sheets.words().get("verdict.fails")) + "," + anew + ")";
+        String formula = "IF(" + changes + "=0," + LiveFormula.text(answers.verdict(option.getVerdict())) + "," + changed + ")";
         return formula.length() > LiveFormula.LONGEST ? null : formula;
     }
 
@@ -67,15 +67,11 @@ final class LiveVerdict {
         ResultCells cells = results.get(finding);
         return cells == null || cells.answer() == null || cells.margin() == null
                 ? Stream.empty()
-                : Stream.of("(" + cells.answer() + sign + quoted(answer) + ")");
+                : Stream.of("(" + cells.answer() + sign + LiveFormula.text(answer) + ")");
     }
 
     /** The sum of yes and no as numbers. */
     private static @Nullable String sum(List<String> terms) {
         return terms.isEmpty() ? null : "(" + String.join("+", terms) + ")";
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace("\"", "\"\"") + "\"";
     }
 }

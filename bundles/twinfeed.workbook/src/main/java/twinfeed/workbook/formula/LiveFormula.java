@@ -27,6 +27,11 @@ public final class LiveFormula {
         return out.toString();
     }
 
+    /** A text as formulas write it. */
+    public static String text(String text) {
+        return "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+
     private static void write(Expression expression, UnaryOperator<String> cells, StringBuilder out) {
         if (expression instanceof Expression.Number number) {
             out.append(number(number.value()));

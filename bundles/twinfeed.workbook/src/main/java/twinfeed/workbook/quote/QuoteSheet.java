@@ -8,6 +8,7 @@ import twinfeed.document.Firm;
 import twinfeed.document.QuoteLetter;
 import twinfeed.document.Titles;
 import twinfeed.document.picture.Picture;
+import twinfeed.workbook.formula.LiveFormula;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.SheetStyles;
 import twinfeed.workbook.writer.CellStyle;
@@ -114,12 +115,8 @@ public final class QuoteSheet {
 
     /** The state of the quote, as long as nobody changes a reading so that answers change. */
     private String state() {
-        return "IF(" + String.join("+", changes) + "=0," + quoted(letter.state()) + ","
-                + quoted(sheets.words().get("state.changed")) + ")";
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace("\"", "\"\"") + "\"";
+        return "IF(" + String.join("+", changes) + "=0," + LiveFormula.text(letter.state()) + ","
+                + LiveFormula.text(sheets.words().get("state.changed")) + ")";
     }
 
     private void day(QuoteLetter.Day day) {

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.workbook.formula.LiveFormula;
 import twinfeed.workbook.sheet.NumberFormats;
 import twinfeed.workbook.sheet.OutcomeText;
 import twinfeed.workbook.sheet.QuoteSheets;
@@ -101,6 +102,6 @@ public final class ResultRows {
     }
 
     private String quoted(Outcome outcome) {
-        return "\"" + answers.outcome(outcome).replace("\"", "\"\"") + "\"";
+        return LiveFormula.text(answers.outcome(outcome));
     }
 }
