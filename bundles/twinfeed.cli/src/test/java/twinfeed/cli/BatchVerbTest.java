@@ -92,6 +92,33 @@ class BatchVerbTest {
 
     /** A row that says nothing is the job itself: the same verdicts and, to the penny, the same price. */
     @Test
+    void aDwellingNamedTwiceIsRejectedAndNamed() throws IOException {
+        Run run = batch(list("dwelling,unit.age", "Alder Beck 1,9", "# a remark,", "Alder Beck 2,8", "alder beck 1,7"));
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("Dwellings judged: 2") && run.out().contains("Rows set aside: 1"), run.out());
+        assertTrue(
+                run.err().contains("line 5, alder beck 1: the list names this dwelling in line 2 already"), run.err());
+    }
+
+    @Test
+    void theTemplatesInspectionIsNoDwellingsOwn() throws IOException {
+        Run run = batch(list("dwelling,site.lastInspection", "Alder Beck 1,2024-05-06", "Alder Beck 2,"));
+        assertEquals(0, run.status(), run.err());
+        try (XSSFWorkbook book = result()) {
+            Sheet sheet = book.getSheetAt(0);
+            assertEquals(
+                    java.time.LocalDate.of(2024, 5, 6),
+                    cell(sheet, 2, "Last inspection")
+                            .getLocalDateTimeCellValue()
+                            .toLocalDate());
+            assertEquals(
+                    org.apache.poi.ss.usermodel.CellType.BLANK,
+                    cell(sheet, 3, "Last inspection").getCellType());
+            assertTrue(book.getSheetAt(0).getCTWorksheet().isSetAutoFilter(), "the results can be filtered");
+        }
+    }
+
+    @Test
     void anEmptyRowIsTheJobItself() throws IOException {
         assertEquals(0, batch(list("dwelling,water.test.flow", "As surveyed,")).status());
         Path quote = folder.resolve("quote.xlsx");

@@ -3,7 +3,10 @@ package twinfeed.usecase.batch;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -13,6 +16,7 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.rows.Row;
+import twinfeed.model.survey.Survey;
 import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
@@ -26,6 +30,7 @@ final class Batch {
     private final TwinfeedService office;
     private final BatchTask task;
     private final List<Refused> refused = new ArrayList<>();
+    private final Map<String, Integer> names = new HashMap<>();
     private @Nullable Columns columns;
 
     Batch(TwinfeedService office, BatchTask task) {
@@ -62,7 +67,8 @@ final class Batch {
                 } else {
                     Columns heads = columns;
                     Job job = EcoreUtil.copy(task.pattern().job());
-                    work.give(() -> take(row, heads, job));
+                    int earlier = earlier(heads.dwelling(row), row.number());
+                    work.give(() -> take(row, heads, job, earlier));
                 }
             });
             work.finish();
@@ -75,10 +81,23 @@ final class Batch {
         }
     }
 
+    /** The line of an earlier row with the same name, whatever its capitals; 0 if there is none. */
+    private int earlier(String dwelling, int line) {
+        Integer before = dwelling.isEmpty() ? null : names.putIfAbsent(dwelling.toLowerCase(Locale.ROOT), line);
+        return before == null ? 0 : before;
+    }
+
     /** A row is a dwelling, or it is refused. */
     private record Taken(@Nullable Dwelling dwelling, @Nullable Refused refused) {}
 
-    private Taken take(Row row, Columns heads, Job job) {
+    private Taken take(Row row, Columns heads, Job job, int earlier) {
+        if (earlier > 0) {
+            return refuse(
+                    row,
+                    heads,
+                    "the list names this dwelling in line " + earlier
+                            + " already; take one of the two rows away, or give each a name of its own");
+        }
         try {
             return new Taken(dwelling(row, heads, job), null);
         } catch (InputException unusable) {
@@ -91,6 +110,7 @@ final class Batch {
     }
 
     private Dwelling dwelling(Row row, Columns heads, Job job) {
+        withoutOwn(job.getSurvey());
         heads.fill(row, job.getSurvey());
         AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
@@ -100,6 +120,18 @@ final class Batch {
         } catch (UnusableException nothing) {
             return new Dwelling(row.number(), name, judged, null, why(nothing));
         }
+    }
+
+    /** What is true of one dwelling alone and is never taken over from the template: its papers' dates, its reference and its pictures. */
+    private static void withoutOwn(Survey survey) {
+        if (survey.getSite() != null) {
+            survey.getSite().setLastInspection(null);
+            survey.getSite().setReference(null);
+        }
+        if (survey.getUnit() != null) {
+            survey.getUnit().setGuaranteeUntil(null);
+        }
+        survey.getPhotos().clear();
     }
 
     private String why(UnusableException nothing) {

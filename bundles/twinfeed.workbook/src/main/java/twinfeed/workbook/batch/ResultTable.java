@@ -4,6 +4,7 @@ package twinfeed.workbook.batch;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentTexts;
 import twinfeed.model.assessment.Verdict;
@@ -21,6 +22,7 @@ public final class ResultTable {
     private final OutcomeText answers;
     private final NumberFormats formats;
     private final List<ResultWorkbook.Column> columns;
+    private final int headRow;
 
     /** Begins it: note, head of the table, set-up. */
     public ResultTable(
@@ -43,7 +45,13 @@ public final class ResultTable {
                     figure(columns.get(at).kind()) ? CellStyle.Alignment.RIGHT : CellStyle.Alignment.LEFT;
             page.text(at, columns.get(at).title(), SheetStyles.HEAD.align(side));
         }
-        page.setup().header(page.rowIndex(), page.rowIndex());
+        headRow = page.rowIndex();
+        page.setup().header(headRow, headRow);
+    }
+
+    /** Ends it: its columns can be filtered from the head on. */
+    public void end() {
+        page.sheet().setAutoFilter(new CellRangeAddress(headRow, page.rowIndex(), 0, columns.size() - 1));
     }
 
     private static boolean figure(ResultWorkbook.Kind kind) {

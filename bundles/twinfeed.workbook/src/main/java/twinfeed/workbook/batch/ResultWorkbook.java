@@ -73,6 +73,7 @@ public final class ResultWorkbook implements AutoCloseable {
      * @throws IOException if there is no room for temporary files
      */
     public void table(String name, String note, @Nullable String currency, List<Column> columns) throws IOException {
+        end();
         open = new ResultTable(book.page(name), locale, note, currency, columns);
     }
 
@@ -89,8 +90,15 @@ public final class ResultWorkbook implements AutoCloseable {
         table.row(values);
     }
 
+    private void end() {
+        if (open != null) {
+            open.end();
+        }
+    }
+
     /** Writes the book once; the stream is flushed and left open. */
     public void write(OutputStream out) throws IOException {
+        end();
         book.write(out);
     }
 
