@@ -124,7 +124,8 @@ final class BruteForce {
         for (Finding finding : result.findings()) {
             boolean deciding = finding.check().deciding();
             Outcome was = outcomesBefore.get(finding.check().key());
-            boolean fails = finding.outcome() == Outcome.FAILS && (deciding || was != Outcome.FAILS);
+            boolean fails = finding.outcome() == Outcome.FAILS
+                    && (deciding || (was != Outcome.FAILS && was != Outcome.TOO_CLOSE));
             boolean open = finding.outcome() == Outcome.CANNOT_TELL && deciding && was != Outcome.CANNOT_TELL;
             if (fails || open) {
                 return false;

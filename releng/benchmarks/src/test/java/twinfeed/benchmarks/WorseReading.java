@@ -36,6 +36,26 @@ enum WorseReading {
             }
         }
     },
+    LESS_RUNNING_PRESSURE {
+        /**
+         * The running pressure alone. The static one alone is no worse reading: with the same running pressure it means a supply that falls
+         * less, which gives more beyond the flow of the test.
+         */
+        @Override
+        void worsen(Survey survey, double by) {
+            WaterTest test = survey.getWater().getTest();
+            test.setRunningPressure(
+                    test.getRunningPressure().withSi(test.getRunningPressure().si() * (1 - by)));
+        }
+    },
+    LESS_FLOW {
+        /** The flow of the test alone: the same fall of pressure for less water. */
+        @Override
+        void worsen(Survey survey, double by) {
+            WaterTest test = survey.getWater().getTest();
+            test.setFlow(test.getFlow().withSi(test.getFlow().si() * (1 - by)));
+        }
+    },
     LARGER_LOAD {
         @Override
         void worsen(Survey survey, double by) {

@@ -30,7 +30,7 @@ import twinfeed.model.survey.Survey;
  * <p>A set grows only by works that can mend one check that fails under it: those that the check itself offers, for a calculator
  * offers every work of its own that can mend its check, and those of calculators that change its answer through what they give. That
  * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set. A set that makes a check fail
- * which did not fail before is never offered.
+ * which neither failed before nor was too close to call is never offered.
  */
 public final class RemedySearch {
     /** So many sets are judged before the search gives up, and says so. */
@@ -143,8 +143,14 @@ public final class RemedySearch {
             for (Finding finding : before.findings()) {
                 switch (finding.outcome()) {
                     case FAILS -> failedBefore.add(finding.check().key());
-                    case CANNOT_TELL, NOT_CHECKED, TOO_CLOSE ->
+                    case CANNOT_TELL, NOT_CHECKED ->
                         unknownBefore.add(finding.check().key());
+                    case TOO_CLOSE -> {
+                        // Where works leave its readings alone it may be said to fail without the house being any
+                        // worse.
+                        failedBefore.add(finding.check().key());
+                        unknownBefore.add(finding.check().key());
+                    }
                     default -> {}
                 }
                 if (finding.outcome() == Outcome.TOO_CLOSE && finding.remedies().isEmpty()) {
@@ -181,7 +187,7 @@ public final class RemedySearch {
         }
 
         /**
-         * Nothing decisive fails, nothing fails that did not fail before, and no doubt is new. A check that is too close to call and for which
+         * Nothing decisive fails, nothing fails that neither failed before nor was too close to call, and no doubt is new. A check that is too close to call and for which
          * there is no work, a reading to be taken again for example, stays so: works mend the rest, and the verdict stays open.
          */
         private boolean mends(OptionResult after) {

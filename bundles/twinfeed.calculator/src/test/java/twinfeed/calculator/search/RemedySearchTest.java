@@ -201,7 +201,11 @@ class RemedySearchTest {
     private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, LimitType.AT_LEAST, "");
 
     private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
-        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", List.of(LOAD, OTHER), answers));
+        return plan(List.of(LOAD, OTHER), answers);
+    }
+
+    private static WorkPlan plan(List<Check> checks, BiConsumer<Survey, Findings> answers) {
+        Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", checks, answers));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
         return new RemedySearch(runner::judge, WorkCost.BY_COUNT)
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
@@ -271,5 +275,40 @@ class RemedySearchTest {
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertEquals(List.of(work), plan.works());
         assertEquals(Verdict.NOT_AS_IT_IS, plan.verdict());
+    }
+
+    /** An advice too close to call, which the draws of the changed house turn to a failure, is no new failure. */
+    @Test
+    void anAdviceThatWasTooCloseToCallKeepsNoWorkFromBeingOffered() {
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "");
+        WorkPlan plan = plan(List.of(LOAD, advice), (survey, findings) -> {
+            boolean work = done(survey, "work");
+            findings.on(LOAD)
+                    .compare(work ? 1 : -1, 0)
+                    .remedy(Fixtures.work("work"))
+                    .add();
+            findings.on(advice)
+                    .compare(-1, 0)
+                    .outcome(work ? Outcome.FAILS : Outcome.TOO_CLOSE)
+                    .add();
+        });
+        assertEquals(List.of("work"), plan.works().stream().map(Remedy::id).toList());
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    /** One that passed before and fails with the work done is a new failure: the work is not offered. */
+    @Test
+    void anAdviceThatPassedMustNotFailWithTheWork() {
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "");
+        WorkPlan plan = plan(List.of(LOAD, advice), (survey, findings) -> {
+            boolean work = done(survey, "work");
+            findings.on(LOAD)
+                    .compare(work ? 1 : -1, 0)
+                    .remedy(Fixtures.work("work"))
+                    .add();
+            findings.on(advice).compare(work ? -1 : 1, 0).add();
+        });
+        assertEquals(List.of(), plan.works());
+        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
     }
 }
