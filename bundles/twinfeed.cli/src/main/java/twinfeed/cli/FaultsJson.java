@@ -39,6 +39,7 @@ final class FaultsJson {
         });
         repair(sheet.repair());
         JsonFields.texts(json, "notices", sheet.notices());
+        json.writeNumberField("unanswered", sheet.unanswered());
         json.writeStringField("source", sheet.source());
         JsonFields.texts(json, "cautions", sheet.cautions());
     }

@@ -101,7 +101,7 @@ final class FaultsVerb implements Callable<Integer> {
             new FaultsReport(face).print(sheet);
             new TextReport(face).written(files);
         }
-        return Verbs.DONE;
+        return sheet.unanswered() > 0 ? Verbs.INCOMPLETE : Verbs.DONE;
     }
 
     private FirmFile who() {

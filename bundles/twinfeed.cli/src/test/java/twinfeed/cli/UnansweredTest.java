@@ -74,6 +74,17 @@ class UnansweredTest {
     }
 
     @Test
+    void aFaultFindingEndsWithFourWithPricesAndWithout() {
+        Run plain = run("faults", JOB, "--json");
+        assertEquals(4, plain.status(), plain.err());
+        assertTrue(plain.out().replace(" ", "").contains("\"unanswered\":2"), plain.out());
+        Run priced = run("faults", JOB, "--book", BOOK);
+        assertEquals(4, priced.status(), priced.err());
+        assertTrue(priced.out().contains("Checks that a calculator left unanswered"), priced.out());
+        assertEquals(0, Run.of("faults", JOB).status());
+    }
+
+    @Test
     void aListEndsWithFourAndSaysHowMany() throws Exception {
         Path list = java.nio.file.Files.writeString(folder.resolve("list.csv"), "dwelling\nOne\nTwo\n");
         Path out = folder.resolve("result.xlsx");

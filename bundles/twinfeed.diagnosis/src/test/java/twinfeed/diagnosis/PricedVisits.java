@@ -102,7 +102,7 @@ public final class PricedVisits {
     }
 
     public static FaultSheetBuilder desk(Survey survey, OptionAssessment present) {
-        return new FaultSheetBuilder(survey, heater(), present, Locale.ROOT);
+        return new FaultSheetBuilder(survey, heater(), present, 0, Locale.ROOT);
     }
 
     public static PriceBook book() throws IOException {

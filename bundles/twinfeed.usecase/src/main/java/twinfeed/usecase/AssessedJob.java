@@ -23,9 +23,15 @@ public record AssessedJob(OpenedJob opened, AssessmentResult assessed, List<Work
 
     /** Whether a calculator left a check without an answer, or broke. */
     public boolean unanswered() {
-        return assessed.options().stream()
+        return unansweredChecks() > 0;
+    }
+
+    /** How many checks, over all options, a calculator left without an answer; one that broke counts as one more. */
+    public int unansweredChecks() {
+        return (int) assessed.options().stream()
                 .flatMap(option -> option.findings().stream())
-                .anyMatch(finding -> finding.outcome() == Outcome.NOT_CHECKED
-                        || finding.check().key().equals(Runner.BROKEN.key()));
+                .filter(finding -> finding.outcome() == Outcome.NOT_CHECKED
+                        || finding.check().key().equals(Runner.BROKEN.key()))
+                .count();
     }
 }

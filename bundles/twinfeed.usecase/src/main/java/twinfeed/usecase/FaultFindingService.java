@@ -88,7 +88,7 @@ final class FaultFindingService {
                 .filter(option -> Boolean.TRUE.equals(option.getPresent()))
                 .findFirst()
                 .orElseGet(AssessmentFactory.eINSTANCE::createOptionAssessment);
-        return new FaultSheetBuilder(survey, heater, found, locale);
+        return new FaultSheetBuilder(survey, heater, found, judged.unansweredChecks(), locale);
     }
 
     /** New units as they would be quoted; none where nothing suits, which is no reason not to find a fault. */

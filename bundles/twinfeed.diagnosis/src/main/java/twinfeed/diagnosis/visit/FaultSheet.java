@@ -23,6 +23,7 @@ import twinfeed.diagnosis.repair.RepairAdvice;
  * @param expected what to measure after the repair, with the values to expect
  * @param repair repair or replace, by price; absent without a price book, or without a part to renew
  * @param notices what is odd, for example an observation that the data do not know
+ * @param unanswered number of checks that a calculator left unanswered, 0 or more; what they would have said of the feeds is not weighed
  * @param source where chances come from, and how sure they are
  * @param cautions cautions, to be printed always
  */
@@ -42,6 +43,7 @@ public record FaultSheet(
         List<Expected> expected,
         @Nullable RepairAdvice repair,
         List<String> notices,
+        int unanswered,
         String source,
         List<String> cautions) {
     public FaultSheet {

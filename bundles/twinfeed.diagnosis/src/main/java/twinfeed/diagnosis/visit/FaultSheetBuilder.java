@@ -42,6 +42,7 @@ public final class FaultSheetBuilder {
     private final SupplyFindings feeds;
     private final Diagnosis diagnosis;
     private final FaultTexts words;
+    private final int unanswered;
 
     /**
      * For the unit that is there.
@@ -49,9 +50,11 @@ public final class FaultSheetBuilder {
      * @param survey the survey; not changed
      * @param heater the unit's data
      * @param present what the calculators found for that unit
+     * @param unanswered number of checks that a calculator left unanswered
      * @param locale language of the sheet
      */
-    public FaultSheetBuilder(Survey survey, Heater heater, OptionAssessment present, Locale locale) {
+    public FaultSheetBuilder(Survey survey, Heater heater, OptionAssessment present, int unanswered, Locale locale) {
+        this.unanswered = unanswered;
         this.survey = survey;
         this.heater = heater;
         this.data = FaultData.current();
@@ -111,6 +114,7 @@ public final class FaultSheetBuilder {
                 FaultReadings.after(diagnosis, survey, heater, words),
                 repair,
                 notices(),
+                unanswered,
                 data.source() + "; " + data.sure(),
                 List.of(
                         words.get("caution.electricity"),
@@ -256,8 +260,11 @@ public final class FaultSheetBuilder {
     }
 
     private List<String> notices() {
-        return diagnosis.evidence().unknown().stream()
-                .map(key -> words.format("notice.unknown", Map.of("key", key)))
-                .toList();
+        List<String> notices = new ArrayList<>();
+        if (unanswered > 0) {
+            notices.add(words.format("notice.unanswered", Map.of("count", unanswered)));
+        }
+        diagnosis.evidence().unknown().forEach(key -> notices.add(words.format("notice.unknown", Map.of("key", key))));
+        return notices;
     }
 }
