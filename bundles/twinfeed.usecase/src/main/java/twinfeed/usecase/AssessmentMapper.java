@@ -74,7 +74,7 @@ final class AssessmentMapper {
         option.setVerdict(plan.verdict());
         result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
         result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
-        plan.works().forEach(work -> option.getRemedies().add(remedy(work, plan)));
+        WorkOrder.of(plan.works()).forEach(work -> option.getRemedies().add(remedy(work, plan)));
         afterWork(plan).forEach(finding -> option.getAfterWork().add(finding));
         option.getUnmended().addAll(plan.unmended());
         return option;
