@@ -162,7 +162,10 @@ final class JobOpening {
 
     /** A winter design intake that is warmer than the warmest month is a slip or another house's. */
     private void winter(Survey survey, Path file) {
-        boolean tank = survey.getWater() != null && survey.getWater().getSource() == WaterSource.TANK;
+        WaterSource source = survey.getWater() == null
+                ? WaterSource.MAINS
+                : survey.getWater().getSource();
+        boolean tank = source == WaterSource.TANK || source == WaterSource.PUMPED;
         String climate = survey.getClimate() == null ? (tank ? "uk-tank" : "uk-mains") : survey.getClimate();
         if (survey.getWinterIntake() == null || survey.getAnnualMeanAir() != null) {
             return;

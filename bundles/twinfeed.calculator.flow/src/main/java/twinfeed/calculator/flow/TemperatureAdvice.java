@@ -11,6 +11,7 @@ import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterSource;
 
 /** The temperatures that are let in and wished for. */
 final class TemperatureAdvice {
@@ -23,6 +24,7 @@ final class TemperatureAdvice {
     private final double strongC;
     private final boolean vulnerable;
     private final @Nullable Double readingC;
+    private final boolean hotFeed;
 
     TemperatureAdvice(Context context, Wish wish) {
         Survey survey = context.survey();
@@ -31,6 +33,7 @@ final class TemperatureAdvice {
         this.strongC = context.parameters().si("strong");
         this.vulnerable = survey.getCustomer() != null
                 && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
+        this.hotFeed = survey.getWater() != null && survey.getWater().getSource() == WaterSource.HOT;
         this.readingC = survey.getWater() == null || survey.getWater().getIntakeReading() == null
                 ? null
                 : Double.valueOf(survey.getWater().getIntakeReading().si());
@@ -44,7 +47,10 @@ final class TemperatureAdvice {
     /** Water that is warm already, from a tank in a hot loft or a solar panel, can overheat a unit made for the main. */
     private void intake(Heater heater, Findings findings) {
         FindingBuilder finding = findings.on(FlowChecks.INTAKE).outcome(Outcome.NOT_APPLICABLE);
-        if (heater.getMaximumIntake() != null) {
+        if (hotFeed) {
+            // Whether the instructions allow a hot feed, and how hot, is said where the source of the water is judged.
+            finding.variant("hot");
+        } else if (heater.getMaximumIntake() != null) {
             int warmest = wish.warmest();
             double monthC = wish.intakeC(warmest);
             boolean measured = readingC != null && readingC > monthC;

@@ -13,6 +13,7 @@ import twinfeed.calculator.pressure.check.HeaterCase;
 import twinfeed.calculator.pressure.check.InstallationChecks;
 import twinfeed.calculator.pressure.check.PipeChecks;
 import twinfeed.calculator.pressure.check.RunningPressureChecks;
+import twinfeed.calculator.pressure.check.SourceChecks;
 import twinfeed.calculator.pressure.check.SummerChecks;
 import twinfeed.calculator.pressure.check.SupplyChecks;
 import twinfeed.calculator.pressure.check.SurveyedHouse;
@@ -28,6 +29,7 @@ final class PressureAssessor implements Assessor {
     PressureAssessor(Context context) {
         this.house = SurveyedHouse.of(context);
         this.answers = List.of(
+                new SourceChecks(),
                 new SupplyChecks(),
                 new RunningPressureChecks(),
                 new SwitchChecks(),

@@ -62,9 +62,16 @@ final class Conditions {
         intakes.add(new Intake(0, winter()));
         double[] months = new MonthlyIntake(survey, intakeModel).temperaturesC(climate());
         for (int month = 1; month <= months.length; month++) {
-            intakes.add(new Intake(month, months[month - 1]));
+            intakes.add(new Intake(month, Math.max(months[month - 1], hottestFeedC())));
         }
         return intakes;
+    }
+
+    /** Hot water that feeds the unit is warmer than any month's cold water; in winter a store may be cold. */
+    private double hottestFeedC() {
+        WaterFeed water = survey.getWater();
+        boolean hot = water != null && water.getSource() == WaterSource.HOT && water.getHottestFeed() != null;
+        return hot ? water.getHottestFeed().si() : Double.NEGATIVE_INFINITY;
     }
 
     private double winter() {
@@ -84,7 +91,9 @@ final class Conditions {
             return Climates.MODEL;
         }
         WaterFeed water = survey.getWater();
-        String climate = water != null && water.getSource() == WaterSource.TANK ? "uk-tank" : "uk-mains";
+        boolean tank =
+                water != null && (water.getSource() == WaterSource.TANK || water.getSource() == WaterSource.PUMPED);
+        String climate = tank ? "uk-tank" : "uk-mains";
         assume(CLIMATE, Map.of("climate", climate));
         return climate;
     }

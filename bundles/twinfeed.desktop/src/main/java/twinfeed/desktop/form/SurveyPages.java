@@ -69,7 +69,8 @@ public final class SurveyPages {
                 "unit.heater.",
                 "id title power voltage minimumRunningPressure runningPressureFlow maximumStaticPressure activationFlow"
                         + " switchPlace makePressure breakPressure inletLoss inletLossFlow downstreamPressure downstreamFlow"
-                        + " throttleMinimum stabilised stabilisedMinimum maximumIntake cutOutTemperature electronics"
+                        + " throttleMinimum stabilised stabilisedMinimum maximumIntake tankFeedAllowed pumpedFeedAllowed"
+                        + " preheatedAllowed cutOutTemperature electronics"
                         + " maximumDevice minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
                         + " powerToleranceDown ingress guaranteeYears recalledOn priceItem note="));
         items.addAll(several("unit.heater.elements", "power", "power"));
@@ -93,13 +94,18 @@ public final class SurveyPages {
                 section(
                         "source",
                         fields(
-                                "water.source water.intakeReading water.hardness water.lowestHandset water.sharedServicePipe"
+                                "water.source water.hottestFeed water.intakeReading water.hardness water.lowestHandset water.sharedServicePipe"
                                         + " water.backflowProtection? water.handsetReachesWc")),
                 section(
                         "test",
                         fields(
                                 "water.test.staticPressure water.test.runningPressure water.test.flow water.test.gaugeAfter?"
-                                        + " water.test.gaugeHeight water.test.atPeak water.test.takenAt")),
+                                        + " water.test.gaugeHeight water.test.atPeak water.test.takenAt water.stopValveOpen"
+                                        + " water.companyPressureConfirmed")),
+                folded(
+                        "main",
+                        fields("water.mainTest.staticPressure water.mainTest.runningPressure water.mainTest.flow"
+                                + " water.mainTest.gaugeHeight water.mainPipe.length water.mainPipe.rise")),
                 folded("season", fields("climate? winterIntake annualMeanAir monthlyAirSpread southern")));
     }
 

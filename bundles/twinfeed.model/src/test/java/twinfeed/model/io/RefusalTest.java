@@ -203,7 +203,7 @@ class RefusalTest {
                         + " TN-C-S?");
         assertValue(
                 "<water source=\"well\"/>",
-                "survey.water.source \"well\": this is none of the known words; write one of mains, tank");
+                "survey.water.source \"well\": this is none of the known words; write one of mains, tank, pumped, hot");
     }
 
     @Test

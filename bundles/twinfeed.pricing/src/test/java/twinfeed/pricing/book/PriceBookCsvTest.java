@@ -108,6 +108,8 @@ class PriceBookCsvTest {
         "task-move-isolator,each",
         "task-test-apart,each",
         "task-trace-joint,each",
+        "task-test-supply,each",
+        "main-branch,each",
         "consumer-unit,each",
         "priority-unit,each",
         "operator-fuse,each",

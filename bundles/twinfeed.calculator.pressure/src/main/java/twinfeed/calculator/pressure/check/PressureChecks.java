@@ -28,6 +28,12 @@ public final class PressureChecks {
             "survey.water.test.runningPressure",
             "survey.water.test.flow");
 
+    /** Whether the instructions allow where the water comes from. */
+    static final Check SOURCE = Check.of("pressure.source", FindingClass.INSTRUCTIONS, LimitType.REPORT, "");
+
+    /** Static pressure of what is called a header tank against the most that one has. */
+    static final Check TANK_HEAD = Check.of("pressure.tankHead", FindingClass.ADVICE, LimitType.AT_MOST, BAR, STATIC);
+
     /** Static pressure at the unit against the highest that its instructions allow. */
     static final Check STATIC_PRESSURE = Check.of(
             "pressure.static",
@@ -116,6 +122,8 @@ public final class PressureChecks {
 
     /** All, in the order of their findings. */
     public static final List<Check> ALL = List.of(
+            SOURCE,
+            TANK_HEAD,
             TEST,
             STATIC_PRESSURE,
             RUNNING,

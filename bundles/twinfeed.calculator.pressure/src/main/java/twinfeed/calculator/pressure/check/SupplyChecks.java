@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
+import twinfeed.calculator.pressure.remedy.PumpRemedy;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
@@ -14,6 +15,7 @@ import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
 
@@ -88,7 +90,10 @@ public final class SupplyChecks implements CheckGroup {
         }
         double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
         // A tank that is there for other reasons takes the main's pressure away too.
-        finding.remedies(() -> List.of(WaterRemedies.reducingValve(setPa), WaterRemedies.pump()));
+        WaterFeed water = heater.house().water();
+        if (water != null) {
+            finding.remedies(() -> List.of(WaterRemedies.reducingValve(setPa), PumpRemedy.of(water)));
+        }
         finding.add();
     }
 
@@ -110,8 +115,9 @@ public final class SupplyChecks implements CheckGroup {
 
     /** The least that a water company owes; asked last, for it is no matter of the heater. */
     static void standard(HeaterCase heater) {
-        if (heater.house().water() != null && heater.house().source() == WaterSource.TANK) {
-            heater.notApplicable(PressureChecks.STANDARD, "");
+        WaterSource source = heater.house().source();
+        if (source != WaterSource.MAINS) {
+            heater.notApplicable(PressureChecks.STANDARD, source == WaterSource.TANK ? "" : source.getLiteral());
         } else if (!heater.blocked(PressureChecks.STANDARD)) {
             heater.on(PressureChecks.STANDARD)
                     .compare(heater.test().getStaticPressure().si() / FeedUnits.BAR, GUARANTEED_PA / FeedUnits.BAR)

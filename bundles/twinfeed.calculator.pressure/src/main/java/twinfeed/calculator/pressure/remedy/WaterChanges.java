@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.engineering.pipe.Pipe;
 import twinfeed.engineering.water.Fluid;
@@ -17,7 +16,6 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterTest;
-import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
 
@@ -38,12 +36,6 @@ public final class WaterChanges {
 
     /** Name of a new own pipe. */
     private static final String OWN = "own branch";
-
-    /** A small domestic set: pressure with all shut, while running, and the flow then. Judgement. */
-    private static final double PUMP_SHUT_PA = 3.0e5;
-
-    private static final double PUMP_RUNNING_PA = 2.2e5;
-    private static final double PUMP_FLOW_M3_PER_S = 20 / FeedUnits.L_PER_MIN;
 
     /** What a direct-acting reducing valve keeps of its set pressure at full flow. Judgement. */
     private static final double REDUCED_SHARE = 0.8;
@@ -68,11 +60,11 @@ public final class WaterChanges {
         return 0;
     }
 
-    private static int gauge(WaterFeed water) {
+    static int gauge(WaterFeed water) {
         return position(water, water.getTest().getGaugeAfter());
     }
 
-    private static List<PipeSegment> afterGauge(WaterFeed water) {
+    static List<PipeSegment> afterGauge(WaterFeed water) {
         return water.getSegments().subList(gauge(water), water.getSegments().size());
     }
 
@@ -138,7 +130,7 @@ public final class WaterChanges {
                 .sum();
     }
 
-    private static double riseM(List<PipeSegment> segments) {
+    static double riseM(List<PipeSegment> segments) {
         return segments.stream()
                 .mapToDouble(segment ->
                         segment.getRise() == null ? 0 : segment.getRise().si())
@@ -149,7 +141,7 @@ public final class WaterChanges {
         narrowBranch(water(survey)).forEach(WaterChanges::widen);
     }
 
-    private static void widen(PipeSegment segment) {
+    static void widen(PipeSegment segment) {
         renew(segment, PipeMaterial.COPPER, "22 mm", WIDE_BORE_M);
     }
 
@@ -183,14 +175,14 @@ public final class WaterChanges {
         water.getSegments().add(gauge, own);
     }
 
-    private static void lengthenBranch(DrawOff drawOff, List<PipeSegment> old) {
+    static void lengthenBranch(DrawOff drawOff, List<PipeSegment> old) {
         drawOff.getSegments().addAll(0, EcoreUtil.copyAll(old));
         if (drawOff.getHeight() != null) {
             drawOff.setHeight(drawOff.getHeight().withSi(drawOff.getHeight().si() + riseM(old)));
         }
     }
 
-    private static Fitting fitting(String kind, int count) {
+    static Fitting fitting(String kind, int count) {
         Fitting fitting = SurveyFactory.eINSTANCE.createFitting();
         fitting.setKind(kind);
         fitting.setCount(count);
@@ -257,16 +249,6 @@ public final class WaterChanges {
         if (raised > test.getRunningPressure().si()) {
             test.setRunningPressure(test.getRunningPressure().withSi(raised));
         }
-    }
-
-    /** A break tank with a pump at the gauge's place: its curve takes the place of the main's. */
-    static void addPump(Survey survey) {
-        WaterTest test = water(survey).getTest();
-        test.setStaticPressure(Pressure.ofSi(PUMP_SHUT_PA));
-        test.setRunningPressure(Pressure.ofSi(PUMP_RUNNING_PA));
-        test.setFlow(Flow.ofSi(PUMP_FLOW_M3_PER_S));
-        test.setGaugeHeight(null);
-        test.setAtPeak(true);
     }
 
     /** A reducing valve at the gauge's place. */

@@ -23,7 +23,6 @@ public final class WaterRemedies {
     /** Judgement: the water undertaker has to agree and connect. */
     private static final int SERVICE_PIPE_DAYS = 30;
 
-    private static final int PUMP_DAYS = 10;
     private static final int VALVE_DAYS = 2;
 
     private WaterRemedies() {}
@@ -38,7 +37,8 @@ public final class WaterRemedies {
         strainer(water).ifPresent(works::add);
         branch(water).ifPresent(works::add);
         servicePipe(water).ifPresent(works::add);
-        works.add(pump());
+        MainRemedy.of(water).ifPresent(works::add);
+        works.add(PumpRemedy.of(water));
         return works;
     }
 
@@ -136,17 +136,6 @@ public final class WaterRemedies {
                 : Optional.empty();
     }
 
-    /** A break tank with a pump. */
-    public static Remedy pump() {
-        return work(
-                "break-tank-pump",
-                "breakTankPump",
-                Map.of(),
-                PUMP_DAYS,
-                WaterChanges::addPump,
-                Remedy.Item.of("break-tank-pump", 1));
-    }
-
     /**
      * A pressure-reducing valve.
      *
@@ -213,7 +202,7 @@ public final class WaterRemedies {
         return new Remedy(id, kind, arguments, List.of(items), false, leadDays, edit);
     }
 
-    private static Remedy.Item metres(String code, double lengthM) {
+    static Remedy.Item metres(String code, double lengthM) {
         return new Remedy.Item(
                 code,
                 BigDecimal.valueOf(lengthM).setScale(6, RoundingMode.HALF_UP).setScale(1, RoundingMode.UP));

@@ -153,6 +153,10 @@ public final class FeedReader {
 
     /** A slip of the pen is named rather than worked with. */
     private boolean plausible(WaterTest test) {
+        if (water != null && Boolean.FALSE.equals(water.getStopValveOpen())) {
+            // Behind a throttled valve the test shows the valve and not the supply.
+            faults.add("survey.water.stopValveOpen");
+        }
         if (!(test.getStaticPressure().si() > 0 && test.getStaticPressure().si() <= MOST_PA)) {
             faults.add("survey.water.test.staticPressure");
         }
