@@ -64,6 +64,7 @@ public final class StartPart {
         layout.verticalSpacing = 10;
         content.setLayout(layout);
         title();
+        button("start.quick", "start.quick.help", "twinfeed.desktop.command.quick");
         button("start.demo", "start.demo.help", "twinfeed.desktop.command.demo");
         button("start.new", "start.new.help", "twinfeed.desktop.command.new");
         button("start.open", "start.open.help", "twinfeed.desktop.command.open");

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
+import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 
 /** A job before anything was recorded. */
@@ -20,10 +21,19 @@ public final class NewJob {
      * @throws IllegalArgumentException if no relative path leads from one to the other, as between two drives
      */
     public static void write(Path file, Path catalogue) {
+        write(file, catalogue, SurveyFactory.eINSTANCE.createSurvey());
+    }
+
+    /**
+     * Writes a job with the readings that are known already; likewise.
+     *
+     * @param survey those readings; it belongs to the job afterwards
+     */
+    public static void write(Path file, Path catalogue, Survey survey) {
         CatalogueFile.load(catalogue);
         Path folder = Companions.folder(file);
         Job job = JobFile.create();
-        job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
+        job.setSurvey(survey);
         job.setCatalogue(Companions.relative(folder, catalogue.toAbsolutePath().normalize()));
         JobFile.save(job, file);
     }

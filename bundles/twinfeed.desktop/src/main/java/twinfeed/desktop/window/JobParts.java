@@ -26,6 +26,8 @@ import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.OpenedJob;
 
 /** The open jobs: each is a part of the window. */
@@ -38,6 +40,9 @@ public final class JobParts implements Jobs {
 
     /** Id of the part that lists issued quotes. */
     public static final String ISSUED = "twinfeed.desktop.issued";
+
+    /** Id of the part for a quick question. */
+    public static final String QUICK = "twinfeed.desktop.quick";
 
     private final EPartService service;
     private final Desk desk;
@@ -63,13 +68,16 @@ public final class JobParts implements Jobs {
         this.shell = shell;
     }
 
-    /** Puts the remembered price book, or the demonstration's, in force. */
+    /** Puts the remembered price book in force, and the demonstration's for surveys of the demonstration. */
     void begin() {
-        Optional<Path> remembered = settings.prices();
-        if (remembered.isPresent() && usePrices(remembered.get(), "prices.rememberedRefused")) {
-            return;
-        }
-        demo.book().ifPresent(book -> usePrices(book, "prices.refused"));
+        settings.prices().ifPresent(book -> usePrices(book, "prices.rememberedRefused"));
+        demo.book().ifPresent(book -> {
+            try {
+                desk.demonstrationPrices(book);
+            } catch (RuntimeException refused) {
+                complain("prices.demonstrationRefused", book, refused);
+            }
+        });
     }
 
     private boolean usePrices(Path book, String refusal) {
@@ -159,6 +167,11 @@ public final class JobParts implements Jobs {
         }
     }
 
+    /** Shows the page for a quick question. */
+    public void showQuick() {
+        service.showPart(QUICK, PartState.ACTIVATE);
+    }
+
     private void hide(JobSession job) {
         parts().stream()
                 .filter(part -> part.getObject() instanceof JobPart each && each.session() == job)
@@ -184,8 +197,19 @@ public final class JobParts implements Jobs {
      * @param catalogue the heaters on offer
      */
     public void create(Path file, Path catalogue) {
+        create(file, catalogue, SurveyFactory.eINSTANCE.createSurvey());
+    }
+
+    /**
+     * Makes a job with readings in it, and opens it.
+     *
+     * @param file where it is to be
+     * @param catalogue the heaters on offer
+     * @param survey the readings
+     */
+    public void create(Path file, Path catalogue, Survey survey) {
         try {
-            NewJob.write(file, catalogue);
+            NewJob.write(file, catalogue, survey);
             settings.catalogue(catalogue);
             open(file);
         } catch (IllegalArgumentException otherDrive) {
