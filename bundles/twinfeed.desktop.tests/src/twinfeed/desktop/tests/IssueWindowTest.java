@@ -30,7 +30,6 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.issued.IssuedPart;
-import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
@@ -97,17 +96,17 @@ final class IssueWindowTest {
     @Test
     @Order(1)
     void confirmationSaysWhatIsFrozen() throws Exception {
-        ui.run(() -> ui.shell().getDisplay().asyncExec(() -> {
-            Revisions revisions =
-                    new Revisions(job().session().desk(), job().session().survey());
-            new IssueDialog(ui.shell(), WORDS, office(), revisions).open();
-        }));
-        ui.await("the dialogue is open", () -> dialogue() != null);
+        openDialogue();
         String texts =
                 String.join("\n", ui.ask(() -> ui.all(Label.class, label -> label.getShell() == dialogue()).stream()
                         .map(Label::getText)
                         .toList()));
         assertTrue(texts.contains("SHA-256") && texts.contains("cannot be undone"), texts);
+        assertTrue(texts.contains("Netherquill Lettings") && texts.contains("3 Alder Beck"), texts);
+        assertTrue(texts.contains("Demonstration prices (invented)"), texts);
+        assertFalse(cells("issue.options", 1).isEmpty(), "each option with its verdict");
+        assertTrue(cells("issue.options", 2).get(0).startsWith("£"), "and its total");
+        ui.await("the key is on", () -> issueKey().isEnabled());
         ui.shoot("50-issue-dialogue");
         assertEquals(
                 List.of("a quote with a number of its own"),
@@ -116,6 +115,46 @@ final class IssueWindowTest {
                         .getItems())));
         ui.run(() -> dialogue().close());
         assertFalse(Files.exists(office()), "looking issues nothing");
+    }
+
+    @Test
+    @Order(1)
+    void quoteWithoutCustomerOrByInventedPricesIsNotIssued() throws Exception {
+        FieldPath name = FieldPath.of(SurveyPackage.Literals.SURVEY, "customer.name");
+        ui.run(() -> job().session().edits().set(job().session().survey(), name.steps(), null));
+        window.settled();
+        assertTrue(ui.ask(() -> job().session().result().quote() == null), "no invented price stands in silently");
+        assertTrue(ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
+                .anyMatch(label -> label.getText().startsWith("No price book is in force"))));
+        ui.shoot("50a-no-prices");
+        openDialogue();
+        String refusals = ui.ask(() -> ui.field(Label.class, "issue.refusals").getText());
+        assertTrue(refusals.contains("names no customer") && refusals.contains("No price book"), refusals);
+        assertFalse(ui.ask(() -> issueKey().isEnabled()));
+        ui.shoot("50b-issue-refused");
+        ui.run(() -> dialogue().close());
+        ui.run(() -> job().session().edits().undo());
+        window.settled();
+    }
+
+    private static void openDialogue() throws InterruptedException {
+        ui.run(() -> ui.shell()
+                .getDisplay()
+                .asyncExec(() -> new IssueDialog(ui.shell(), WORDS, office(), job().session()).open()));
+        ui.await("the dialogue is open", () -> dialogue() != null);
+    }
+
+    private static Button issueKey() {
+        return key("issue.do");
+    }
+
+    private static Button key(String text) {
+        return ui.all(
+                        Button.class,
+                        button -> button.isVisible()
+                                && button.getShell().getParent() != null
+                                && button.getText().equals(WORDS.get(text)))
+                .get(0);
     }
 
     private static Shell dialogue() {
@@ -135,6 +174,9 @@ final class IssueWindowTest {
         assertFalse(
                 quote(1).toFile().canWrite() && !System.getProperty("user.name").equals("root"));
         assertTrue(ui.ask(() -> ui.field(Label.class, "quote.issued").getText()).contains(issued.name()));
+        assertEquals(
+                "alder-beck (" + issued.name() + ": issued, open)",
+                ui.ask(() -> window.parts().parts().get(0).getLabel()));
         ui.shoot("51-issued");
         press("Write its workbook beside it");
         assertTrue(Files.isRegularFile(quote(1).resolveSibling(issued.name() + ".xlsx")));
@@ -160,6 +202,14 @@ final class IssueWindowTest {
         Path first = quote(1);
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), first, ui.shell()));
         assertEquals(2, job().session().issued().quote().getRevision());
+        openDialogue();
+        assertTrue(
+                ui.ask(() -> ui.all(CCombo.class, combo -> combo.getShell() == dialogue())
+                                .get(0)
+                                .getText())
+                        .contains("next revision of " + job().session().issued().name()),
+                "issuing again proposes a revision");
+        ui.run(() -> dialogue().close());
         ui.run(() -> window.parts().showIssued());
         ui.await("both are listed", () -> ui.field(Table.class, "issued").getItemCount() == 2);
         assertEquals(List.of("→ superseded", "○ issued, open"), cells("issued", 4));
@@ -178,6 +228,22 @@ final class IssueWindowTest {
     void customerAcceptsAndTheQuoteIsClosed() throws Exception {
         IssuedQuote open = job().session().issued();
         assertTrue(ui.ask(() -> ui.field(Button.class, "issued.accept").isEnabled()));
+        ui.run(() -> ui.shell()
+                .getDisplay()
+                .asyncExec(() -> Ui.send(ui.field(Button.class, "issued.accept"), SWT.Selection)));
+        ui.await("it asks which option", () -> question() != null);
+        List<Button> answers = ui.ask(() -> ui.all(
+                Button.class, button -> button.getShell() == question() && (button.getStyle() & SWT.RADIO) != 0));
+        assertTrue(ui.ask(() -> answers.stream().noneMatch(Button::getSelection)), "nothing is chosen beforehand");
+        assertTrue(ui.ask(() -> answers.get(0).getText()).contains("£"), "with its price");
+        assertFalse(ui.ask(() -> key("issued.accept.do").isEnabled()));
+        ui.shoot("52a-accept");
+        ui.run(() -> {
+            answers.get(0).setSelection(true);
+            Ui.send(answers.get(0), SWT.Selection);
+        });
+        assertTrue(ui.ask(() -> key("issued.accept.do").isEnabled()));
+        ui.run(() -> question().close());
         String option = open.quote().getOptions().get(0).getName();
         ui.run(() -> list().accept(open, option));
         ui.await(
@@ -187,6 +253,12 @@ final class IssueWindowTest {
         ui.run(() -> list().decline(open));
         assertTrue(
                 ui.ask(() -> ui.field(Label.class, "issued.trouble").getText()).contains("accepted"));
+    }
+
+    private static Shell question() {
+        return ui.all(Shell.class, shell -> shell.getText().equals(WORDS.get("issued.accept.do"))).stream()
+                .findFirst()
+                .orElse(null);
     }
 
     @Test

@@ -12,7 +12,6 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.issued.IssueDialog;
-import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
@@ -34,8 +33,7 @@ public final class IssueQuoteHandler {
     }
 
     private static void ask(JobPart job, Shell shell, Settings settings, Words words) {
-        Revisions revisions = new Revisions(job.session().desk(), job.session().survey());
-        IssueDialog dialog = new IssueDialog(shell, words, settings.office().orElse(null), revisions);
+        IssueDialog dialog = new IssueDialog(shell, words, settings.office().orElse(null), job.session());
         Path office = dialog.open() == Window.OK ? dialog.office() : null;
         if (office != null) {
             settings.office(office);

@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.text.Words;
 
-/** Asks which of several answers it is, and says what follows from the answer. */
+/** Asks which of several answers it is, and says what follows from the answer. None is chosen beforehand. */
 final class ChoiceDialog extends Dialog {
     private static final int WIDTH = 460;
 
@@ -23,7 +23,7 @@ final class ChoiceDialog extends Dialog {
     private final String title;
     private final String message;
     private final List<String> answers;
-    private int chosen;
+    private int chosen = -1;
 
     ChoiceDialog(Shell shell, Words words, String title, String message, List<String> answers) {
         super(shell);
@@ -54,10 +54,10 @@ final class ChoiceDialog extends Dialog {
             int index = i;
             Button button = new Button(area, SWT.RADIO);
             button.setText(answers.get(i).replace("&", "&&"));
-            button.setSelection(i == 0);
             button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
                 if (button.getSelection()) {
                     chosen = index;
+                    getButton(IDialogConstants.OK_ID).setEnabled(true);
                 }
             }));
         }
@@ -66,7 +66,7 @@ final class ChoiceDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, title, false);
+        createButton(parent, IDialogConstants.OK_ID, title, false).setEnabled(false);
         createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), true);
     }
 }

@@ -21,14 +21,17 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.IssueSummary;
 import twinfeed.usecase.IssuedQuote;
 
-/** Asks whether, where and as what a quote is to be issued, and says what is frozen by it. */
+/** Shows what is to be issued, asks whether, where and as what, and says what is frozen by it. */
 public final class IssueDialog extends Dialog {
-    private static final int WIDTH = 560;
+    private static final int WIDTH = 640;
 
     private final Words words;
+    private final JobSession job;
     private final Revisions revisions;
     private @Nullable Path office;
     private List<IssuedQuote> latest = List.of();
@@ -36,18 +39,20 @@ public final class IssueDialog extends Dialog {
     private @Nullable Text folder;
     private @Nullable CCombo as;
     private @Nullable Label follows;
+    private @Nullable IssueSummaryView summary;
 
     /**
      * Not open yet.
      *
      * @param office folder of the office's quotes; null if none was chosen yet
-     * @param revisions which quotes there can be revised
+     * @param job the job whose quote is to be issued
      */
-    public IssueDialog(Shell shell, Words words, @Nullable Path office, Revisions revisions) {
+    public IssueDialog(Shell shell, Words words, @Nullable Path office, JobSession job) {
         super(shell);
         this.words = words;
         this.office = office;
-        this.revisions = revisions;
+        this.job = job;
+        this.revisions = new Revisions(job);
     }
 
     /** The folder that was chosen. */
@@ -74,6 +79,10 @@ public final class IssueDialog extends Dialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
+        IssueSummaryView view = new IssueSummaryView(area, words);
+        summary = view;
+        Runnable results = job.resulted().listen(this::showSummary);
+        area.addListener(SWT.Dispose, event -> results.run());
         Composite body = Controls.columns(area, 3);
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         label(body, "issue.office");
@@ -117,6 +126,23 @@ public final class IssueDialog extends Dialog {
         createButton(parent, IDialogConstants.OK_ID, words.get("issue.do"), false);
         createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), true);
         look();
+        showSummary();
+    }
+
+    /** What is to be issued as it is now; until all of it is worked out, or where it may not be issued, the key is off. */
+    private void showSummary() {
+        IssueSummary now = IssueSummary.of(job, words);
+        if (summary != null) {
+            summary.show(now);
+        }
+        enable(now);
+    }
+
+    private void enable(IssueSummary now) {
+        Button issue = getButton(IDialogConstants.OK_ID);
+        if (issue != null) {
+            issue.setEnabled(office != null && now.ready() && now.refusals().isEmpty());
+        }
     }
 
     private void choose() {
@@ -145,12 +171,11 @@ public final class IssueDialog extends Dialog {
         for (IssuedQuote each : latest) {
             as.add(words.format("issue.revision", Map.of("name", each.name(), "customer", each.customer())));
         }
-        as.select(0);
-        pick(0);
-        Button issue = getButton(IDialogConstants.OK_ID);
-        if (issue != null) {
-            issue.setEnabled(there != null);
-        }
+        IssuedQuote proposed = revisions.proposed(latest);
+        int index = proposed == null ? 0 : latest.indexOf(proposed) + 1;
+        as.select(index);
+        pick(index);
+        enable(IssueSummary.of(job, words));
     }
 
     private void pick(int index) {

@@ -28,6 +28,8 @@ import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.OptionPrice;
+import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.usecase.IssuedQuote;
 
@@ -195,11 +197,19 @@ public final class IssuedPart {
                         words,
                         words.get("issued.accept.do"),
                         message,
-                        options.stream().map(QuoteOption::getTitle).toList())
+                        options.stream()
+                                .map(option -> answer(row.issued().quote(), option))
+                                .toList())
                 .ask();
         if (answer >= 0) {
             accept(row.issued(), options.get(answer).getName());
         }
+    }
+
+    private String answer(Quote quote, QuoteOption option) {
+        return words.format(
+                "issued.accept.option",
+                Map.of("title", option.getTitle(), "total", OptionPrice.of(option, quote, words)));
     }
 
     /** Records that the customer accepted an option; cannot be undone. */

@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobSession;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.IssuedQuote;
@@ -16,12 +18,38 @@ import twinfeed.usecase.IssuedQuote;
 public final class Revisions {
     private final Desk desk;
     private final String customer;
+    private final String site;
+    private final String number;
 
-    /** For the survey of which a quote is to be issued. */
-    public Revisions(Desk desk, Survey survey) {
-        this.desk = desk;
-        String name = survey.getCustomer() == null ? null : survey.getCustomer().getName();
-        this.customer = name == null ? "" : name;
+    /** For the job of which a quote is to be issued. */
+    public Revisions(JobSession job) {
+        Survey survey = job.survey();
+        IssuedQuote last = job.issued();
+        this.desk = job.desk();
+        this.customer =
+                text(survey.getCustomer() == null ? null : survey.getCustomer().getName());
+        this.site = text(survey.getSite() == null ? null : survey.getSite().getName());
+        this.number = last == null ? "" : text(last.quote().getNumber());
+    }
+
+    private static String text(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    /** Which of these the job most likely revises: the one it was issued as, else that of the same customer and site; null if none. */
+    public @Nullable IssuedQuote proposed(List<IssuedQuote> open) {
+        return open.stream()
+                .filter(each -> !number.isEmpty() && number.equals(each.quote().getNumber()))
+                .findFirst()
+                .or(() -> open.stream().filter(this::sameSite).findFirst())
+                .orElse(null);
+    }
+
+    private boolean sameSite(IssuedQuote quote) {
+        return !customer.isEmpty()
+                && !site.isEmpty()
+                && quote.customer().equals(customer)
+                && quote.site().equals(site);
     }
 
     /** Those in an office's folder; a file that cannot be read is none of them. */

@@ -94,6 +94,7 @@ public final class JobPart {
     private void listen(Composite parent) {
         session.edits().changed().listen(this::showState);
         session.edits().changed().listen(notice::passOn);
+        session.resulted().listen(this::showState);
         ShellListener activated = ShellListener.shellActivatedAdapter(event -> lookOutside());
         parent.getShell().addShellListener(activated);
         parent.addListener(SWT.Dispose, event -> parent.getShell().removeShellListener(activated));
@@ -102,8 +103,19 @@ public final class JobPart {
     private void showState() {
         part.setDirty(session.edits().dirty());
         String name = String.valueOf(session.file().getFileName());
-        part.setLabel(name.replaceFirst("\\.job$", ""));
+        part.setLabel(label(name.replaceFirst("\\.job$", "")));
         part.setTooltip(session.file().toString());
+    }
+
+    /** Name of the job, with the quote that was issued of it and where that stands. */
+    private String label(String name) {
+        IssuedQuote issued = session.issued();
+        if (issued == null) {
+            return name;
+        }
+        String state = issued.stateOn(session.desk().today()).getLiteral();
+        return words.format(
+                "job.tab", Map.of("job", name, "quote", issued.name(), "state", words.get("issued.state." + state)));
     }
 
     private void warn(OpenedJob opened) {
@@ -273,6 +285,7 @@ public final class JobPart {
     void focus() {
         survey.setFocus();
         lookOutside();
+        session.lookAtIssued();
     }
 
     @PreDestroy

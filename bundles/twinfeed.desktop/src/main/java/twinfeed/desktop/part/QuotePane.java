@@ -137,7 +137,7 @@ final class QuotePane {
             return "";
         }
         if (quote == null) {
-            return session.desk().prices() == null ? words.get("quote.noBook") : result.trouble();
+            return session.desk().prices(session.survey()) == null ? words.get("quote.noBook") : result.trouble();
         }
         return option == null ? "" : new OptionRows(words).whyNotOffered(option);
     }

@@ -18,6 +18,7 @@ import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Survey;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
@@ -40,6 +41,7 @@ public final class Desk {
     private final Locale locale;
     private final Signal changed = new Signal();
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
+    private final AtomicReference<@Nullable Prices> demonstration = new AtomicReference<>();
 
     /**
      * A desk without a price book.
@@ -79,9 +81,28 @@ public final class Desk {
         return MINUTES.format(LocalDateTime.now(clock));
     }
 
-    /** The price book in force; null without one. */
+    /** The price book that was chosen; null without one. */
     public @Nullable Prices prices() {
         return prices.get();
+    }
+
+    /**
+     * The price book by which a survey is priced: the chosen one; without that the demonstration's, but for a survey of the demonstration
+     * only. Invented prices never stand in for prices that nobody has chosen.
+     */
+    public @Nullable Prices prices(@Nullable Survey survey) {
+        Prices chosen = prices.get();
+        return chosen == null && Demonstration.survey(survey) ? demonstration.get() : chosen;
+    }
+
+    /**
+     * By this price book surveys of the demonstration are priced as long as no other one is chosen.
+     *
+     * @throws twinfeed.model.io.InputException if it cannot be used
+     */
+    public void demonstrationPrices(Path file) {
+        demonstration.set(new Prices(file, office.book(file)));
+        changed.fire();
     }
 
     /**
@@ -104,7 +125,7 @@ public final class Desk {
      * must be read there, or the window would go on showing an older answer as if it were this one.
      */
     JobResult result(long revision, OpenedJob opened) {
-        @Nullable Prices inForce = prices.get();
+        @Nullable Prices inForce = prices(opened.job().getSurvey());
         return attempt(revision, opened, () -> {
             AssessedJob judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
             return priced(revision, judged, inForce);

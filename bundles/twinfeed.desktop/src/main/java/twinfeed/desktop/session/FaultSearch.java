@@ -64,7 +64,7 @@ public final class FaultSearch {
     private void price() {
         JobResult job = session.result();
         AssessedJob judged = job == null ? null : job.judged();
-        Desk.@Nullable Prices prices = session.desk().prices();
+        Desk.@Nullable Prices prices = session.desk().prices(session.survey());
         if (watched && session.current() && prices != null && judged != null) {
             long asked = recalculation.revision();
             recalculation.ask(
@@ -114,7 +114,9 @@ public final class FaultSearch {
     /** Whether prices are still being worked out. */
     public boolean pricing() {
         FaultResult known = result;
-        return session.desk().prices() != null && (known == null || !known.priced()) && !session.current();
+        return session.desk().prices(session.survey()) != null
+                && (known == null || !known.priced())
+                && !session.current();
     }
 
     /** Who answers and ticks: whoever was named last, else who takes the survey; may be empty. */

@@ -271,6 +271,28 @@ public final class JobSession {
         resulted.fire();
     }
 
+    /** Reads the quote that was issued last again, out of the way: the customer may have decided meanwhile. */
+    public void lookAtIssued() {
+        IssuedQuote known = issued;
+        if (known == null) {
+            return;
+        }
+        threads.quick().execute(() -> {
+            IssuedQuote now;
+            try {
+                now = desk.office().issued(known.file());
+            } catch (RuntimeException unreadable) {
+                // The list of issued quotes says what is wrong with the file; here the last known state stays.
+                return;
+            }
+            threads.display().execute(() -> {
+                if (issued == known && now.quote().getState() != known.quote().getState()) {
+                    issued(now);
+                }
+            });
+        });
+    }
+
     /** The job is not shown any more. */
     public void close() {
         otherPrices.run();

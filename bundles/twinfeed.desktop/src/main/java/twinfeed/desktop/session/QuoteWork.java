@@ -2,7 +2,9 @@
 package twinfeed.desktop.session;
 
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
@@ -32,7 +34,11 @@ public final class QuoteWork {
     public void compute() {
         JobResult computed = desk.result(0, opened);
         if (computed.quote() == null) {
-            throw new IllegalStateException(computed.trouble());
+            boolean noPrices = desk.prices(opened.job().getSurvey()) == null;
+            throw new IllegalStateException(
+                    computed.trouble().isEmpty() && noPrices
+                            ? new Words(desk.locale()).get("quote.noBook")
+                            : computed.trouble());
         }
         result = computed;
     }
@@ -50,7 +56,8 @@ public final class QuoteWork {
     }
 
     /**
-     * Issues what was computed: it takes a number, or is the next revision of a quote that it supersedes. Cannot be undone.
+     * Issues what was computed: it takes a number, or is the next revision of a quote that it supersedes. Cannot be undone, and is refused
+     * where {@link IssueGate} says why.
      *
      * @param office folder of the office's quotes
      * @param previous file of the latest revision of the quote to be revised; null takes a new number
@@ -58,6 +65,13 @@ public final class QuoteWork {
      */
     public IssuedQuote issue(Path office, @Nullable Path previous) {
         Ready ready = ready();
+        Words words = new Words(desk.locale());
+        String refusals = IssueGate.refusals(opened.job().getSurvey(), ready.prices, ready.quote).stream()
+                .map(each -> words.get("issue.refusal." + each.key()))
+                .collect(Collectors.joining(" "));
+        if (!refusals.isEmpty()) {
+            throw new IllegalStateException(refusals);
+        }
         return previous == null
                 ? desk.office().issue(ready.judged, ready.quote, ready.prices.book(), office)
                 : desk.office().revise(ready.judged, ready.quote, ready.prices.book(), previous);
@@ -79,7 +93,7 @@ public final class QuoteWork {
         JobResult computed = result;
         @Nullable AssessedJob judged = computed == null ? null : computed.judged();
         @Nullable Quote quote = computed == null ? null : computed.quote();
-        Desk.@Nullable Prices prices = desk.prices();
+        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
         if (judged == null || quote == null || prices == null) {
             throw new IllegalStateException("nothing was computed");
         }

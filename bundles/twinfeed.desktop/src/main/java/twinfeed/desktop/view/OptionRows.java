@@ -15,7 +15,6 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.quote.Quote;
-import twinfeed.model.quote.QuoteOption;
 
 /** The options table. */
 public final class OptionRows {
@@ -116,12 +115,7 @@ public final class OptionRows {
         return quote == null
                 ? ""
                 : QuoteRows.option(quote, option)
-                        .map(each -> total(each, quote))
+                        .map(each -> OptionPrice.of(each, quote, words))
                         .orElse("");
-    }
-
-    private String total(QuoteOption option, Quote quote) {
-        String total = figures.money(option.getTotal(), quote.getCurrency());
-        return option.getEnquiries().isEmpty() ? total : words.format("option.plusEnquiry", Map.of("total", total));
     }
 }

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.DemoFiles;
+import twinfeed.desktop.issued.Revisions;
+import twinfeed.desktop.session.IssueGate.Refusal;
+import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.IssueSummary;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.Survey;
+import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.TwinfeedService;
+
+/** What a quote must have before it is issued, and by which prices a job is priced. */
+final class IssueGateTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
+
+    private final Words words = new Words(Locale.UK);
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+    private TwinfeedService office;
+
+    @BeforeEach
+    void open() throws Exception {
+        DemoFiles.copyInto(folder);
+        Path job = folder.resolve("alder-beck.job");
+        Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));
+        office = DemoFiles.service();
+        desk = new Desk(office, CLOCK, Locale.UK);
+    }
+
+    private JobSession session() {
+        Path file = folder.resolve("alder-beck.job");
+        JobSession session = new JobSession(
+                new OpenJob(office.open(file, null), FileMark.of(file), false),
+                desk,
+                new Threads(Runnable::run, Runnable::run, Runnable::run));
+        session.recalculate();
+        return session;
+    }
+
+    private Path ownPrices() throws Exception {
+        Path own = folder.resolve("own.csv");
+        Files.writeString(
+                own,
+                Files.readString(folder.resolve("prices.csv"))
+                        .replace("# title: Demonstration prices (invented)", "# title: List of spring"));
+        return own;
+    }
+
+    private static Quote quote(String total) {
+        Quote quote = QuoteFactory.eINSTANCE.createQuote();
+        QuoteOption option = QuoteFactory.eINSTANCE.createQuoteOption();
+        option.setTotal(total.isEmpty() ? null : new java.math.BigDecimal(total));
+        quote.getOptions().add(option);
+        return quote;
+    }
+
+    private Desk.Prices demonstrationPrices() {
+        Path file = folder.resolve("prices.csv");
+        return new Desk.Prices(file, office.book(file));
+    }
+
+    private Survey survey() {
+        return office.open(folder.resolve("alder-beck.job"), null).job().getSurvey();
+    }
+
+    @Test
+    void demonstrationIssuesItsOwnJobsByItsOwnPrices() {
+        assertEquals(List.of(), IssueGate.refusals(survey(), demonstrationPrices(), quote("480.00")));
+    }
+
+    @Test
+    void realCustomerGetsNoInventedPrices() throws Exception {
+        Survey survey = survey();
+        survey.getCustomer().setName("A. Tenant");
+        assertEquals(
+                List.of(Refusal.DEMONSTRATION_PRICES), IssueGate.refusals(survey, demonstrationPrices(), quote("1")));
+        Path own = ownPrices();
+        assertEquals(List.of(), IssueGate.refusals(survey, new Desk.Prices(own, office.book(own)), quote("480.00")));
+    }
+
+    @Test
+    void customerAndOneAddressAreNeeded() {
+        Survey survey = survey();
+        survey.getCustomer().setAddress(" ");
+        assertEquals(List.of(), IssueGate.refusals(survey, demonstrationPrices(), quote("1")), "the site has one");
+        survey.getSite().setAddress(null);
+        assertEquals(List.of(Refusal.NO_ADDRESS), IssueGate.refusals(survey, demonstrationPrices(), quote("1")));
+        survey.setCustomer(null);
+        survey.setSite(null);
+        assertEquals(
+                List.of(Refusal.NO_CUSTOMER, Refusal.NO_ADDRESS, Refusal.NO_PRICES),
+                IssueGate.refusals(survey, null, null));
+    }
+
+    @Test
+    void somethingMustHaveAPrice() {
+        for (String total : List.of("", "0.00")) {
+            assertEquals(
+                    List.of(Refusal.NOTHING_PRICED),
+                    IssueGate.refusals(survey(), demonstrationPrices(), quote(total)),
+                    total);
+        }
+        assertEquals(List.of(Refusal.NOTHING_PRICED), IssueGate.refusals(survey(), demonstrationPrices(), null));
+    }
+
+    @Test
+    void demonstrationPricesStandInForTheDemonstrationOnly() throws Exception {
+        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        Survey survey = survey();
+        assertNotNull(desk.prices(survey));
+        assertNull(desk.prices(), "nobody has chosen any");
+        survey.getCustomer().setName("A. Tenant");
+        assertNull(desk.prices(survey));
+        desk.usePrices(ownPrices());
+        assertEquals("List of spring", desk.prices(survey).book().getTitle());
+        assertEquals("List of spring", desk.prices(survey()).book().getTitle(), "what was chosen goes before");
+    }
+
+    /** The use case behind the key is guarded as well, whatever the dialogue lets through. */
+    @Test
+    void issuingItselfIsRefusedAndWritesNothing() throws Exception {
+        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        JobSession session = session();
+        session.survey().getCustomer().setAddress(null);
+        session.survey().getSite().setAddress(null);
+        QuoteWork work = session.quoteWork();
+        work.compute();
+        Path target = folder.resolve("office");
+        IllegalStateException refused = assertThrows(IllegalStateException.class, () -> work.issue(target, null));
+        assertTrue(refused.getMessage().contains("address"), refused.getMessage());
+        assertFalse(Files.exists(target));
+        session.survey().getCustomer().setName("A. Tenant");
+        QuoteWork unpriced = session.quoteWork();
+        IllegalStateException none = assertThrows(IllegalStateException.class, unpriced::compute);
+        assertTrue(none.getMessage().contains("price book"), none.getMessage());
+    }
+
+    @Test
+    void summaryShowsWhatIsIssuedAndARevisionIsProposedForTheSameSite() {
+        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        JobSession session = session();
+        IssueSummary summary = IssueSummary.of(session, words);
+        assertTrue(summary.ready());
+        assertEquals(List.of(), summary.refusals());
+        assertEquals("Netherquill Lettings (invented); 1 Osier Quay; Netherquill", summary.customer());
+        assertTrue(summary.site().startsWith("Alder Beck 3; "), summary.site());
+        assertEquals(
+                "Demonstration prices (invented), of 1 Sept 2026",
+                summary.prices().replace("Sep ", "Sept "));
+        assertTrue(summary.date().startsWith("25 Nov 2026, holds until "), summary.date());
+        assertFalse(summary.options().isEmpty());
+        assertTrue(summary.options().get(0).total().startsWith("£"), summary.toString());
+        JobSession nameless = session();
+        nameless.survey().getCustomer().setName("");
+        assertEquals(
+                "missing; 1 Osier Quay; Netherquill",
+                IssueSummary.of(nameless, words).customer());
+        Path quotes = folder.resolve("office");
+        assertNull(new Revisions(session).proposed(new Revisions(session).in(quotes)));
+        QuoteWork work = session.quoteWork();
+        work.compute();
+        IssuedQuote issued = work.issue(quotes, null);
+        // Another sitting that knows nothing of the quote but what stands in the folder.
+        JobSession later = session();
+        Revisions revisions = new Revisions(later);
+        IssuedQuote proposed = revisions.proposed(revisions.in(quotes));
+        assertNotNull(proposed);
+        assertEquals(issued.name(), proposed.name());
+        later.survey().getSite().setName("Alder Beck 4");
+        assertNull(new Revisions(later).proposed(revisions.in(quotes)), "another house is another quote");
+        office.decline(issued.file(), desk.today());
+        session.issued(issued);
+        session.lookAtIssued();
+        assertEquals("declined", session.issued().stateOn(desk.today()).getLiteral());
+        issued.file().toFile().setWritable(true);
+    }
+}
