@@ -181,7 +181,8 @@ final class ChartsHelpWindowTest {
             tabs.setSelection(0);
             Ui.send(tabs, SWT.Selection);
             Tree findings = ui.field(Tree.class, "findings");
-            TreeItem item = java.util.Arrays.stream(findings.getItem(0).getItems())
+            TreeItem item = java.util.Arrays.stream(findings.getItems())
+                    .flatMap(group -> java.util.Arrays.stream(group.getItems()))
                     .filter(each -> each.getText().startsWith("Capacity of the cable"))
                     .findFirst()
                     .orElseThrow();

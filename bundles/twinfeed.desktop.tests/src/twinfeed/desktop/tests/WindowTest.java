@@ -138,6 +138,36 @@ final class WindowTest {
     }
 
     @Test
+    @Order(2)
+    void findingsAreFilteredAndStandBesideThoseWithTheWorkDone() throws Exception {
+        settled();
+        CCombo filter = ui.ask(() -> ui.field(CCombo.class, "findings.filter"));
+        List<TreeItem> failing = ui.ask(() -> shown(filter, "failing"));
+        assertFalse(failing.isEmpty());
+        assertTrue(
+                ui.ask(() -> failing.stream().allMatch(item -> item.getText(1).startsWith("✗"))));
+        assertTrue(
+                ui.ask(() -> failing.stream().anyMatch(item -> item.getText(2).startsWith("✓"))), "work mends some");
+        ui.shoot("01a-failing");
+        List<TreeItem> advice = ui.ask(() -> shown(filter, "advice"));
+        assertFalse(advice.isEmpty());
+        assertTrue(ui.ask(() -> advice.stream().allMatch(item -> item.getText(1).endsWith("advice"))));
+        assertTrue(ui.ask(() -> shown(filter, "all")).size() > failing.size() + advice.size());
+        assertTrue(ui.ask(filter::getText).matches("all \\([1-9]\\d*\\)"));
+    }
+
+    private static List<TreeItem> shown(CCombo filter, String name) {
+        filter.select(Stream.of(filter.getItems())
+                .map(each -> each.startsWith(name + " "))
+                .toList()
+                .indexOf(true));
+        Ui.send(filter, SWT.Selection);
+        return Stream.of(ui.field(Tree.class, "findings").getItems())
+                .flatMap(group -> Stream.of(group.getItems()))
+                .toList();
+    }
+
+    @Test
     @Order(3)
     void everyPageCanBeLookedAtAndLacksNoText() throws Exception {
         int pages = ui.ask(() -> job().survey().size());
@@ -185,11 +215,11 @@ final class WindowTest {
     @Order(5)
     void typedValueChangesAFindingAndUndoTakesItBack() throws Exception {
         ui.run(() -> job().survey().show(WATER));
-        String before = ui.ask(() -> finding("pressure.static").getText(2));
+        String before = ui.ask(() -> finding("pressure.static").getText(3));
         type(STATIC, "4.1 bar ± 0.05 bar");
         assertTrue(ui.ask(() -> part().isDirty()));
         looked();
-        String after = ui.ask(() -> finding("pressure.static").getText(2));
+        String after = ui.ask(() -> finding("pressure.static").getText(3));
         assertNotEquals(before, after);
         ui.shoot("20-typed");
         ui.run(() -> ui.field(Table.class, "pages").setFocus());
@@ -198,7 +228,7 @@ final class WindowTest {
                 "the value is back",
                 () -> ui.field(Text.class, STATIC).getText().equals("3.0 bar ± 0.05 bar"));
         looked();
-        assertEquals(before, ui.ask(() -> finding("pressure.static").getText(2)));
+        assertEquals(before, ui.ask(() -> finding("pressure.static").getText(3)));
         assertFalse(ui.ask(() -> part().isDirty()));
         ui.command('y');
         ui.await(

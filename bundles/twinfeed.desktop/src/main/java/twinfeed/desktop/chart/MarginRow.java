@@ -50,7 +50,7 @@ public record MarginRow(String title, Mark mark, double share, double low, doubl
                                 "high", figures.margin(finding.getHigh(), limit, unit)));
         return new MarginRow(
                 finding.getTitle(),
-                Mark.of(finding.getOutcome(), words.locale()),
+                Mark.of(finding, words.locale()),
                 margin / limit,
                 (counted ? finding.getLow() : margin) / limit,
                 (counted ? finding.getHigh() : margin) / limit,

@@ -4,6 +4,8 @@ package twinfeed.desktop.look;
 import java.util.Locale;
 import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 
@@ -27,6 +29,13 @@ public record Mark(String sign, String word, Tone tone) {
             case CANNOT_TELL -> new Mark("?", word, Tone.DOUBT);
             case NOT_APPLICABLE -> new Mark("\u2013", word, Tone.QUIET);
         };
+    }
+
+    /** The mark of a finding: a check that only advises does not fail, it advises. */
+    public static Mark of(Finding finding, Locale locale) {
+        return finding.getKind() == FindingClass.ADVICE && finding.getOutcome() == Outcome.FAILS
+                ? new Mark("\u25b8", Runner.TEXTS.get(locale, "kind.advice"), Tone.ADVICE)
+                : of(finding.getOutcome(), locale);
     }
 
     /** The mark of an option's verdict. */

@@ -9,6 +9,8 @@ public enum Tone {
     BAD(0xA1261F, 0xFF9C93),
     /** Something is not known, or too close to call. */
     DOUBT(0x7A5200, 0xF0C05A),
+    /** Would be better otherwise, but decides nothing. */
+    ADVICE(0x3F4A9A, 0xB4BCFF),
     /** Beside the point. */
     QUIET(0x5A6068, 0xA9B0B8),
     /** Water. */

@@ -43,12 +43,15 @@ import twinfeed.model.survey.Survey;
 
 /** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
 final class FindingsPane {
+    private static final int AFTER = 2;
+
     private final JobSession session;
     private final Words words;
     private final Figures figures;
     private final Label heading;
     private final Label state;
     private final FeedCanvas feeds;
+    private final FindingFilterChoice filter;
     private final Tree tree;
     private final Columns columns;
     private final WorkingPane working;
@@ -70,8 +73,10 @@ final class FindingsPane {
         tabs.setData("twinfeed.field", "findings.tabs");
         SashForm halves = new SashForm(tabs, SWT.VERTICAL);
         tab(tabs, "findings.checks", halves);
-        this.tree = tree(halves);
-        this.columns = Columns.of(tree, 0, 150, 5);
+        Composite list = Controls.columns(halves, 2);
+        this.filter = new FindingFilterChoice(list, words, this::show);
+        this.tree = tree(list);
+        this.columns = Columns.of(tree, 0, 150, 6);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen));
         halves.setWeights(50, 50);
         this.charts = new ChartsView(tabs, words);
@@ -104,10 +109,12 @@ final class FindingsPane {
     private Tree tree(Composite pane) {
         Tree made = new Tree(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         made.setHeaderVisible(true);
+        made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
         made.setData("twinfeed.field", "findings");
         Controls.name(made, words.get("pane.findings"));
         column(made, "finding.check", SWT.LEFT);
         column(made, "finding.answer", SWT.LEFT);
+        column(made, "finding.afterWork", SWT.LEFT);
         column(made, "finding.value", SWT.RIGHT);
         column(made, "finding.limit", SWT.RIGHT);
         column(made, "finding.margin", SWT.RIGHT);
@@ -152,7 +159,9 @@ final class FindingsPane {
         heading.setText(option.map(each -> headingOf(each, session.result())).orElse(words.get("pane.findings")));
         String binding = option.map(OptionAssessment::getBinding).orElse(null);
         tree.setRedraw(false);
-        fill(FindingGroup.of(option.orElse(null), session.desk().office().calculators(), words), binding);
+        OptionAssessment shown = option.orElse(null);
+        filter.count(shown);
+        fill(FindingGroup.of(shown, filter.chosen(), session.desk().office().calculators(), words), shown, binding);
         reselect(binding);
         columns.fit();
         tree.setRedraw(true);
@@ -161,7 +170,7 @@ final class FindingsPane {
     }
 
     /** As long as the same checks are answered, only texts change: nothing scrolls away under the eyes of a person. */
-    private void fill(List<FindingGroup> groups, @Nullable String binding) {
+    private void fill(List<FindingGroup> groups, @Nullable OptionAssessment option, @Nullable String binding) {
         List<List<String>> asked = groups.stream().map(FindingGroup::checks).toList();
         if (!asked.equals(checks)) {
             checks = asked;
@@ -172,7 +181,7 @@ final class FindingsPane {
             }
         }
         for (int i = 0; i < groups.size(); i++) {
-            group(tree.getItem(i), groups.get(i), binding);
+            group(tree.getItem(i), groups.get(i), option, binding);
         }
     }
 
@@ -194,7 +203,7 @@ final class FindingsPane {
         return words.format("findings.of", Map.of("option", rows.title(option), "verdict", verdict));
     }
 
-    private void group(TreeItem item, FindingGroup group, @Nullable String binding) {
+    private void group(TreeItem item, FindingGroup group, @Nullable OptionAssessment option, @Nullable String binding) {
         boolean filled = !item.getText().isEmpty();
         item.setText(0, group.title());
         item.setText(1, group.tally(words));
@@ -203,6 +212,12 @@ final class FindingsPane {
         for (int i = 0; i < group.findings().size(); i++) {
             Finding finding = group.findings().get(i);
             finding(item.getItem(i), finding, finding.getKey().equals(binding));
+            Finding after = option == null ? null : FindingGroup.afterWork(option, finding);
+            Mark mark = after == null ? null : Mark.of(after, words.locale());
+            item.getItem(i).setText(AFTER, mark == null ? "" : mark.toString());
+            if (mark != null) {
+                item.getItem(i).setForeground(AFTER, Palette.of(mark.tone(), tree));
+            }
         }
         if (!filled) {
             item.setExpanded(!folded.contains(group.title()));
@@ -210,14 +225,14 @@ final class FindingsPane {
     }
 
     private void finding(TreeItem item, Finding finding, boolean binding) {
-        Mark mark = Mark.of(finding.getOutcome(), words.locale());
+        Mark mark = Mark.of(finding, words.locale());
         item.setData(finding);
         item.setText(
                 0, binding ? words.format("finding.binding", Map.of("title", finding.getTitle())) : finding.getTitle());
         item.setText(1, mark.toString());
-        item.setText(2, figures.withUnit(finding.getValue(), finding.getUnit()));
-        item.setText(3, figures.withUnit(finding.getLimit(), finding.getUnit()));
-        item.setText(4, figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
+        item.setText(3, figures.withUnit(finding.getValue(), finding.getUnit()));
+        item.setText(4, figures.withUnit(finding.getLimit(), finding.getUnit()));
+        item.setText(5, figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
         item.setForeground(1, Palette.of(mark.tone(), tree));
     }
 

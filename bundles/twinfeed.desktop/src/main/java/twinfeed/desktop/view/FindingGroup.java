@@ -2,41 +2,39 @@
 package twinfeed.desktop.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.assessment.Outcome;
 
 /**
  * Findings of one calculator.
  *
  * @param title the calculator's title
- * @param findings its findings, in order
+ * @param findings its findings, at least one, failures first
  */
 public record FindingGroup(String title, List<Finding> findings) {
-    private static final List<Outcome> WORST_FIRST = List.of(
-            Outcome.FAILS,
-            Outcome.NOT_CHECKED,
-            Outcome.CANNOT_TELL,
-            Outcome.TOO_CLOSE,
-            Outcome.PASSES,
-            Outcome.NOT_APPLICABLE);
-
     public FindingGroup {
         findings = List.copyOf(findings);
     }
 
-    /** The findings of an option by calculator, in the order in which the calculators ran. */
-    public static List<FindingGroup> of(@Nullable OptionAssessment option, List<Calculator> calculators, Words words) {
+    /** The findings of an option by calculator: failures first, in each group and among the groups. */
+    public static List<FindingGroup> of(
+            @Nullable OptionAssessment option, FindingFilter filter, List<Calculator> calculators, Words words) {
         Map<String, List<Finding>> byCalculator = new LinkedHashMap<>();
         if (option != null) {
-            for (Finding finding : option.getFindings()) {
+            List<Finding> seen = option.getFindings().stream()
+                    .filter(filter::accepts)
+                    .sorted(Comparator.comparingInt(FindingFilter::rank))
+                    .toList();
+            for (Finding finding : seen) {
                 byCalculator
                         .computeIfAbsent(finding.getCalculator(), id -> new ArrayList<>())
                         .add(finding);
@@ -56,6 +54,14 @@ public record FindingGroup(String title, List<Finding> findings) {
                 .orElse(id);
     }
 
+    /** A finding with all the work of its option done; null if there is no work, or it is not known. */
+    public static @Nullable Finding afterWork(OptionAssessment option, Finding finding) {
+        return option.getAfterWork().stream()
+                .filter(each -> each.getKey().equals(finding.getKey()))
+                .findFirst()
+                .orElse(null);
+    }
+
     /** The calculator and the keys of the checks that it answered. */
     public List<String> checks() {
         List<String> keys = new ArrayList<>();
@@ -64,26 +70,24 @@ public record FindingGroup(String title, List<Finding> findings) {
         return keys;
     }
 
-    /** The worst outcome among the findings. */
+    /** The mark of the finding that is to be read first. */
     public Mark worst(Words words) {
-        return WORST_FIRST.stream()
-                .filter(outcome -> findings.stream().anyMatch(finding -> finding.getOutcome() == outcome))
-                .findFirst()
-                .map(outcome -> Mark.of(outcome, words.locale()))
-                .orElseThrow();
+        return Mark.of(
+                findings.stream()
+                        .min(Comparator.comparingInt(FindingFilter::rank))
+                        .orElseThrow(),
+                words.locale());
     }
 
-    /** How many findings there are of each outcome, the worst first, by their signs. */
+    /** How many findings there are with each mark, those to be read first in front. */
     public String tally(Words words) {
-        List<String> parts = new ArrayList<>();
-        for (Outcome outcome : WORST_FIRST) {
-            long count = findings.stream()
-                    .filter(finding -> finding.getOutcome() == outcome)
-                    .count();
-            if (count > 0) {
-                parts.add(Mark.of(outcome, words.locale()).sign() + count);
-            }
-        }
-        return String.join("  ", parts);
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        findings.stream()
+                .sorted(Comparator.comparingInt(FindingFilter::rank))
+                .forEach(
+                        finding -> counts.merge(Mark.of(finding, words.locale()).sign(), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .map(entry -> entry.getKey() + entry.getValue())
+                .collect(Collectors.joining("  "));
     }
 }

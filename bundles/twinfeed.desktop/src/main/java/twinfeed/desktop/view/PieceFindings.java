@@ -158,7 +158,7 @@ public final class PieceFindings {
                 name,
                 detail,
                 place,
-                Mark.of(finding.getOutcome(), locale),
+                Mark.of(finding, locale),
                 finding.getTitle(),
                 margin,
                 finding.getKey().equals(binding));

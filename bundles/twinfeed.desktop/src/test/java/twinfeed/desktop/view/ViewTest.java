@@ -94,7 +94,7 @@ final class ViewTest {
     @Test
     void findingsAreGroupedByCalculatorWithItsTitle() throws Exception {
         OptionAssessment option = judged().record().getOptions().get(1);
-        List<FindingGroup> groups = FindingGroup.of(option, office.calculators(), words);
+        List<FindingGroup> groups = FindingGroup.of(option, FindingFilter.ALL, office.calculators(), words);
         assertEquals(
                 option.getFindings().size(),
                 groups.stream().mapToInt(group -> group.findings().size()).sum());
