@@ -76,7 +76,7 @@ final class FindingsPane {
         Composite list = Controls.columns(halves, 2);
         this.filter = new FindingFilterChoice(list, words, this::show);
         this.tree = tree(list);
-        this.columns = Columns.of(tree, 0, 150, 6);
+        this.columns = Columns.of(tree, 0, 220, 4);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen));
         halves.setWeights(50, 50);
         this.charts = new ChartsView(tabs, words);
