@@ -62,6 +62,13 @@ final class QuoteVerb implements Callable<Integer> {
     private @Nullable Path revise;
 
     @Option(
+            names = "--reason",
+            paramLabel = "TEXT",
+            description =
+                    "With --issue or --revise: why an estimate (readings are missing) is issued all the same; kept in the frozen quote, not printed.")
+    private @Nullable String reason;
+
+    @Option(
             names = "--heater",
             paramLabel = "ID",
             description =
@@ -97,6 +104,7 @@ final class QuoteVerb implements Callable<Integer> {
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
         Quote draft = face.office().quote(judged, prices, day, who, job.locale(), heaters);
+        draft.setEstimateReason(reason);
         if (issue == null && revise == null) {
             face.office().write(judged, draft, who, job.locale(), outputs);
             answer(draft, outputs, null);

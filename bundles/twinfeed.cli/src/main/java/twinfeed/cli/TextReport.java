@@ -150,6 +150,9 @@ final class TextReport {
             sum("total", option.getTotal(), quote);
             out.println();
         }
+        if (quote.getOptions().isEmpty()) {
+            out.println(quote.getSummary());
+        }
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }

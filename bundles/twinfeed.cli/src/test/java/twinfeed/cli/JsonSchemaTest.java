@@ -118,6 +118,8 @@ class JsonSchemaTest {
                     Run.DEMO.resolve("prices.csv"),
                     "--out",
                     folder.resolve("q.xlsx"),
+                    "--reason",
+                    "A figure was asked for before the readings are complete.",
                     "--issue",
                     office);
             assertEquals(0, issued.status(), issued.err());

@@ -26,6 +26,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Workbook and PDF of the demonstration say the same; both appear or neither. */
@@ -103,6 +104,60 @@ class PapersTest {
         } catch (org.apache.poi.openxml4j.exceptions.InvalidFormatException broken) {
             throw new IOException(broken);
         }
+    }
+
+    /** Whoever gets the quote can sign it without turning the page, and small print takes one page more at most. */
+    @ParameterizedTest
+    @CsvSource({
+        "alder-beck, en",
+        "alder-beck, de",
+        "rowan-brook, en",
+        "rowan-brook, de",
+        "hazel-ghyll, en",
+        "hazel-ghyll, de"
+    })
+    void theFirstPageHoldsTheBoxToSign(String job, String language) throws IOException {
+        Path pdf = folder.resolve("q.pdf");
+        Run run = Run.of(
+                "quote",
+                Run.DEMO.resolve(job + ".job"),
+                "--book",
+                BOOK,
+                "--out",
+                folder.resolve("q.xlsx"),
+                "--pdf",
+                pdf,
+                "--issue",
+                folder.resolve("office"),
+                "--language",
+                language);
+        assertEquals(0, run.status(), run.err());
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            String page = flat(first.getText(document));
+            boolean german = language.equals("de");
+            for (String said : german
+                    ? List.of("Bitte führen Sie aus: ☐", "Unterschrift", "Zu zahlen, mit Steuer", "Was wir tun")
+                    : List.of("Please carry out: ☐", "Signature", "To pay, with tax", "What we do")) {
+                assertTrue(page.contains(flat(said)), said + " is not on the first page: " + page);
+            }
+            assertTrue(document.getNumberOfPages() <= 2, "pages: " + document.getNumberOfPages());
+            String all = text(pdf);
+            assertTrue(all.contains(flat(german ? "Steuer: " : "Tax: ")), all);
+            assertTrue(all.contains(flat("Tax registration 000 0000 00")), all);
+            assertTrue(all.contains(flat("45 min")), "labour is told in minutes: " + all);
+        }
+    }
+
+    /** A draft is no offer: there is nothing to sign, and no day until which it can be accepted. */
+    @Test
+    void aDraftHasNothingToSign() throws IOException {
+        quote(folder.resolve("q.xlsx"), folder.resolve("q.pdf"));
+        String said = text(folder.resolve("q.pdf"));
+        assertTrue(said.contains(flat("Draft, not binding")), said);
+        assertFalse(said.contains("Signature"), said);
+        assertFalse(said.contains(flat("Can be accepted until")), said);
     }
 
     @Test

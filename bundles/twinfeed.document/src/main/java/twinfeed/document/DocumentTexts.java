@@ -71,6 +71,17 @@ public final class DocumentTexts {
         return (rounded.signum() == 0 ? "0" : rounded.toPlainString()).replace(".", get("number.point"));
     }
 
+    /** A share of one as a percentage in the style of the language. */
+    public String percent(BigDecimal share) {
+        return exact(share.movePointRight(2)) + " %";
+    }
+
+    /** A decimal number with all its digits but no trailing zeros, in the style of the language. */
+    public String exact(BigDecimal value) {
+        return (value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString())
+                .replace(".", get("number.point"));
+    }
+
     /** A number with one decimal in the style of the language. */
     public String tenths(double value) {
         return BigDecimal.valueOf(value)

@@ -4,6 +4,7 @@ package twinfeed.document;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,11 +15,16 @@ import twinfeed.document.QuoteLetter.Row;
 import twinfeed.document.QuoteLetter.Value;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.QuoteOption;
 
-/** What a quote says of its options, row by row. */
+/**
+ * What a quote says of its options, row by row, in the order in which a customer asks: what it costs, what there is to gain, what is
+ * done for it, and what has to be paid besides.
+ */
 final class OptionRows {
     private final Assessment assessment;
     private final List<QuoteOption> options;
@@ -37,19 +43,18 @@ final class OptionRows {
         if (options.isEmpty()) {
             return List.of();
         }
-        add(Kind.GIVES, words.get("quote.gives"), option -> Value.of(option.getText()));
-        add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
-        flows();
-        showers();
+        add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
         add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
         add(Kind.TAX, words.get("quote.tax"), this::tax);
-        add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
-        if (options.stream().anyMatch(option -> !option.getEnquiries().isEmpty())) {
-            add(
-                    Kind.ENQUIRIES,
-                    words.get("quote.enquiries"),
-                    option -> Value.of(String.join(", ", option.getEnquiries())));
+        flows();
+        if (!options.stream().allMatch(OptionRows::suits)) {
+            add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
         }
+        add(Kind.WORK, words.get("quote.work"), this::work);
+        if (options.stream().anyMatch(option -> !option.getEnquiries().isEmpty())) {
+            add(Kind.ENQUIRIES, words.get("quote.enquiries"), option -> Value.of(lines(option.getEnquiries())));
+        }
+        showers();
         payments();
         if (options.stream().anyMatch(option -> option.getLeadDays() != null && option.getLeadDays() > 0)) {
             add(Kind.WAITING, words.get("quote.leadDays"), OptionRows::waiting);
@@ -65,9 +70,40 @@ final class OptionRows {
         rows.add(new Row(kind, stage, label, options.stream().map(value).toList()));
     }
 
+    private static boolean suits(QuoteOption option) {
+        return option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK;
+    }
+
     private Value verdict(QuoteOption option) {
         Verdict verdict = option.getVerdict();
         return new Value(words.get("verdict." + verdict.getLiteral()), null, verdict);
+    }
+
+    /**
+     * A line for each work; what somebody else has to do is none of ours. Where it is not known that the heater suits, the reason stands
+     * there instead.
+     */
+    private Value work(QuoteOption option) {
+        Optional<OptionAssessment> assessed = OfferedFindings.assessed(assessment, option);
+        if (!suits(option) || assessed.isEmpty()) {
+            return Value.of(option.getText());
+        }
+        List<String> works = new ArrayList<>();
+        works.add(words.get(Titles.present(assessed.get()) ? "work.present" : "work.replace"));
+        assessed.get().getRemedies().stream()
+                .filter(remedy -> !Boolean.TRUE.equals(remedy.getEnquiry()))
+                .map(OptionRows::title)
+                .forEach(works::add);
+        return Value.of(lines(works));
+    }
+
+    private static String title(Remedy remedy) {
+        String title = remedy.getCustomerTitle() == null ? remedy.getTitle() : remedy.getCustomerTitle();
+        return Objects.requireNonNullElse(title, remedy.getId());
+    }
+
+    private static String lines(List<String> entries) {
+        return entries.stream().map(entry -> "• " + entry).collect(Collectors.joining("\n"));
     }
 
     private void flows() {
@@ -76,13 +112,34 @@ final class OptionRows {
                 .findFirst()
                 .flatMap(StandardCheck.WINTER_FLOW::of)
                 .filter(finding -> finding.getValue() != null);
-        now.ifPresent(finding -> add(Kind.FLOW, label("quote.flowNow", finding), option -> flow(finding)));
         Stream<Finding> offered = options.stream().flatMap(option -> offered(option).stream());
-        offered.findFirst()
-                .ifPresent(first -> add(
-                        Kind.FLOW,
-                        label("quote.flowOffered", first),
-                        option -> flow(offered(option).orElse(null))));
+        offered.findFirst().ifPresent(first -> {
+            String unit = String.valueOf(first.getUnit());
+            String label = words.get(
+                    now.isPresent() ? "quote.flowBeside" : "quote.flow",
+                    java.util.Map.of(
+                            "unit",
+                            Objects.requireNonNullElse(words.find("unit." + unit), unit),
+                            "now",
+                            now.map(finding -> words.tenths(finding.getValue())).orElse("")));
+            add(
+                    Kind.FLOW,
+                    label,
+                    option -> flow(
+                            offered(option).orElse(null),
+                            now.map(Finding::getValue).orElse(null)));
+        });
+    }
+
+    private Value flow(@Nullable Finding finding, @Nullable Double now) {
+        if (finding == null) {
+            return Value.of(null);
+        }
+        String figure = words.tenths(finding.getValue());
+        String text = FlowWords.key(finding.getValue(), now)
+                .map(key -> words.get("flow.figure", java.util.Map.of("figure", figure, "words", words.get(key))))
+                .orElse(figure);
+        return new Value(text, finding.getValue(), null);
     }
 
     private void showers() {
@@ -91,18 +148,10 @@ final class OptionRows {
         }
     }
 
-    private String label(String key, Finding finding) {
-        return words.get(key, "unit", String.valueOf(finding.getUnit()));
-    }
-
     private Optional<Finding> offered(QuoteOption option) {
         return OfferedFindings.assessed(assessment, option)
                 .flatMap(StandardCheck.WINTER_FLOW::of)
                 .filter(finding -> finding.getValue() != null);
-    }
-
-    private Value flow(@Nullable Finding finding) {
-        return finding == null ? Value.of(null) : new Value(words.tenths(finding.getValue()), finding.getValue(), null);
     }
 
     /** The tax with the rates that it is made of; more than one rate has the label of its own. */
@@ -111,17 +160,12 @@ final class OptionRows {
                 .filter(sum -> sum.getRate() != null
                         && sum.getNet() != null
                         && sum.getNet().signum() != 0)
-                .map(sum -> percent(sum.getRate()))
+                .map(sum -> words.percent(sum.getRate()))
                 .distinct()
                 .collect(Collectors.joining(" + "));
         String text = paper.amount(option.getTax());
         boolean said = rates.isEmpty() || text.isEmpty();
         return new Value(said ? text : text + " (" + rates + ")", option.getTax(), null);
-    }
-
-    private String percent(BigDecimal rate) {
-        return rate.movePointRight(2).stripTrailingZeros().toPlainString().replace(".", words.get("number.point"))
-                + " %";
     }
 
     private Value amount(@Nullable BigDecimal amount) {

@@ -21,8 +21,10 @@ import twinfeed.model.assessment.Verdict;
  * @param options the options, at most four; none if nothing can be offered
  * @param rows what is said of each option, one value for each
  * @param none what is said instead where there is no option
- * @param smallPrint cautions first, which are never cut; then what is assumed, not included, and the terms
- * @param acceptance where the customer accepts; absent for an estimate, which nobody can accept
+ * @param instead where there is no option: why each heater is left out, and what to do next
+ * @param acceptance where the customer accepts; absent for a draft or an estimate, which nobody can accept
+ * @param prices the lines of all options; absent where there are none
+ * @param smallPrint cautions first, which are never cut; then what is left out, assumed, not included, and the terms
  */
 public record QuoteLetter(
         String reference,
@@ -36,12 +38,15 @@ public record QuoteLetter(
         List<Option> options,
         List<Row> rows,
         String none,
-        List<Part> smallPrint,
-        @Nullable Acceptance acceptance) {
+        List<Part> instead,
+        @Nullable Acceptance acceptance,
+        @Nullable PriceTable prices,
+        List<Part> smallPrint) {
     public QuoteLetter {
         days = List.copyOf(days);
         options = List.copyOf(options);
         rows = List.copyOf(rows);
+        instead = List.copyOf(instead);
         smallPrint = List.copyOf(smallPrint);
     }
 
@@ -72,8 +77,8 @@ public record QuoteLetter(
 
     /** What a row says. */
     public enum Kind {
-        /** What it gives, in a sentence. */
-        GIVES,
+        /** What is done, a line for each work; or why it is not known to suit. */
+        WORK,
         /** Whether it suits this house. */
         VERDICT,
         /** A flow. */
@@ -146,6 +151,45 @@ public record QuoteLetter(
         public Acceptance {
             options = List.copyOf(options);
             fields = List.copyOf(fields);
+        }
+    }
+
+    /**
+     * What is charged, line by line.
+     *
+     * @param title its heading
+     * @param heads the options
+     * @param lines sections, their lines and the sums
+     */
+    public record PriceTable(String title, List<String> heads, List<PriceLine> lines) {
+        public PriceTable {
+            heads = List.copyOf(heads);
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * A line of the price.
+     *
+     * @param what what is charged, with its amount of material or labour
+     * @param amounts one for each option, empty where the option does not have it; none for the heading of a section
+     * @param role what the line is
+     */
+    public record PriceLine(String what, List<String> amounts, Role role) {
+        public PriceLine {
+            amounts = List.copyOf(amounts);
+        }
+
+        /** What a line of the price is. */
+        public enum Role {
+            /** Heading of a section. */
+            SECTION,
+            /** Something that is charged. */
+            LINE,
+            /** A sum. */
+            SUM,
+            /** What is to be paid. */
+            TOTAL
         }
     }
 }

@@ -4,6 +4,7 @@ package twinfeed.document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.QuoteLetter.Acceptance;
@@ -15,6 +16,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Estimates;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
@@ -46,10 +48,13 @@ public final class QuoteLetterWriter {
     /** What the quote is called: its number and revision, or a draft. */
     public String reference() {
         if (quote.getNumber() == null) {
+            if (quote.getOptions().isEmpty()) {
+                return words.get("quote.report");
+            }
             return words.get(estimate() ? "quote.estimate" : "quote.draft");
         }
         return words.get(
-                quote.getRevision() > 1 ? "quote.revised" : "quote.number",
+                (estimate() ? "quote.estimateNumber" : "quote.number") + (quote.getRevision() > 1 ? ".revised" : ""),
                 Map.of("number", quote.getNumber(), "revision", String.valueOf(quote.getRevision())));
     }
 
@@ -63,23 +68,43 @@ public final class QuoteLetterWriter {
     public QuoteLetter write() {
         List<QuoteOption> offered = quote.getOptions()
                 .subList(0, Math.min(MOST_OPTIONS, quote.getOptions().size()));
+        List<Option> heads = options(offered);
+        Part dangers = dangers();
+        LeftOutHeaters leftOut = new LeftOutHeaters(document.assessment(), quote.getOptions(), words);
         return new QuoteLetter(
                 reference(),
-                words.get(
-                        estimate()
-                                ? "state.estimate"
-                                : "state." + quote.getState().getLiteral()),
+                state(),
                 days(),
                 customer(),
                 site(),
-                dangers(),
+                dangers,
                 finding(),
-                estimate() ? toMeasure(offered) : null,
-                options(offered),
+                toMeasure(offered),
+                heads,
                 new OptionRows(document.assessment(), offered, words, paper).rows(),
                 words.get("quote.noOptions"),
-                smallPrint(),
-                estimate() ? null : acceptance());
+                offered.isEmpty() ? instead(leftOut, dangers != null) : List.of(),
+                fixed() ? acceptance() : null,
+                new PriceLines(offered, words, paper)
+                        .table(IntStream.rangeClosed(1, heads.size())
+                                .mapToObj(at -> words.get("option.number", "number", String.valueOf(at)))
+                                .toList()),
+                smallPrint(offered.isEmpty() ? List.of() : leftOut.lines()));
+    }
+
+    private String state() {
+        if (quote.getOptions().isEmpty()) {
+            return words.get("state.none");
+        }
+        return words.get(
+                estimate() ? "state.estimate" : "state." + quote.getState().getLiteral());
+    }
+
+    private List<Part> instead(LeftOutHeaters leftOut, boolean danger) {
+        List<Part> parts = new ArrayList<>();
+        part(parts, "quote.leftOut", leftOut.lines(), false);
+        part(parts, "quote.next", leftOut.nextSteps(danger), false);
+        return parts;
     }
 
     private List<Day> days() {
@@ -93,15 +118,14 @@ public final class QuoteLetterWriter {
 
     /** Whether the customer can accept it as it stands: a draft or an estimate cannot be accepted. */
     private boolean fixed() {
-        return quote.getState() != QuoteState.DRAFT && !estimate();
+        return quote.getState() != QuoteState.DRAFT
+                && !estimate()
+                && !quote.getOptions().isEmpty();
     }
 
-    /** Whether an offer rests on readings that are missing: then it is an estimate, and nobody signs it. */
+    /** Whether all that is offered rests on readings that are missing: then it is an estimate, and nobody signs it. */
     private boolean estimate() {
-        return quote.getOptions().stream().anyMatch(option -> switch (option.getVerdict()) {
-            case CANNOT_TELL, NOT_CHECKED, NOT_AS_IT_IS -> true;
-            case SUITS, SUITS_WITH_WORK, DOES_NOT_SUIT -> false;
-        });
+        return Estimates.estimate(quote);
     }
 
     /** Every safety check that the shower fails as it is. */
@@ -121,8 +145,13 @@ public final class QuoteLetterWriter {
         return words == null ? finding.getTitle() : words;
     }
 
-    private Part toMeasure(List<QuoteOption> offered) {
-        List<String> readings = offered.stream()
+    /** What has to be measured before the options that are estimates have a fixed price. */
+    private @Nullable Part toMeasure(List<QuoteOption> offered) {
+        List<QuoteOption> open = offered.stream().filter(Estimates::estimate).toList();
+        if (open.isEmpty()) {
+            return null;
+        }
+        List<String> readings = open.stream()
                 .flatMap(option -> OfferedFindings.assessed(document.assessment(), option).stream())
                 .flatMap(option -> option.getFindings().stream())
                 .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
@@ -130,7 +159,14 @@ public final class QuoteLetterWriter {
                 .distinct()
                 .toList();
         return new Part(
-                words.get("quote.measureFirst"),
+                estimate()
+                        ? words.get("quote.measureFirst")
+                        : words.get(
+                                "quote.measureFirstOf",
+                                "options",
+                                open.stream()
+                                        .map(option -> String.valueOf(offered.indexOf(option) + 1))
+                                        .collect(Collectors.joining(", "))),
                 readings.isEmpty() ? List.of(words.get("quote.measureAgain")) : readings,
                 true);
     }
@@ -167,6 +203,9 @@ public final class QuoteLetterWriter {
     }
 
     private String number(int at) {
+        if (!estimate() && Estimates.estimate(quote.getOptions().get(at))) {
+            return words.get("option.estimate", "number", String.valueOf(at + 1));
+        }
         boolean recommended = at == 0
                 && quote.getOptions().size() > 1
                 && suits(quote.getOptions().get(0));
@@ -179,12 +218,15 @@ public final class QuoteLetterWriter {
                 && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
     }
 
-    private List<Part> smallPrint() {
+    private List<Part> smallPrint(List<String> leftOut) {
         List<Part> parts = new ArrayList<>();
         part(parts, "quote.cautions", quote.getCautions(), true);
+        part(parts, "quote.leftOut", leftOut, false);
         part(parts, "quote.assumptions", quote.getAssumptions(), false);
-        part(parts, "quote.exclusions", quote.getExclusions(), false);
-        part(parts, "quote.terms", quote.getTerms(), false);
+        if (!quote.getOptions().isEmpty()) {
+            part(parts, "quote.exclusions", quote.getExclusions(), false);
+            part(parts, "quote.terms", quote.getTerms(), false);
+        }
         return parts;
     }
 
@@ -199,6 +241,7 @@ public final class QuoteLetterWriter {
                 words.get("accept.title"),
                 words.get("accept.choice"),
                 IntStream.range(0, quote.getOptions().size())
+                        .filter(at -> !Estimates.estimate(quote.getOptions().get(at)))
                         .mapToObj(this::number)
                         .toList(),
                 List.of(words.get("accept.name"), words.get("accept.signature"), words.get("accept.date")));

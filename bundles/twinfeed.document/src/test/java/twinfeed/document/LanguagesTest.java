@@ -9,6 +9,13 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(
-                DocumentTexts.class, "Document", "accept.name", "currency.EUR", "currency.GBP", "currency.USD");
+                DocumentTexts.class,
+                "Document",
+                "accept.name",
+                "currency.EUR",
+                "currency.GBP",
+                "currency.USD",
+                "flow.figure",
+                "leftOut.line");
     }
 }

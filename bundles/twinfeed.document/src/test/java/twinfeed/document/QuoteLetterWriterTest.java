@@ -27,7 +27,11 @@ import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+import twinfeed.model.quote.QuoteState;
+import twinfeed.model.quote.TaxSum;
 import twinfeed.model.survey.SurveyFactory;
 
 class QuoteLetterWriterTest {
@@ -122,7 +126,151 @@ class QuoteLetterWriterTest {
         assertEquals("Prices hold until", letter.days().get(1).label());
         option.setVerdict(Verdict.SUITS);
         assertNull(letter().toMeasure());
+        assertNull(letter().acceptance(), "nobody signs a draft");
+        assertEquals("Prices hold until", letter().days().get(1).label());
+        quote.setState(QuoteState.ISSUED);
         assertTrue(letter().acceptance().options().contains("Option 1"));
+        assertEquals("Can be accepted until", letter().days().get(1).label());
+    }
+
+    /** One option that is still open makes no estimate of those that are decided: it is marked, and cannot be chosen. */
+    @Test
+    void anUndecidedOptionIsAnEstimateBesideOnesThatCanBeAccepted() throws DocumentException {
+        quote.setState(QuoteState.ISSUED);
+        quote.setNumber("7");
+        option("h85");
+        option("h95").setVerdict(Verdict.CANNOT_TELL);
+        QuoteLetter letter = letter();
+        assertEquals("Quote 7", letter.reference());
+        assertEquals("Option 2, estimate", letter.options().get(1).number());
+        assertEquals(List.of("Option 1, recommended"), letter.acceptance().options());
+        assertEquals(
+                "To be measured before option 2 has a fixed price",
+                letter.toMeasure().title());
+        assertEquals(
+                1,
+                letter.rows().stream().filter(row -> row.kind() == Kind.VERDICT).count());
+    }
+
+    /** Where nothing suits there is a page all the same: what was tried, why it is left out, and what can be done. */
+    @Test
+    void withoutAnOptionItSaysWhyEachHeaterIsLeftOutAndWhatToDoNext() throws DocumentException {
+        OptionAssessment heater = assessed("h95", false, 3.4, null);
+        heater.setTitle("Heater 9.5 kW");
+        heater.setVerdict(Verdict.DOES_NOT_SUIT);
+        Finding pressure = ASSESS.createFinding();
+        pressure.setKey("pressure.running");
+        pressure.setOutcome(Outcome.FAILS);
+        pressure.setCustomerText("The water pressure is too low for this heater.");
+        heater.getFindings().add(pressure);
+        heater.getUnmended().add("pressure.running");
+        assessment.getOptions().add(heater);
+        quote.setState(QuoteState.ISSUED);
+        QuoteLetter letter = letter();
+        assertEquals("Report", letter.reference());
+        assertNull(letter.acceptance());
+        assertEquals(
+                List.of("Heater 9.5 kW: The water pressure is too low for this heater."),
+                letter.instead().get(0).entries());
+        assertEquals("What you can do next", letter.instead().get(1).title());
+        assertTrue(letter.instead().get(1).entries().get(0).contains("water company"));
+    }
+
+    @Test
+    void heatersThatAreNotShownAreNamedWithTheirReason() throws DocumentException {
+        for (String id : List.of("a", "b", "c", "d")) {
+            OptionAssessment heater = assessed(id, false, 3.4, null);
+            heater.setTitle("Heater " + id);
+            heater.setVerdict(id.equals("d") ? Verdict.CANNOT_TELL : Verdict.SUITS);
+            assessment.getOptions().add(heater);
+        }
+        Finding open = ASSESS.createFinding();
+        open.setKey("pressure.running");
+        open.setOutcome(Outcome.CANNOT_TELL);
+        open.getMissing().add("running pressure");
+        assessment.getOptions().get(3).getFindings().add(open);
+        option("a");
+        Part left = letter().smallPrint().get(0);
+        assertEquals("Checked and not offered", left.title());
+        assertEquals(
+                List.of(
+                        "Heater b; Heater c: would suit too; ask us for the price.",
+                        "Heater d: we cannot tell yet; still to be measured: running pressure."),
+                left.entries());
+    }
+
+    @Test
+    void workIsSaidALineEachAndWhatTheOperatorDoesIsNotAmongIt() throws DocumentException {
+        OptionAssessment heater = assessed("h95", false, 3.4, 3.9);
+        heater.getRemedies().get(0).setCustomerTitle("A new, thicker cable to the shower, 8 m");
+        Remedy operator = ASSESS.createRemedy();
+        operator.setId("operator-fuse");
+        operator.setCustomerTitle("A larger main fuse");
+        operator.setEnquiry(true);
+        heater.getRemedies().add(operator);
+        assessment.getOptions().add(heater);
+        QuoteOption option = option("h95");
+        option.setVerdict(Verdict.SUITS_WITH_WORK);
+        option.getEnquiries().add("A larger main fuse: price and date are the operator's");
+        assertEquals(
+                "• The new heater fitted, tested and shown to you\n• A new, thicker cable to the shower, 8 m",
+                row(letter(), Kind.WORK, 0).values().get(0).text());
+        assertEquals("Not in the price", row(letter(), Kind.ENQUIRIES, 0).label());
+        assertEquals(Kind.TOTAL, letter().rows().get(0).kind(), "the price comes first");
+    }
+
+    /** The lines read as a tradesperson's: minutes, metres and per cent. */
+    @Test
+    void theLinesOfAllOptionsStandInOneTable() throws DocumentException {
+        QuoteOption one = option("h85");
+        QuoteOption two = option("h95");
+        section(one, "labour", "Labour", line("task", "Change the heater", "0.8333", "h", "35.00"));
+        section(two, "remedial", "Materials", line("cable-10", "Cable 10 mm²", "10.20", "m", "51.00"));
+        section(two, "labour", "Labour", line("task", "Change the heater", "0.8333", "h", "35.00"));
+        section(two, "labour", "Labour", line("pull", "Pull the cable", "1.5", "h", "63.00"));
+        section(
+                two,
+                "contingency",
+                "Contingency",
+                line("contingency", "For what was not seen", "0.05", "share", "7.45"));
+        TaxSum tax = QUOTE.createTaxSum();
+        tax.setLabel("Standard rate 20 %");
+        tax.setTax(new BigDecimal("7.00"));
+        one.getTaxes().add(tax);
+        List<String> lines = letter().prices().lines().stream()
+                .map(line -> line.what() + " " + line.amounts())
+                .toList();
+        assertEquals(
+                List.of(
+                        "Materials []",
+                        "Cable 10 mm², 10.2 m [, £51.00]",
+                        "Labour []",
+                        "Change the heater, 50 min [£35.00, £35.00]",
+                        "Pull the cable, 1 h 30 min [, £63.00]",
+                        "Contingency []",
+                        "For what was not seen, 5 % [, £7.45]",
+                        "Price without tax [, ]",
+                        "Tax: Standard rate 20 % [£7.00, ]",
+                        "To pay, with tax [, ]"),
+                lines);
+    }
+
+    private static void section(QuoteOption option, String key, String title, QuoteLine line) {
+        QuoteSection section = QUOTE.createQuoteSection();
+        section.setKey(key);
+        section.setTitle(title);
+        section.getLines().add(line);
+        option.getSections().add(section);
+    }
+
+    private static QuoteLine line(String code, String what, String quantity, String unit, String net) {
+        QuoteLine line = QUOTE.createQuoteLine();
+        line.setCode(code);
+        line.setDescription(what);
+        line.setQuantity(new BigDecimal(quantity));
+        line.setUnit(unit);
+        line.setNet(new BigDecimal(net));
+        return line;
     }
 
     @Test
@@ -138,6 +286,8 @@ class QuoteLetterWriterTest {
 
     @Test
     void aDraftSaysSo() throws DocumentException {
+        assertEquals("Report", letter().reference(), "there is nothing to quote");
+        option("h95");
         assertEquals("Draft quote", letter().reference());
         quote.setNumber("7");
         assertEquals("Quote 7", letter().reference());
@@ -151,10 +301,10 @@ class QuoteLetterWriterTest {
         assessment.getOptions().add(assessed("h95", false, 3.4, 3.96));
         option("h95");
         QuoteLetter letter = letter();
-        assertEquals("3.1", row(letter, Kind.FLOW, 0).values().get(0).text());
-        assertEquals("4.0", row(letter, Kind.FLOW, 1).values().get(0).text());
-        assertEquals(3.96, row(letter, Kind.FLOW, 1).values().get(0).number());
-        assertTrue(row(letter, Kind.FLOW, 1).label().contains("L/min"));
+        Row flow = row(letter, Kind.FLOW, 0);
+        assertEquals("Warm water in winter, litres a minute (now 3.1)", flow.label());
+        assertEquals("4.0: about a quarter more than now", flow.values().get(0).text());
+        assertEquals(3.96, flow.values().get(0).number());
     }
 
     @Test
@@ -202,6 +352,7 @@ class QuoteLetterWriterTest {
         for (int at = 0; at < 5; at++) {
             option("h" + at);
         }
+        quote.setState(QuoteState.ISSUED);
         QuoteLetter letter = letter();
         assertEquals(4, letter.options().size());
         assertEquals(5, letter.acceptance().options().size());
@@ -216,6 +367,7 @@ class QuoteLetterWriterTest {
 
     @Test
     void cautionsComeFirstAndAreNeverCut() throws DocumentException {
+        option("h95");
         quote.getTerms().add("t");
         quote.getCautions().add("c");
         quote.getCautions().add("d");

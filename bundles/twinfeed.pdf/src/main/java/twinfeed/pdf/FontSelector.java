@@ -28,7 +28,7 @@ final class FontSelector {
     private static final int LAST_PLANE_0 = 0xFFFF;
 
     /** A longer word than this may be broken within, or it would leave a narrow column. */
-    private static final int LONG_WORD = 16;
+    private static final int LONG_WORD = 24;
 
     /** Where a long word may first be broken. */
     private static final int FIRST_BREAK = 8;
@@ -87,7 +87,7 @@ final class FontSelector {
                 open.setLength(0);
             }
             family = wanted;
-            word = Character.isWhitespace(shown) ? 0 : word + 1;
+            word = ends(shown) ? 0 : word + 1;
             open.appendCodePoint(shown);
             if (word >= FIRST_BREAK && word + rest(letters, at) > LONG_WORD) {
                 breakable(letters, at, open);
@@ -106,9 +106,14 @@ final class FontSelector {
     private static void breakable(int[] letters, int at, StringBuilder open) {
         if (at + 2 >= letters.length || !Character.isLetter(letters[at]) || !Character.isLetter(letters[at + 1])) {
             open.append(BREAK_HERE);
-        } else if (!vowel(letters[at + 1]) && vowel(letters[at + 2])) {
+        } else if (!vowel(letters[at + 1]) && letters[at + 1] != 'h' && vowel(letters[at + 2])) {
             open.append(HYPHEN_HERE);
         }
+    }
+
+    /** Whether a line may end here anyhow. */
+    private static boolean ends(int letter) {
+        return Character.isWhitespace(letter) || letter == '-';
     }
 
     private static boolean vowel(int letter) {
@@ -118,7 +123,7 @@ final class FontSelector {
     /** Letters of the word behind a place. */
     private static int rest(int[] letters, int at) {
         int end = at + 1;
-        while (end < letters.length && !Character.isWhitespace(letters[end])) {
+        while (end < letters.length && !ends(letters[end])) {
             end++;
         }
         return end - at - 1;

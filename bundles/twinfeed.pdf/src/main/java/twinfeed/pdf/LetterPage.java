@@ -22,7 +22,17 @@ final class LetterPage {
         this.letter = letter;
     }
 
+    /** All of it: what has to stand on the first page, and the rest. */
     void write() {
+        writeFront();
+        if (letter.prices() != null) {
+            new PriceLinesTable(sheet, letter.prices()).write();
+        }
+        letter.smallPrint().forEach(this::part);
+    }
+
+    /** What the first page holds: down to the box to sign. */
+    void writeFront() {
         sheet.beside(List.of(new PageBody.Place(HALF, this::reference), new PageBody.Place(HALF, this::days)));
         sheet.beside(
                 List.of(
@@ -37,10 +47,10 @@ final class LetterPage {
             part(letter.toMeasure());
         }
         new OptionsGrid(sheet, letter).write();
+        letter.instead().forEach(this::list);
         if (letter.acceptance() != null) {
             accept(letter.acceptance());
         }
-        letter.smallPrint().forEach(this::part);
     }
 
     private void reference() {
@@ -99,6 +109,12 @@ final class LetterPage {
                     "font-size",
                     sheet.letters(0.85));
         }
+    }
+
+    /** An entry a line. */
+    private void list(Part part) {
+        sheet.heading(part.title());
+        part.entries().forEach(entry -> fo.block("•  " + entry, "space-after", sheet.space(0.2)));
     }
 
     /** What stands before everything else: why the shower must not be used. */

@@ -80,7 +80,7 @@ final class OptionsGrid {
                 "border-bottom",
                 PageBody.rule(),
                 "keep-together.within-page",
-                row.kind() == Kind.GIVES ? "auto" : "always");
+                row.kind() == Kind.WORK ? "auto" : "always");
     }
 
     private void label(Row row) {
@@ -101,8 +101,8 @@ final class OptionsGrid {
 
     private void value(Kind kind, Value value) {
         switch (kind) {
-            case GIVES ->
-                cell(value.text(), "font-size", sheet.letters(value.text().length() > LONG ? 0.88 : 1));
+            case WORK ->
+                cell(value.text(), "font-size", sheet.letters(value.text().length() > LONG ? 0.9 : 1));
             case ENQUIRIES -> cell(value.text(), "font-size", sheet.letters(0.9));
             case VERDICT ->
                 cell(

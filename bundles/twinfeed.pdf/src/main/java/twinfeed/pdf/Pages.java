@@ -2,10 +2,14 @@
 package twinfeed.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Sets a document ever smaller until it fits. */
 final class Pages {
+    /** The front page and one for the small print. */
+    private static final int USUAL = 2;
+
     /** Sets the document in a size. */
     interface Setting {
         Typesetter.Set in(double sizePoints) throws IOException;
@@ -21,5 +25,26 @@ final class Pages {
             set = setting.in(sizesPoints.get(at));
         }
         return set.pages() <= pages ? set : first;
+    }
+
+    /**
+     * The first size in which its front fits the first page and the whole fits two; otherwise the first in which the front fits;
+     * otherwise the first size.
+     *
+     * @param whole sets the whole document
+     * @param front sets what has to stand on the first page
+     */
+    static Typesetter.Set fitting(List<Double> sizesPoints, Setting whole, Setting front) throws IOException {
+        List<Typesetter.Set> fitting = new ArrayList<>();
+        for (double size : sizesPoints) {
+            if (front.in(size).pages() == 1) {
+                Typesetter.Set set = whole.in(size);
+                if (set.pages() <= USUAL) {
+                    return set;
+                }
+                fitting.add(set);
+            }
+        }
+        return fitting.isEmpty() ? whole.in(sizesPoints.get(0)) : fitting.get(0);
     }
 }

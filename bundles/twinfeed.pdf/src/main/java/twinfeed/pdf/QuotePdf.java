@@ -4,6 +4,8 @@ package twinfeed.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Palette;
 import twinfeed.document.QuoteDocument;
@@ -11,12 +13,28 @@ import twinfeed.document.QuoteLetter;
 import twinfeed.document.QuoteLetterWriter;
 import twinfeed.document.picture.Picture;
 
-/** Writes a quote as PDF: one page of A4 where it fits, otherwise as many as it takes; nothing is left out. */
+/**
+ * Writes a quote as PDF: everything down to the box to sign on the first page of A4, then what the price is made of and the small print;
+ * nothing is left out.
+ */
 public final class QuotePdf {
-    /** Sizes of running text in points that are tried until the quote fits a page; if none does, the first one stands. */
-    private static final List<Double> SIZES = List.of(9.5, 8.8, 8.1);
+    /** Sizes of running text in points that are tried until the quote fits; if none does, the first one stands. */
+    private static final List<Double> SIZES = List.of(9.5, 8.8, 8.1, 7.5);
 
-    private QuotePdf() {}
+    private final QuoteDocument document;
+    private final DocumentTexts words;
+    private final QuoteLetterWriter writer;
+    private final QuoteLetter letter;
+    private final @Nullable Picture logo;
+
+    private QuotePdf(QuoteDocument document) throws IOException {
+        // FOP is loaded only after all that can be wrong with the document itself.
+        this.document = document;
+        this.words = new DocumentTexts(document.locale());
+        this.writer = new QuoteLetterWriter(document, words);
+        this.logo = document.firm().picture();
+        this.letter = writer.write();
+    }
 
     /**
      * Writes a quote. The same document gives the same bytes.
@@ -31,27 +49,27 @@ public final class QuotePdf {
     }
 
     static Typesetter.Set set(QuoteDocument document) throws IOException {
-        // FOP is loaded only after all that can be wrong with the document itself.
-        DocumentTexts words = new DocumentTexts(document.locale());
-        QuoteLetterWriter letter = new QuoteLetterWriter(document, words);
-        Picture logo = document.firm().picture();
+        QuotePdf quote = new QuotePdf(document);
+        return Pages.fitting(
+                SIZES, size -> quote.set(size, LetterPage::write), size -> quote.set(size, LetterPage::writeFront));
+    }
+
+    private Typesetter.Set set(double size, Consumer<LetterPage> part) throws IOException {
+        FoWriter fo = Typesetter.get().document();
+        PageBody sheet = new PageBody(fo, new Palette(document.firm().accent()), size);
+        Letterhead head = new Letterhead(sheet, document.firm(), logo);
+        LetterPage page = new LetterPage(sheet, letter);
+        sheet.write(writer.foot(), words, document.locale(), () -> {
+            head.write();
+            part.accept(page);
+        });
         DocumentInfo about = new DocumentInfo(
-                title(letter.write()),
+                title(letter),
                 document.firm().name(),
                 "Twinfeed " + document.programVersion(),
                 document.locale(),
                 document.time());
-        return Pages.fitting(1, SIZES, size -> {
-            FoWriter fo = Typesetter.get().document();
-            PageBody sheet = new PageBody(fo, new Palette(document.firm().accent()), size);
-            Letterhead head = new Letterhead(sheet, document.firm(), logo);
-            LetterPage page = new LetterPage(sheet, letter.write());
-            sheet.write(letter.foot(), words, document.locale(), () -> {
-                head.write();
-                page.write();
-            });
-            return Typesetter.get().set(fo, about);
-        });
+        return Typesetter.get().set(fo, about);
     }
 
     private static String title(QuoteLetter letter) {

@@ -26,6 +26,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
+import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 
@@ -56,6 +57,7 @@ final class Samples {
         Quote quote = MAKE.createQuote();
         quote.setNumber("2026-0042");
         quote.setRevision(2);
+        quote.setState(QuoteState.ISSUED);
         quote.setDate(LocalDate.of(2026, 11, 25));
         quote.setValidUntil(LocalDate.of(2026, 12, 25));
         quote.setCurrency("GBP");

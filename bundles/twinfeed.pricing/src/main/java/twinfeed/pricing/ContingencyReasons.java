@@ -43,7 +43,16 @@ final class ContingencyReasons {
     /** Whether a contingency is called for. */
     boolean any(OptionAssessment option) {
         return !routes().isEmpty()
+                || open(option)
                 || option.getFindings().stream().anyMatch(finding -> finding.getOutcome() == Outcome.TOO_CLOSE);
+    }
+
+    /** What is offered although readings are missing is an estimate. */
+    private static boolean open(OptionAssessment option) {
+        return switch (option.getVerdict()) {
+            case CANNOT_TELL, NOT_CHECKED, NOT_AS_IT_IS -> true;
+            case SUITS, SUITS_WITH_WORK, DOES_NOT_SUIT -> false;
+        };
     }
 
     private List<String> routes() {

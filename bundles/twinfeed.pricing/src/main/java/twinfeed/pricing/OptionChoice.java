@@ -18,9 +18,9 @@ final class OptionChoice {
     /**
      * The heaters asked for, or else at most four: those that suit, then those that suit with work, of each the ones nearest to
      * the wished power first. Where nothing suits but readings are missing, the undecided ones, marked as such. A heater that
-     * does not suit is never offered unasked.
+     * does not suit is never offered unasked: where none other is left, there is no option, and the quote says why.
      *
-     * @throws QuoteException if nothing can be offered, or a heater asked for was not assessed
+     * @throws QuoteException if a heater asked for was not assessed
      */
     static List<OptionAssessment> of(QuoteRequest request) {
         return request.chosen().isEmpty()
@@ -73,17 +73,13 @@ final class OptionChoice {
                 .filter(option -> option.getVerdict() != Verdict.DOES_NOT_SUIT)
                 .toList();
         boolean decided = offered.stream().anyMatch(OptionChoice::decided);
-        List<OptionAssessment> best = offered.stream()
+        return offered.stream()
                 .filter(option -> !decided || decided(option))
                 .sorted(Comparator.<OptionAssessment>comparingInt(
                                 option -> option.getVerdict().getValue())
                         .thenComparingDouble(option -> fromWish(option, survey)))
                 .limit(QuoteRequest.MOST_OPTIONS)
                 .toList();
-        if (best.isEmpty()) {
-            throw new QuoteException("noneSuits");
-        }
-        return best;
     }
 
     /** Distance from the wished power in W; equal for all where there is no wish, so that the assessment's order stays. */

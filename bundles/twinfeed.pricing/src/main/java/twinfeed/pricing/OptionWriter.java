@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 import twinfeed.model.assessment.OptionAssessment;
@@ -161,7 +162,7 @@ final class OptionWriter {
         List<String> enquiries = new ArrayList<>();
         for (BillItem ask : asks.all()) {
             if (ask.item().onEnquiry() && ask.quantity().signum() > 0) {
-                enquiries.add(enquiry(ask));
+                enquiries.add(customerWords(option, ask).orElseGet(() -> enquiry(ask)));
             }
         }
         for (Remedy remedy : option.getRemedies()) {
@@ -169,7 +170,9 @@ final class OptionWriter {
                     .map(PricedItem::onEnquiry)
                     .orElse(false));
             if (Boolean.TRUE.equals(remedy.getEnquiry()) && !said) {
-                enquiries.add(text("enquiry.remedy", Objects.requireNonNullElse(remedy.getTitle(), remedy.getId())));
+                enquiries.add(Objects.requireNonNullElseGet(
+                        remedy.getCustomerTitle(),
+                        () -> text("enquiry.remedy", Objects.requireNonNullElse(remedy.getTitle(), remedy.getId()))));
             }
         }
         return enquiries;
@@ -183,6 +186,15 @@ final class OptionWriter {
             written.setShowerCost(Rounding.halfUp(BigMoney.of(prices.currency(), price.multiply(energyKwh)))
                     .getAmount());
         }
+    }
+
+    /** What the customer is told of the work that asks for an item, where only one does. */
+    private Optional<String> customerWords(OptionAssessment option, BillItem ask) {
+        List<Remedy> asking = option.getRemedies().stream()
+                .filter(remedy -> remedy.getItems().stream()
+                        .anyMatch(item -> ask.item().code().equals(item.getCode())))
+                .toList();
+        return asking.size() == 1 ? Optional.ofNullable(asking.get(0).getCustomerTitle()) : Optional.empty();
     }
 
     /** One piece needs no number. */

@@ -3,14 +3,12 @@ package twinfeed.pricing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
@@ -34,7 +32,7 @@ public final class QuoteBuilder {
     /**
      * Makes a draft.
      *
-     * @throws QuoteException if the book cannot be used on that day, lacks a code, or nothing can be offered
+     * @throws QuoteException if the book cannot be used on that day or lacks a code
      */
     public static Quote draft(QuoteRequest request) {
         return new QuoteBuilder(request).build();
@@ -58,12 +56,13 @@ public final class QuoteBuilder {
     }
 
     /**
-     * The option that is recommended stands first: the one nearest to the wish, or without a wish the one at least cost, that is known to suit
-     * and whose price is known. One that waits for the network operator's price is offered after it.
+     * The option that is recommended stands first: the one nearest to the wish, or without a wish the one at least cost over the years of
+     * {@link RunningCost}, that is known to suit and whose price is known. One that waits for the network operator's price is offered after it.
      */
     private static void recommendedFirst(Quote quote, boolean wish) {
-        Stream<QuoteOption> known = quote.getOptions().stream().filter(QuoteTexts::recommendable);
-        (wish ? known.findFirst() : known.min(Comparator.comparing(QuoteOption::getTotal)))
+        List<QuoteOption> known =
+                quote.getOptions().stream().filter(QuoteTexts::recommendable).toList();
+        (wish ? known.stream().findFirst() : known.stream().min(RunningCost.order(known)))
                 .ifPresent(recommended -> quote.getOptions().move(0, recommended));
     }
 

@@ -85,13 +85,24 @@ final class QuoteTexts {
         long assessed = request.assessment().getOptions().stream()
                 .filter(option -> !OptionChoice.present(option))
                 .count();
-        String heaters = text(suiting == 0 ? "summary.none" : "summary.some", suiting, assessed);
+        String heaters = text(count(suiting, assessed), suiting, assessed);
         List<String> sentences = new ArrayList<>();
         presentFault().ifPresent(sentences::add);
         sentences.add(heaters);
         recommendation(quote).ifPresent(sentences::add);
-        notShown().ifPresent(sentences::add);
         return String.join(" ", sentences);
+    }
+
+    /** How many heaters suit: all, some, or none of them. */
+    private String count(long suiting, long assessed) {
+        if (suiting == 0) {
+            String none = options.isEmpty() ? "summary.nothing" : "summary.none";
+            return assessed == 1 ? none + ".one" : none;
+        }
+        if (assessed == 1) {
+            return "summary.one";
+        }
+        return suiting == assessed ? "summary.all" : suiting == 1 ? "summary.oneOf" : "summary.some";
     }
 
     /** Whether it is known to suit, and at what price. */
@@ -105,20 +116,19 @@ final class QuoteTexts {
         if (quote.getOptions().size() < 2 || !recommendable(quote.getOptions().get(0))) {
             return Optional.empty();
         }
-        String reason = !request.chosen().isEmpty() ? "chosen" : survey.getWishedPower() == null ? "cheapest" : "wish";
+        QuoteOption first = quote.getOptions().get(0);
+        if (!request.chosen().isEmpty()) {
+            return Optional.of(text("summary.recommended.chosen", first.getTitle()));
+        }
+        if (survey.getWishedPower() != null) {
+            return Optional.of(text("summary.recommended.wish", first.getTitle()));
+        }
+        List<QuoteOption> known =
+                quote.getOptions().stream().filter(QuoteTexts::recommendable).toList();
         return Optional.of(
-                text("summary.recommended." + reason, quote.getOptions().get(0).getTitle()));
-    }
-
-    /** Heaters that would suit too and have no place on the page. */
-    private Optional<String> notShown() {
-        String titles = request.assessment().getOptions().stream()
-                .filter(option -> !OptionChoice.present(option) && !options.contains(option))
-                .filter(option ->
-                        option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK)
-                .map(option -> Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option)))
-                .collect(Collectors.joining("; "));
-        return titles.isEmpty() ? Optional.empty() : Optional.of(text("summary.notShown", titles));
+                RunningCost.known(known)
+                        ? text("summary.recommended.years", first.getTitle(), RunningCost.YEARS)
+                        : text("summary.recommended.cheapest", first.getTitle()));
     }
 
     private long count(Verdict verdict) {

@@ -97,12 +97,12 @@ class QuoteBuilderTest {
     }
 
     @Test
-    void refusesWhereNothingCanBeOffered() {
+    void saysSoWhereNothingCanBeOffered() {
         Assessment assessment = Samples.assessment();
         assessment.getOptions().removeIf(option -> option.getVerdict() != Verdict.DOES_NOT_SUIT);
-        QuoteException none =
-                assertThrows(QuoteException.class, () -> draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY)));
-        assertEquals("noneSuits", none.key());
+        Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
+        assertEquals(List.of(), names(quote));
+        assertTrue(quote.getSummary().contains("none of them suits, with or without work"), quote.getSummary());
     }
 
     @Test
@@ -339,8 +339,8 @@ class QuoteBuilderTest {
         QuoteOption written = quoted.get(1);
         assertEquals(
                 List.of(
-                        "Larger service fuse by the network operator: price on enquiry, not in the total",
-                        "Deeper trench: price on enquiry, not in the total"),
+                        "Larger service fuse by the network operator: price on request",
+                        "Deeper trench: price on request"),
                 written.getEnquiries());
         assertEquals(new BigDecimal("286.50"), written.getNet());
         assertEquals(40, written.getLeadDays());
@@ -469,9 +469,9 @@ class QuoteBuilderTest {
         assertEquals("line", quote.getRounding());
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
-                "It goes cold when the kitchen tap opens. We checked 4 heaters against the water and the electricity of this"
-                        + " house; 2 can be fitted, as it is or after the work named. We recommend option 1, Heater 7.5 kW,"
-                        + " two-element: of the heaters that suit, it costs least.",
+                "It goes cold when the kitchen tap opens. We checked 4 heaters against the water and the electricity of your"
+                        + " house: 2 of them suit. We recommend option 1, Heater 7.5 kW, two-element: of those that suit, it"
+                        + " costs least over 10 years with one shower a day, price and electricity together.",
                 quote.getSummary());
     }
 
@@ -503,7 +503,7 @@ class QuoteBuilderTest {
         for (String word : List.of(
                 "Electricity can kill",
                 "scalds",
-                "greater risk of scalding",
+                "scalds more easily",
                 "licensed practice govern",
                 "follow Invented wiring rules;",
                 "current edition of the wiring rules")) {

@@ -4,6 +4,7 @@ package twinfeed.quotes;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import twinfeed.model.check.Estimates;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
@@ -18,12 +19,16 @@ public final class QuoteLife {
     /**
      * Issues a draft as of its own date.
      *
-     * @throws LifeException if it is no draft, or has no option
+     * @throws LifeException if it is no draft, has no option, or is an estimate for whose issue no reason is given
      */
     public static Quote issue(Quote draft, QuoteNumber number) {
         require(draft, QuoteState.DRAFT, "notADraft");
         if (draft.getOptions().isEmpty()) {
             throw new LifeException("nothingOffered");
+        }
+        String reason = draft.getEstimateReason();
+        if (Estimates.estimate(draft) && (reason == null || reason.isBlank())) {
+            throw new LifeException("estimateWithoutReason");
         }
         Quote issued = EcoreUtil.copy(draft);
         issued.setNumber(number.toString());
@@ -36,7 +41,7 @@ public final class QuoteLife {
      *
      * @param option its name
      * @param on the day, from the date of the quote to the last day on which it holds
-     * @throws LifeException if the quote is not open on that day or has no such option
+     * @throws LifeException if the quote is not open on that day, has no such option, or the option is only an estimate
      */
     public static Quote accept(Quote issued, String option, LocalDate on) {
         open(issued, on);
@@ -47,6 +52,11 @@ public final class QuoteLife {
             String names =
                     issued.getOptions().stream().map(QuoteOption::getName).collect(Collectors.joining(", "));
             throw new LifeException("noSuchOption", option, names);
+        }
+        if (issued.getOptions().stream()
+                .filter(one -> option.equals(one.getName()))
+                .anyMatch(Estimates::estimate)) {
+            throw new LifeException("optionIsEstimate", option);
         }
         Quote accepted = decided(issued, QuoteState.ACCEPTED, on);
         accepted.setChosen(option);

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.pricing.DemoBook;
@@ -40,6 +41,22 @@ class QuoteLifeTest {
         assertEquals("notADraft", refused(quote -> QuoteLife.issue(quote, NUMBER), issued));
         draft.getOptions().clear();
         assertEquals("nothingOffered", refused(quote -> QuoteLife.issue(quote, NUMBER), draft));
+    }
+
+    /** An estimate goes out only for a reason that somebody typed, and the frozen quote keeps it. */
+    @Test
+    void anEstimateIsIssuedForAReasonOnly() {
+        draft.getOptions().forEach(option -> option.setVerdict(Verdict.CANNOT_TELL));
+        assertEquals("estimateWithoutReason", refused(quote -> QuoteLife.issue(quote, NUMBER), draft));
+        draft.setEstimateReason("  ");
+        assertEquals("estimateWithoutReason", refused(quote -> QuoteLife.issue(quote, NUMBER), draft));
+        draft.setEstimateReason("The landlord wants a figure before the loft is opened.");
+        Quote estimate = QuoteLife.issue(draft, NUMBER);
+        assertEquals("The landlord wants a figure before the loft is opened.", estimate.getEstimateReason());
+        assertEquals("optionIsEstimate", refused(quote -> QuoteLife.accept(quote, "h95", DAY), estimate));
+        draft.setEstimateReason(null);
+        draft.getOptions().get(0).setVerdict(Verdict.SUITS);
+        assertNull(QuoteLife.issue(draft, NUMBER).getEstimateReason(), "one option is decided: that is a quote");
     }
 
     @Test

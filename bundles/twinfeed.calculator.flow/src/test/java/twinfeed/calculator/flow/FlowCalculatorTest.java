@@ -273,7 +273,7 @@ class FlowCalculatorTest {
         FindingText words = new FindingText(runner(0), Locale.ENGLISH);
         assertTrue(assessed(Samples.survey(), Samples.heater(), 0).assumptions().stream()
                 .map(words::assumption)
-                .anyMatch("Target outlet temperature taken as 40 °C (common practice): not said"::equals));
+                .anyMatch("Nobody said how warm the water should be: 40 °C was taken (common practice)"::equals));
     }
 
     @Test

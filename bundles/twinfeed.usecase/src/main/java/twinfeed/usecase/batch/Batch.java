@@ -116,7 +116,8 @@ final class Batch {
         String name = heads.dwelling(row);
         try {
             Quote quote = office.quote(judged, task.book(), task.date(), task.firm(), task.locale());
-            return new Dwelling(row.number(), name, judged, quote, "");
+            String why = quote.getOptions().isEmpty() ? String.valueOf(quote.getSummary()) : "";
+            return new Dwelling(row.number(), name, judged, quote, why);
         } catch (UnusableException nothing) {
             return new Dwelling(row.number(), name, judged, null, why(nothing));
         }

@@ -55,11 +55,11 @@ final class OptionsTable {
 
     private void row(Row row) {
         switch (row.kind()) {
-            case GIVES ->
+            case WORK ->
                 texts(row, isLong(row) ? SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL) : SheetStyles.LINE);
             case ENQUIRIES -> texts(row, SheetStyles.LINE.lettering(CellStyle.Lettering.SMALL));
             case VERDICT -> verdicts(row);
-            case FLOW -> figures(row, "0.0");
+            case FLOW -> texts(row, SheetStyles.LINE.align(CellStyle.Alignment.CENTRE));
             case SHOWER -> figures(row, formats.money());
             case WAITING -> figures(row, "0");
             case NET -> amounts(row, ItemsSheet.Totals::net, SheetStyles.LINE);

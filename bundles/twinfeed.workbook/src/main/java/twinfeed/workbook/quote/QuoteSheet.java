@@ -69,6 +69,7 @@ public final class QuoteSheet {
         finding();
         part(letter.toMeasure(), SheetStyles.BODY.fill(CellStyle.Fill.DOUBT));
         new OptionsTable(page, letter, sheets.formats(), totals).write();
+        letter.instead().forEach(each -> part(each, SheetStyles.BODY));
         if (letter.acceptance() != null) {
             new AcceptanceBox(page, letter.acceptance()).write();
         }

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import twinfeed.document.QuoteLetter.PriceLine;
+import twinfeed.document.QuoteLetter.PriceTable;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteSection;
+import twinfeed.model.quote.TaxSum;
+
+/** The lines of all options in one table: what is charged, and beside it the amount in each option that has it. */
+final class PriceLines {
+    private static final String CONTINGENCY = "contingency";
+    private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
+
+    private final List<QuoteOption> options;
+    private final DocumentTexts words;
+    private final PrintFormat paper;
+    private final List<PriceLine> lines = new ArrayList<>();
+
+    PriceLines(List<QuoteOption> options, DocumentTexts words, PrintFormat paper) {
+        this.options = options;
+        this.words = words;
+        this.paper = paper;
+    }
+
+    /** The table, or null if no option has a line. */
+    @Nullable
+    PriceTable table(List<String> heads) {
+        if (options.stream().flatMap(option -> option.getSections().stream()).allMatch(section -> section.getLines()
+                .isEmpty())) {
+            return null;
+        }
+        sections().forEach(this::section);
+        sum("quote.net", QuoteOption::getNet, false);
+        taxes();
+        sum("quote.total", QuoteOption::getTotal, true);
+        return new PriceTable(words.get("lines.title"), heads, lines);
+    }
+
+    /** Keys of the sections, each once, in the order of the options. */
+    private Map<String, String> sections() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        // The one with most sections first: the others fall into its order.
+        options.stream()
+                .sorted(java.util.Comparator.comparingInt(
+                        option -> -option.getSections().size()))
+                .flatMap(option -> option.getSections().stream())
+                .filter(section -> !section.getLines().isEmpty())
+                .forEach(section -> titles.putIfAbsent(key(section), text(section.getTitle())));
+        return titles;
+    }
+
+    private static String key(QuoteSection section) {
+        return section.getKey() == null ? text(section.getTitle()) : section.getKey();
+    }
+
+    private void section(String key, String title) {
+        lines.add(new PriceLine(title, List.of(), PriceLine.Role.SECTION));
+        Map<String, List<@Nullable BigDecimal>> amounts = new LinkedHashMap<>();
+        for (int at = 0; at < options.size(); at++) {
+            for (QuoteSection section : options.get(at).getSections()) {
+                if (key(section).equals(key)) {
+                    add(section.getLines(), at, amounts);
+                }
+            }
+        }
+        amounts.forEach((what, row) ->
+                lines.add(new PriceLine(what, row.stream().map(paper::amount).toList(), PriceLine.Role.LINE)));
+    }
+
+    private void add(List<QuoteLine> some, int at, Map<String, List<@Nullable BigDecimal>> amounts) {
+        for (QuoteLine line : some) {
+            List<@Nullable BigDecimal> row = amounts.computeIfAbsent(
+                    what(line), what -> new ArrayList<>(java.util.Collections.nCopies(options.size(), null)));
+            BigDecimal net = line.getNet() == null ? BigDecimal.ZERO : line.getNet();
+            BigDecimal before = row.get(at);
+            row.set(at, before == null ? net : before.add(net));
+        }
+    }
+
+    /** What a tradesperson writes: "Cable 10 mm², 8.5 m", "Labour: change the heater, 50 min", "Contingency, 5 %". */
+    private String what(QuoteLine line) {
+        String quantity = quantity(line);
+        return quantity.isEmpty() ? text(line.getDescription()) : text(line.getDescription()) + ", " + quantity;
+    }
+
+    private String quantity(QuoteLine line) {
+        BigDecimal quantity = line.getQuantity();
+        String unit = text(line.getUnit());
+        if (quantity == null) {
+            return "";
+        }
+        if (CONTINGENCY.equals(line.getCode())) {
+            return words.percent(quantity);
+        }
+        if (unit.equals(words.get("unit.h"))) {
+            return minutes(
+                    quantity.multiply(MINUTES).setScale(0, RoundingMode.HALF_UP).intValue());
+        }
+        boolean length = unit.equals("m");
+        if (!length && quantity.compareTo(BigDecimal.ONE) == 0) {
+            return "";
+        }
+        String figure = words.exact(quantity);
+        return length ? figure + " m" : figure + " ×";
+    }
+
+    private String minutes(int minutes) {
+        if (minutes < 60) {
+            return minutes + " min";
+        }
+        String hours = minutes / 60 + " " + words.get("unit.h");
+        return minutes % 60 == 0 ? hours : hours + " " + minutes % 60 + " min";
+    }
+
+    /** Tax by rate, in the words of the quote. */
+    private void taxes() {
+        Map<String, List<@Nullable BigDecimal>> amounts = new LinkedHashMap<>();
+        for (int at = 0; at < options.size(); at++) {
+            for (TaxSum sum : options.get(at).getTaxes()) {
+                String label = sum.getLabel() == null
+                        ? words.get("quote.tax")
+                        : words.get("lines.tax", "label", sum.getLabel());
+                amounts.computeIfAbsent(
+                                label, each -> new ArrayList<>(java.util.Collections.nCopies(options.size(), null)))
+                        .set(at, sum.getTax());
+            }
+        }
+        amounts.forEach((label, row) ->
+                lines.add(new PriceLine(label, row.stream().map(paper::amount).toList(), PriceLine.Role.SUM)));
+    }
+
+    private void sum(String key, Function<QuoteOption, @Nullable BigDecimal> amount, boolean total) {
+        lines.add(new PriceLine(
+                words.get(key),
+                options.stream()
+                        .map(option -> paper.amount(amount.apply(option)))
+                        .toList(),
+                total ? PriceLine.Role.TOTAL : PriceLine.Role.SUM));
+    }
+
+    private static String text(@Nullable String text) {
+        return Objects.requireNonNullElse(text, "");
+    }
+}
