@@ -102,7 +102,7 @@ class QuoteBuilderTest {
         assessment.getOptions().removeIf(option -> option.getVerdict() != Verdict.DOES_NOT_SUIT);
         Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
         assertEquals(List.of(), names(quote));
-        assertTrue(quote.getSummary().contains("none of them suits, with or without work"), quote.getSummary());
+        assertTrue(quote.getSummary().contains("it does not suit, with or without work"), quote.getSummary());
     }
 
     @Test

@@ -128,6 +128,7 @@ class ReadabilityTest {
         assertEquals(0.39 * 6 + 11.8 - 15.59, grade("The cat sat on the mat."), 1e-9);
         // 5 words, 1 sentence, 1 + 2 + 3 + 1 + 2 syllables
         assertEquals(0.39 * 5 + 11.8 * 9 / 5 - 15.59, grade("The engineer carries one spanner."), 1e-9);
-        assertTrue(grade("Notwithstanding antecedent considerations, remedial interventions necessitate authorisation.") > 20);
+        assertTrue(grade("Notwithstanding antecedent considerations, remedial interventions necessitate authorisation.")
+                > 20);
     }
 }
