@@ -54,7 +54,8 @@ final class LiveVerdict {
         String changed = fails == null
                 ? anew
                 : "IF(" + fails + ">0," + LiveFormula.text(sheets.words().get("verdict.fails")) + "," + anew + ")";
-        String formula = "IF(" + changes + "=0," + LiveFormula.text(answers.verdict(option.getVerdict())) + "," + changed + ")";
+        String formula =
+                "IF(" + changes + "=0," + LiveFormula.text(answers.verdict(option.getVerdict())) + "," + changed + ")";
         return formula.length() > LiveFormula.LONGEST ? null : formula;
     }
 
