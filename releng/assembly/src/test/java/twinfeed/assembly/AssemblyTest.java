@@ -47,6 +47,7 @@ class AssemblyTest {
         write("releng/product/files/unix/start", "#!/bin/sh\n");
         write("releng/product/files/windows/start.cmd", "rem\n");
         write("demo/a.job", "<job/>");
+        write("bundles/twinfeed.cli/src/main/resources/twinfeed/cli/schema/a-1.json", "{}");
         write("releng/NOTICES.md", NOTICES);
         write("releng/licences/org.eclipse.osgi.txt", "terms");
         write("releng/target/own.target", "<target/>");
@@ -127,6 +128,7 @@ class AssemblyTest {
             assertFalse(Files.exists(product.resolve("start.cmd")));
             assertEquals("plugins\n", Files.readString(product.resolve("configuration/training.txt")));
             assertEquals("<job/>", Files.readString(product.resolve("demo/a.job")));
+            assertEquals("{}", Files.readString(product.resolve("schemas/a-1.json")));
             assertEquals("licence", Files.readString(product.resolve("LICENSE")));
             assertEquals(NOTICES, Files.readString(product.resolve("NOTICES.md")));
             try (JarFile launcher = new JarFile(product.resolve("twinfeed.jar").toFile())) {
