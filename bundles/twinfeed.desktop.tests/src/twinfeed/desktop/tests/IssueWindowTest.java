@@ -166,7 +166,7 @@ final class IssueWindowTest {
     @Test
     @Order(2)
     void quoteIsIssuedAndItsStateIsShown() {
-        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), null, ui.shell()));
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), null, "", ui.shell()));
         IssuedQuote issued = job().session().issued();
         assertTrue(issued.unchanged());
         assertEquals(1, issued.quote().getRevision());
@@ -200,7 +200,7 @@ final class IssueWindowTest {
                 .set(job().session().survey(), address.steps(), twinfeed.units.Pressure.valueOf("2.0 bar ± 0.05 bar")));
         ui.await("everything is worked out", () -> job().session().current());
         Path first = quote(1);
-        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), first, ui.shell()));
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), first, "", ui.shell()));
         assertEquals(2, job().session().issued().quote().getRevision());
         openDialogue();
         assertTrue(
@@ -279,7 +279,7 @@ final class IssueWindowTest {
     @Order(6)
     void whatCannotBeIssuedIsSaid() throws Exception {
         Path nowhere = folder.resolve("alder-beck.job");
-        ui.run(() -> new QuoteIssue(job(), WORDS).issue(nowhere, null, ui.shell()));
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(nowhere, null, "", ui.shell()));
         ui.run(() -> window.parts().open(nowhere));
         List<String> said = ui.ask(() -> ui
                 .all(

@@ -37,7 +37,7 @@ public final class IssueQuoteHandler {
         Path office = dialog.open() == Window.OK ? dialog.office() : null;
         if (office != null) {
             settings.office(office);
-            new QuoteIssue(job, words).issue(office, dialog.previous(), shell);
+            new QuoteIssue(job, words).issue(office, dialog.previous(), dialog.reason(), shell);
         }
     }
 }

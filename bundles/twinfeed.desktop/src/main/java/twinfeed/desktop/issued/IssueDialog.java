@@ -40,6 +40,9 @@ public final class IssueDialog extends Dialog {
     private @Nullable CCombo as;
     private @Nullable Label follows;
     private @Nullable IssueSummaryView summary;
+    private @Nullable Label whyEstimate;
+    private @Nullable Text typedReason;
+    private String reason = "";
 
     /**
      * Not open yet.
@@ -63,6 +66,11 @@ public final class IssueDialog extends Dialog {
     /** File of the quote that is to be revised; null if a new number is wanted. */
     public @Nullable Path previous() {
         return previous;
+    }
+
+    /** Why an estimate is issued although readings are missing, as it was typed; empty where none is asked for. */
+    public String reason() {
+        return reason;
     }
 
     @Override
@@ -101,12 +109,42 @@ public final class IssueDialog extends Dialog {
         Controls.name(combo, words.get("issue.as"));
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> pick(combo.getSelectionIndex())));
         as = combo;
+        reasonField(body, across);
         Label effect = text(body, "");
         follows = effect;
         text(body, words.get("issue.frozen"));
         Label last = text(body, "\u26A0 " + words.get("issue.noUndo"));
         last.setForeground(Palette.of(Tone.BAD, last));
         return area;
+    }
+
+    /** An estimate is issued for a reason that somebody types; for a quote the field is not there. */
+    private void reasonField(Composite body, GridData across) {
+        Label why = new Label(body, SWT.NONE);
+        why.setText(words.get("issue.reason"));
+        why.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
+        whyEstimate = why;
+        Text typed = new Text(body, SWT.BORDER);
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        data.horizontalSpan = across.horizontalSpan;
+        typed.setLayoutData(data);
+        typed.setMessage(words.get("issue.reason.example"));
+        typed.setData("twinfeed.field", "issue.reason");
+        Controls.name(typed, words.get("issue.reason"));
+        typed.addModifyListener(event -> {
+            reason = typed.getText().strip();
+            enable(IssueSummary.of(job, words));
+        });
+        typedReason = typed;
+    }
+
+    private void showReason(boolean estimate) {
+        for (Control each : new Control[] {whyEstimate, typedReason}) {
+            if (each != null) {
+                each.setVisible(estimate);
+                ((GridData) each.getLayoutData()).exclude = !estimate;
+            }
+        }
     }
 
     private void label(Composite body, String key) {
@@ -132,6 +170,7 @@ public final class IssueDialog extends Dialog {
     /** What is to be issued as it is now; until all of it is worked out, or where it may not be issued, the key is off. */
     private void showSummary() {
         IssueSummary now = IssueSummary.of(job, words);
+        showReason(now.estimate());
         if (summary != null) {
             summary.show(now);
         }
@@ -141,7 +180,8 @@ public final class IssueDialog extends Dialog {
     private void enable(IssueSummary now) {
         Button issue = getButton(IDialogConstants.OK_ID);
         if (issue != null) {
-            issue.setEnabled(office != null && now.ready() && now.refusals().isEmpty());
+            boolean reasoned = !now.estimate() || !reason.isEmpty();
+            issue.setEnabled(office != null && now.ready() && now.refusals().isEmpty() && reasoned);
         }
     }
 

@@ -29,8 +29,9 @@ public final class QuoteIssue {
      *
      * @param office folder of the office's quotes
      * @param previous file of the quote to be revised; null takes a new number
+     * @param reason why it is issued although it is an estimate; empty where it is none
      */
-    public void issue(Path office, @Nullable Path previous, Shell shell) {
+    public void issue(Path office, @Nullable Path previous, String reason, Shell shell) {
         QuoteWork work = job.session().quoteWork();
         AtomicReference<@Nullable IssuedQuote> issued = new AtomicReference<>();
         try {
@@ -39,7 +40,7 @@ public final class QuoteIssue {
                 try {
                     work.compute();
                     progress.worked(1);
-                    issued.set(work.issue(office, previous));
+                    issued.set(work.issue(office, previous, reason));
                 } catch (RuntimeException refused) {
                     throw new InvocationTargetException(refused);
                 }

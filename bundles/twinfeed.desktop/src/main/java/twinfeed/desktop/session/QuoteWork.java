@@ -61,9 +61,10 @@ public final class QuoteWork {
      *
      * @param office folder of the office's quotes
      * @param previous file of the latest revision of the quote to be revised; null takes a new number
+     * @param reason why it is issued although it is an estimate; empty where it is none
      * @throws RuntimeException if it cannot be issued; its message says why
      */
-    public IssuedQuote issue(Path office, @Nullable Path previous) {
+    public IssuedQuote issue(Path office, @Nullable Path previous, String reason) {
         Ready ready = ready();
         Words words = new Words(desk.locale());
         String refusals = IssueGate.refusals(opened.job().getSurvey(), ready.prices, ready.quote).stream()
@@ -72,6 +73,7 @@ public final class QuoteWork {
         if (!refusals.isEmpty()) {
             throw new IllegalStateException(refusals);
         }
+        ready.quote.setEstimateReason(reason.isEmpty() ? null : reason);
         return previous == null
                 ? desk.office().issue(ready.judged, ready.quote, ready.prices.book(), office)
                 : desk.office().revise(ready.judged, ready.quote, ready.prices.book(), previous);

@@ -15,6 +15,7 @@ import twinfeed.desktop.session.IssueGate;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.check.Estimates;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
@@ -30,6 +31,7 @@ import twinfeed.model.survey.Survey;
  * @param options what is offered
  * @param prices the price book and the day since which it holds
  * @param date day of the quote, and until when it holds
+ * @param estimate whether it rests on missing readings throughout, so that a reason must be typed before it is issued
  * @param refusals why it may not be issued, in sentences; empty if it may
  */
 public record IssueSummary(
@@ -39,6 +41,7 @@ public record IssueSummary(
         List<Option> options,
         String prices,
         String date,
+        boolean estimate,
         List<String> refusals) {
     /**
      * One option of the quote.
@@ -69,6 +72,7 @@ public record IssueSummary(
                                 .toList(),
                 prices == null ? words.get("issue.missing") : prices(prices, words),
                 quote == null ? words.get("issue.missing") : date(quote, words),
+                quote != null && Estimates.estimate(quote),
                 ready
                         ? IssueGate.refusals(survey, prices, quote).stream()
                                 .map(each -> words.get("issue.refusal." + each.key()))

@@ -52,7 +52,11 @@ final class IssueGateTest {
     }
 
     private JobSession session() {
-        Path file = folder.resolve("alder-beck.job");
+        return session("alder-beck.job");
+    }
+
+    private JobSession session(String name) {
+        Path file = folder.resolve(name);
         JobSession session = new JobSession(
                 new OpenJob(office.open(file, null), FileMark.of(file), false),
                 desk,
@@ -150,13 +154,32 @@ final class IssueGateTest {
         QuoteWork work = session.quoteWork();
         work.compute();
         Path target = folder.resolve("office");
-        IllegalStateException refused = assertThrows(IllegalStateException.class, () -> work.issue(target, null));
+        IllegalStateException refused = assertThrows(IllegalStateException.class, () -> work.issue(target, null, ""));
         assertTrue(refused.getMessage().contains("address"), refused.getMessage());
         assertFalse(Files.exists(target));
         session.survey().getCustomer().setName("A. Tenant");
         QuoteWork unpriced = session.quoteWork();
         IllegalStateException none = assertThrows(IllegalStateException.class, unpriced::compute);
         assertTrue(none.getMessage().contains("price book"), none.getMessage());
+    }
+
+    /** In willow-mere next to nothing was measured. */
+    @Test
+    void anEstimateIsIssuedForATypedReasonOnly() {
+        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        JobSession session = session("willow-mere.job");
+        assertTrue(IssueSummary.of(session, words).estimate());
+        assertFalse(IssueSummary.of(session(), words).estimate());
+        QuoteWork work = session.quoteWork();
+        work.compute();
+        Path quotes = folder.resolve("office");
+        RuntimeException refused = assertThrows(RuntimeException.class, () -> work.issue(quotes, null, ""));
+        assertTrue(refused.getMessage().contains("estimate"), refused.getMessage());
+        IssuedQuote issued = work.issue(quotes, null, "The customer wants a figure before we come again.");
+        assertEquals(
+                "The customer wants a figure before we come again.",
+                issued.quote().getEstimateReason());
+        issued.file().toFile().setWritable(true);
     }
 
     @Test
@@ -183,7 +206,7 @@ final class IssueGateTest {
         assertNull(new Revisions(session).proposed(new Revisions(session).in(quotes)));
         QuoteWork work = session.quoteWork();
         work.compute();
-        IssuedQuote issued = work.issue(quotes, null);
+        IssuedQuote issued = work.issue(quotes, null, "");
         // Another sitting that knows nothing of the quote but what stands in the folder.
         JobSession later = session();
         Revisions revisions = new Revisions(later);
