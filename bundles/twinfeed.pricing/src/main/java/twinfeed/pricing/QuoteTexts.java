@@ -93,16 +93,27 @@ final class QuoteTexts {
         return String.join(" ", sentences);
     }
 
-    /** How many heaters suit: all, some, or none of them. */
+    /** How many heaters suit: all, some, or none of them; and whether none does without work. */
     private String count(long suiting, long assessed) {
+        boolean alone = assessed == 1;
         if (suiting == 0) {
-            String none = options.isEmpty() ? "summary.nothing" : "summary.none";
-            return assessed == 1 ? none + ".one" : none;
+            return options.isEmpty() ? nothing(alone) : alone ? "summary.none.one" : "summary.none";
         }
-        if (assessed == 1) {
-            return "summary.one";
+        boolean work = count(Verdict.SUITS) == 0;
+        if (alone) {
+            return work ? "summary.one.work" : "summary.one";
         }
-        return suiting == assessed ? "summary.all" : suiting == 1 ? "summary.oneOf" : "summary.some";
+        if (suiting == assessed) {
+            return work ? "summary.all.work" : "summary.all";
+        }
+        if (suiting == 1) {
+            return work ? "summary.oneOf.work" : "summary.oneOf";
+        }
+        return work ? "summary.some.work" : "summary.some";
+    }
+
+    private static String nothing(boolean alone) {
+        return alone ? "summary.nothing.one" : "summary.nothing";
     }
 
     /** Whether it is known to suit, and at what price. */

@@ -475,6 +475,17 @@ class QuoteBuilderTest {
                 quote.getSummary());
     }
 
+    /** Nobody reads "it suits" over a list of work that has to be done first. */
+    @Test
+    void summarySaysWhereNoneSuitsWithoutWork() {
+        QuoteRequest request = request();
+        request.assessment().getOptions().stream()
+                .filter(option -> option.getVerdict() == Verdict.SUITS)
+                .forEach(option -> option.setVerdict(Verdict.SUITS_WITH_WORK));
+        String summary = draft(request).getSummary();
+        assertTrue(summary.contains("2 of them suit once the work is done."), summary);
+    }
+
     @Test
     void saysWhatIsAssumedExcludedAgreedAndDangerous() {
         seen.getSite().setTexturedCoating(true);
