@@ -458,7 +458,7 @@ function _picocli_twinfeed_quote() {
 
   local commands=""
   local flag_opts="'--strict' '--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--catalogue' '--language' '--book' '--out' '--pdf' '--firm' '--issue' '--revise' '--heater' '--date'"
+  local arg_opts="'--catalogue' '--language' '--book' '--out' '--pdf' '--firm' '--issue' '--revise' '--reason' '--heater' '--date'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -507,6 +507,9 @@ function _picocli_twinfeed_quote() {
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
       return $?
+      ;;
+    '--reason')
+      return
       ;;
     '--heater')
       return
