@@ -58,6 +58,9 @@ final class PaperForm {
             Literals.CABLE_SEGMENT__HAS_CPC,
             Literals.PIPE_SEGMENT__ROUGHNESS,
             Literals.PRESENT_UNIT__HEATER,
+            // Only a unit on a tank or on hot water asks for the main beside it; the workbook has room for that.
+            Literals.WATER_FEED__MAIN_TEST,
+            Literals.WATER_FEED__MAIN_PIPE,
             // On paper "none" is ticked beside the conductor itself.
             Literals.ELECTRICAL_FEED__HAS_EARTHING_CONDUCTOR,
             Literals.ELECTRICAL_FEED__HAS_MAIN_BONDING,
@@ -174,10 +177,10 @@ final class PaperForm {
         }
         List<Column> columns = new ArrayList<>();
         for (int at = 0; at < BESIDE; at++) {
-            columns.add(new Column(text("head.reading"), Kind.TEXT, 57));
-            columns.add(new Column(text("head.value"), Kind.BOX, 28));
-            columns.add(new Column("\u2013", Kind.TICK, 7));
-            columns.add(new Column("?", Kind.TICK, 7));
+            columns.add(new Column(text("head.reading"), Kind.TEXT, 68));
+            columns.add(new Column(text("head.value"), Kind.BOX, 21));
+            columns.add(new Column("\u2013", Kind.TICK, 5));
+            columns.add(new Column("?", Kind.TICK, 5));
         }
         int half = (labels.size() + 1) / BESIDE;
         List<List<String>> rows = new ArrayList<>();
