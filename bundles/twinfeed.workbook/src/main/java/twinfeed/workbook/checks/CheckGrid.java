@@ -104,9 +104,10 @@ final class CheckGrid {
     private void verdict(int at, OptionAssessment option, CellStyle look) {
         String verdict = answers.verdict(option.getVerdict());
         String formula = live.formula(option);
-        cell(at, verdict, look);
-        if (formula != null) {
-            page.formula(1 + at * span, formula, verdict, look);
+        if (formula == null) {
+            cell(at, verdict, look);
+        } else {
+            page.formula(1 + at * span, at * span + span, formula, verdict, look);
         }
     }
 

@@ -101,9 +101,11 @@ public final class QuoteSheet {
     private void people() {
         page.row().text(0, HALF - 1, letter.reference(), SheetStyles.HEADING);
         day(letter.days().get(0));
-        page.row().text(0, HALF - 1, letter.state(), SheetStyles.MUTED);
-        if (!changes.isEmpty()) {
-            page.formula(0, state(), letter.state(), SheetStyles.MUTED);
+        page.row();
+        if (changes.isEmpty()) {
+            page.text(0, HALF - 1, letter.state(), SheetStyles.MUTED);
+        } else {
+            page.formula(0, HALF - 1, state(), letter.state(), SheetStyles.MUTED);
         }
         day(letter.days().get(1));
         page.gap(4);

@@ -240,8 +240,14 @@ public final class SheetWriter {
 
     /** A formula with the text that it has. */
     public SheetWriter formula(int column, String formula, String text, CellStyle look) {
-        put(column, look, (to, at, style) -> to.formula(at, style, formula, text));
-        grow(text, width(column, column), look);
+        return formula(column, column, formula, text, look);
+    }
+
+    /** A formula with the text that it has, over several columns of the row, which are merged. */
+    public SheetWriter formula(int first, int last, String formula, String text, CellStyle look) {
+        span(first, last, look);
+        put(first, look, (to, at, style) -> to.formula(at, style, formula, text));
+        grow(text, width(first, last), look);
         return this;
     }
 
