@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
-import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.widgets.Button;
@@ -83,7 +82,7 @@ final class IssueWindowTest {
     }
 
     private static IssuedPart list() {
-        MPart part = window.context().getActiveChild().get(EPartService.class).findPart(JobParts.ISSUED);
+        MPart part = window.partService().findPart(JobParts.ISSUED);
         return (IssuedPart) part.getObject();
     }
 

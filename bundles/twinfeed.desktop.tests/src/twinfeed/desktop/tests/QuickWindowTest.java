@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.widgets.Button;
@@ -148,12 +147,7 @@ final class QuickWindowTest {
     }
 
     private static QuickPart part() {
-        return window.context()
-                                .getActiveChild()
-                                .get(EPartService.class)
-                                .findPart(JobParts.QUICK)
-                                .getObject()
-                        instanceof QuickPart quick
+        return window.partService().findPart(JobParts.QUICK).getObject() instanceof QuickPart quick
                 ? quick
                 : null;
     }

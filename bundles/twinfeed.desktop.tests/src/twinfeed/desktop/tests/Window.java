@@ -94,8 +94,7 @@ final class Window implements ExtensionContext.Store.CloseableResource {
     /** As after the start: no job is open, and none was. */
     private void fresh() {
         ui().run(() -> {
-            EPartService service =
-                    workbench.getApplication().getChildren().get(0).getContext().get(EPartService.class);
+            EPartService service = partService();
             for (MPart part : service.getParts().stream().toList()) {
                 if (!part.getElementId().equals("twinfeed.desktop.start")) {
                     part.setDirty(false);
@@ -109,6 +108,11 @@ final class Window implements ExtensionContext.Store.CloseableResource {
                 throw new IllegalStateException("a job is still open");
             }
         });
+    }
+
+    /** The service of the window's parts, whether or not the window is active: on a screen without a window manager nothing makes it so again. */
+    EPartService partService() {
+        return workbench.getApplication().getChildren().get(0).getContext().get(EPartService.class);
     }
 
     /** The demonstration files. */
