@@ -40,7 +40,7 @@ class WorseReadingTest {
     /** Houses as they are, and houses through the whole assessment; more by the system properties. */
     private static final int HOUSES = Integer.getInteger("twinfeed.worse.houses", 120);
 
-    private static final int WHOLE = Integer.getInteger("twinfeed.worse.whole", 5);
+    private static final int WHOLE = Integer.getInteger("twinfeed.worse.whole", 8);
 
     private static final double[] SHARES = {0.03, 0.15, 0.5};
 
