@@ -147,8 +147,6 @@ final class QuickWindowTest {
     }
 
     private static QuickPart part() {
-        return window.partService().findPart(JobParts.QUICK).getObject() instanceof QuickPart quick
-                ? quick
-                : null;
+        return window.partService().findPart(JobParts.QUICK).getObject() instanceof QuickPart quick ? quick : null;
     }
 }
