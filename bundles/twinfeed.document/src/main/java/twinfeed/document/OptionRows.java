@@ -18,6 +18,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.QuoteOption;
 
@@ -71,7 +72,7 @@ final class OptionRows {
     }
 
     private static boolean suits(QuoteOption option) {
-        return option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK;
+        return Offers.suits(option.getVerdict());
     }
 
     private Value verdict(QuoteOption option) {

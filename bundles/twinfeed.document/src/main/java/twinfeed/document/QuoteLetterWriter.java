@@ -15,8 +15,7 @@ import twinfeed.document.QuoteLetter.Said;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
-import twinfeed.model.assessment.Verdict;
-import twinfeed.model.check.Estimates;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
@@ -125,7 +124,7 @@ public final class QuoteLetterWriter {
 
     /** Whether all that is offered rests on readings that are missing: then it is an estimate, and nobody signs it. */
     private boolean estimate() {
-        return Estimates.estimate(quote);
+        return Offers.estimate(quote);
     }
 
     /** Every safety check that the shower fails as it is. */
@@ -147,7 +146,7 @@ public final class QuoteLetterWriter {
 
     /** What has to be measured before the options that are estimates have a fixed price. */
     private @Nullable Part toMeasure(List<QuoteOption> offered) {
-        List<QuoteOption> open = offered.stream().filter(Estimates::estimate).toList();
+        List<QuoteOption> open = offered.stream().filter(Offers::estimate).toList();
         if (open.isEmpty()) {
             return null;
         }
@@ -203,19 +202,14 @@ public final class QuoteLetterWriter {
     }
 
     private String number(int at) {
-        if (!estimate() && Estimates.estimate(quote.getOptions().get(at))) {
+        if (!estimate() && Offers.estimate(quote.getOptions().get(at))) {
             return words.get("option.estimate", "number", String.valueOf(at + 1));
         }
+        // The first option is the one that is recommended, if any can be.
         boolean recommended = at == 0
                 && quote.getOptions().size() > 1
-                && suits(quote.getOptions().get(0));
+                && Offers.recommendable(quote.getOptions().get(0));
         return words.get(recommended ? "option.recommended" : "option.number", "number", String.valueOf(at + 1));
-    }
-
-    /** The first option is the one that is recommended, if it is known to suit and its price is known. */
-    private static boolean suits(QuoteOption option) {
-        return option.getEnquiries().isEmpty()
-                && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
     }
 
     private List<Part> smallPrint(List<String> leftOut) {
@@ -241,7 +235,7 @@ public final class QuoteLetterWriter {
                 words.get("accept.title"),
                 words.get("accept.choice"),
                 IntStream.range(0, quote.getOptions().size())
-                        .filter(at -> !Estimates.estimate(quote.getOptions().get(at)))
+                        .filter(at -> !Offers.estimate(quote.getOptions().get(at)))
                         .mapToObj(this::number)
                         .toList(),
                 List.of(words.get("accept.name"), words.get("accept.signature"), words.get("accept.date")));

@@ -9,6 +9,7 @@ import java.util.Objects;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.check.Offers;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
@@ -43,16 +44,8 @@ final class ContingencyReasons {
     /** Whether a contingency is called for. */
     boolean any(OptionAssessment option) {
         return !routes().isEmpty()
-                || open(option)
+                || Offers.open(option.getVerdict())
                 || option.getFindings().stream().anyMatch(finding -> finding.getOutcome() == Outcome.TOO_CLOSE);
-    }
-
-    /** What is offered although readings are missing is an estimate. */
-    private static boolean open(OptionAssessment option) {
-        return switch (option.getVerdict()) {
-            case CANNOT_TELL, NOT_CHECKED, NOT_AS_IT_IS -> true;
-            case SUITS, SUITS_WITH_WORK, DOES_NOT_SUIT -> false;
-        };
     }
 
     private List<String> routes() {

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.survey.Survey;
 
 /** Which heaters a quote offers. */
@@ -64,7 +65,7 @@ final class OptionChoice {
     }
 
     private static boolean decided(OptionAssessment option) {
-        return option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK;
+        return Offers.suits(option.getVerdict());
     }
 
     private static List<OptionAssessment> byVerdict(Assessment assessment, Survey survey) {

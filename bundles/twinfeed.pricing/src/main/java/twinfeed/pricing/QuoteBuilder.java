@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.check.Offers;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
@@ -61,7 +62,7 @@ public final class QuoteBuilder {
      */
     private static void recommendedFirst(Quote quote, boolean wish) {
         List<QuoteOption> known =
-                quote.getOptions().stream().filter(QuoteTexts::recommendable).toList();
+                quote.getOptions().stream().filter(Offers::recommendable).toList();
         (wish ? known.stream().findFirst() : known.stream().min(RunningCost.order(known)))
                 .ifPresent(recommended -> quote.getOptions().move(0, recommended));
     }

@@ -15,6 +15,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
@@ -116,15 +117,10 @@ final class QuoteTexts {
         return alone ? "summary.nothing.one" : "summary.nothing";
     }
 
-    /** Whether it is known to suit, and at what price. */
-    static boolean recommendable(QuoteOption option) {
-        return option.getEnquiries().isEmpty()
-                && (option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
-    }
-
     /** Which of several options is recommended, and why; of those that the estimator named it is the first, if it suits. */
     private Optional<String> recommendation(Quote quote) {
-        if (quote.getOptions().size() < 2 || !recommendable(quote.getOptions().get(0))) {
+        if (quote.getOptions().size() < 2
+                || !Offers.recommendable(quote.getOptions().get(0))) {
             return Optional.empty();
         }
         QuoteOption first = quote.getOptions().get(0);
@@ -135,7 +131,7 @@ final class QuoteTexts {
             return Optional.of(text("summary.recommended.wish", first.getTitle()));
         }
         List<QuoteOption> known =
-                quote.getOptions().stream().filter(QuoteTexts::recommendable).toList();
+                quote.getOptions().stream().filter(Offers::recommendable).toList();
         return Optional.of(
                 RunningCost.known(known)
                         ? text("summary.recommended.years", first.getTitle(), RunningCost.YEARS)

@@ -4,7 +4,7 @@ package twinfeed.quotes;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import twinfeed.model.check.Estimates;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
@@ -27,7 +27,7 @@ public final class QuoteLife {
             throw new LifeException("nothingOffered");
         }
         String reason = draft.getEstimateReason();
-        if (Estimates.estimate(draft) && (reason == null || reason.isBlank())) {
+        if (Offers.estimate(draft) && (reason == null || reason.isBlank())) {
             throw new LifeException("estimateWithoutReason");
         }
         Quote issued = EcoreUtil.copy(draft);
@@ -55,7 +55,7 @@ public final class QuoteLife {
         }
         if (issued.getOptions().stream()
                 .filter(one -> option.equals(one.getName()))
-                .anyMatch(Estimates::estimate)) {
+                .anyMatch(Offers::estimate)) {
             throw new LifeException("optionIsEstimate", option);
         }
         Quote accepted = decided(issued, QuoteState.ACCEPTED, on);

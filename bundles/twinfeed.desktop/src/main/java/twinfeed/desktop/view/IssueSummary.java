@@ -15,7 +15,7 @@ import twinfeed.desktop.session.IssueGate;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
-import twinfeed.model.check.Estimates;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
@@ -72,7 +72,7 @@ public record IssueSummary(
                                 .toList(),
                 prices == null ? words.get("issue.missing") : prices(prices, words),
                 quote == null ? words.get("issue.missing") : date(quote, words),
-                quote != null && Estimates.estimate(quote),
+                quote != null && Offers.estimate(quote),
                 ready
                         ? IssueGate.refusals(survey, prices, quote).stream()
                                 .map(each -> words.get("issue.refusal." + each.key()))
