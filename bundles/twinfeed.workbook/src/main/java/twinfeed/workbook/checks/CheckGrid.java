@@ -8,13 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import twinfeed.document.Titles;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
-import twinfeed.workbook.formula.LiveFormula;
 import twinfeed.workbook.sheet.OutcomeText;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.SheetStyles;
@@ -74,13 +74,13 @@ final class CheckGrid {
         span = Math.max(1, Math.min(WIDEST, ACROSS / options.size()));
         heads(sheets.words().get("grid.check"), options);
         page.row().text(0, sheets.words().get("grid.verdict"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
-        CellStyle look = SheetStyles.LINE.align(CellStyle.Alignment.CENTRE);
+        List<@Nullable String> counts = options.stream().map(live::changes).toList();
+        int rowsToCount = worked(options) ? 2 : 1;
         for (int at = 0; at < options.size(); at++) {
-            OptionAssessment option = options.get(at);
-            verdict(at, option, OutcomeText.look(option.getVerdict(), look));
+            verdict(at, options.get(at), counts.get(at) == null ? null : page.addressBelow(first(at), rowsToCount));
         }
         work(options);
-        changed(options);
+        changed(counts);
         List<CheckRow> elsewhere = new ArrayList<>();
         List<CheckRow> passed = new ArrayList<>();
         Map<FindingClass, List<CheckRow>> byClass = rows(options);
@@ -101,25 +101,30 @@ final class CheckGrid {
         named("grid.notArising", elsewhere);
     }
 
-    private void verdict(int at, OptionAssessment option, CellStyle look) {
+    /**
+     * The verdict, which follows where answers can change.
+     *
+     * @param changes the cell that counts the changed answers; absent where none can change
+     */
+    private void verdict(int at, OptionAssessment option, @Nullable String changes) {
         String verdict = answers.verdict(option.getVerdict());
-        String formula = live.formula(option);
-        if (formula == null) {
+        CellStyle look = OutcomeText.look(option.getVerdict(), SheetStyles.LINE.align(CellStyle.Alignment.CENTRE));
+        if (changes == null) {
             cell(at, verdict, look);
         } else {
-            page.formula(1 + at * span, at * span + span, formula, verdict, look);
+            page.formula(first(at), last(at), live.verdict(option, changes), verdict, look);
         }
     }
 
-    private void changed(List<OptionAssessment> options) {
+    private void changed(List<@Nullable String> counts) {
         page.row().text(0, sheets.words().get("grid.changed"), SheetStyles.LINE_MUTED);
         CellStyle look = SheetStyles.LINE_MUTED.align(CellStyle.Alignment.CENTRE);
-        for (int at = 0; at < options.size(); at++) {
-            String formula = live.changes(options.get(at));
+        for (int at = 0; at < counts.size(); at++) {
+            String count = counts.get(at);
             cell(at, "", look);
-            if (formula != null && formula.length() <= LiveFormula.LONGEST) {
-                page.formula(1 + at * span, formula, 0, look);
-                changes.add(page.fullAddress(1 + at * span));
+            if (count != null) {
+                page.formula(first(at), count, 0, look);
+                changes.add(page.fullAddress(first(at)));
             }
         }
     }
@@ -135,7 +140,15 @@ final class CheckGrid {
     }
 
     private void cell(int at, String text, CellStyle look) {
-        page.text(1 + at * span, at * span + span, text, look);
+        page.text(first(at), last(at), text, look);
+    }
+
+    private int first(int at) {
+        return 1 + at * span;
+    }
+
+    private int last(int at) {
+        return at * span + span;
     }
 
     /** Checks by class, in the order in which the options name them. */
@@ -205,8 +218,12 @@ final class CheckGrid {
                                 && after.getOutcome() == Outcome.PASSES);
     }
 
+    private static boolean worked(List<OptionAssessment> options) {
+        return options.stream().anyMatch(option -> !option.getRemedies().isEmpty());
+    }
+
     private void work(List<OptionAssessment> options) {
-        if (options.stream().allMatch(option -> option.getRemedies().isEmpty())) {
+        if (!worked(options)) {
             return;
         }
         page.row().text(0, sheets.words().get("grid.work"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));

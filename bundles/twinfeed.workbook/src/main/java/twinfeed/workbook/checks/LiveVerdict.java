@@ -33,19 +33,18 @@ final class LiveVerdict {
     /** How many answers of a heater are no longer those of the quote; null where none can change. */
     @Nullable
     String changes(OptionAssessment option) {
-        List<String> terms = Stream.concat(option.getFindings().stream(), option.getAfterWork().stream())
+        String changes = sum(Stream.concat(option.getFindings().stream(), option.getAfterWork().stream())
                 .flatMap(finding -> compared(finding, "<>", answers.outcome(finding)))
-                .toList();
-        return sum(terms);
+                .toList());
+        return changes == null || changes.length() > LiveFormula.LONGEST ? null : changes;
     }
 
-    /** The verdict; null where nothing can change it. */
-    @Nullable
-    String formula(OptionAssessment option) {
-        String changes = changes(option);
-        if (changes == null) {
-            return null;
-        }
+    /**
+     * The verdict.
+     *
+     * @param changes the cell that counts the changed answers
+     */
+    String verdict(OptionAssessment option, String changes) {
         String fails = sum(last(option)
                 .filter(finding -> Check.deciding(finding.getKind()))
                 .flatMap(finding -> compared(finding, "=", answers.outcome(Outcome.FAILS)))
@@ -54,9 +53,7 @@ final class LiveVerdict {
         String changed = fails == null
                 ? anew
                 : "IF(" + fails + ">0," + LiveFormula.text(sheets.words().get("verdict.fails")) + "," + anew + ")";
-        String formula =
-                "IF(" + changes + "=0," + LiveFormula.text(answers.verdict(option.getVerdict())) + "," + changed + ")";
-        return formula.length() > LiveFormula.LONGEST ? null : formula;
+        return "IF(" + changes + "=0," + LiveFormula.text(answers.verdict(option.getVerdict())) + "," + changed + ")";
     }
 
     /** The answers on which the verdict rests: those with the work done, and where the work changes none, those as found. */
