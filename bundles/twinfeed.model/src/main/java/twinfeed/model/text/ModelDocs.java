@@ -31,6 +31,11 @@ public final class ModelDocs {
         return find(path(feature.getEContainingClass()), feature);
     }
 
+    /** The same with units as they are printed, for which the model's file keeps to plain letters. */
+    public static String printed(EStructuralFeature feature) {
+        return of(feature).replace("degC", "\u00b0C");
+    }
+
     /** The documentation of a class, an enumeration or a data type; empty if it has none. */
     public static String of(EClassifier classifier) {
         return find(classifier.getEPackage().getName(), classifier);

@@ -31,7 +31,7 @@ final class FieldText {
     /** What it means, with its usual range. */
     String meaning(EAttribute attribute) {
         String usual = ReadingRange.of(attribute).map(ReadingRange::usual).orElse("");
-        String docs = ModelDocs.of(attribute).replace("degC", "\u00b0C");
+        String docs = ModelDocs.printed(attribute);
         return usual.isEmpty() ? docs : docs + " " + text("usual", Map.of("range", usual));
     }
 

@@ -122,9 +122,8 @@ final class FormChecks {
         check.setErrorStyle(list ? DataValidation.ErrorStyle.STOP : DataValidation.ErrorStyle.WARNING);
         check.setShowErrorBox(true);
         check.createErrorBox(language.text("check.title"), error(list, attribute, unit));
-        String meaning = language.locale().getLanguage().equals(Locale.GERMAN.getLanguage())
-                ? ""
-                : ModelDocs.of(attribute).replace("degC", "\u00b0C");
+        String meaning =
+                language.locale().getLanguage().equals(Locale.GERMAN.getLanguage()) ? "" : ModelDocs.printed(attribute);
         if (!meaning.isEmpty()) {
             check.setShowPromptBox(true);
             check.createPromptBox(cut(language.label(attribute), LONGEST_TITLE), cut(meaning, LONGEST_TEXT));
