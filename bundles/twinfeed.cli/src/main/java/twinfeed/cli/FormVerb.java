@@ -63,7 +63,7 @@ final class FormVerb implements Callable<Integer> {
     public Integer call() {
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
         boolean paper = out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
-        if (missing && !(paper && file != null) || paper && file != null && !missing) {
+        if (missing != (paper && file != null)) {
             throw new ParameterException(
                     Objects.requireNonNull(spec).commandLine(),
                     "a job is printed by --missing and --out FORM.pdf together; without a job the PDF is blank, and a workbook takes all that a job has");

@@ -93,8 +93,6 @@ final class Candidates {
 
     private static String known(String id, Catalogue catalogue) {
         List<String> ids = catalogue.getHeaters().stream().map(Heater::getId).toList();
-        String nearest = NearestName.of(id, ids);
-        String all = "name one of " + String.join(", ", ids);
-        return nearest.isEmpty() ? all : "did you mean " + nearest + "? Or " + all;
+        return NearestName.advice(id, ids, "name one of " + String.join(", ", ids));
     }
 }

@@ -12,11 +12,13 @@ import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.StagedFiles;
 
 /** Files made together: every one is complete in memory before the first touches the disk. */
-final class OutputFiles {
+public final class OutputFiles {
     private final Map<Path, byte[]> contents = new LinkedHashMap<>();
 
     /** Writes one file. */
-    interface Writing {
+    @FunctionalInterface
+    public interface Writing {
+        /** Writes all of it. */
         void to(OutputStream out) throws IOException;
     }
 
@@ -26,7 +28,7 @@ final class OutputFiles {
      * @param out where to; absent for none
      * @throws UnusableException if it cannot be made
      */
-    OutputFiles add(@Nullable Path out, Writing writing) {
+    public OutputFiles add(@Nullable Path out, Writing writing) {
         if (out == null) {
             return this;
         }
@@ -48,7 +50,7 @@ final class OutputFiles {
      *
      * @throws twinfeed.model.io.InputException if one cannot be written
      */
-    void write() {
+    public void write() {
         AtomicFile.writeAll(contents);
     }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.form;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +17,6 @@ import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
-import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.InputBytes;
@@ -30,8 +28,8 @@ import twinfeed.model.survey.Site;
 import twinfeed.pdf.JobSheetPdf;
 import twinfeed.usecase.ListProblem;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputFiles;
 import twinfeed.usecase.TwinfeedService;
-import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.form.FormLanguage;
 import twinfeed.workbook.form.SurveyFormReader;
 import twinfeed.workbook.form.SurveyFormWorkbook;
@@ -57,13 +55,12 @@ public final class SurveyForms {
     public void write(@Nullable OpenedJob known, Locale locale, Path out) {
         Job job = known == null ? blank() : known.job();
         FormLanguage language = language(locale, job.getSurvey().getRules(), known == null ? null : known.catalogue());
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
-        try {
-            SurveyFormWorkbook.write(job, language, Firm.DEFAULT_ACCENT, TwinfeedService.VERSION, bytes);
-        } catch (IOException refused) {
-            throw new UnusableException(out + ": " + refused.getMessage(), refused);
-        }
-        AtomicFile.write(out, bytes.toByteArray());
+        new OutputFiles()
+                .add(
+                        out,
+                        bytes -> SurveyFormWorkbook.write(
+                                job, language, Firm.DEFAULT_ACCENT, TwinfeedService.VERSION, bytes))
+                .write();
     }
 
     /**
@@ -80,13 +77,7 @@ public final class SurveyForms {
         JobSheet sheet = known == null
                 ? paper.blank(day)
                 : paper.missing(known.job(), needed(known, locale), reference(known), day);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
-        try {
-            JobSheetPdf.writeForm(sheet, bytes);
-        } catch (IOException refused) {
-            throw new UnusableException(out + ": " + refused.getMessage(), refused);
-        }
-        AtomicFile.write(out, bytes.toByteArray());
+        new OutputFiles().add(out, bytes -> JobSheetPdf.writeForm(sheet, bytes)).write();
     }
 
     /** Paths of the readings that some check of some heater waits for. */

@@ -60,16 +60,12 @@ public enum FileKind {
         return Arrays.stream(values())
                 .filter(kind -> kind.key.equals(name) && known.contains(name))
                 .findFirst()
-                .orElseThrow(() -> {
-                    String nearest = NearestName.of(name, known);
-                    String all = "write one of " + String.join(", ", known);
-                    return new InputException(new InputProblem(
-                            "",
-                            0,
-                            "kind of file",
-                            name,
-                            "there is no such kind",
-                            nearest.isEmpty() ? all : "did you mean " + nearest + "? Or " + all));
-                });
+                .orElseThrow(() -> new InputException(new InputProblem(
+                        "",
+                        0,
+                        "kind of file",
+                        name,
+                        "there is no such kind",
+                        NearestName.advice(name, known, "write one of " + String.join(", ", known)))));
     }
 }
