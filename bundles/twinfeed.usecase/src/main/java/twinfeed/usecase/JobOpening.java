@@ -20,7 +20,6 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
-import twinfeed.model.survey.WaterSource;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
@@ -162,11 +161,7 @@ final class JobOpening {
 
     /** A winter design intake that is warmer than the warmest month is a slip or another house's. */
     private void winter(Survey survey, Path file) {
-        WaterSource source = survey.getWater() == null
-                ? WaterSource.MAINS
-                : survey.getWater().getSource();
-        boolean tank = source == WaterSource.TANK || source == WaterSource.PUMPED;
-        String climate = survey.getClimate() == null ? (tank ? "uk-tank" : "uk-mains") : survey.getClimate();
+        String climate = survey.getClimate() == null ? Climates.usual(survey.getWater()) : survey.getClimate();
         if (survey.getWinterIntake() == null || survey.getAnnualMeanAir() != null) {
             return;
         }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Table;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterSource;
 
 /** Intake temperatures by month that were published for a country, from the data file climates.csv. */
 public final class Climates {
@@ -44,6 +46,13 @@ public final class Climates {
         double[] result = new double[12];
         Arrays.setAll(result, month -> Table.number(row, String.valueOf(month + 1)));
         return result;
+    }
+
+    /** Id of the climate that is taken where a survey names none: water from a tank or a pump's tank stands in the house first. */
+    public static String usual(@Nullable WaterFeed water) {
+        boolean tank =
+                water != null && (water.getSource() == WaterSource.TANK || water.getSource() == WaterSource.PUMPED);
+        return tank ? "uk-tank" : "uk-mains";
     }
 
     /** The ids, in order. */

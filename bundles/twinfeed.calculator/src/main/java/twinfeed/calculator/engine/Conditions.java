@@ -90,10 +90,7 @@ final class Conditions {
         if (survey.getAnnualMeanAir() != null && survey.getMonthlyAirSpread() != null) {
             return Climates.MODEL;
         }
-        WaterFeed water = survey.getWater();
-        boolean tank =
-                water != null && (water.getSource() == WaterSource.TANK || water.getSource() == WaterSource.PUMPED);
-        String climate = tank ? "uk-tank" : "uk-mains";
+        String climate = Climates.usual(survey.getWater());
         assume(CLIMATE, Map.of("climate", climate));
         return climate;
     }
