@@ -58,7 +58,7 @@ final class MonthlyFlow implements FlowAnswer {
             finding.report(wish.outletFlow(powerW, coldest))
                     .condition(condition(coldest))
                     .argument("most", wish.outletFlow(powerW, wish.warmest()))
-                    .argument("ample", Wish.ampleLPerMin())
+                    .argument("ample", Wish.AMPLE_L_PER_MIN)
                     .variant(variant(powerW))
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, coldest)))
                     .series(curve("flow.byMonth", powerW));
@@ -79,7 +79,7 @@ final class MonthlyFlow implements FlowAnswer {
     /** Months in which more could be heated than a shower passes have no flow to show either. */
     private Series curve(String key, double powerW) {
         List<Integer> shown = heated.stream()
-                .filter(intake -> Wish.passes(wish.outletFlow(powerW, intake)))
+                .filter(intake -> wish.outletFlow(powerW, intake) <= Wish.AMPLE_L_PER_MIN)
                 .toList();
         double[] x = new double[shown.size()];
         double[] y = new double[shown.size()];

@@ -39,7 +39,7 @@ final class WinterFlow implements FlowAnswer {
             double flow = wish.outletFlow(powerW, DESIGN);
             finding.compare(flow, leastLPerMin)
                     .variant(Wish.variant(flow))
-                    .argument("ample", Wish.ampleLPerMin())
+                    .argument("ample", Wish.AMPLE_L_PER_MIN)
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();

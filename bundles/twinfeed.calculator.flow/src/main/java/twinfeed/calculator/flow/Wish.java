@@ -20,7 +20,7 @@ final class Wish {
     static final double L_PER_MIN = 60_000;
 
     /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
-    private static final double AMPLE_L_PER_MIN = 30;
+    static final double AMPLE_L_PER_MIN = 30;
 
     /** Outlet temperature where nobody says one, degC: common practice, the middle of 38..41. */
     private static final double USUAL_OUTLET_C = 40;
@@ -116,16 +116,6 @@ final class Wish {
     /** The variant of a text that names a flow: one over what a shower passes is said in words. */
     static String variant(double flowLPerMin) {
         return flowLPerMin > AMPLE_L_PER_MIN ? "ample" : "";
-    }
-
-    /** Whether a shower passes so much. */
-    static boolean passes(double flowLPerMin) {
-        return flowLPerMin <= AMPLE_L_PER_MIN;
-    }
-
-    /** The most that a shower passes, L/min. */
-    static double ampleLPerMin() {
-        return AMPLE_L_PER_MIN;
     }
 
     /** Index of the warmest month; of the design intake where the grid has no months. */
