@@ -139,11 +139,13 @@ final class Response {
      * @param beyond for each way the addition beyond what each input does alone
      */
     private void addTogether(Together ways, double[] beyond) {
-        this.together = ways;
-        this.beyond = beyond;
         for (double addition : beyond) {
             leastTogether = Math.min(leastTogether, addition);
             largestTogether = Math.max(largestTogether, addition);
+        }
+        if (leastTogether != 0 || largestTogether != 0) {
+            this.together = ways;
+            this.beyond = beyond;
         }
     }
 

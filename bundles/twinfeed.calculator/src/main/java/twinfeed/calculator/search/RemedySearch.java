@@ -146,8 +146,7 @@ public final class RemedySearch {
                     case CANNOT_TELL, NOT_CHECKED ->
                         unknownBefore.add(finding.check().key());
                     case TOO_CLOSE -> {
-                        // Where works leave its readings alone it may be said to fail without the house being any
-                        // worse.
+                        // Works that leave its readings alone may turn it to a failure in a house that is no worse.
                         failedBefore.add(finding.check().key());
                         unknownBefore.add(finding.check().key());
                     }
@@ -187,8 +186,9 @@ public final class RemedySearch {
         }
 
         /**
-         * Nothing decisive fails, nothing fails that neither failed before nor was too close to call, and no doubt is new. A check that is too close to call and for which
-         * there is no work, a reading to be taken again for example, stays so: works mend the rest, and the verdict stays open.
+         * Nothing decisive fails, nothing fails that neither failed before nor was too close to call, and no doubt is new. A check that is
+         * too close to call and for which there is no work, a reading to be taken again for example, stays so: works mend the rest, and
+         * the verdict stays open.
          */
         private boolean mends(OptionResult after) {
             return after.findings().stream().allMatch(finding -> {
