@@ -4,6 +4,7 @@ package twinfeed.document;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,14 +75,22 @@ final class PriceLines {
                 }
             }
         }
+        rows(amounts, PriceLine.Role.LINE);
+    }
+
+    private void rows(Map<String, List<@Nullable BigDecimal>> amounts, PriceLine.Role role) {
         amounts.forEach((what, row) ->
-                lines.add(new PriceLine(what, row.stream().map(paper::amount).toList(), PriceLine.Role.LINE)));
+                lines.add(new PriceLine(what, row.stream().map(paper::amount).toList(), role)));
+    }
+
+    /** An amount for each option, none of them known yet. */
+    private List<@Nullable BigDecimal> row() {
+        return new ArrayList<>(Collections.nCopies(options.size(), null));
     }
 
     private void add(List<QuoteLine> some, int at, Map<String, List<@Nullable BigDecimal>> amounts) {
         for (QuoteLine line : some) {
-            List<@Nullable BigDecimal> row = amounts.computeIfAbsent(
-                    what(line), what -> new ArrayList<>(java.util.Collections.nCopies(options.size(), null)));
+            List<@Nullable BigDecimal> row = amounts.computeIfAbsent(what(line), what -> row());
             BigDecimal net = line.getNet() == null ? BigDecimal.ZERO : line.getNet();
             BigDecimal before = row.get(at);
             row.set(at, before == null ? net : before.add(net));
@@ -131,13 +140,10 @@ final class PriceLines {
                 String label = sum.getLabel() == null
                         ? words.get("quote.tax")
                         : words.get("lines.tax", "label", sum.getLabel());
-                amounts.computeIfAbsent(
-                                label, each -> new ArrayList<>(java.util.Collections.nCopies(options.size(), null)))
-                        .set(at, sum.getTax());
+                amounts.computeIfAbsent(label, each -> row()).set(at, sum.getTax());
             }
         }
-        amounts.forEach((label, row) ->
-                lines.add(new PriceLine(label, row.stream().map(paper::amount).toList(), PriceLine.Role.SUM)));
+        rows(amounts, PriceLine.Role.SUM);
     }
 
     private void sum(String key, Function<QuoteOption, @Nullable BigDecimal> amount, boolean total) {
