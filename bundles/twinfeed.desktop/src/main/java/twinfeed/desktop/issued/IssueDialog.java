@@ -103,13 +103,11 @@ public final class IssueDialog extends Dialog {
         change.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> choose()));
         label(body, "issue.as");
         CCombo combo = Controls.choice(body);
-        GridData across = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        across.horizontalSpan = 2;
-        combo.setLayoutData(across);
+        combo.setLayoutData(acrossTwo());
         Controls.name(combo, words.get("issue.as"));
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> pick(combo.getSelectionIndex())));
         as = combo;
-        reasonField(body, across);
+        reasonField(body);
         Label effect = text(body, "");
         follows = effect;
         text(body, words.get("issue.frozen"));
@@ -119,15 +117,13 @@ public final class IssueDialog extends Dialog {
     }
 
     /** An estimate is issued for a reason that somebody types; for a quote the field is not there. */
-    private void reasonField(Composite body, GridData across) {
+    private void reasonField(Composite body) {
         Label why = new Label(body, SWT.NONE);
         why.setText(words.get("issue.reason"));
         why.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
         whyEstimate = why;
         Text typed = new Text(body, SWT.BORDER);
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        data.horizontalSpan = across.horizontalSpan;
-        typed.setLayoutData(data);
+        typed.setLayoutData(acrossTwo());
         typed.setMessage(words.get("issue.reason.example"));
         typed.setData("twinfeed.field", "issue.reason");
         Controls.name(typed, words.get("issue.reason"));
@@ -136,6 +132,12 @@ public final class IssueDialog extends Dialog {
             enable(IssueSummary.of(job, words));
         });
         typedReason = typed;
+    }
+
+    private static GridData acrossTwo() {
+        GridData across = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        across.horizontalSpan = 2;
+        return across;
     }
 
     private void showReason(boolean estimate) {
