@@ -74,7 +74,8 @@ final class CheckGrid {
         span = Math.max(1, Math.min(WIDEST, ACROSS / options.size()));
         heads(sheets.words().get("grid.check"), options);
         page.row().text(0, sheets.words().get("grid.verdict"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
-        List<@Nullable String> counts = options.stream().map(live::changes).toList();
+        List<@Nullable String> counts = new ArrayList<>();
+        options.forEach(option -> counts.add(live.changes(option)));
         int rowsToCount = worked(options) ? 2 : 1;
         for (int at = 0; at < options.size(); at++) {
             verdict(at, options.get(at), counts.get(at) == null ? null : page.addressBelow(first(at), rowsToCount));
