@@ -43,6 +43,11 @@ final class Outcome {
         }
     }
 
+    /** Nothing is decided any more. */
+    static void remove(Path file) throws IOException {
+        Files.delete(file(file));
+    }
+
     /** The quote with what was decided; itself if nothing was. */
     static Quote apply(Path file, Quote issued) throws IOException {
         Path outcome = file(file);

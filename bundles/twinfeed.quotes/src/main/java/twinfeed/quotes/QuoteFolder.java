@@ -11,9 +11,11 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
+import twinfeed.model.io.LockedFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
@@ -21,7 +23,7 @@ import twinfeed.model.survey.Survey;
 
 /**
  * The issued quotes of an office: {@code quotes/NUMBER-rREVISION.quote}, read-only, each with {@code .quote.sha256} and, once it is
- * decided, {@code .quote.outcome} beside it. Several people may work in one folder at once.
+ * decided, {@code .quote.outcome} beside it, and {@code .quote.correction-1} and so on for decisions that were taken back. Several people may work in one folder at once.
  */
 public final class QuoteFolder {
     private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})-r(\\d{1,6})\\.quote");
@@ -125,6 +127,52 @@ public final class QuoteFolder {
      */
     public OpenedQuote decline(Path file, LocalDate on) throws IOException {
         return decide(file, quote -> QuoteLife.decline(quote, on));
+    }
+
+    /**
+     * Takes a customer's decision back that was recorded by mistake; what had been recorded, the day and the reason stay on record.
+     *
+     * @throws LifeException if it was neither accepted nor declined, was changed since it was issued, has a later revision, or there is
+     *     no reason
+     * @throws IOException if the folder cannot be read or written
+     */
+    public OpenedQuote correct(Path file, LocalDate on, String reason) throws IOException {
+        try {
+            return LockedFile.during(file, () -> {
+                try {
+                    return reopen(file, on, reason);
+                } catch (IOException unwritable) {
+                    throw new java.io.UncheckedIOException(unwritable);
+                }
+            });
+        } catch (java.io.UncheckedIOException unwritable) {
+            throw unwritable.getCause();
+        }
+    }
+
+    private OpenedQuote reopen(Path file, LocalDate on, String reason) throws IOException {
+        OpenedQuote opened = open(file);
+        if (opened.verification() == Verification.CHANGED) {
+            throw new LifeException("changedFile", file.getFileName());
+        }
+        Quote next = EcoreUtil.copy(QuoteLife.reopen(opened.current(), on, reason));
+        next.setRevision(next.getRevision() + 1);
+        if (Files.exists(file(next))) {
+            throw new LifeException("notLatest", file.getFileName(), file(next).getFileName());
+        }
+        Correction.write(file, opened.current(), on, reason.strip());
+        Outcome.remove(file);
+        return open(file);
+    }
+
+    /**
+     * What was recorded about a quote by mistake and taken back, the first one first.
+     *
+     * @throws LifeException if a correction cannot be read
+     * @throws IOException if the folder cannot be read
+     */
+    public static List<Correction> corrections(Path file) throws IOException {
+        return Correction.of(file);
     }
 
     /**

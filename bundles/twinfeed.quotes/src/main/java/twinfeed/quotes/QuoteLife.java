@@ -74,6 +74,30 @@ public final class QuoteLife {
     }
 
     /**
+     * Takes a decision back that was recorded by mistake.
+     *
+     * @param on a day on or after that of the decision
+     * @param reason why, not empty
+     * @throws LifeException if the quote was neither accepted nor declined, the day is before that, or there is no reason
+     */
+    public static Quote reopen(Quote decided, LocalDate on, String reason) {
+        if (decided.getState() != QuoteState.ACCEPTED && decided.getState() != QuoteState.DECLINED) {
+            throw new LifeException("notDecided", state(decided));
+        }
+        if (on.isBefore(decided.getDecidedOn())) {
+            throw new LifeException("beforeDecision", name(decided), decided.getDecidedOn(), on);
+        }
+        if (reason.isBlank()) {
+            throw new LifeException("correctionWithoutReason");
+        }
+        Quote reopened = EcoreUtil.copy(decided);
+        reopened.setState(QuoteState.ISSUED);
+        reopened.setDecidedOn(null);
+        reopened.setChosen(null);
+        return reopened;
+    }
+
+    /**
      * Lets a quote lapse.
      *
      * @param on a day after the last one on which it holds

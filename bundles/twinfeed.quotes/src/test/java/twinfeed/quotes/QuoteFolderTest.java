@@ -359,4 +359,40 @@ class QuoteFolderTest {
         assertTrue(json.contains("\"total\":\"348.66\""));
         assertFalse(json.contains("\"cost\""));
     }
+
+    @Test
+    void decisionThatWasRecordedByMistakeIsTakenBackAndStaysOnRecord() throws IOException {
+        OpenedQuote issued = Issued.today().in(folder);
+        String option = issued.current().getOptions().get(0).getName();
+        folder.accept(issued.file(), option, DAY);
+        OpenedQuote open = folder.correct(issued.file(), DAY.plusDays(1), " It was the other customer. ");
+        assertEquals(QuoteState.ISSUED, open.stateOn(DAY.plusDays(1)));
+        assertEquals(null, open.current().getChosen());
+        assertEquals(
+                List.of(new Correction(
+                        QuoteState.ACCEPTED, DAY, option, DAY.plusDays(1), "It was the other customer.")),
+                QuoteFolder.corrections(issued.file()));
+        assertEquals(Verification.UNCHANGED, open.verification());
+        folder.decline(issued.file(), DAY.plusDays(2));
+        folder.correct(issued.file(), DAY.plusDays(2), "asked again");
+        assertEquals(2, QuoteFolder.corrections(issued.file()).size());
+        assertEquals(
+                QuoteState.ACCEPTED,
+                folder.accept(issued.file(), option, DAY.plusDays(3)).current().getState());
+    }
+
+    @Test
+    void onlyADecisionOfTheLatestRevisionIsTakenBackAndOnlyWithAReason() throws IOException {
+        OpenedQuote issued = Issued.today().in(folder);
+        assertEquals("notDecided", refused(() -> folder.correct(issued.file(), DAY, "why")));
+        folder.decline(issued.file(), DAY.plusDays(1));
+        assertEquals("correctionWithoutReason", refused(() -> folder.correct(issued.file(), DAY.plusDays(1), " ")));
+        assertEquals("beforeDecision", refused(() -> folder.correct(issued.file(), DAY, "why")));
+        Issued again = Issued.today();
+        folder.revise(issued.file(), again.draft(), again.survey(), again.assessment(), again.book(), "test");
+        assertEquals("notLatest", refused(() -> folder.correct(issued.file(), DAY.plusDays(1), "why")));
+        assertEquals(
+                QuoteState.DECLINED, QuoteFolder.open(issued.file()).current().getState());
+        assertTrue(QuoteFolder.corrections(issued.file()).isEmpty());
+    }
 }

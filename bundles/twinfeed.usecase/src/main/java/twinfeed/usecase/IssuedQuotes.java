@@ -57,6 +57,25 @@ final class IssuedQuotes {
         return issued(written(file, () -> folder(file).decline(file, on)));
     }
 
+    IssuedQuote correct(Path file, LocalDate on, String reason) {
+        return issued(written(file, () -> folder(file).correct(file, on, reason)));
+    }
+
+    List<QuoteCorrection> corrections(Path file) {
+        try {
+            return QuoteFolder.corrections(file).stream()
+                    .map(each ->
+                            new QuoteCorrection(each.was(), each.decidedOn(), each.chosen(), each.on(), each.reason()))
+                    .toList();
+        } catch (LifeException refused) {
+            throw new UnusableException(file + ": " + refused.getMessage(), refused);
+        } catch (IOException unreadable) {
+            throw new InputException(
+                    InputProblem.ofFile(file.toString(), "it cannot be read", "name an issued quote, *.quote"),
+                    unreadable);
+        }
+    }
+
     List<Path> files(Path office) {
         try {
             return new QuoteFolder(office).files();

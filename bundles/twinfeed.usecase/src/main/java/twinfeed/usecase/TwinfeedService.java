@@ -484,6 +484,30 @@ public final class TwinfeedService {
     }
 
     /**
+     * Takes a decision of the customer back that was recorded by mistake: the quote is open again, as long as it holds. What had been
+     * recorded, the day and the reason stay on record.
+     *
+     * @param file the issued quote
+     * @param on the day of the correction
+     * @param reason why, not empty
+     * @throws UnusableException if it was neither accepted nor declined, was changed since it was issued, or has a later revision
+     * @throws twinfeed.model.io.InputException if it cannot be read or written
+     */
+    public IssuedQuote correct(Path file, LocalDate on, String reason) {
+        return new IssuedQuotes().correct(file, on, reason);
+    }
+
+    /**
+     * The decisions about an issued quote that were taken back, the first one first.
+     *
+     * @throws UnusableException if what lies beside the quote is no correction
+     * @throws twinfeed.model.io.InputException if it cannot be read
+     */
+    public List<QuoteCorrection> corrections(Path file) {
+        return new IssuedQuotes().corrections(file);
+    }
+
+    /**
      * Records that the customer declined an issued quote.
      *
      * @throws UnusableException if the quote is not open on that day or was changed
