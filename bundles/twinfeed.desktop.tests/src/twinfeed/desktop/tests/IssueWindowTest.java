@@ -252,6 +252,28 @@ final class IssueWindowTest {
         ui.run(() -> list().decline(open));
         assertTrue(
                 ui.ask(() -> ui.field(Label.class, "issued.trouble").getText()).contains("accepted"));
+        ui.await(
+                "the tab says it",
+                () -> window.parts().parts().get(0).getLabel().contains("accepted"));
+    }
+
+    @Test
+    @Order(5)
+    void decisionRecordedByMistakeIsTakenBack() throws Exception {
+        IssuedQuote accepted = job().session().issued();
+        assertTrue(ui.ask(() -> ui.field(Button.class, "issued.correct").isEnabled()));
+        ui.run(() -> list().correct(accepted, "It was the neighbour who called."));
+        ui.await(
+                "it is open again",
+                () -> ui.field(Table.class, "issued").getItem(1).getText(4).equals("○ issued, open"));
+        ui.await(
+                "the tab says it",
+                () -> window.parts().parts().get(0).getLabel().contains("open"));
+        assertTrue(
+                ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
+                        .anyMatch(label -> label.getText().contains("It was the neighbour who called."))),
+                "what was recorded stays on record");
+        ui.shoot("53a-taken-back");
     }
 
     private static Shell question() {
@@ -261,7 +283,7 @@ final class IssueWindowTest {
     }
 
     @Test
-    @Order(5)
+    @Order(6)
     void fileThatWasChangedIsFoundOut() throws Exception {
         Path file = quote(2);
         file.toFile().setWritable(true);
@@ -275,7 +297,7 @@ final class IssueWindowTest {
     }
 
     @Test
-    @Order(6)
+    @Order(7)
     void whatCannotBeIssuedIsSaid() throws Exception {
         Path nowhere = folder.resolve("alder-beck.job");
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(nowhere, null, "", ui.shell()));

@@ -110,8 +110,8 @@ final class QuickWindowTest {
     @Order(2)
     void readingsBecomeAJob() throws Exception {
         Survey survey = ui.ask(() -> part().survey().orElseThrow());
-        ui.run(() ->
-                window.parts().create(folder.resolve("quick.job"), window.demo().resolve("heaters.catalogue"), survey));
+        ui.run(() -> window.parts()
+                .create(folder.resolve("quick.job"), window.demo().resolve("heaters.catalogue"), () -> survey));
         ui.await("the job is open", () -> !window.parts().parts().isEmpty());
         window.settled();
         assertEquals(

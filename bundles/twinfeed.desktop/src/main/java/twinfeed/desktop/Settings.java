@@ -19,6 +19,7 @@ public final class Settings {
     private static final String PRICES = "prices";
     private static final String CATALOGUE = "catalogue";
     private static final String OFFICE = "office";
+    private static final String LANGUAGE = "language";
     private static final String LAYOUT = "layout";
     private static final String SEPARATOR = "\n";
 
@@ -87,6 +88,16 @@ public final class Settings {
     /** Another catalogue was chosen. */
     public void catalogue(Path file) {
         put(CATALOGUE, file.toAbsolutePath().toString());
+    }
+
+    /** The language that was chosen; that of the system if none ever was. */
+    public String language() {
+        return node.get(LANGUAGE, WindowLanguage.SYSTEM);
+    }
+
+    /** Another language was chosen, by its code; anything that is none means the system's. */
+    public void language(String code) {
+        put(LANGUAGE, code);
     }
 
     /** Widths of the panes in parts of a thousand; the default where none, or another number of them, is remembered. */

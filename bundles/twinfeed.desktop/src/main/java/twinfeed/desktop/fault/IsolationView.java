@@ -4,7 +4,6 @@ package twinfeed.desktop.fault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
@@ -13,6 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultSearch;
@@ -49,7 +49,8 @@ final class IsolationView {
 
     private void again() {
         String question = words.get("isolation.again.question");
-        if (MessageDialog.openConfirm(again.getShell(), words.get("isolation.again"), question)) {
+        if (Dialogs.ask(
+                again.getShell(), words, words.get("isolation.again"), question, words.get("isolation.again.do"))) {
             complaints.attempt(search::beginIsolationAgain);
         }
     }

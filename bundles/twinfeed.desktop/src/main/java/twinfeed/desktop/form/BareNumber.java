@@ -16,12 +16,21 @@ public final class BareNumber {
      * text as it is.
      */
     public static String withUnit(Kind kind, String typed) {
+        return withUnit(kind.mayBeBare() ? "" : kind.displayUnit(), typed);
+    }
+
+    /**
+     * The same in the unit of a certain field.
+     *
+     * @param symbol the unit; empty leaves every text as it is
+     */
+    public static String withUnit(String symbol, String typed) {
         String text = typed.strip();
         Matcher bare = BARE.matcher(text);
-        if (kind.mayBeBare() || !bare.matches()) {
+        if (symbol.isEmpty() || !bare.matches()) {
             return text;
         }
-        String unit = " " + kind.displayUnit();
+        String unit = " " + symbol;
         String tolerance = bare.group(2);
         return bare.group(1) + unit + (tolerance == null ? "" : " ± " + tolerance + unit);
     }

@@ -80,8 +80,10 @@ public record Page(String key, List<Section> sections) {
 
         @Override
         public boolean asks(EObject root, Place place) {
-            return path.elements(root).stream()
-                    .anyMatch(element -> items.stream().anyMatch(each -> each.asks(element, place)));
+            boolean itself = root == place.root() && path.text().equals(place.path());
+            return itself
+                    || path.elements(root).stream()
+                            .anyMatch(element -> items.stream().anyMatch(each -> each.asks(element, place)));
         }
     }
 

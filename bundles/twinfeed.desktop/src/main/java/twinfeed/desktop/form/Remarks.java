@@ -104,6 +104,14 @@ public final class Remarks {
                 .toList();
     }
 
+    /** What a reading waits for is a mark with the checks in its tooltip; everything else stands beside it in words. */
+    public static String waiting(List<Remark> remarks) {
+        return remarks.stream()
+                .filter(each -> each.level() == Remark.Level.WANTED)
+                .map(Remark::text)
+                .collect(Collectors.joining("\n"));
+    }
+
     /** How many readings of a page have a remark of a level. */
     public int count(Page page, EObject root, Remark.Level level) {
         int all = 0;
@@ -137,7 +145,16 @@ public final class Remarks {
      * for example a water test of which nothing was recorded.
      */
     public List<Remark> on(EObject root, Page.Section section) {
-        List<Remark> remarks = new ArrayList<>();
+        return under(root, section).stream().flatMap(path -> at(path).stream()).toList();
+    }
+
+    /** The path in the model of the outermost object that would hold a section's readings and is not there; empty if all are. */
+    String lacking(EObject root, Page.Section section) {
+        return under(root, section).stream().findFirst().orElse("");
+    }
+
+    private static List<String> under(EObject root, Page.Section section) {
+        List<String> lacking = new ArrayList<>();
         FieldPath path = section.items().get(0).path();
         StringBuilder text = new StringBuilder(ModelPath.of(root));
         @Nullable Object here = root;
@@ -145,9 +162,9 @@ public final class Remarks {
             text.append('.').append(step.getName());
             here = here instanceof EObject owner ? owner.eGet(step) : null;
             if (here == null) {
-                remarks.addAll(at(text.toString()));
+                lacking.add(text.toString());
             }
         }
-        return remarks;
+        return lacking;
     }
 }

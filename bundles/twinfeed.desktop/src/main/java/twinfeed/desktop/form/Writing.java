@@ -55,12 +55,12 @@ public final class Writing {
     }
 
     /**
-     * What was typed as a value of an attribute; null if nothing was typed.
+     * What was typed as a value of an attribute; null if nothing was typed. A number without a unit takes that of the field.
      *
      * @throws FieldFault if it cannot be one
      */
     public @Nullable Object read(EAttribute attribute, String typed) throws FieldFault {
-        String text = typed.strip();
+        String text = BareNumber.withUnit(FieldUnit.of(attribute), typed);
         if (text.isEmpty()) {
             return null;
         }

@@ -5,8 +5,8 @@ import jakarta.inject.Named;
 import java.util.Map;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.services.IServiceConstants;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.text.Words;
 import twinfeed.usecase.TwinfeedService;
 
@@ -14,8 +14,9 @@ import twinfeed.usecase.TwinfeedService;
 public final class AboutHandler {
     @Execute
     void show(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, Words words) {
-        MessageDialog.openInformation(
+        Dialogs.say(
                 shell,
+                words,
                 words.get("about.title"),
                 words.format("about.text", Map.of("version", TwinfeedService.VERSION)));
     }

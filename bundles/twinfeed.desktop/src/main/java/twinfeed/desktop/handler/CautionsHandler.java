@@ -4,8 +4,8 @@ package twinfeed.desktop.handler;
 import jakarta.inject.Named;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.services.IServiceConstants;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.text.Cautions;
 import twinfeed.desktop.text.Words;
 
@@ -13,6 +13,6 @@ import twinfeed.desktop.text.Words;
 public final class CautionsHandler {
     @Execute
     void show(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, Words words) {
-        MessageDialog.openWarning(shell, words.get("cautions.title"), Cautions.full(words));
+        Dialogs.warn(shell, words, words.get("cautions.title"), Cautions.full(words));
     }
 }

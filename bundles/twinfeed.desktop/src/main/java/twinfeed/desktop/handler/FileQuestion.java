@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.text.Words;
 
 /**
@@ -91,7 +91,11 @@ record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
     /** The dialogue asked about the name as it was before it got its ending. */
     private boolean mayReplace(Path path) {
         return !Files.exists(path)
-                || MessageDialog.openQuestion(
-                        shell, words.get("files.replace"), words.format("files.replace.text", Map.of("file", path)));
+                || Dialogs.ask(
+                        shell,
+                        words,
+                        words.get("files.replace"),
+                        words.format("files.replace.text", Map.of("file", path)),
+                        words.get("files.replace.do"));
     }
 }

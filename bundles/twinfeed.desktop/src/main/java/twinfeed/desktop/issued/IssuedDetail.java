@@ -3,6 +3,8 @@ package twinfeed.desktop.issued;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
@@ -18,11 +20,13 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRows;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.QuoteCorrection;
 import twinfeed.usecase.QuoteDifference;
 
 /** What an issued quote says, or how two of them differ. */
@@ -86,7 +90,7 @@ final class IssuedDetail {
     }
 
     /** Shows a quote; null shows that none, or several, are chosen. */
-    void show(@Nullable IssuedQuote issued) {
+    void show(@Nullable IssuedQuote issued, List<QuoteCorrection> corrections) {
         lines.removeAll();
         layout.topControl = lines;
         stack.layout();
@@ -98,14 +102,33 @@ final class IssuedDetail {
         }
         heading.setText(words.format("issued.of", Map.of("name", issued.name(), "customer", issued.customer()))
                 .replace("&", "&&"));
+        String digest = words.format("issued.digest", Map.of("digest", issued.digest(), "file", issued.verification()));
         Controls.show(
-                basis, words.format("issued.digest", Map.of("digest", issued.digest(), "file", issued.verification())));
+                basis,
+                Stream.concat(Stream.of(digest), corrections.stream().map(each -> correction(each, issued)))
+                        .collect(Collectors.joining("\n")));
         for (QuoteOption option : issued.quote().getOptions()) {
             bold(option.getTitle(), Palette.of(Tone.WATER, lines));
             new QuoteRows(words).of(issued.quote(), option).forEach(this::line);
         }
         lineColumns.fit();
         pane.layout();
+    }
+
+    private String correction(QuoteCorrection correction, IssuedQuote issued) {
+        String option = issued.quote().getOptions().stream()
+                .filter(each -> each.getName().equals(correction.chosen()))
+                .map(QuoteOption::getTitle)
+                .findFirst()
+                .orElse("");
+        String state = words.get("issued.state." + correction.was().getLiteral());
+        return words.format(
+                "issued.corrected",
+                Map.of(
+                        "state", option.isEmpty() ? state : state + ": " + option,
+                        "decidedOn", Days.of(correction.decidedOn(), words),
+                        "on", Days.of(correction.on(), words),
+                        "reason", correction.reason()));
     }
 
     private void bold(String title, org.eclipse.swt.graphics.Color colour) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
@@ -23,6 +22,7 @@ import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
@@ -32,6 +32,7 @@ import twinfeed.desktop.view.OptionPrice;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.QuoteCorrection;
 
 /** The quotes that an office has issued: where they stand, what they say, how revisions differ, what the customer decided. */
 public final class IssuedPart {
@@ -45,6 +46,7 @@ public final class IssuedPart {
     private final Columns columns;
     private final Button accept;
     private final Button decline;
+    private final Button correct;
     private final Button compare;
     private final IssuedDetail detail;
     private List<IssuedRow> rows = List.of();
@@ -71,9 +73,10 @@ public final class IssuedPart {
         Controls.show(trouble, "");
         this.table = table(pane);
         this.columns = Columns.of(table, 1, 140, 7);
-        Composite actions = Controls.columns(pane, 3);
+        Composite actions = Controls.columns(pane, 4);
         this.accept = button(actions, "issued.accept", this::accept);
         this.decline = button(actions, "issued.decline", this::decline);
+        this.correct = button(actions, "issued.correct", this::correct);
         this.compare = button(actions, "issued.compare", this::compare);
         this.detail = new IssuedDetail(halves, words);
         halves.setWeights(45, 55);
@@ -176,8 +179,11 @@ public final class IssuedPart {
         boolean one = chosen.size() == 1;
         accept.setEnabled(one && chosen.get(0).open());
         decline.setEnabled(one && chosen.get(0).open());
+        correct.setEnabled(one && chosen.get(0).decided());
         compare.setEnabled(chosen.size() == 2 || (one && before(chosen.get(0)).isPresent()));
-        detail.show(one ? chosen.get(0).issued() : null);
+        detail.show(
+                one ? chosen.get(0).issued() : null,
+                one ? corrections(chosen.get(0).issued()) : List.of());
     }
 
     private Optional<IssuedRow> before(IssuedRow row) {
@@ -212,7 +218,7 @@ public final class IssuedPart {
                 Map.of("title", option.getTitle(), "total", OptionPrice.of(option, quote, words)));
     }
 
-    /** Records that the customer accepted an option; cannot be undone. */
+    /** Records that the customer accepted an option; a correction takes it back. */
     public void accept(IssuedQuote quote, String option) {
         decided(() -> desk.office().accept(quote.file(), option, desk.today()));
     }
@@ -221,19 +227,49 @@ public final class IssuedPart {
         IssuedRow row = chosen().get(0);
         String question = words.format(
                 "issued.decline.question", Map.of("name", row.issued().name()));
-        if (MessageDialog.openConfirm(table.getShell(), words.get("issued.decline"), question)) {
+        if (Dialogs.ask(
+                table.getShell(), words, words.get("issued.decline"), question, words.get("issued.decline.do"))) {
             decline(row.issued());
         }
     }
 
-    /** Records that the customer declined; cannot be undone. */
+    /** Records that the customer declined; a correction takes it back. */
     public void decline(IssuedQuote quote) {
         decided(() -> desk.office().decline(quote.file(), desk.today()));
+    }
+
+    private void correct() {
+        IssuedRow row = chosen().get(0);
+        Dialogs.text(
+                        table.getShell(),
+                        words,
+                        words.get("issued.correct.title"),
+                        words.format(
+                                "issued.correct.question",
+                                Map.of("name", row.issued().name())),
+                        reason -> !reason.isBlank(),
+                        "")
+                .ifPresent(reason -> correct(row.issued(), reason));
+    }
+
+    /** Takes a decision back that was recorded by mistake; what was recorded and the reason stay on record. */
+    public void correct(IssuedQuote quote, String reason) {
+        decided(() -> desk.office().correct(quote.file(), desk.today(), reason));
+    }
+
+    private List<QuoteCorrection> corrections(IssuedQuote quote) {
+        try {
+            return desk.office().corrections(quote.file());
+        } catch (RuntimeException unreadable) {
+            say(String.valueOf(unreadable.getMessage()));
+            return List.of();
+        }
     }
 
     private void decided(Runnable step) {
         try {
             step.run();
+            desk.decided().fire();
             read();
         } catch (RuntimeException refused) {
             say(String.valueOf(refused.getMessage()));

@@ -2,12 +2,10 @@
 package twinfeed.desktop.issued;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
@@ -25,6 +23,7 @@ import twinfeed.usecase.IssuedQuote;
  * @param total what it comes to with tax, option by option
  * @param file whether its file is as it was issued
  * @param open whether the customer can still decide
+ * @param decided whether the customer has decided, so that this may be taken back
  */
 public record IssuedRow(
         IssuedQuote issued,
@@ -34,7 +33,8 @@ public record IssuedRow(
         Mark state,
         String total,
         Mark file,
-        boolean open) {
+        boolean open,
+        boolean decided) {
 
     /** The line of a quote on a day. */
     public static IssuedRow of(IssuedQuote issued, LocalDate today, Words words) {
@@ -48,22 +48,16 @@ public record IssuedRow(
         return new IssuedRow(
                 issued,
                 who,
-                day(quote.getDate(), words),
-                day(quote.getValidUntil(), words),
+                Days.of(quote.getDate(), words),
+                Days.of(quote.getValidUntil(), words),
                 state(issued.stateOn(today), words),
                 totals,
                 issued.unchanged()
                         ? new Mark("\u2713", words.get("issued.file.unchanged"), Tone.GOOD)
                         : new Mark("\u2717", issued.verification(), Tone.BAD),
-                issued.unchanged() && issued.stateOn(today) == QuoteState.ISSUED);
-    }
-
-    private static String day(@Nullable LocalDate day, Words words) {
-        return day == null
-                ? ""
-                : DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
-                        .withLocale(words.locale())
-                        .format(day);
+                issued.unchanged() && issued.stateOn(today) == QuoteState.ISSUED,
+                issued.unchanged()
+                        && (quote.getState() == QuoteState.ACCEPTED || quote.getState() == QuoteState.DECLINED));
     }
 
     /** Sign, word and colour of a state. */

@@ -45,6 +45,17 @@ public final class Revisions {
                 .orElse(null);
     }
 
+    /** The quote that was issued last for this customer and site, wherever it stands; null if none was, or the folder cannot be read. */
+    public @Nullable IssuedQuote latest(Path office) {
+        IssuedQuote latest = null;
+        for (IssuedQuote each : IssuedQuoteList.read(desk, office).quotes()) {
+            if (sameSite(each)) {
+                latest = each;
+            }
+        }
+        return latest;
+    }
+
     private boolean sameSite(IssuedQuote quote) {
         return !customer.isEmpty()
                 && !site.isEmpty()

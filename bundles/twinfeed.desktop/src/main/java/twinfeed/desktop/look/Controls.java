@@ -98,6 +98,7 @@ public final class Controls {
         choice.setVisibleItemCount(VISIBLE_ANSWERS);
         // Turning the wheel over a page must scroll it, not change a reading by the way.
         choice.addListener(SWT.MouseWheel, event -> event.doit = false);
+        ChoiceKeys.listen(choice);
         return choice;
     }
 

@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.Choice;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Place;
@@ -27,9 +28,9 @@ final class ChoiceField implements ItemView {
         this.context = context;
         this.root = root;
         this.field = field;
-        FieldRow.label(parent, context, field);
+        Label label = FieldRow.label(parent, context, field);
         this.combo = Controls.choice(parent);
-        this.row = FieldRow.of(combo, context, root, field);
+        this.row = FieldRow.of(label, combo, context, root, field);
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> commit()));
         refresh();
     }

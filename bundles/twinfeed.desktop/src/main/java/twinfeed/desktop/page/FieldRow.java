@@ -2,6 +2,7 @@
 package twinfeed.desktop.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
@@ -33,21 +34,24 @@ final class FieldRow {
     private final FormContext context;
     private final EObject root;
     private final FieldPath path;
+    private final Label label;
     private final Control control;
     private final Label message;
+    private String waiting = "";
     private String fault = "";
     private List<Remark> remarks = List.of();
 
-    private FieldRow(FormContext context, EObject root, Field field, Control control, Label message) {
+    private FieldRow(FormContext context, EObject root, Field field, Label label, Control control, Label message) {
         this.context = context;
         this.root = root;
         this.path = field.path();
+        this.label = label;
         this.control = control;
         this.message = message;
     }
 
     /** Makes the label; the control comes next in the parent, so that the label's mnemonic leads to it. */
-    static void label(Composite parent, FormContext context, Field field) {
+    static Label label(Composite parent, FormContext context, Field field) {
         Label label = new Label(parent, SWT.WRAP);
         label.setText(context.label(field.path()));
         label.setToolTipText(context.help(field.path()));
@@ -55,6 +59,7 @@ final class FieldRow {
         data.widthHint = LABEL_CHARACTERS * averageWidth(label);
         label.setLayoutData(data);
         label.setData(LABEL, data.widthHint);
+        return label;
     }
 
     /** Makes labels narrower where a page is narrow, or letters are large: half of it belongs to the answers. */
@@ -79,7 +84,7 @@ final class FieldRow {
     }
 
     /** Completes a row whose label and control were made. */
-    static FieldRow of(Control control, FormContext context, EObject root, Field field) {
+    static FieldRow of(Label label, Control control, FormContext context, EObject root, Field field) {
         Composite parent = control.getParent();
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
         data.widthHint = NARROWEST;
@@ -91,7 +96,7 @@ final class FieldRow {
         messageData.horizontalIndent = 8;
         message.setLayoutData(messageData);
         message.setVisible(false);
-        FieldRow row = new FieldRow(context, root, field, control, message);
+        FieldRow row = new FieldRow(context, root, field, label, control, message);
         control.setData(FIELD, row.key());
         Controls.describe(control, context.name(field.path()), row::spoken);
         return row;
@@ -112,13 +117,31 @@ final class FieldRow {
 
     /** Shows what there is to say; the answer is whether the room that it needs has changed. */
     boolean remark(Remarks all) {
-        remarks = all.on(root, path);
+        List<Remark> here = all.on(root, path);
+        remarks = here.stream()
+                .filter(each -> each.level() != Remark.Level.WANTED)
+                .toList();
+        mark(Remarks.waiting(here));
         return showMessage();
     }
 
     /** Puts the cursor into the control if it is the one for a reading. */
     boolean focus(Place place) {
         return place.root() == root && place.path().equals(path.text()) && control.setFocus();
+    }
+
+    /** A quiet sign beside the label; which checks wait is in the tooltip, and spoken. */
+    private void mark(String now) {
+        if (now.equals(waiting)) {
+            return;
+        }
+        waiting = now;
+        String name = context.label(path);
+        label.setText(now.isEmpty() ? name : context.words().format("field.wanted", Map.of("label", name)));
+        label.setForeground(now.isEmpty() ? null : Palette.of(Tone.DOUBT, label));
+        String tip = (now + "\n" + context.help(path)).strip();
+        label.setToolTipText(tip);
+        control.setToolTipText(tip);
     }
 
     private boolean showMessage() {
@@ -148,6 +171,6 @@ final class FieldRow {
     }
 
     private String spoken() {
-        return (message.getText() + " " + context.help(path)).strip();
+        return (message.getText() + " " + waiting + " " + context.help(path)).strip();
     }
 }

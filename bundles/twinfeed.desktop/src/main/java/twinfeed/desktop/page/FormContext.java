@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import twinfeed.desktop.form.Documentation;
 import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.FieldUnit;
 import twinfeed.desktop.form.Offers;
 import twinfeed.desktop.form.Writing;
 import twinfeed.desktop.session.JobSession;
@@ -52,6 +53,13 @@ record FormContext(
     String help(FieldPath path) {
         String own = words.find("help." + path.key());
         return own == null ? documentation.help(path.last()) : own;
+    }
+
+    /** What stands in an empty field: its unit, and what holds where the reading is not given. */
+    String hint(FieldPath path) {
+        return java.util.stream.Stream.of(FieldUnit.of(path.attribute()), fallback(path))
+                .filter(each -> !each.isEmpty())
+                .collect(java.util.stream.Collectors.joining("; "));
     }
 
     /** What holds where the reading is not given; empty if nothing does. */

@@ -35,6 +35,7 @@ final class ListView implements ItemView {
     private final Several several;
     private final Composite body;
     private final Table table;
+    private @Nullable Button add;
     private final List<Button> onElement = new ArrayList<>();
     private final Composite detail;
     private List<EObject> elements = List.of();
@@ -93,7 +94,7 @@ final class ListView implements ItemView {
     private void buttons() {
         Composite row = Controls.columns(body, 4);
         row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        button(row, "list.add", this::add);
+        add = button(row, "list.add", this::add);
         onElement.add(button(row, "list.remove", this::remove));
         onElement.add(button(row, "list.up", () -> move(-1)));
         onElement.add(button(row, "list.down", () -> move(1)));
@@ -207,6 +208,8 @@ final class ListView implements ItemView {
     @Override
     public boolean remark(Remarks all) {
         remarks = all;
+        String waiting = Remarks.waiting(all.on(root, several.path()));
+        table.setToolTipText((waiting + "\n" + context.help(several.path())).strip());
         return fields != null && fields.remark(all);
     }
 
@@ -226,6 +229,9 @@ final class ListView implements ItemView {
                 .filter(element -> EcoreUtil.isAncestor(element, place.root()))
                 .findFirst()
                 .ifPresent(this::choose);
+        if (place.root() == root && place.path().equals(several.path().text())) {
+            return (add == null ? table : add).setFocus();
+        }
         return fields != null && fields.focus(place);
     }
 }

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.Page;
 import twinfeed.desktop.form.Page.Section;
+import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
@@ -31,6 +32,7 @@ final class PageView {
     private final Composite content;
     private final List<ItemViews> views = new ArrayList<>();
     private final Map<Section, Label> sectionRemarks = new LinkedHashMap<>();
+    private final Map<Section, Label> sectionHeads = new LinkedHashMap<>();
     private final Map<Composite, Label> underCover = new LinkedHashMap<>();
     private final Map<Section, Runnable> unfold = new LinkedHashMap<>();
 
@@ -60,8 +62,9 @@ final class PageView {
         String title = context.words().get("section." + section.key());
         Button toggle = section.folded() ? toggle(title) : null;
         if (toggle == null) {
-            GridData data = (GridData) Controls.heading(content, title).getLayoutData();
-            data.verticalIndent = 8;
+            Label head = Controls.heading(content, title);
+            ((GridData) head.getLayoutData()).verticalIndent = 8;
+            sectionHeads.put(section, head);
         }
         Label remark = Controls.wrapped(content);
         Controls.show(remark, "");
@@ -141,7 +144,11 @@ final class PageView {
     void remark(Remarks remarks) {
         boolean changed = false;
         for (Map.Entry<Section, Label> entry : sectionRemarks.entrySet()) {
-            List<Remark> here = remarks.on(context.session().survey(), entry.getKey());
+            List<Remark> all = remarks.on(context.session().survey(), entry.getKey());
+            mark(entry.getKey(), Remarks.waiting(withLists(all, remarks, entry.getKey())));
+            List<Remark> here = all.stream()
+                    .filter(each -> each.level() != Remark.Level.WANTED)
+                    .toList();
             entry.getValue().setForeground(Palette.of(FieldRow.tone(here), entry.getValue()));
             changed |= Controls.show(entry.getValue(), FieldRow.text(here));
         }
@@ -150,6 +157,25 @@ final class PageView {
         }
         if (changed) {
             fit();
+        }
+    }
+
+    /** A list that has no element yet has no field to bear the mark. */
+    private List<Remark> withLists(List<Remark> all, Remarks remarks, Section section) {
+        List<Remark> more = new ArrayList<>(all);
+        section.items().stream()
+                .filter(Several.class::isInstance)
+                .forEach(item -> more.addAll(remarks.on(context.session().survey(), item.path())));
+        return more;
+    }
+
+    /** A section of which nothing is there bears the mark of what waits for it; one that is folded away stays quiet. */
+    private void mark(Section section, String waiting) {
+        Label head = sectionHeads.get(section);
+        if (head != null) {
+            String title = context.words().get("section." + section.key());
+            head.setText(waiting.isEmpty() ? title : context.words().format("field.wanted", Map.of("label", title)));
+            head.setToolTipText(waiting.isEmpty() ? null : waiting);
         }
     }
 

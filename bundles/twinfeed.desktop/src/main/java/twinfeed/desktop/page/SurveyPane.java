@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
@@ -13,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.form.NeededReadings;
 import twinfeed.desktop.form.Page;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
@@ -134,6 +136,20 @@ public final class SurveyPane {
                 return;
             }
         }
+    }
+
+    /** Puts the cursor into the next field that a check waits for, behind the one it is in; the answer is whether there is one. */
+    public boolean nextNeeded() {
+        commit();
+        Object here = list.getDisplay().getFocusControl() == null
+                ? null
+                : list.getDisplay().getFocusControl().getData(FieldRow.FIELD);
+        NeededReadings needed = NeededReadings.of(pages, context.session().survey(), remarks);
+        Optional<Place> next = here instanceof String key && key.startsWith("survey.")
+                ? needed.next(key)
+                : needed.nextFrom(pages.get(shown()), context.session().survey());
+        next.ifPresent(this::open);
+        return next.isPresent();
     }
 
     private PageView make(Page page) {

@@ -8,6 +8,7 @@ import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.FieldFault;
@@ -33,10 +34,10 @@ final class TextField implements ItemView {
         this.context = context;
         this.root = root;
         this.field = field;
-        FieldRow.label(parent, context, field);
+        Label label = FieldRow.label(parent, context, field);
         this.text = new Text(parent, SWT.BORDER | (lines() ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE));
-        this.row = FieldRow.of(text, context, root, field);
-        text.setMessage(context.fallback(field.path()));
+        this.row = FieldRow.of(label, text, context, root, field);
+        text.setMessage(context.hint(field.path()));
         if (lines()) {
             ((GridData) text.getLayoutData()).heightHint = LINES * text.getLineHeight();
         }

@@ -20,6 +20,7 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.fault.FaultsPane;
+import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.session.Desk;
@@ -80,6 +81,22 @@ public final class JobPart {
         showState();
         warn(open.opened());
         session.recalculate();
+        settings.office().ifPresent(office -> lookForIssued(office, threads));
+    }
+
+    /** What was issued for this dwelling before this sitting shows in the tab too. */
+    private void lookForIssued(Path office, Threads threads) {
+        Revisions revisions = new Revisions(session);
+        threads.quick().execute(() -> {
+            IssuedQuote latest = revisions.latest(office);
+            if (latest != null) {
+                threads.display().execute(() -> {
+                    if (!panes.isDisposed() && session.issued() == null) {
+                        session.issued(latest);
+                    }
+                });
+            }
+        });
     }
 
     /** Fault-finding is a page of its own: it takes the room of what follows for the heaters on offer. */

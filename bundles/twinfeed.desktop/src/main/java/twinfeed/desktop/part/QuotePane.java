@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.resource.JFaceResources;
@@ -20,6 +18,7 @@ import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.desktop.view.QuoteRow;
@@ -121,13 +120,11 @@ final class QuotePane {
     }
 
     private String basis(Quote quote) {
-        DateTimeFormatter days =
-                DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(words.locale());
         String text = words.format(
                 "quote.basis",
                 Map.of(
-                        "date", days.format(quote.getDate()),
-                        "until", quote.getValidUntil() == null ? "" : days.format(quote.getValidUntil()),
+                        "date", Days.of(quote.getDate(), words),
+                        "until", Days.of(quote.getValidUntil(), words),
                         "book", quote.getBookTitle() == null ? "" : quote.getBookTitle()));
         return quote.getBookNote() == null ? text : text + "\n" + quote.getBookNote();
     }

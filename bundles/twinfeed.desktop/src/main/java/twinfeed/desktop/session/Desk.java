@@ -40,6 +40,7 @@ public final class Desk {
     private final Clock clock;
     private final Locale locale;
     private final Signal changed = new Signal();
+    private final Signal decided = new Signal();
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
     private final AtomicReference<@Nullable Prices> demonstration = new AtomicReference<>();
 
@@ -59,6 +60,11 @@ public final class Desk {
     /** Fires when other prices are in force. */
     public Signal changed() {
         return changed;
+    }
+
+    /** Fires when somebody here has recorded what a customer decided, or has taken that back. */
+    public Signal decided() {
+        return decided;
     }
 
     /** The use cases. */

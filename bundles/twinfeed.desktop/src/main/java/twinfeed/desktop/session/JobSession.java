@@ -31,6 +31,7 @@ public final class JobSession {
     private final Signal chose = new Signal();
     private final FaultSearch faults;
     private final Runnable otherPrices;
+    private final Runnable decisions;
     private final AtomicLong changes = new AtomicLong();
     private boolean oldChanges;
     private Path file;
@@ -63,6 +64,7 @@ public final class JobSession {
         edits.changed().listen(this::keepCopy);
         this.faults = new FaultSearch(this, threads);
         this.otherPrices = desk.changed().listen(this::recalculate);
+        this.decisions = desk.decided().listen(this::lookAtIssued);
     }
 
     /** Computes anew, for instance with another price book: first what is quickly there, then all of it. */
@@ -260,7 +262,7 @@ public final class JobSession {
         return new QuoteWork(desk, copy());
     }
 
-    /** The quote of this job that was issued last in this sitting; null if none was. */
+    /** The quote that was issued last for this job's dwelling, as far as it is known; null if none was. */
     public @Nullable IssuedQuote issued() {
         return issued;
     }
@@ -296,6 +298,7 @@ public final class JobSession {
     /** The job is not shown any more. */
     public void close() {
         otherPrices.run();
+        decisions.run();
         dropCopy();
     }
 }

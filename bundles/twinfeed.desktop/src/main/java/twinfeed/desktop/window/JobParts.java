@@ -8,22 +8,26 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.DemoFolder;
+import twinfeed.desktop.PlatformFolders;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.help.HelpPart;
+import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.JobTemplates;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.NewJob;
+import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.survey.Survey;
@@ -186,8 +190,7 @@ public final class JobParts implements Jobs {
     public void openDemo() {
         demo.job()
                 .ifPresentOrElse(
-                        this::open,
-                        () -> MessageDialog.openInformation(shell, words.get("application"), words.get("demo.none")));
+                        this::open, () -> Dialogs.say(shell, words, words.get("application"), words.get("demo.none")));
     }
 
     /**
@@ -197,7 +200,7 @@ public final class JobParts implements Jobs {
      * @param catalogue the heaters on offer
      */
     public void create(Path file, Path catalogue) {
-        create(file, catalogue, SurveyFactory.eINSTANCE.createSurvey());
+        create(file, catalogue, SurveyFactory.eINSTANCE::createSurvey);
     }
 
     /**
@@ -205,11 +208,11 @@ public final class JobParts implements Jobs {
      *
      * @param file where it is to be
      * @param catalogue the heaters on offer
-     * @param survey the readings
+     * @param survey makes the readings
      */
-    public void create(Path file, Path catalogue, Survey survey) {
+    public void create(Path file, Path catalogue, Supplier<Survey> survey) {
         try {
-            NewJob.write(file, catalogue, survey);
+            NewJob.write(file, catalogue, survey.get());
             settings.catalogue(catalogue);
             open(file);
         } catch (IllegalArgumentException otherDrive) {
@@ -217,6 +220,21 @@ public final class JobParts implements Jobs {
         } catch (RuntimeException refused) {
             complain("new.refused", file, refused);
         }
+    }
+
+    /** The houses with which a job may begin. */
+    public JobTemplates templates() {
+        return new JobTemplates(PlatformFolders.here().data().resolve("templates"), words);
+    }
+
+    /** Where a new job might be kept: beside the one that was worked on last. */
+    public Path proposal() {
+        Path folder = settings.recent().stream()
+                .map(Path::getParent)
+                .filter(each -> each != null && Files.isWritable(each))
+                .findFirst()
+                .orElse(Path.of(System.getProperty("user.home", ".")));
+        return NewJobEntries.proposal(folder, desk.today());
     }
 
     /** The catalogue that was chosen last, else the demonstration's. */
@@ -231,9 +249,9 @@ public final class JobParts implements Jobs {
     }
 
     private void complain(String key, Path file, RuntimeException refused) {
-        MessageDialog.openError(
+        Dialogs.complain(
                 shell,
-                words.get("application"),
+                words,
                 words.format(key, java.util.Map.of("file", file, "reason", String.valueOf(refused.getMessage()))));
     }
 }

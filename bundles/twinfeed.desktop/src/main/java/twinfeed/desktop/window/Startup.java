@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.osgi.service.event.Event;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.Threads;
@@ -49,9 +50,12 @@ public final class Startup {
             TwinfeedService office,
             MApplication application,
             @Optional @Named(TranslationService.LOCALE) Locale chosen) {
-        Locale locale = chosen == null ? Locale.getDefault() : chosen;
-        context.set(Words.class, new Words(locale));
         Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
+        Locale locale = WindowLanguage.of(settings.language(), chosen == null ? Locale.getDefault() : chosen);
+        // Menus and titles of the platform follow the same language as everything else.
+        context.set(TranslationService.LOCALE, locale);
+        Locale.setDefault(locale);
+        context.set(Words.class, new Words(locale));
         context.set(Settings.class, settings);
         Bounds.of(settings, Display.getCurrent())
                 .apply(application.getChildren().get(0));

@@ -43,8 +43,48 @@ final class WritingTest {
         FieldFault fault = assertThrows(FieldFault.class, () -> english.read(STATIC, "3 baar"));
         assertTrue(fault.getMessage().contains("baar"), fault.getMessage());
         assertTrue(fault.getMessage().contains("kPa"), fault.getMessage());
-        assertThrows(FieldFault.class, () -> english.read(STATIC, "3"), "a pressure without a unit");
         assertThrows(FieldFault.class, () -> english.read(STATIC, "3 L/min"), "a flow is no pressure");
+    }
+
+    @Test
+    void numberWithoutAUnitTakesThatOfItsField() throws FieldFault {
+        assertEquals(Pressure.valueOf("3 bar"), english.read(STATIC, "3"));
+        assertEquals(Pressure.valueOf("3.05 bar ± 0.05 bar"), german.read(STATIC, "3,05 ± 0,05"));
+        assertEquals("40 A", shown(SurveyPackage.Literals.PROTECTIVE_DEVICE__RATING, "40"));
+        assertEquals("30 mA", shown(SurveyPackage.Literals.RESIDUAL_DEVICE__RESIDUAL, "30"));
+        assertEquals("1.2 kA", shown(SurveyPackage.Literals.ELECTRICAL_FEED__PROSPECTIVE_FAULT, "1.2"));
+        assertEquals("200 Mohm", shown(SurveyPackage.Literals.CIRCUIT__INSULATION_RESISTANCE, "200"));
+    }
+
+    /** A pipe of 15 is one of 15 mm, never of 15 m. */
+    @Test
+    void sizesOfPipesAreInMillimetres() throws FieldFault {
+        assertEquals("15 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__SIZE, "15"));
+        assertEquals("13.6 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__BORE, "13.6"));
+        assertEquals("5.5 m", shown(SurveyPackage.Literals.PIPE_SEGMENT__LENGTH, "5.5"));
+        assertEquals("22 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__SIZE, "22 mm"));
+    }
+
+    private String shown(EAttribute attribute, String typed) throws FieldFault {
+        return english.show(english.read(attribute, typed));
+    }
+
+    /** Whatever a field shows as its unit must be one that it reads. */
+    @Test
+    void everyFieldReadsABareNumber() {
+        int seen = 0;
+        for (var type : SurveyPackage.eINSTANCE.getEClassifiers()) {
+            if (type instanceof org.eclipse.emf.ecore.EClass holder) {
+                for (EAttribute attribute : holder.getEAttributes()) {
+                    if (!FieldUnit.of(attribute).isEmpty()) {
+                        seen++;
+                        org.junit.jupiter.api.Assertions.assertDoesNotThrow(
+                                () -> english.read(attribute, "7"), attribute.getName());
+                    }
+                }
+            }
+        }
+        assertTrue(seen > 50, "fields with a unit: " + seen);
     }
 
     @Test

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop;
+
+import java.util.List;
+import java.util.Locale;
+
+/** The language of the window: the system's where the window speaks it, or the one that was chosen; numbers are written in its way. */
+public final class WindowLanguage {
+    /** The choice of those who want the system's. */
+    public static final String SYSTEM = "system";
+
+    /** Languages that the window speaks. */
+    public static final List<String> CODES = List.of("en", "de");
+
+    private WindowLanguage() {}
+
+    /**
+     * The locale of a choice. A chosen language keeps the system's region where that is of the same language.
+     *
+     * @param chosen a code of {@link #CODES}, or anything else for the system's
+     * @param system the system's locale
+     */
+    public static Locale of(String chosen, Locale system) {
+        boolean spoken = CODES.contains(chosen);
+        if (spoken && !system.getLanguage().equals(chosen)) {
+            return chosen.equals("en") ? Locale.UK : Locale.GERMANY;
+        }
+        return CODES.contains(system.getLanguage()) ? system : Locale.UK;
+    }
+}
