@@ -20,6 +20,7 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.choices.ChoicesInJob;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
@@ -39,6 +40,7 @@ final class JobOpening {
         String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
         sort(CatalogueCheck.of(catalogue), catalogueName);
         sort(JobCheck.of(job, catalogue), file.toString());
+        choices(job, file);
         if (errors.isEmpty()) {
             data(job.getSurvey(), file);
         }
@@ -57,6 +59,7 @@ final class JobOpening {
     OpenedJob checked(OpenedJob pattern, Job job) {
         Path file = pattern.file();
         sort(JobCheck.of(job, pattern.catalogue()), file.toString());
+        choices(job, file);
         if (errors.isEmpty()) {
             data(job.getSurvey(), file);
         }
@@ -64,6 +67,21 @@ final class JobOpening {
             throw new InputException(errors);
         }
         return new OpenedJob(file, job, pattern.catalogue(), warnings);
+    }
+
+    /** What was decided of the quote by hand must be applicable before anything is worked out. */
+    private void choices(Job job, Path file) {
+        try {
+            ChoicesInJob.of(job);
+        } catch (IllegalArgumentException odd) {
+            errors.add(new InputProblem(
+                    file.toString(),
+                    0,
+                    "quote",
+                    "",
+                    String.valueOf(odd.getMessage()),
+                    "put it right, or remove the element to have the quote as it is proposed"));
+        }
     }
 
     /** A picture that is not there stops nothing, but is not left out in silence. */

@@ -14,6 +14,9 @@ import twinfeed.pdf.QuotePdf;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
 import twinfeed.pricing.QuoteRequest;
+import twinfeed.usecase.choices.AppliedChoices;
+import twinfeed.usecase.choices.ChoicesInJob;
+import twinfeed.usecase.choices.QuoteChoices;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices an assessed job and writes its quote. */
@@ -29,11 +32,14 @@ final class QuoteMaking {
     }
 
     Quote draft(PriceBook book, LocalDate date, FirmFile firm, Locale locale, List<String> heaters) {
-        QuoteRequest request = QuoteRequest.of(survey(), judged.record(), book, date)
-                .in(locale, firm.texts(locale))
-                .choosing(heaters);
+        QuoteChoices choices = ChoicesInJob.of(judged.opened().job());
+        AppliedChoices applied = new AppliedChoices(choices, judged.record(), book);
+        QuoteRequest request = QuoteRequest.of(survey(), applied.assessment(), applied.book(), date)
+                .in(locale, firm.texts(locale));
         try {
-            return QuoteBuilder.draft(request);
+            Quote quote = QuoteBuilder.draft(applied.apply(request, heaters));
+            applied.explain(quote);
+            return quote;
         } catch (QuoteException refused) {
             throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);
         }

@@ -30,6 +30,8 @@ import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.choices.ChoicesInJob;
+import twinfeed.usecase.choices.WorksLeftOut;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** The use cases, the only service that the faces inject. Stateless but for its calculators; thread-safe. */
@@ -178,9 +180,10 @@ public final class TwinfeedService {
     }
 
     private static WorkCost.Source costs(@Nullable PriceBook book, OpenedJob opened) {
-        return book == null
+        WorkCost.Source costs = book == null
                 ? WorkCost.BY_COUNT
                 : new BookCosts(book, opened.job().getSurvey().getTakenOn());
+        return WorksLeftOut.of(costs, ChoicesInJob.of(opened.job()));
     }
 
     AssessedJob judge(OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {

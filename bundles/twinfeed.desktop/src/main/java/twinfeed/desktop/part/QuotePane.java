@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -20,9 +22,10 @@ import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
+import twinfeed.desktop.view.HandMade;
 import twinfeed.desktop.view.OptionRows;
-import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRow.Level;
+import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRows;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.Quote;
@@ -31,6 +34,9 @@ import twinfeed.usecase.IssuedQuote;
 
 /** The quote of the chosen option as it stands: lines and totals. */
 final class QuotePane {
+    /** Stands before what somebody has added or changed. */
+    private static final String HAND = "\u270E ";
+
     private final JobSession session;
     private final Words words;
     private final Composite pane;
@@ -38,8 +44,11 @@ final class QuotePane {
     private final Label basis;
     private final Label issued;
     private final Label trouble;
+    private final Label byHand;
+    private final QuoteChanges changes;
     private final Table table;
     private final Columns columns;
+    private List<QuoteRow> rows = List.of();
 
     QuotePane(Composite parent, JobSession session, Words words) {
         this.session = session;
@@ -53,7 +62,18 @@ final class QuotePane {
         issued.setData("twinfeed.field", "quote.issued");
         this.trouble = Controls.wrapped(pane);
         trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
+        this.byHand = Controls.wrapped(pane);
+        byHand.setForeground(Palette.of(Tone.WATER, byHand));
+        byHand.setData("twinfeed.field", "quote.byHand");
+        this.changes = new QuoteChanges(parent.getShell(), session, words);
+        Button change = new Button(pane, SWT.PUSH);
+        change.setText(words.get("quote.change"));
+        change.setData("twinfeed.field", "quote.change");
+        Controls.name(change, words.get("quote.change"));
         this.table = table();
+        QuoteMenu menu = new QuoteMenu(words, changes, this::chosen);
+        menu.under(change);
+        menu.over(table);
         this.columns = Columns.of(table, 0, 120, 4);
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
@@ -82,6 +102,11 @@ final class QuotePane {
         new TableColumn(made, style).setText(words.get(key));
     }
 
+    private @Nullable QuoteRow chosen() {
+        int index = table.getSelectionIndex();
+        return index >= 0 && index < rows.size() ? rows.get(index) : null;
+    }
+
     private void show() {
         JobResult result = session.result();
         @Nullable Quote quote = result == null ? null : result.quote();
@@ -93,10 +118,16 @@ final class QuotePane {
         Controls.show(basis, quote == null ? "" : basis(quote));
         showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
+        HandMade hand = new HandMade(session.quoteEdits().choices(), words);
+        Controls.show(byHand, (hand.summary() + " " + changes.stays(chosen)).strip());
+        QuoteRow before = chosen();
+        rows = quote == null
+                ? List.of()
+                : option.map(offered -> new QuoteRows(words).of(quote, offered, hand))
+                        .orElse(List.of());
         table.removeAll();
-        if (quote != null) {
-            option.ifPresent(offered -> new QuoteRows(words).of(quote, offered).forEach(this::row));
-        }
+        rows.forEach(this::row);
+        reselect(before);
         columns.fit();
         pane.layout();
     }
@@ -139,10 +170,20 @@ final class QuotePane {
         return option == null ? "" : new OptionRows(words).whyNotOffered(option);
     }
 
+    /** The row that was chosen stays so, as far as it is still there. */
+    private void reselect(@Nullable QuoteRow before) {
+        for (int i = 0; before != null && i < rows.size(); i++) {
+            if (rows.get(i).text().equals(before.text())) {
+                table.select(i);
+                return;
+            }
+        }
+    }
+
     private void row(QuoteRow row) {
         TableItem item = new TableItem(table, SWT.NONE);
         item.setText(new String[] {
-            row.level() == Level.LINE ? "   " + row.text() : row.text(),
+            (row.level() == Level.LINE ? "   " : "") + (row.byHand() ? HAND : "") + row.text(),
             row.quantity(),
             row.unitPrice(),
             row.net(),

@@ -30,6 +30,7 @@ public final class JobSession {
     private final Signal resulted = new Signal();
     private final Signal chose = new Signal();
     private final FaultSearch faults;
+    private final QuoteEdits quoteEdits;
     private final Runnable otherPrices;
     private final Runnable decisions;
     private final AtomicLong changes = new AtomicLong();
@@ -63,6 +64,7 @@ public final class JobSession {
         edits.changed().listen(this::recalculate);
         edits.changed().listen(this::keepCopy);
         this.faults = new FaultSearch(this, threads);
+        this.quoteEdits = new QuoteEdits(job, edits);
         this.otherPrices = desk.changed().listen(this::recalculate);
         this.decisions = desk.decided().listen(this::lookAtIssued);
     }
@@ -153,6 +155,11 @@ public final class JobSession {
     /** Its edits. */
     public SurveyEdits edits() {
         return edits;
+    }
+
+    /** What is changed of its quote by hand. */
+    public QuoteEdits quoteEdits() {
+        return quoteEdits;
     }
 
     /** The search for the fault of the unit that is there. */

@@ -15,6 +15,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.choices.AppliedChoices;
 
 /** The options table. */
 public final class OptionRows {
@@ -37,6 +38,11 @@ public final class OptionRows {
     /** What tells an option from the others: the same heater can be there and be offered anew. */
     public static String key(OptionAssessment option) {
         return (Boolean.TRUE.equals(option.getPresent()) ? "present:" : "offered:") + option.getHeaterId();
+    }
+
+    /** The name under which a quote offers an option. */
+    public static String offerKey(OptionAssessment option) {
+        return AppliedChoices.name(option);
     }
 
     /** The option that is chosen, or the first where none is. */

@@ -15,6 +15,8 @@ import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.TaxSum;
+import twinfeed.usecase.choices.AppliedChoices;
+import twinfeed.usecase.choices.QuoteChoices;
 
 /** The quote of one option as it stands. Nothing is added up here: every sum is the quote's own. */
 public final class QuoteRows {
@@ -27,21 +29,26 @@ public final class QuoteRows {
         this.figures = new Figures(words.locale());
     }
 
-    /** The part of a quote that offers an option; the unit that is there is never offered. */
+    /** The part of a quote that offers an option; the unit that is there is offered only where somebody asks for it. */
     public static Optional<QuoteOption> option(@Nullable Quote quote, @Nullable OptionAssessment option) {
-        return quote == null || option == null || Boolean.TRUE.equals(option.getPresent())
+        return quote == null || option == null
                 ? Optional.empty()
                 : quote.getOptions().stream()
-                        .filter(each -> each.getHeaterId().equals(option.getHeaterId()))
+                        .filter(each -> AppliedChoices.name(option).equals(each.getName()))
                         .findFirst();
     }
 
     /** Sections, lines and sums. */
     public List<QuoteRow> of(Quote quote, QuoteOption option) {
+        return of(quote, option, new HandMade(QuoteChoices.NONE, words));
+    }
+
+    /** The same, with the lines marked that somebody has added or changed. */
+    public List<QuoteRow> of(Quote quote, QuoteOption option, HandMade hand) {
         List<QuoteRow> rows = new ArrayList<>();
         for (QuoteSection section : option.getSections()) {
-            rows.add(new QuoteRow(Level.SECTION, text(section.getTitle()), "", "", "", ""));
-            section.getLines().forEach(line -> rows.add(line(line, quote.getCurrency())));
+            rows.add(new QuoteRow(Level.SECTION, text(section.getTitle()), ""));
+            section.getLines().forEach(line -> rows.add(line(line, quote.getCurrency(), hand)));
         }
         rows.add(sum(words.get("quote.net"), figures.money(option.getNet(), quote.getCurrency())));
         option.getTaxes().forEach(tax -> rows.add(tax(tax, quote.getCurrency())));
@@ -50,7 +57,7 @@ public final class QuoteRows {
         return rows;
     }
 
-    private QuoteRow line(QuoteLine line, @Nullable String currency) {
+    private QuoteRow line(QuoteLine line, @Nullable String currency, HandMade hand) {
         String quantity = (figures.quantity(line.getQuantity()) + " " + text(line.getUnit())).strip();
         return new QuoteRow(
                 Level.LINE,
@@ -58,7 +65,9 @@ public final class QuoteRows {
                 quantity,
                 figures.money(line.getUnitPrice(), currency),
                 figures.money(line.getNet(), currency),
-                line.getNote() == null ? text(line.getSource()) : line.getNote());
+                line.getNote() == null ? text(line.getSource()) : line.getNote(),
+                line,
+                hand.changed(line));
     }
 
     private QuoteRow tax(TaxSum tax, @Nullable String currency) {
@@ -70,7 +79,7 @@ public final class QuoteRows {
     }
 
     private static QuoteRow sum(String text, String amount) {
-        return new QuoteRow(Level.SUM, text, "", "", amount, "");
+        return new QuoteRow(Level.SUM, text, amount);
     }
 
     private static String text(@Nullable String text) {

@@ -111,6 +111,8 @@ final class Batch {
 
     private Dwelling dwelling(Row row, Columns heads, Job job) {
         withoutOwn(job.getSurvey());
+        // What was decided of the template's quote by hand was decided for that house.
+        job.setQuote(null);
         heads.fill(row, job.getSurvey());
         AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
