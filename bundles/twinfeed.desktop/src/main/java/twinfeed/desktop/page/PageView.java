@@ -27,6 +27,8 @@ import twinfeed.desktop.look.Tone;
 
 /** One page of the survey; it scrolls if it does not fit. */
 final class PageView {
+    private static final int LEAST_TOGGLE = 80;
+
     private final FormContext context;
     private final ScrolledComposite scroll;
     private final Composite content;
@@ -87,9 +89,13 @@ final class PageView {
     private Button toggle(String title) {
         Button toggle = new Button(content, SWT.TOGGLE);
         toggle.setText("\u25B8 " + title);
-        GridData data = new GridData(SWT.LEFT, SWT.TOP, false, false);
+        // A button does not wrap: it must not make the page wider than its pane.
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        data.widthHint = LEAST_TOGGLE;
         data.verticalIndent = 8;
         toggle.setLayoutData(data);
+        toggle.setToolTipText(title);
+        toggle.setAlignment(SWT.LEFT);
         return toggle;
     }
 

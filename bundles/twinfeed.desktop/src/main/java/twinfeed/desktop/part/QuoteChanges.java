@@ -149,8 +149,8 @@ final class QuoteChanges {
                 List.of(Entry.text("discount.size", present.size()), Entry.text("discount.reason", present.reason())),
                 values -> new DiscountEntry(values.get(0), values.get(1)).problem(words));
         if (dialog.open() == Window.OK) {
-            DiscountEntry entry = new DiscountEntry(
-                    dialog.values().get(0), dialog.values().get(1));
+            DiscountEntry entry =
+                    new DiscountEntry(dialog.values().get(0), dialog.values().get(1));
             session.quoteEdits().change(entry.in(choices(), words));
         }
     }

@@ -39,10 +39,12 @@ public final class HandMade {
             parts.add(words.format("hand.lines", Map.of("count", choices.lines().size())));
         }
         if (!choices.quantities().isEmpty()) {
-            parts.add(words.format("hand.quantities", Map.of("count", choices.quantities().size())));
+            parts.add(words.format(
+                    "hand.quantities", Map.of("count", choices.quantities().size())));
         }
         if (!choices.without().isEmpty()) {
-            parts.add(words.format("hand.without", Map.of("count", choices.without().size())));
+            parts.add(words.format(
+                    "hand.without", Map.of("count", choices.without().size())));
         }
         if (choices.discounted()) {
             parts.add(words.get("hand.discount"));

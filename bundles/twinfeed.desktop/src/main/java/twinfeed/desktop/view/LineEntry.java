@@ -42,8 +42,8 @@ public record LineEntry(
      * @throws IllegalArgumentException if there is a {@linkplain #problem problem}
      */
     public OwnLine line(Words words) {
-        BigDecimal much = Decimals.read(quantity, words.locale())
-                .orElseThrow(() -> new IllegalArgumentException(problem(words)));
+        BigDecimal much =
+                Decimals.read(quantity, words.locale()).orElseThrow(() -> new IllegalArgumentException(problem(words)));
         return code.isEmpty()
                 ? new OwnLine(
                         heater,

@@ -57,8 +57,7 @@ final class QuoteEditsTest {
     private JobSession reopened() {
         Path file = folder.resolve("alder-beck.job");
         Threads idle = new Threads(work -> {}, work -> {}, Runnable::run);
-        return new JobSession(
-                new OpenJob(desk.office().open(file, null), FileMark.of(file), false), desk, idle);
+        return new JobSession(new OpenJob(desk.office().open(file, null), FileMark.of(file), false), desk, idle);
     }
 
     private JobResult result() {
@@ -120,12 +119,12 @@ final class QuoteEditsTest {
         assertEquals(0, own.getNet().compareTo(new BigDecimal("120")));
         assertTrue(new HandMade(choices(), WORDS).changed(own));
         BigDecimal more = with.getNet().subtract(before.getNet());
-        assertTrue(more.compareTo(new BigDecimal("120")) >= 0, "net grows by the line, and by its share of doubt: " + more);
+        assertTrue(
+                more.compareTo(new BigDecimal("120")) >= 0,
+                "net grows by the line, and by its share of doubt: " + more);
         change(choices().discount(new BigDecimal("0.05"), null, "Regular customer"));
         QuoteOption discounted = result().quote().getOptions().get(0);
-        BigDecimal five = with.getNet()
-                .multiply(new BigDecimal("0.05"))
-                .setScale(2, java.math.RoundingMode.HALF_UP);
+        BigDecimal five = with.getNet().multiply(new BigDecimal("0.05")).setScale(2, java.math.RoundingMode.HALF_UP);
         assertEquals(with.getNet().subtract(five), discounted.getNet());
         assertEquals("Regular customer", line(discounted, "discount").getDescription());
         session.edits().undo();
@@ -155,7 +154,8 @@ final class QuoteEditsTest {
         String code = option.getRemedies().get(0).getItems().get(0).getCode();
         change(choices().offering(List.of(option.getHeaterId()), "").quantity(code, new BigDecimal("7")));
         QuoteLine line = line(result().quote().getOptions().get(0), code);
-        assertEquals(option.getRemedies().get(0).getId(), HandMade.work(line, option).orElse(""));
+        assertEquals(
+                option.getRemedies().get(0).getId(), HandMade.work(line, option).orElse(""));
         assertTrue(new HandMade(choices(), WORDS).changed(line));
         change(new HandMade(choices(), WORDS).without(line));
         assertTrue(choices().quantities().isEmpty());
@@ -163,7 +163,8 @@ final class QuoteEditsTest {
 
     private OptionAssessment workedOn() {
         return result().judged().record().getOptions().stream()
-                .filter(each -> !Boolean.TRUE.equals(each.getPresent()) && !each.getRemedies().isEmpty())
+                .filter(each -> !Boolean.TRUE.equals(each.getPresent())
+                        && !each.getRemedies().isEmpty())
                 .findFirst()
                 .orElseThrow();
     }
@@ -175,8 +176,8 @@ final class QuoteEditsTest {
         List<String> before = option.getRemedies().stream().map(Remedy::getId).toList();
         change(choices().without(before.get(0)));
         OptionAssessment after = result().judged().record().getOptions().stream()
-                .filter(each -> option.getHeaterId().equals(each.getHeaterId())
-                        && !Boolean.TRUE.equals(each.getPresent()))
+                .filter(each ->
+                        option.getHeaterId().equals(each.getHeaterId()) && !Boolean.TRUE.equals(each.getPresent()))
                 .findFirst()
                 .orElseThrow();
         List<String> now = after.getRemedies().stream().map(Remedy::getId).toList();

@@ -69,9 +69,15 @@ final class QuoteEntriesTest {
     @Test
     void lineNeedsWordsAPriceAndAQuantity() {
         assertEquals("", new LineEntry("", "", "2", "Tiling", "m²", "40.50", "standard").problem(english));
-        assertFalse(new LineEntry("", "", "0", "Tiling", "m²", "40", "standard").problem(english).isEmpty());
-        assertFalse(new LineEntry("", "", "1", " ", "m²", "40", "standard").problem(english).isEmpty());
-        assertFalse(new LineEntry("", "", "1", "Tiling", "m²", "", "standard").problem(english).isEmpty());
+        assertFalse(new LineEntry("", "", "0", "Tiling", "m²", "40", "standard")
+                .problem(english)
+                .isEmpty());
+        assertFalse(new LineEntry("", "", "1", " ", "m²", "40", "standard")
+                .problem(english)
+                .isEmpty());
+        assertFalse(new LineEntry("", "", "1", "Tiling", "m²", "", "standard")
+                .problem(english)
+                .isEmpty());
         assertEquals("", new LineEntry("", "cable-6", "1,5", "", "", "", "").problem(german));
         assertEquals(
                 new BigDecimal("1.5"),
@@ -81,7 +87,9 @@ final class QuoteEntriesTest {
     @Test
     void moneyIsReadExactly() {
         assertEquals(new BigDecimal("0.1"), Decimals.read("0.1", Locale.UK).orElseThrow());
-        assertEquals(new BigDecimal("1234.56"), Decimals.read("1234,56", Locale.GERMANY).orElseThrow());
+        assertEquals(
+                new BigDecimal("1234.56"),
+                Decimals.read("1234,56", Locale.GERMANY).orElseThrow());
         assertTrue(Decimals.read("1,234.56", Locale.UK).isEmpty(), "a thousands separator is not guessed");
         assertTrue(Decimals.read("1e3", Locale.UK).isEmpty());
         assertEquals("1234,5", Decimals.write(new BigDecimal("1234.50"), Locale.GERMANY));

@@ -121,7 +121,9 @@ public final class AppliedChoices {
 
     /** Says why the first option is recommended, where the estimator says it. */
     public void explain(Quote quote) {
-        if (!choices.reason().isEmpty() && quote.getOptions().size() > 1 && !choices.heaters().isEmpty()) {
+        if (!choices.reason().isEmpty()
+                && quote.getOptions().size() > 1
+                && !choices.heaters().isEmpty()) {
             quote.setSummary((Objects.requireNonNullElse(quote.getSummary(), "") + " " + choices.reason()).strip());
         }
     }

@@ -32,7 +32,8 @@ public record OwnLine(
     public OwnLine {
         boolean negative = price != null && price.signum() < 0;
         if (quantity.signum() <= 0 || negative || (code.isEmpty() && (description.isBlank() || price == null))) {
-            throw new IllegalArgumentException("a line is an item of the book, or words with a price, and more than none of it");
+            throw new IllegalArgumentException(
+                    "a line is an item of the book, or words with a price, and more than none of it");
         }
     }
 
