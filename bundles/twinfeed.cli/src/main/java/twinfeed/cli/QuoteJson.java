@@ -35,6 +35,9 @@ final class QuoteJson {
         json.writeStringField("currency", quote.getCurrency());
         JsonFields.text(json, "rounding", quote.getRounding());
         JsonFields.text(json, "summary", quote.getSummary());
+        JsonFields.texts(json, "reported", quote.getReported());
+        JsonFields.text(json, "fault", quote.getFault());
+        JsonFields.text(json, "repairLeftOut", quote.getRepairLeftOut());
         json.writeArrayFieldStart("options");
         for (QuoteOption option : quote.getOptions()) {
             option(option);
@@ -52,7 +55,10 @@ final class QuoteJson {
 
     private void option(QuoteOption option) throws IOException {
         json.writeStartObject();
-        json.writeStringField("heater", option.getHeaterId());
+        json.writeStringField("name", option.getName());
+        JsonFields.text(json, "heater", option.getHeaterId());
+        JsonFields.text(json, "part", option.getPart());
+        JsonFields.text(json, "repairWork", option.getRepairWork());
         json.writeStringField("title", option.getTitle());
         json.writeStringField("verdict", option.getVerdict().getLiteral());
         json.writeArrayFieldStart("sections");

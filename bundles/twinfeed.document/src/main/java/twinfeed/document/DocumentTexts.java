@@ -73,7 +73,7 @@ public final class DocumentTexts {
 
     /** A share of one as a percentage in the style of the language. */
     public String percent(BigDecimal share) {
-        return exact(share.movePointRight(2)) + " %";
+        return exact(share.movePointRight(2)) + get("number.percent");
     }
 
     /** A decimal number with all its digits but no trailing zeros, in the style of the language. */

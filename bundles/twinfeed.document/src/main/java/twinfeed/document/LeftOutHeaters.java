@@ -9,19 +9,22 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.quote.QuoteOption;
 
-/** The heaters that were checked and are not offered, each with its reason; those with the same reason share a line. */
+/** The heaters that were checked and are not offered, and the repair where none is, each with its reason; those with the same reason share a line. */
 final class LeftOutHeaters {
     private final DocumentTexts words;
     private final List<OptionAssessment> leftOut;
+    private final @Nullable String noRepair;
 
-    LeftOutHeaters(Assessment assessment, List<QuoteOption> offered, DocumentTexts words) {
+    LeftOutHeaters(Assessment assessment, List<QuoteOption> offered, @Nullable String noRepair, DocumentTexts words) {
         this.words = words;
+        this.noRepair = noRepair;
         Set<OptionAssessment> shown = offered.stream()
                 .flatMap(option -> OfferedFindings.assessed(assessment, option).stream())
                 .collect(Collectors.toSet());
@@ -30,9 +33,12 @@ final class LeftOutHeaters {
                 .toList();
     }
 
-    /** A line for each reason. */
+    /** A line for each reason; why nothing is repaired first. */
     List<String> lines() {
         Map<String, List<String>> byReason = new LinkedHashMap<>();
+        if (noRepair != null) {
+            byReason.put(noRepair, new ArrayList<>(List.of(words.get("leftOut.repair"))));
+        }
         for (OptionAssessment option : leftOut) {
             byReason.computeIfAbsent(reason(option), reason -> new ArrayList<>())
                     .add(Titles.option(words, option));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.QuoteOption;
 
 /** What holds for a heater as it is offered: with its work done, where it needs any. */
@@ -24,6 +25,9 @@ public final class OfferedFindings {
 
     /** The assessment of an option of the quote: like for like may quote the heater that is there. */
     public static Optional<OptionAssessment> assessed(Assessment assessment, QuoteOption option) {
+        if (Offers.stays(option)) {
+            return assessment.getOptions().stream().filter(Titles::present).findFirst();
+        }
         Optional<OptionAssessment> candidate = assessment.getOptions().stream()
                 .filter(each -> !Titles.present(each))
                 .filter(each -> each.getHeaterId() != null && each.getHeaterId().equals(option.getHeaterId()))

@@ -90,12 +90,25 @@ final class OptionRows {
             return Value.of(option.getText());
         }
         List<String> works = new ArrayList<>();
-        works.add(words.get(Titles.present(assessed.get()) ? "work.present" : "work.replace"));
+        works.add(words.get(unit(assessed.get())));
+        if (option.getRepairWork() != null) {
+            works.add(option.getRepairWork());
+        }
         assessed.get().getRemedies().stream()
                 .filter(remedy -> !Boolean.TRUE.equals(remedy.getEnquiry()))
                 .map(OptionRows::title)
                 .forEach(works::add);
         return Value.of(lines(works));
+    }
+
+    /** What becomes of the unit: it stays, or a new one is fitted, of the same power or another. */
+    private String unit(OptionAssessment assessed) {
+        if (Titles.present(assessed)) {
+            return "work.present";
+        }
+        boolean like = assessment.getOptions().stream()
+                .anyMatch(option -> Titles.present(option) && Offers.sameRating(option, assessed));
+        return like ? "work.replace.like" : "work.replace";
     }
 
     private static String title(Remedy remedy) {
@@ -116,8 +129,10 @@ final class OptionRows {
         Stream<Finding> offered = options.stream().flatMap(option -> offered(option).stream());
         offered.findFirst().ifPresent(first -> {
             String unit = String.valueOf(first.getUnit());
+            // Where a part has failed, what runs now is not what the sound unit gave: nothing is compared with it.
+            boolean failed = options.stream().anyMatch(option -> option.getPart() != null);
             String label = words.get(
-                    now.isPresent() ? "quote.flowBeside" : "quote.flow",
+                    now.isEmpty() ? "quote.flow" : failed ? "quote.flowSound" : "quote.flowBeside",
                     java.util.Map.of(
                             "unit",
                             Objects.requireNonNullElse(words.find("unit." + unit), unit),
@@ -128,7 +143,7 @@ final class OptionRows {
                     label,
                     option -> flow(
                             offered(option).orElse(null),
-                            now.map(Finding::getValue).orElse(null)));
+                            failed ? null : now.map(Finding::getValue).orElse(null)));
         });
     }
 

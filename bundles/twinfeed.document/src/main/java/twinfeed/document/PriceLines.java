@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import twinfeed.model.quote.TaxSum;
 /** The lines of all options in one table: what is charged, and beside it the amount in each option that has it. */
 final class PriceLines {
     private static final String CONTINGENCY = "contingency";
+    private static final List<String> ORDER =
+            List.of("unit", "remedial", "labour", "testing", "travel", "making-good", CONTINGENCY, "discount");
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     private final List<QuoteOption> options;
@@ -48,15 +51,14 @@ final class PriceLines {
         return new PriceTable(words.get("lines.title"), heads, lines);
     }
 
-    /** Keys of the sections, each once, in the order of the options. */
+    /** Keys of the sections, each once, in the order in which a job goes; those that are not known follow. */
     private Map<String, String> sections() {
         Map<String, String> titles = new LinkedHashMap<>();
-        // The one with most sections first: the others fall into its order.
         options.stream()
-                .sorted(java.util.Comparator.comparingInt(
-                        option -> -option.getSections().size()))
                 .flatMap(option -> option.getSections().stream())
                 .filter(section -> !section.getLines().isEmpty())
+                .sorted(Comparator.comparingInt(
+                        section -> ORDER.contains(key(section)) ? ORDER.indexOf(key(section)) : ORDER.size()))
                 .forEach(section -> titles.putIfAbsent(key(section), text(section.getTitle())));
         return titles;
     }

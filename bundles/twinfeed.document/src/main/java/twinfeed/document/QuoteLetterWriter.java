@@ -69,7 +69,8 @@ public final class QuoteLetterWriter {
                 .subList(0, Math.min(MOST_OPTIONS, quote.getOptions().size()));
         List<Option> heads = options(offered);
         Part dangers = dangers();
-        LeftOutHeaters leftOut = new LeftOutHeaters(document.assessment(), quote.getOptions(), words);
+        LeftOutHeaters leftOut =
+                new LeftOutHeaters(document.assessment(), quote.getOptions(), quote.getRepairLeftOut(), words);
         return new QuoteLetter(
                 reference(),
                 state(),
@@ -215,13 +216,40 @@ public final class QuoteLetterWriter {
     private List<Part> smallPrint(List<String> leftOut) {
         List<Part> parts = new ArrayList<>();
         part(parts, "quote.cautions", quote.getCautions(), true);
+        part(parts, "quote.notes", notes(), true);
         part(parts, "quote.leftOut", leftOut, false);
         part(parts, "quote.assumptions", quote.getAssumptions(), false);
         if (!quote.getOptions().isEmpty()) {
             part(parts, "quote.exclusions", quote.getExclusions(), false);
             part(parts, "quote.terms", quote.getTerms(), false);
         }
+        if (fixed()) {
+            part(parts, "cancel.title", cancellation(), true);
+        }
         return parts;
+    }
+
+    /**
+     * The form with which a consumer cancels, as schedule 3, part B, of the Consumer Contracts (Information, Cancellation and Additional Charges)
+     * Regulations 2013 words it (from memory); the German one after annex 2 to article 246a of the EGBGB (from memory).
+     */
+    private List<String> cancellation() {
+        String firm = document.firm().name();
+        return List.of(
+                words.get("cancel.to", "firm", firm.isEmpty() ? "________" : firm),
+                words.get("cancel.notice", "reference", reference()),
+                words.get("cancel.fields"));
+    }
+
+    /** What was written for the customer, a line each; what was written for colleagues is on no paper of theirs. */
+    private List<String> notes() {
+        String notes = document.survey().getPublicNotes();
+        return notes == null
+                ? List.of()
+                : notes.lines()
+                        .map(String::strip)
+                        .filter(line -> !line.isEmpty())
+                        .toList();
     }
 
     private void part(List<Part> parts, String key, List<String> entries, boolean whole) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.document.QuoteLetter.Kind;
 import twinfeed.document.QuoteLetter.Part;
 import twinfeed.document.QuoteLetter.Row;
+import twinfeed.document.QuoteLetter.Value;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Finding;
@@ -32,6 +33,7 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.model.quote.TaxSum;
+import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 
 class QuoteLetterWriterTest {
@@ -40,6 +42,7 @@ class QuoteLetterWriterTest {
 
     private final Assessment assessment = ASSESS.createAssessment();
     private final Quote quote = QUOTE.createQuote();
+    private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
 
     QuoteLetterWriterTest() {
         quote.setDate(LocalDate.of(2026, 11, 25));
@@ -47,8 +50,7 @@ class QuoteLetterWriterTest {
     }
 
     private QuoteLetter letter() throws DocumentException {
-        QuoteDocument document = QuoteDocument.of(
-                SurveyFactory.eINSTANCE.createSurvey(), assessment, quote, Firm.of("F", "", ""), "0", Locale.UK);
+        QuoteDocument document = QuoteDocument.of(survey, assessment, quote, Firm.of("F", "", ""), "0", Locale.UK);
         return new QuoteLetterWriter(document, new DocumentTexts(Locale.UK)).write();
     }
 
@@ -85,6 +87,67 @@ class QuoteLetterWriterTest {
 
     private static Row row(QuoteLetter letter, Kind kind, int which) {
         return letter.rows().stream().filter(row -> row.kind() == kind).toList().get(which);
+    }
+
+    /** Of two fields one is the customer's; the other is on no paper of theirs. */
+    @Test
+    void onlyTheNotesForTheCustomerArePrinted() throws DocumentException {
+        option("h85");
+        survey.setNotes("Slow to pay.");
+        survey.setPublicNotes("Please keep the cat in.\n\nWe come at eight.");
+        QuoteLetter letter = letter();
+        Part notes = letter.smallPrint().stream()
+                .filter(part -> part.title().equals("A note for you"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(List.of("Please keep the cat in.", "We come at eight."), notes.entries());
+        assertFalse(letter.toString().contains("Slow to pay"));
+    }
+
+    /** The unit that stays is told from a new one of the same kind; what its sound flow was is no comparison with a failed one. */
+    @Test
+    void aRepairSaysWhatIsRenewedBesideTheNewHeater() throws DocumentException {
+        assessment.getOptions().add(assessed("h85", true, 3.4, null));
+        assessment.getOptions().add(assessed("h85", false, 3.4, null));
+        assessment.getOptions().forEach(each -> each.setPowerKw(8.5));
+        QuoteOption repair = option("h85");
+        repair.setName("present");
+        repair.setPart("elements");
+        repair.setRepairWork("New tank fitted");
+        option("h85").setName("h85");
+        QuoteLetter letter = letter();
+        assertEquals(
+                List.of(
+                        "• The heater that is there stays\n• New tank fitted",
+                        "• A new heater of the same power fitted, tested and shown to you"),
+                row(letter, Kind.WORK, 0).values().stream().map(Value::text).toList());
+        assertEquals(
+                "Warm water in winter, litres a minute (before the fault 3.4)",
+                row(letter, Kind.FLOW, 0).label());
+        assertEquals("3.4", row(letter, Kind.FLOW, 0).values().get(0).text());
+    }
+
+    /** What can be signed can be cancelled; a draft cannot be signed. */
+    @Test
+    void anIssuedQuoteHasTheFormToCancel() throws DocumentException {
+        option("h85");
+        assertTrue(letter().smallPrint().stream().noneMatch(part -> part.title().startsWith("Form to cancel")));
+        quote.setState(QuoteState.ISSUED);
+        quote.setNumber("2026-0007");
+        List<Part> parts = letter().smallPrint();
+        Part form = parts.get(parts.size() - 1);
+        assertTrue(form.title().startsWith("Form to cancel"), form.title());
+        assertEquals("To F:", form.entries().get(0));
+        assertTrue(form.entries().get(1).endsWith("the following work: Quote 2026-0007."), form.toString());
+    }
+
+    @Test
+    void whyNothingIsRepairedStandsAmongWhatIsLeftOut() throws DocumentException {
+        option("h85");
+        quote.setRepairLeftOut("its maker has called it back.");
+        assertEquals(
+                List.of("Repair of the heater that is there: its maker has called it back."),
+                letter().smallPrint().get(0).entries());
     }
 
     /** The first thing that a customer reads is that the shower is dangerous, in the words of the check that says so. */

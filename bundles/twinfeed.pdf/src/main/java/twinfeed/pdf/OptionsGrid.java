@@ -13,7 +13,7 @@ import twinfeed.model.assessment.Verdict;
 final class OptionsGrid {
     private static final int LABEL_SHARE = 24;
 
-    /** A text with more letters than these is set smaller, for it is as long as the works that it names. */
+    /** A row with a text of more letters than these is set smaller, for it is as long as the works that it names. */
     private static final int LONG = 90;
 
     private final PageBody sheet;
@@ -75,7 +75,10 @@ final class OptionsGrid {
                 "table-row",
                 () -> {
                     label(row);
-                    row.values().forEach(value -> value(row.kind(), value));
+                    // One size for all cells of a row: the longest decides.
+                    boolean small =
+                            row.values().stream().anyMatch(value -> value.text().length() > LONG);
+                    row.values().forEach(value -> value(row.kind(), value, small));
                 },
                 "border-bottom",
                 PageBody.rule(),
@@ -99,10 +102,9 @@ final class OptionsGrid {
                         total ? sheet.soft() : "transparent"));
     }
 
-    private void value(Kind kind, Value value) {
+    private void value(Kind kind, Value value, boolean small) {
         switch (kind) {
-            case WORK ->
-                cell(value.text(), "font-size", sheet.letters(value.text().length() > LONG ? 0.9 : 1));
+            case WORK -> cell(value.text(), "font-size", sheet.letters(small ? 0.9 : 1));
             case ENQUIRIES -> cell(value.text(), "font-size", sheet.letters(0.9));
             case VERDICT ->
                 cell(

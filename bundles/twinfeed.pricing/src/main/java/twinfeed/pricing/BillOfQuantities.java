@@ -42,7 +42,7 @@ final class BillOfQuantities {
     }
 
     /** Leaves out what other work of the job makes needless. */
-    void dropNeedless() {
+    private void dropNeedless() {
         Set<String> codes = Set.copyOf(byCode.keySet());
         byCode.keySet().removeIf(code -> WorkRules.needless(code, codes));
     }
@@ -63,6 +63,14 @@ final class BillOfQuantities {
         if (lacking.signum() > 0) {
             add(new RequiredItem(need.code(), lacking), reason);
         }
+    }
+
+    /** Adds what such a job brings with it and always needs, and leaves out what is needless. */
+    void complete(boolean replacement, String reason) {
+        dropNeedless();
+        addCompanions(reason);
+        addStandard(replacement, reason);
+        dropNeedless();
     }
 
     /** Adds what such a job always needs. */

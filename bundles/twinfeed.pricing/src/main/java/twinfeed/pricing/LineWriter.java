@@ -67,10 +67,19 @@ final class LineWriter {
     private String unit(PricedLine line) {
         PricedItem item = line.item();
         return switch (line.kind()) {
-            case ITEM -> Objects.requireNonNull(item).unit();
+            case ITEM -> itemUnit(Objects.requireNonNull(item).unit());
             case LABOUR -> text("unit.hour");
             case CONTINGENCY -> text("unit.share");
             case MINIMUM, DISCOUNT -> text("unit.sum");
+        };
+    }
+
+    /** Units that are words are said in the language; those of the SI are the same in all. */
+    private String itemUnit(String unit) {
+        return switch (unit) {
+            case "each" -> text("unit.each");
+            case "visit" -> text("unit.visit");
+            default -> unit;
         };
     }
 

@@ -14,20 +14,24 @@ import twinfeed.model.assessment.Remedy;
 /** What an option gives, in one sentence. */
 final class OptionText {
     private final Locale locale;
+    private final boolean renewed;
 
-    OptionText(Locale locale) {
+    /** In one language; renewed tells whether a part of the unit that stays is renewed. */
+    OptionText(Locale locale, boolean renewed) {
         this.locale = locale;
+        this.renewed = renewed;
     }
 
     String of(OptionAssessment option) {
-        String subject = OptionChoice.present(option) ? "present" : "heater";
+        String subject = OptionChoice.present(option) ? renewed ? "repair" : "present" : "heater";
+        String stays = OptionChoice.present(option) ? "present" : "heater";
         return switch (option.getVerdict()) {
             case SUITS -> text("suits." + subject);
             case SUITS_WITH_WORK -> text("suitsWithWork." + subject, works(option));
-            case DOES_NOT_SUIT -> text("doesNotSuit." + subject, reason(option, Outcome.FAILS));
-            case NOT_AS_IT_IS -> text("notAsItIs." + subject, reason(option, Outcome.FAILS));
-            case NOT_CHECKED -> text("notChecked." + subject);
-            case CANNOT_TELL -> text("cannotTell." + subject, reason(option, Outcome.CANNOT_TELL));
+            case DOES_NOT_SUIT -> text("doesNotSuit." + stays, reason(option, Outcome.FAILS));
+            case NOT_AS_IT_IS -> text("notAsItIs." + stays, reason(option, Outcome.FAILS));
+            case NOT_CHECKED -> text("notChecked." + stays);
+            case CANNOT_TELL -> text("cannotTell." + stays, reason(option, Outcome.CANNOT_TELL));
         };
     }
 

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.pricebook.PaymentTerm;
@@ -34,12 +35,14 @@ final class OptionWriter {
     private final PriceList prices;
     private final ContingencyReasons doubts;
     private final Locale locale;
+    private final FaultReport.@Nullable Repair repair;
 
     OptionWriter(QuoteRequest request, PriceList prices, ContingencyReasons doubts) {
         this.request = request;
         this.prices = prices;
         this.doubts = doubts;
         locale = request.locale();
+        repair = request.faults().repair();
     }
 
     /** What the option needs; codes that the book lacks are among its missing ones. */
@@ -49,6 +52,8 @@ final class OptionWriter {
         if (replacement) {
             String own = option.getPriceItem();
             asks.unit(own == null ? OptionChoice.name(option) : own, UNIT);
+        } else if (repair != null) {
+            repair.needs().forEach(need -> asks.add(need, String.valueOf(repair.part())));
         }
         for (Remedy remedy : option.getRemedies()) {
             for (RequiredItem need : RequiredItem.of(remedy)) {
@@ -56,9 +61,7 @@ final class OptionWriter {
             }
         }
         request.extras().getOrDefault(OptionChoice.name(option), List.of()).forEach(need -> asks.add(need, EXTRA));
-        asks.dropNeedless();
-        asks.addCompanions(STANDARD);
-        asks.addStandard(replacement, STANDARD);
+        asks.complete(replacement, STANDARD);
         return asks;
     }
 
@@ -78,7 +81,12 @@ final class OptionWriter {
         if (option.isSetVerdict()) {
             written.setVerdict(option.getVerdict());
         }
-        written.setText(new OptionText(locale).of(option));
+        FaultReport.Repair renewal = renewal(option);
+        if (renewal != null) {
+            written.setPart(renewal.part());
+            written.setRepairWork(renewal.work());
+        }
+        written.setText(new OptionText(locale, renewal != null).of(option));
         List<QuoteLine> lines = sections(written, lines(option, asks));
         totals(written, lines);
         written.getEnquiries().addAll(enquiries(option, asks));
@@ -87,15 +95,25 @@ final class OptionWriter {
         return written;
     }
 
+    /** The repair, where the option is the unit that stays and a part of it is renewed. */
+    private FaultReport.@Nullable Repair renewal(OptionAssessment option) {
+        return OptionChoice.present(option) && repair != null && repair.part() != null ? repair : null;
+    }
+
     private String title(OptionAssessment option) {
         String title = Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option));
-        return OptionChoice.present(option) ? text("option.present", title) : title;
+        if (!OptionChoice.present(option)) {
+            return title;
+        }
+        return text(renewal(option) == null ? "option.present" : "option.repair", title);
     }
 
     private List<PricedLine> lines(OptionAssessment option, BillOfQuantities asks) {
         List<PricedLine> lines = new ArrayList<>(new Pricer(prices).lines(asks));
         Adjustments adjustments = new Adjustments(prices);
-        if (request.book().getContingency() != null && doubts.any(option)) {
+        // Inside the unit no route and no reading of the supplies is in doubt.
+        boolean inside = renewal(option) != null && option.getRemedies().isEmpty();
+        if (request.book().getContingency() != null && !inside && doubts.any(option)) {
             lines.addAll(
                     adjustments.contingency(lines, Shares.exact(request.book().getContingency())));
         }

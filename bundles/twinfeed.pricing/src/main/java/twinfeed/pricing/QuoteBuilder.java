@@ -7,14 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.check.Offers;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
-import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
 
 /**
@@ -36,7 +35,7 @@ public final class QuoteBuilder {
      * @throws QuoteException if the book cannot be used on that day or lacks a code
      */
     public static Quote draft(QuoteRequest request) {
-        return new QuoteBuilder(request).build();
+        return new QuoteBuilder(request.translated()).build();
     }
 
     private Quote build() {
@@ -49,22 +48,12 @@ public final class QuoteBuilder {
         for (int i = 0; i < asks.size(); i++) {
             quote.getOptions().add(writer.write(options.get(i), asks.get(i)));
         }
-        if (request.chosen().isEmpty()) {
-            recommendedFirst(quote, request.survey().getWishedPower() != null);
-        }
-        new QuoteTexts(request, quote, options, asks).write(quote, doubts);
+        Optional<Recommendation> recommended = Recommendation.of(request, quote, options);
+        // The option that is recommended stands first; one that waits for the network operator's price is offered after
+        // it.
+        recommended.ifPresent(one -> quote.getOptions().move(0, one.option()));
+        new QuoteTexts(request, quote, options, asks, recommended.orElse(null)).write(quote, doubts);
         return quote;
-    }
-
-    /**
-     * The option that is recommended stands first: the one nearest to the wish, or without a wish the one at least cost over the years of
-     * {@link RunningCost}, that is known to suit and whose price is known. One that waits for the network operator's price is offered after it.
-     */
-    private static void recommendedFirst(Quote quote, boolean wish) {
-        List<QuoteOption> known =
-                quote.getOptions().stream().filter(Offers::recommendable).toList();
-        (wish ? known.stream().findFirst() : known.stream().min(RunningCost.order(known)))
-                .ifPresent(recommended -> quote.getOptions().move(0, recommended));
     }
 
     private Quote head() {
@@ -80,6 +69,9 @@ public final class QuoteBuilder {
         quote.setState(QuoteState.DRAFT);
         quote.setCurrency(prices.currency().getCode());
         quote.setRounding(prices.rounding().key());
+        quote.getReported().addAll(request.faults().reported());
+        quote.setFault(request.faults().fault());
+        quote.setRepairLeftOut(request.faults().leftOut());
         quote.setBookTitle(book.getTitle());
         quote.setBookDate(book.getDate());
         quote.setBookNote(book.getNote());

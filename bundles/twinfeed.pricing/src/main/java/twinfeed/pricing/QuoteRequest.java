@@ -22,6 +22,7 @@ import twinfeed.pricing.texts.StandingTexts;
  * @param chosen ids of the heaters to offer, 1 to 4, or {@link #PRESENT}; none lets the verdicts decide
  * @param extras what the estimator adds to an option, by the id under which it is chosen
  * @param discount a reduction of every option, or null
+ * @param faults what was reported of the unit that is there, and its repair, in the language of the texts
  * @param locale language of the texts
  * @param texts standing texts in that language, perhaps in a firm's own wording
  */
@@ -33,10 +34,11 @@ public record QuoteRequest(
         List<String> chosen,
         Map<String, List<RequiredItem>> extras,
         @Nullable Discount discount,
+        FaultReport faults,
         Locale locale,
         StandingTexts texts) {
     /** Stands for the unit that is there: work on its feeds and repairs, no new heater. */
-    public static final String PRESENT = "present";
+    public static final String PRESENT = twinfeed.model.check.Offers.STAYS;
 
     /** Most options side by side. */
     public static final int MOST_OPTIONS = 4;
@@ -56,13 +58,14 @@ public record QuoteRequest(
                 List.of(),
                 Map.of(),
                 null,
+                FaultReport.NONE,
                 Locale.ENGLISH,
                 StandingTexts.of(Locale.ENGLISH));
     }
 
     /** With these heaters as options, in this order, whatever their verdicts. */
     public QuoteRequest choosing(List<String> heaters) {
-        return new QuoteRequest(survey, assessment, book, date, heaters, extras, discount, locale, texts);
+        return new QuoteRequest(survey, assessment, book, date, heaters, extras, discount, faults, locale, texts);
     }
 
     /** With further needs of one option, added to those that it has. */
@@ -71,12 +74,12 @@ public record QuoteRequest(
         more.merge(heater, List.copyOf(needs), (one, two) -> java.util.stream.Stream.of(one, two)
                 .flatMap(List::stream)
                 .toList());
-        return new QuoteRequest(survey, assessment, book, date, chosen, more, discount, locale, texts);
+        return new QuoteRequest(survey, assessment, book, date, chosen, more, discount, faults, locale, texts);
     }
 
     /** With a discount, or without one. */
     public QuoteRequest discounted(@Nullable Discount reduction) {
-        return new QuoteRequest(survey, assessment, book, date, chosen, extras, reduction, locale, texts);
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, reduction, faults, locale, texts);
     }
 
     /** In another language, with the standing texts shipped for it. */
@@ -86,6 +89,26 @@ public record QuoteRequest(
 
     /** In another language, with these standing texts. */
     public QuoteRequest in(Locale language, StandingTexts standing) {
-        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, language, standing);
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, faults, language, standing);
+    }
+
+    /** With what was reported of the unit that is there. */
+    public QuoteRequest reporting(FaultReport report) {
+        return new QuoteRequest(survey, assessment, book, date, chosen, extras, discount, report, locale, texts);
+    }
+
+    /** With the price book in the language of the texts. */
+    QuoteRequest translated() {
+        return new QuoteRequest(
+                survey,
+                assessment,
+                TranslatedBook.of(book, locale),
+                date,
+                chosen,
+                extras,
+                discount,
+                faults,
+                locale,
+                texts);
     }
 }

@@ -10,14 +10,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
-import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
-import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
@@ -32,9 +31,16 @@ final class QuoteTexts {
     private final StandingTexts texts;
     private final List<OptionAssessment> options;
     private final Set<String> codes;
+    private final @Nullable Recommendation recommended;
 
-    QuoteTexts(QuoteRequest request, Quote quote, List<OptionAssessment> options, Collection<BillOfQuantities> asks) {
+    QuoteTexts(
+            QuoteRequest request,
+            Quote quote,
+            List<OptionAssessment> options,
+            Collection<BillOfQuantities> asks,
+            @Nullable Recommendation recommended) {
         this.request = request;
+        this.recommended = recommended;
         this.options = options;
         survey = request.survey();
         texts = texts(request, quote);
@@ -80,7 +86,7 @@ final class QuoteTexts {
         return Boolean.TRUE.equals(assumption.getTabulated());
     }
 
-    /** What is wrong with the unit that is there, and how many heaters suit. */
+    /** What was reported and found wrong with the unit that is there, how many heaters suit, and what is recommended. */
     private String summary(Quote quote) {
         long suiting = count(Verdict.SUITS) + count(Verdict.SUITS_WITH_WORK);
         long assessed = request.assessment().getOptions().stream()
@@ -88,6 +94,13 @@ final class QuoteTexts {
                 .count();
         String heaters = text(count(suiting, assessed), suiting, assessed);
         List<String> sentences = new ArrayList<>();
+        FaultReport faults = request.faults();
+        if (!faults.reported().isEmpty()) {
+            sentences.add(text("summary.reported", String.join("; ", faults.reported())));
+        }
+        if (faults.fault() != null) {
+            sentences.add(faults.fault());
+        }
         presentFault().ifPresent(sentences::add);
         sentences.add(heaters);
         recommendation(quote).ifPresent(sentences::add);
@@ -117,25 +130,25 @@ final class QuoteTexts {
         return alone ? "summary.nothing.one" : "summary.nothing";
     }
 
-    /** Which of several options is recommended, and why; of those that the estimator named it is the first, if it suits. */
+    /** Which of several options is recommended, and why. */
     private Optional<String> recommendation(Quote quote) {
-        if (quote.getOptions().size() < 2
-                || !Offers.recommendable(quote.getOptions().get(0))) {
+        Recommendation one = recommended;
+        if (quote.getOptions().size() < 2 || one == null) {
             return Optional.empty();
         }
-        QuoteOption first = quote.getOptions().get(0);
-        if (!request.chosen().isEmpty()) {
-            return Optional.of(text("summary.recommended.chosen", first.getTitle()));
-        }
-        if (survey.getWishedPower() != null) {
-            return Optional.of(text("summary.recommended.wish", first.getTitle()));
-        }
-        List<QuoteOption> known =
-                quote.getOptions().stream().filter(Offers::recommendable).toList();
-        return Optional.of(
-                RunningCost.known(known)
-                        ? text("summary.recommended.years", first.getTitle(), RunningCost.YEARS)
-                        : text("summary.recommended.cheapest", first.getTitle()));
+        String title = one.option().getTitle();
+        FaultReport.Repair repair = request.faults().repair();
+        int years = repair == null ? 0 : repair.years();
+        String why =
+                switch (one.reason()) {
+                    case CHOSEN -> text("summary.recommended.chosen", title);
+                    case WISH -> text("summary.recommended.wish", title);
+                    case YEARS -> text("summary.recommended.years", title, RunningCost.YEARS);
+                    case CHEAPEST -> text("summary.recommended.cheapest", title);
+                    case REPAIR -> text("summary.recommended.repair", title, years);
+                };
+        boolean wish = one.reason() == Recommendation.Reason.WISH;
+        return Optional.of(one.over() && !wish ? why + " " + text("summary.recommended.over", years) : why);
     }
 
     private long count(Verdict verdict) {

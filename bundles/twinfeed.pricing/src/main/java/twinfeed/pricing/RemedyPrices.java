@@ -80,6 +80,23 @@ public final class RemedyPrices {
         return new RemedyPrice(net, enquiry, leadDays, List.copyOf(missing));
     }
 
+    /** What a visit costs that renews parts of the unit that is there, as a quote charges it. */
+    public RemedyPrice repair(List<String> codes) {
+        BillOfQuantities visit = new BillOfQuantities(prices);
+        FaultReport.Repair.needs(codes).forEach(need -> visit.add(need, ""));
+        visit.complete(false, "");
+        boolean enquiry = visit.all().stream().anyMatch(ask -> ask.item().onEnquiry());
+        int leadDays = visit.all().stream()
+                .mapToInt(ask -> ask.item().leadDays())
+                .max()
+                .orElse(0);
+        return new RemedyPrice(
+                pricer.total(pricer.lines(visit)),
+                enquiry,
+                leadDays,
+                List.copyOf(visit.missing().keySet()));
+    }
+
     private BillOfQuantities job(List<RequiredItem> needs) {
         BillOfQuantities asks = new BillOfQuantities(prices);
         needs.forEach(need -> asks.add(need, ""));

@@ -25,6 +25,10 @@ final class WorkRules {
     private record Companion(String work, String brings, String quantity) {}
 
     private static final int MOST_ROWS = 1000;
+
+    /** How the codes of parts of a unit begin. */
+    private static final String PART = "part-";
+
     private static final List<Standard> STANDARD = rows("standard-work.csv").stream()
             .map(row -> new Standard(text(row, "code"), Long.parseLong(text(row, "quantity")), text(row, "when")))
             .toList();
@@ -61,11 +65,18 @@ final class WorkRules {
         return switch (when) {
             case "always" -> true;
             case "replacement" -> replacement;
+            case "circuit" -> !insideUnit(asked);
             default -> {
                 List<String> patterns = List.of(when.split("[|]"));
                 yield asked.stream().anyMatch(code -> patterns.stream().anyMatch(one -> matches(one, code)));
             }
         };
+    }
+
+    /** Whether a job is a visit that renews parts inside the unit and leaves the circuit as it is. */
+    private static boolean insideUnit(Collection<String> asked) {
+        return asked.contains(FaultReport.Repair.VISIT)
+                && asked.stream().allMatch(code -> code.equals(FaultReport.Repair.VISIT) || code.startsWith(PART));
     }
 
     /** Whether other work of the job makes a code needless. */

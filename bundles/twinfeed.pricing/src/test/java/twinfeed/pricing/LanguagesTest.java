@@ -56,6 +56,27 @@ class LanguagesTest {
         }
     }
 
+    /** Items, stages of the payment, labels of the tax and the remark of the book are in German where the book has them. */
+    @Test
+    void theTextsOfTheBookAreInTheLanguage() throws Exception {
+        QuoteRequest request =
+                QuoteRequest.of(Samples.survey(Confidence.SEEN), Samples.assessment(), DemoBook.read(), DemoBook.DAY);
+        Quote german = QuoteBuilder.draft(request.in(Locale.GERMANY));
+        QuoteOption first = german.getOptions().get(0);
+        assertEquals(
+                "Durchlauferhitzer für die Dusche 7,5 kW, zwei Heizkreise",
+                first.getSections().get(0).getLines().get(0).getDescription());
+        assertEquals("Stück", first.getSections().get(0).getLines().get(0).getUnit());
+        assertEquals("bei Auftragserteilung", first.getPayments().get(0).getTitle());
+        assertEquals("Regelsatz 20\u00a0%", first.getTaxes().get(0).getLabel());
+        assertTrue(german.getBookNote().startsWith("Erfundene Preise"), german.getBookNote());
+        Quote english = QuoteBuilder.draft(request.in(Locale.UK));
+        assertEquals(
+                "on acceptance",
+                english.getOptions().get(0).getPayments().get(0).getTitle());
+        assertEquals(english.getOptions().get(0).getTotal(), first.getTotal());
+    }
+
     @Test
     void quotesInGerman() throws Exception {
         QuoteRequest request = QuoteRequest.of(
@@ -83,7 +104,7 @@ class LanguagesTest {
         assertEquals("9. März 2026", new FigureText(Locale.GERMAN).day(day));
         assertEquals("1234.5", new FigureText(Locale.ENGLISH).number(number));
         assertEquals("1234,5", new FigureText(Locale.GERMAN).number(number));
-        assertEquals("17,5 %", new FigureText(Locale.GERMANY).percent(new java.math.BigDecimal("0.175")));
+        assertEquals("17,5\u00a0%", new FigureText(Locale.GERMANY).percent(new java.math.BigDecimal("0.175")));
         assertEquals("12,30 EUR", new FigureText(Locale.GERMAN).amount(org.joda.money.BigMoney.parse("EUR 12.30")));
     }
 }

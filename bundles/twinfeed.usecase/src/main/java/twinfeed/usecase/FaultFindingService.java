@@ -18,6 +18,7 @@ import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.check.Offers;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
@@ -25,6 +26,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
 import twinfeed.pdf.JobSheetPdf;
+import twinfeed.pricing.FaultReport;
 import twinfeed.usecase.faults.JobSheetWriter;
 import twinfeed.workbook.JobSheetWorkbook;
 
@@ -46,7 +48,7 @@ final class FaultFindingService {
             // Tolerances are counted with and without prices alike, or the two would blame different parts.
             List<Candidate> present = new Candidates(opened)
                     .all().stream().filter(Candidate::present).toList();
-            return desk(office.judge(opened, present, WorkCost.BY_COUNT, locale))
+            return desk(office.judge(opened, present, WorkCost.BY_COUNT, locale), locale)
                     .sheet();
         }
         return sheet(office.judge(opened, book, null, locale), book, date);
@@ -55,7 +57,16 @@ final class FaultFindingService {
     /** The same from what was judged already, with all candidates and by the same book. */
     FaultSheet sheet(AssessedJob judged, PriceBook book, LocalDate date) {
         readData();
-        return desk(judged).sheet(book, date, offers(judged, book, date));
+        return desk(judged, locale).sheet(book, date, offers(judged, book, date));
+    }
+
+    /** What a quote says of the fault; nothing where no unit is there. */
+    static FaultReport report(AssessedJob judged, PriceBook book, LocalDate date, Locale locale) {
+        if (judged.opened().job().getSurvey().getUnit() == null) {
+            return FaultReport.NONE;
+        }
+        readData();
+        return desk(judged, locale).report(book, date);
     }
 
     static void readData() {
@@ -67,7 +78,8 @@ final class FaultFindingService {
     }
 
     /** A unit of unknown data is sought by what is said of it alone: no finding, no band. */
-    private FaultSheetBuilder desk(AssessedJob judged) {
+    private static FaultSheetBuilder desk(AssessedJob judged, Locale locale) {
+        OpenedJob opened = judged.opened();
         Survey survey = opened.job().getSurvey();
         if (survey.getUnit() == null) {
             throw new InputException(new InputProblem(
@@ -100,6 +112,7 @@ final class FaultFindingService {
             return List.of();
         }
         return quote.getOptions().stream()
+                .filter(option -> !Offers.stays(option))
                 .filter(option -> option.getNet() != null && option.getHeaterId() != null)
                 .map(option -> offer(option, quote))
                 .toList();

@@ -35,6 +35,7 @@ final class QuoteMaking {
         QuoteChoices choices = ChoicesInJob.of(judged.opened().job());
         AppliedChoices applied = new AppliedChoices(choices, judged.record(), book);
         QuoteRequest request = QuoteRequest.of(survey(), applied.assessment(), applied.book(), date)
+                .reporting(FaultFindingService.report(judged, book, date, locale))
                 .in(locale, firm.texts(locale));
         try {
             Quote quote = QuoteBuilder.draft(applied.apply(request, heaters));

@@ -50,7 +50,7 @@ public final class SurveyPages {
                         fields(
                                 "site.name site.address= site.kind site.reference site.loftAccess site.texturedCoating"
                                         + " site.outsideZones site.supplementaryBonding site.extraneousParts site.lastInspection site.note=")),
-                section("notes", fields("notes=")),
+                section("notes", fields("notes= publicNotes=")),
                 folded("photos", several("photos", "file caption", "file caption subject")));
     }
 

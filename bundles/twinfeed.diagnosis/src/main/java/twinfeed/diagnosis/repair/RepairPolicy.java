@@ -49,14 +49,45 @@ public final class RepairPolicy {
 
     /** The advice; empty where there is no part to renew. */
     public Optional<RepairAdvice> advise(List<ReplacementOffer> offers) {
-        List<RankedPart> renewable = diagnosis.posterior().ranked().stream()
-                .filter(each -> !diagnosis.data().part(each.part()).codes().isEmpty())
-                .toList();
+        List<RankedPart> renewable = renewable();
         boolean blamed = diagnosis.conclusion() == Diagnosis.Conclusion.PART
                 || diagnosis.conclusion() == Diagnosis.Conclusion.SEVERAL;
         return blamed && renewable.size() >= 2
                 ? Optional.of(advice(renewable.get(0), renewable.get(1), offers))
                 : Optional.empty();
+    }
+
+    /** Whether the price list has all that the renewal of a part needs. */
+    public boolean priced(String part) {
+        return prices.known(diagnosis.data().part(part));
+    }
+
+    /** Expected price without tax of later failures over the horizon: of the unit that stays, or of a new one. */
+    public BigDecimal laterFailures(boolean fresh) {
+        return later(fresh ? 0 : age(), prices.meanRenewal(diagnosis.data())).getAmount();
+    }
+
+    /** Expected price without tax of what follows where renewing the likeliest part does not cure: the next visit with the next part. */
+    public BigDecimal followUp() {
+        List<RankedPart> renewable = renewable();
+        if (renewable.size() < 2) {
+            return prices.none().getAmount();
+        }
+        double cured = renewable.get(0).chance() * diagnosis.data().limit("cure");
+        return VisitPrices.times(
+                        prices.renewal(diagnosis.data().part(renewable.get(1).part())), 1 - cured)
+                .getAmount();
+    }
+
+    /** Years over which repair and replacement are compared. */
+    public int years() {
+        return life.years();
+    }
+
+    private List<RankedPart> renewable() {
+        return diagnosis.posterior().ranked().stream()
+                .filter(each -> !diagnosis.data().part(each.part()).codes().isEmpty())
+                .toList();
     }
 
     private RepairAdvice advice(RankedPart first, RankedPart second, List<ReplacementOffer> offers) {

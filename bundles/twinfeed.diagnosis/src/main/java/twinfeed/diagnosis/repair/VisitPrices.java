@@ -4,7 +4,6 @@ package twinfeed.diagnosis.repair;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,11 +14,9 @@ import twinfeed.diagnosis.data.FaultPart;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.pricing.RemedyPrice;
 import twinfeed.pricing.RemedyPrices;
-import twinfeed.pricing.RequiredItem;
 
 /** What visits cost by a price book, without tax: travel and isolation are part of the item of the visit. */
 public final class VisitPrices {
-    static final String VISIT = "task-repair-visit";
     private static final int MINUTES_PER_HOUR = 60;
 
     private final PriceBook book;
@@ -42,11 +39,14 @@ public final class VisitPrices {
 
     /** A visit that renews a part. */
     Money renewal(FaultPart part) {
-        List<RequiredItem> needs = new ArrayList<>(List.of(RequiredItem.of(VISIT, 1)));
-        part.codes().forEach(code -> needs.add(RequiredItem.of(code, 1)));
-        RemedyPrice price = prices.price(needs);
+        RemedyPrice price = prices.repair(part.codes());
         missing.addAll(price.missing());
         return price.net();
+    }
+
+    /** Whether the book has all that a visit needs that renews a part. */
+    boolean known(FaultPart part) {
+        return prices.repair(part.codes()).missing().isEmpty();
     }
 
     /** A visit that renews some part, by how often each fails. */

@@ -3,6 +3,7 @@ package twinfeed.diagnosis.text;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import twinfeed.calculator.Texts;
 import twinfeed.diagnosis.data.FaultPart;
 
@@ -44,6 +45,18 @@ public final class FaultTexts {
     public String reason(FaultPart part) {
         String key = "reason." + part.key();
         return part.reason().equals(NAMES.find(Locale.ROOT, key)) ? NAMES.get(locale, key) : part.reason();
+    }
+
+    /** A text for the customer; none if there is none of that key. */
+    public Optional<String> customer(String key) {
+        return NAMES.find(Locale.ROOT, "customer." + key) == null
+                ? Optional.empty()
+                : Optional.of(NAMES.get(locale, "customer." + key));
+    }
+
+    /** A text for the customer with its placeholders filled. */
+    public String customer(String key, Map<String, ?> values) {
+        return NAMES.format(locale, "customer." + key, values);
     }
 
     /** The question that an observation asks. */

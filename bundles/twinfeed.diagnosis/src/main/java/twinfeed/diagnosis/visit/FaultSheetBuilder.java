@@ -17,6 +17,7 @@ import twinfeed.diagnosis.inference.ObservationAnswer;
 import twinfeed.diagnosis.inference.Posterior;
 import twinfeed.diagnosis.inference.RankedPart;
 import twinfeed.diagnosis.isolation.IsolationRecord;
+import twinfeed.diagnosis.repair.FaultReporter;
 import twinfeed.diagnosis.repair.LifeModel;
 import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.diagnosis.repair.RepairPolicy;
@@ -30,6 +31,7 @@ import twinfeed.model.survey.FaultAnswer;
 import twinfeed.model.survey.FaultStep;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.Symptom;
+import twinfeed.pricing.FaultReport;
 
 /** Writes the job sheet of a fault-finding. */
 public final class FaultSheetBuilder {
@@ -43,6 +45,7 @@ public final class FaultSheetBuilder {
     private final Diagnosis diagnosis;
     private final FaultTexts words;
     private final int unanswered;
+    private final OptionAssessment present;
 
     /**
      * For the unit that is there.
@@ -55,6 +58,7 @@ public final class FaultSheetBuilder {
      */
     public FaultSheetBuilder(Survey survey, Heater heater, OptionAssessment present, int unanswered, Locale locale) {
         this.unanswered = unanswered;
+        this.present = present;
         this.survey = survey;
         this.heater = heater;
         this.data = FaultData.current();
@@ -95,6 +99,18 @@ public final class FaultSheetBuilder {
         return sheet(new RepairPolicy(diagnosis, survey, prices, LifeModel.current(), words)
                 .advise(offers)
                 .orElse(null));
+    }
+
+    /**
+     * What a quote says of the fault.
+     *
+     * @param book the price book
+     * @param date day of the prices
+     */
+    public FaultReport report(PriceBook book, LocalDate date) {
+        RepairPolicy policy =
+                new RepairPolicy(diagnosis, survey, new VisitPrices(book, date), LifeModel.current(), words);
+        return new FaultReporter(diagnosis, survey, heater, present, policy, words).report();
     }
 
     private FaultSheet sheet(@Nullable RepairAdvice repair) {

@@ -1,13 +1,30 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
+import java.util.List;
+import java.util.Optional;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 
-/** What follows from verdicts for what is offered: what suits, what can be recommended, and what is only an estimate, which nobody can accept. */
+/**
+ * What follows from verdicts for what is offered: what suits, what can be recommended, what is only an estimate, which nobody can accept, and
+ * what is like the unit that is there.
+ */
 public final class Offers {
+    /** Ratings are told apart by tenths of a kilowatt; half of one, so that rounding decides nothing. */
+    private static final double SAME_KW = 0.05;
+
     private Offers() {}
+
+    /** Name of the option in which the unit that is there stays, repaired or with work on its supplies. */
+    public static final String STAYS = "present";
+
+    /** Whether the unit that is there stays in this option. */
+    public static boolean stays(QuoteOption option) {
+        return STAYS.equals(option.getName());
+    }
 
     /** Whether it is known to suit, as the house is or with work. */
     public static boolean suits(Verdict verdict) {
@@ -35,5 +52,23 @@ public final class Offers {
     /** Whether a quote has options, and each of them is an estimate. */
     public static boolean estimate(Quote quote) {
         return !quote.getOptions().isEmpty() && quote.getOptions().stream().allMatch(Offers::estimate);
+    }
+
+    /** Whether a heater has the rating of the unit that is there; false if either rating is not known. */
+    public static boolean sameRating(OptionAssessment present, OptionAssessment heater) {
+        return present.getPowerKw() != null
+                && heater.getPowerKw() != null
+                && Math.abs(present.getPowerKw() - heater.getPowerKw()) < SAME_KW;
+    }
+
+    /** The one among these heaters that is most like the unit that is there: the same heater before others of its rating. */
+    public static Optional<OptionAssessment> likeForLike(OptionAssessment present, List<OptionAssessment> heaters) {
+        List<OptionAssessment> like =
+                heaters.stream().filter(heater -> sameRating(present, heater)).toList();
+        return like.stream()
+                .filter(heater ->
+                        heater.getHeaterId() != null && heater.getHeaterId().equals(present.getHeaterId()))
+                .findFirst()
+                .or(() -> like.stream().findFirst());
     }
 }

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
+import twinfeed.model.pricebook.LocalText;
 import twinfeed.model.pricebook.PaymentTerm;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PricebookFactory;
@@ -25,7 +26,7 @@ import twinfeed.pricing.TaxClass;
 final class BookHead {
     private static final Pattern KEYED = Pattern.compile("#\\s*([\\p{L}-]+):(.*)", Pattern.DOTALL);
     private static final List<String> REQUIRED = List.of("title", "currency", "date", "labour-rate", "valid-days");
-    private static final List<String> REPEATED = List.of("tax-rate", "payment", "term", "exclusion");
+    private static final List<String> REPEATED = List.of("tax-rate", "payment", "term", "exclusion", "translation");
     private static final List<String> SINGLE = List.of(
             "title",
             "currency",
@@ -109,6 +110,7 @@ final class BookHead {
         switch (key) {
             case "tax-rate" -> taxRate(row, values);
             case "payment" -> payment(row, values);
+            case "translation" -> translation(row, values);
             case "term" -> book.getTerms().add(text(row, key, values));
             default -> book.getExclusions().add(text(row, key, values));
         }
@@ -211,5 +213,18 @@ final class BookHead {
         } else {
             book.getPayments().add(term);
         }
+    }
+
+    private void translation(int row, List<String> values) {
+        boolean language = !values.isEmpty() && values.get(0).matches("[a-z]{2}");
+        if (values.size() != 3 || !language || values.get(1).isEmpty()) {
+            cells.refuse(row, "translation", "translationForm");
+            return;
+        }
+        LocalText text = PricebookFactory.eINSTANCE.createLocalText();
+        text.setLanguage(values.get(0));
+        text.setOriginal(values.get(1));
+        text.setText(values.get(2));
+        book.getTranslations().add(text);
     }
 }

@@ -25,7 +25,7 @@ import twinfeed.model.rows.Row;
  * are required; {@code note}, {@code labour-cost}, {@code labour-tax-class}, {@code minimum-minutes}, {@code energy-price} (a
  * kilowatt-hour, with tax), {@code contingency},
  * {@code rounding}, {@code markup} may be left out; {@code tax-rate: class, rate, from, until, label}, {@code payment: when,
- * share}, {@code term} and {@code exclusion} may be repeated. A row that begins with {@code ##}, or that is no key with a colon,
+ * share}, {@code term}, {@code exclusion} and {@code translation: language, text, the text in that language} may be repeated. A row that begins with {@code ##}, or that is no key with a colon,
  * is a remark for people. Then one row with the names of the columns ({@link BookColumn}), then one row for each item.
  *
  * <p>An item with neither price nor cost is labour alone if it has minutes; without minutes its price is on enquiry.

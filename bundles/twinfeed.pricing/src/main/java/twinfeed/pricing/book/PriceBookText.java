@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.pricebook.LocalText;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
 import twinfeed.model.rows.CsvCell;
@@ -66,6 +67,9 @@ public final class PriceBookText {
         }
         for (String exclusion : book.getExclusions()) {
             line("exclusion", exclusion);
+        }
+        for (LocalText text : book.getTranslations()) {
+            line("translation", text.getLanguage(), text.getOriginal(), text.getText());
         }
     }
 

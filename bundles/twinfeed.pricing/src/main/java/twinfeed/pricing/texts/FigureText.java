@@ -15,11 +15,13 @@ public final class FigureText {
 
     private final char point;
     private final DateTimeFormatter day;
+    private final String percent;
 
     /** Figures of a language. Of no language the English ones. */
     public FigureText(Locale locale) {
         Locale reader = locale.getLanguage().isEmpty() ? Locale.ENGLISH : locale;
         point = DecimalFormatSymbols.getInstance(reader).getDecimalSeparator();
+        percent = MESSAGES.get(reader, "percent.sign");
         day = DateTimeFormatter.ofPattern(MESSAGES.get(reader, "day.pattern"), reader);
     }
 
@@ -30,7 +32,7 @@ public final class FigureText {
 
     /** A share of one as a percentage. */
     public String percent(BigDecimal share) {
-        return number(share.movePointRight(2)) + " %";
+        return number(share.movePointRight(2)) + percent;
     }
 
     /** An amount with the code of its currency; its zeros stay. */

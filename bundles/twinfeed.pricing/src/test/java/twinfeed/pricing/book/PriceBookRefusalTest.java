@@ -141,6 +141,8 @@ class PriceBookRefusalTest {
                 "# title: Small book|# title: A;# contingency: 5|contingency|ratioRange",
                 "# title: Small book|# title: A;# vat: 20|vat|unknownHead",
                 "# title: Small book|# title: A;# payment: half,0.5|payment|paymentSum",
+                "# title: Small book|# title: A;# translation: de,A|translation|translationForm",
+                "# title: Small book|# title: A;# translation: German,A,B|translation|translationForm",
                 "# title: Small book|# title: A;# payment: all|payment|paymentForm",
                 "# title: Small book|# title: A;# payment: none,0;# payment: all,1|payment|paymentForm",
                 "# title: Small book|# title: A;# tax-rate: standard,0.2|tax-rate|taxRateForm",

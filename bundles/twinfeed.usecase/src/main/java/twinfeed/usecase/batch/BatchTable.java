@@ -16,6 +16,7 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Site;
 import twinfeed.workbook.batch.ResultWorkbook;
@@ -121,7 +122,8 @@ final class BatchTable {
 
     private static String works(Assessment assessment, QuoteOption offered) {
         return assessment.getOptions().stream()
-                .filter(option -> !present(option) && Objects.equals(option.getHeaterId(), offered.getHeaterId()))
+                .filter(option -> present(option) == Offers.stays(offered))
+                .filter(option -> present(option) || Objects.equals(option.getHeaterId(), offered.getHeaterId()))
                 .flatMap(option -> option.getRemedies().stream())
                 .map(Remedy::getTitle)
                 .collect(Collectors.joining("; "));

@@ -197,8 +197,8 @@ public final class JobSheetWriter {
                 words.get("job.causes.note"));
     }
 
-    private static String percent(double chance) {
-        return Math.round(100 * Math.min(chance, MOST_PRINTED)) + " %";
+    private String percent(double chance) {
+        return Math.round(100 * Math.min(chance, MOST_PRINTED)) + words.get("number.percent");
     }
 
     private void readings() {

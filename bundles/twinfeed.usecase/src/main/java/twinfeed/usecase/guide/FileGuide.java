@@ -141,7 +141,7 @@ public final class FileGuide {
     /** A key that may be repeated stands for one at a time. */
     private static String singular(String name) {
         return switch (name) {
-            case "tax-rates", "payments", "terms", "exclusions" -> name.substring(0, name.length() - 1);
+            case "tax-rates", "payments", "terms", "exclusions", "translations" -> name.substring(0, name.length() - 1);
             default -> name;
         };
     }

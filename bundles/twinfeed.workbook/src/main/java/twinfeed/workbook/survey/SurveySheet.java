@@ -28,6 +28,12 @@ import twinfeed.workbook.writer.SheetWriter;
  * appears here too; only what was taken is shown, for absent is not zero.
  */
 public final class SurveySheet {
+    /** Free remarks, which the engineer wrote for colleagues. */
+    private static final Set<EAttribute> REMARKS = Set.of(
+            SurveyPackage.Literals.SURVEY__NOTES,
+            SurveyPackage.Literals.SITE__NOTE,
+            SurveyPackage.Literals.PRESENT_UNIT__NOTE);
+
     static final int LAST = 4;
 
     private final QuoteSheets sheets;
@@ -101,7 +107,7 @@ public final class SurveySheet {
     private static List<Taken> taken(EObject element) {
         List<Taken> taken = new ArrayList<>();
         for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-            if (attribute == SurveyPackage.Literals.SURVEY__NOTES) {
+            if (REMARKS.contains(attribute)) {
                 continue; // for colleagues: the workbook goes to the customer
             }
             Object value = element.eIsSet(attribute) ? element.eGet(attribute) : null;

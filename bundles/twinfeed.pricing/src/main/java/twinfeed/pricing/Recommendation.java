@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.check.Offers;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteOption;
+
+/**
+ * Which option is recommended, and why. Only one that is known to suit, and at what price, can be.
+ *
+ * @param option the option
+ * @param reason why
+ * @param over whether it is recommended over a repair that costs less today
+ */
+record Recommendation(QuoteOption option, Reason reason, boolean over) {
+    /** A difference of power that nobody asks about, W. */
+    private static final double NO_POWER_W = 1;
+
+    /** Why. */
+    enum Reason {
+        /** The estimator named it first. */
+        CHOSEN,
+        /** It is nearest to the power asked for. */
+        WISH,
+        /** It costs least over the years, electricity included. */
+        YEARS,
+        /** It costs least to buy. */
+        CHEAPEST,
+        /** With what may fail later the unit that stays costs least. */
+        REPAIR
+    }
+
+    /** Of a quote whose options stand in the order of these assessments. */
+    static Optional<Recommendation> of(QuoteRequest request, Quote quote, List<OptionAssessment> assessed) {
+        if (!request.chosen().isEmpty()) {
+            return quote.getOptions().stream()
+                    .findFirst()
+                    .filter(Offers::recommendable)
+                    .map(first -> new Recommendation(first, Reason.CHOSEN, false));
+        }
+        List<QuoteOption> known =
+                quote.getOptions().stream().filter(Offers::recommendable).toList();
+        List<QuoteOption> fresh =
+                known.stream().filter(option -> !Offers.stays(option)).toList();
+        ToDoubleFunction<QuoteOption> fromWish =
+                option -> OptionChoice.fromWish(assessed.get(quote.getOptions().indexOf(option)), request.survey());
+        Optional<Recommendation> replacement =
+                request.survey().getWishedPower() == null ? cheapest(fresh) : nearest(fresh, fromWish);
+        Optional<QuoteOption> kept = known.stream().filter(Offers::stays).findFirst();
+        FaultReport.@Nullable Repair repair = request.faults().repair();
+        if (kept.isEmpty() || repair == null) {
+            return replacement;
+        }
+        boolean better = replacement
+                .map(best -> fromWish.applyAsDouble(kept.get()) <= fromWish.applyAsDouble(best.option()) + NO_POWER_W
+                        && cheaper(kept.get(), fresh, repair))
+                .orElse(true);
+        return better
+                ? Optional.of(new Recommendation(kept.get(), Reason.REPAIR, false))
+                : replacement.map(best -> new Recommendation(
+                        best.option(),
+                        best.reason(),
+                        kept.get().getNet().compareTo(best.option().getNet()) < 0));
+    }
+
+    /** The nearest to the power asked for; of several the one that needs least. */
+    private static Optional<Recommendation> nearest(List<QuoteOption> fresh, ToDoubleFunction<QuoteOption> fromWish) {
+        return fresh.stream()
+                .min(Comparator.comparingDouble(fromWish))
+                .map(best -> new Recommendation(best, Reason.WISH, false));
+    }
+
+    private static Optional<Recommendation> cheapest(List<QuoteOption> fresh) {
+        Reason reason = RunningCost.known(fresh) ? Reason.YEARS : Reason.CHEAPEST;
+        return fresh.stream().min(RunningCost.order(fresh)).map(best -> new Recommendation(best, reason, false));
+    }
+
+    /** Whether the unit that stays costs less than every new one, what may fail later counted on both sides. */
+    private static boolean cheaper(QuoteOption kept, List<QuoteOption> fresh, FaultReport.Repair repair) {
+        BigDecimal cost = kept.getNet().add(repair.laterKept());
+        return fresh.stream().allMatch(option -> cost.compareTo(option.getNet().add(repair.laterNew())) < 0);
+    }
+}

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Power;
+
+/** The repair, and the heater like the one that is there, among the options. Amounts by hand from the demonstration's prices. */
+class RepairOptionTest {
+    private final PriceBook book = DemoBook.read();
+    private final Survey survey = Samples.survey(Confidence.SEEN);
+    private final Assessment assessment = Samples.assessment();
+
+    RepairOptionTest() {
+        present().setVerdict(Verdict.SUITS);
+    }
+
+    private OptionAssessment present() {
+        return assessment.getOptions().get(0);
+    }
+
+    private static FaultReport.Repair repair(String laterKept, String laterNew, String... codes) {
+        return new FaultReport.Repair(
+                "elements", "New tank fitted", List.of(codes), new BigDecimal(laterKept), new BigDecimal(laterNew), 8);
+    }
+
+    private Quote draft(FaultReport.Repair repair) {
+        FaultReport report = new FaultReport(List.of("it is cold"), "The tank has failed.", repair, null);
+        return QuoteBuilder.draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY)
+                .in(Locale.ENGLISH)
+                .reporting(report));
+    }
+
+    private static List<String> names(Quote quote) {
+        return quote.getOptions().stream().map(QuoteOption::getName).toList();
+    }
+
+    private static List<String> codes(QuoteOption option) {
+        return option.getSections().stream()
+                .flatMap(section -> section.getLines().stream())
+                .map(QuoteLine::getCode)
+                .distinct()
+                .toList();
+    }
+
+    /** Visit 20.00 and 45 min, part 69.00 and 40 min, the hour at 54.00: 165.50, no circuit test, no second journey. */
+    @Test
+    void aVisitAndThePartAreCharged() {
+        Quote quote = draft(repair("0", "0", "part-elements"));
+        QuoteOption first = quote.getOptions().get(0);
+        assertEquals("present", first.getName());
+        assertEquals(new BigDecimal("165.50"), first.getNet());
+        assertEquals(new BigDecimal("198.60"), first.getTotal());
+        assertEquals("elements", first.getPart());
+        assertEquals("New tank fitted", first.getRepairWork());
+        assertEquals("Repair: Heater 8.5 kW, two-element", first.getTitle());
+        assertFalse(codes(first).contains("travel"), codes(first).toString());
+        assertFalse(codes(first).contains("certificate"), codes(first).toString());
+    }
+
+    /** A new isolator is work on the circuit: 15.00 and 40.50 for certificate and test are charged as well. */
+    @Test
+    void workOnTheCircuitIsTestedAndCertified() {
+        QuoteOption first = draft(repair("0", "0", "isolator-50", "task-change-isolator"))
+                .getOptions()
+                .get(0);
+        assertTrue(
+                codes(first).containsAll(List.of("task-test-certify", "certificate")),
+                codes(first).toString());
+        assertFalse(codes(first).contains("travel"), codes(first).toString());
+        // 20.00 + 40.50 visit, 18.00 + 27.00 isolator, 40.50 test, 15.00 certificate
+        assertEquals(new BigDecimal("161.00"), first.getNet());
+    }
+
+    /** The quote says what was reported and found, and why the repair is recommended: 165.50 + 100 against 286.50 and more. */
+    @Test
+    void theCheaperOverTheYearsIsRecommended() {
+        Quote quote = draft(repair("100.00", "40.00", "part-elements"));
+        assertEquals(List.of("present", "h75", "h95"), names(quote));
+        assertTrue(quote.getSummary().startsWith("You told us: it is cold. The tank has failed. "), quote.getSummary());
+        assertTrue(
+                quote.getSummary()
+                        .endsWith(
+                                "We recommend option 1, Repair: Heater 8.5 kW, two-element: it costs least over 8 years,"
+                                        + " with what may fail later counted."),
+                quote.getSummary());
+        assertEquals(List.of("it is cold"), quote.getReported());
+        assertEquals("The tank has failed.", quote.getFault());
+    }
+
+    @Test
+    void aRepairThatCostsMoreOverTheYearsStandsBesideTheNewHeater() {
+        Quote quote = draft(repair("300.00", "40.00", "part-elements"));
+        assertEquals(List.of("h75", "h95", "present"), names(quote));
+        assertTrue(
+                quote.getSummary().endsWith("but more over 8 years, with what may fail later counted."),
+                quote.getSummary());
+    }
+
+    /** Who asks for 9.5 kW is not told to keep 8.5 kW. */
+    @Test
+    void whoAsksForMorePowerIsOfferedItFirst() {
+        survey.setWishedPower(Power.valueOf("9.5 kW"));
+        Quote quote = draft(repair("0", "40.00", "part-elements"));
+        assertEquals(List.of("h95", "h75", "present"), names(quote));
+    }
+
+    @Test
+    void noMoreThanFourStandSideBySide() {
+        for (double kw : new double[] {9.0, 10.5, 8.5, 10.0}) {
+            assessment.getOptions().add(Samples.option("x" + kw, "x" + kw, kw, Verdict.SUITS));
+            addItem("x" + kw);
+        }
+        assertEquals(4, names(draft(repair("0", "0", "part-elements"))).size());
+    }
+
+    /** Nearest to 11 kW are 10.5, 10.0, 9.5 and 9.0 kW: of the rating that is there one takes the last place. */
+    @Test
+    void aHeaterOfTheSameRatingHasItsPlace() {
+        survey.setWishedPower(Power.valueOf("11 kW"));
+        for (double kw : new double[] {9.0, 9.5, 8.5, 10.0, 10.5}) {
+            assessment.getOptions().add(Samples.option("x" + kw, "x" + kw, kw, Verdict.SUITS));
+            addItem("x" + kw);
+        }
+        Quote quote = QuoteBuilder.draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+        assertEquals(List.of("x10.5", "x10.0", "x9.5", "x8.5"), names(quote));
+    }
+
+    private void addItem(String code) {
+        var item = org.eclipse.emf.ecore.util.EcoreUtil.copy(book.getItems().get(0));
+        item.setCode(code);
+        book.getItems().add(item);
+    }
+}
