@@ -25,6 +25,8 @@ public final class FindingBuilder {
     private String variant = "";
     private String source = "";
     private Supplier<Working> working = Working::none;
+    private String limitMeaning = "";
+    private String limitOrigin = "";
 
     public FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
         this.calculator = calculator;
@@ -84,6 +86,19 @@ public final class FindingBuilder {
         return this;
     }
 
+    /**
+     * Says which reading the limit of {@link #compare} is: the working begins with it, so that whoever follows the working, a workbook
+     * for instance, follows a change of the limit too.
+     *
+     * @param meaning as in {@link Step#meaning()}
+     * @param origin as in {@link Step#origin()}
+     */
+    public FindingBuilder limitIs(String meaning, String origin) {
+        limitMeaning = meaning;
+        limitOrigin = origin;
+        return this;
+    }
+
     /** The working, made when somebody asks for it; it must not depend on anything that changes. */
     public FindingBuilder working(Supplier<Working> supplier) {
         working = supplier;
@@ -123,9 +138,19 @@ public final class FindingBuilder {
                 Map.copyOf(arguments),
                 missing,
                 source,
-                working,
+                worked(),
                 List.copyOf(series),
                 offers.isEmpty() ? List.of() : new OfferedRemedies(offers),
                 null));
+    }
+
+    private Supplier<Working> worked() {
+        Finding.Figures said = figures;
+        if (limitMeaning.isEmpty() || said == null) {
+            return working;
+        }
+        Supplier<Working> rest = working;
+        Step limit = new Step(Step.LIMIT, limitMeaning, said.limit(), check.unit(), null, "", limitOrigin);
+        return () -> rest.get().after(limit);
     }
 }

@@ -26,6 +26,9 @@ public record Step(
         @Nullable String expression,
         String source,
         String origin) {
+    /** The symbol of the limit that a check compares its value with. */
+    public static final String LIMIT = "lim";
+
     /** The origin of lines that were taken over from a part that several workings share. */
     public static final String SHARED = "shared";
 

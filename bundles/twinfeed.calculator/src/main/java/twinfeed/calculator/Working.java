@@ -26,6 +26,14 @@ public record Working(List<Step> steps) {
         return NONE;
     }
 
+    /** The same working with a line ahead of all others; its symbol must not be there yet. */
+    Working after(Step first) {
+        List<Step> all = new ArrayList<>();
+        all.add(first);
+        all.addAll(steps);
+        return new Working(all);
+    }
+
     /** Starts a working. */
     public static Builder start() {
         return new Builder();

@@ -4,21 +4,29 @@ package twinfeed.benchmarks;
 import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Quantity;
+import twinfeed.usecase.OpenedJob;
 
-/** A reading of a survey that is changed: by a share of what was read, or in degrees. */
+/** A reading of a survey, or a datum of its first candidate, that is changed: by a share of what was read, or in degrees. */
 enum ChangedInput {
     SUPPLY_VOLTAGE("electricity.supplyVoltage", 0.99),
     CABLE_LENGTH("electricity.circuit.segments.length", 1.3),
     ISOLATOR_RATING("electricity.circuit.isolator.rating", 1.02),
+    DEVICE_RATING("electricity.circuit.device.rating", 1.02),
+    SERVICE_FUSE("electricity.serviceFuse", 0.98),
+    LOAD("electricity.loads.current", 1.04),
     EXTERNAL_LOOP("electricity.externalLoop", 1.05),
     STATIC_PRESSURE("water.test.staticPressure", 1.01),
     RUNNING_PRESSURE("water.test.runningPressure", 0.98),
     PIPE_LENGTH("water.segments.length", 1.05),
     TAP_FLOW("water.drawOffs.flow", 0.98),
     WINTER_INTAKE("winterIntake", 1.02),
-    TARGET("wishedOutlet", 0.99);
+    TARGET("wishedOutlet", 0.99),
+    HEATER_POWER("heater.power", 1.01);
+
+    private static final String HEATER = "heater.";
 
     private final String path;
     private final double factor;
@@ -34,14 +42,14 @@ enum ChangedInput {
     }
 
     /** Whether the survey has the reading. */
-    boolean in(Survey survey) {
-        EObject owner = owner(survey);
+    boolean in(OpenedJob job) {
+        EObject owner = owner(job);
         return owner != null && owner.eIsSet(feature(owner));
     }
 
     /** Changes the reading in a survey; its tolerance stays. */
-    void set(Survey survey) {
-        EObject owner = owner(survey);
+    void set(OpenedJob job) {
+        EObject owner = owner(job);
         Quantity was = (Quantity) owner.eGet(feature(owner));
         owner.eSet(feature(owner), was.withSi(was.si() * factor));
     }
@@ -51,10 +59,11 @@ enum ChangedInput {
     }
 
     /** The element that has the reading; of a list the last, which lies nearest to the heater. */
-    private EObject owner(Survey survey) {
-        EObject at = survey;
+    private EObject owner(OpenedJob job) {
+        boolean ofHeater = path.startsWith(HEATER);
+        EObject at = ofHeater ? candidate(job) : job.job().getSurvey();
         String[] names = path.split("\\.");
-        for (int i = 0; i < names.length - 1 && at != null; i++) {
+        for (int i = ofHeater ? 1 : 0; i < names.length - 1 && at != null; i++) {
             Object next = at.eGet(at.eClass().getEStructuralFeature(names[i]));
             at = next instanceof List<?> list
                     ? (list.isEmpty() ? null : (EObject) list.get(index(list)))
@@ -63,12 +72,24 @@ enum ChangedInput {
         return at;
     }
 
+    private static Heater candidate(OpenedJob job) {
+        String first = job.job().getSurvey().getCandidates().get(0);
+        return job.catalogue().getHeaters().stream()
+                .filter(heater -> heater.getId().equals(first))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static int index(List<?> list) {
         return list.size() - 1;
     }
 
     /** The name of the cell in the workbook. */
-    String cellName(Survey survey) {
+    String cellName(OpenedJob job) {
+        if (path.startsWith(HEATER)) {
+            return plain("v_heater[" + candidate(job).getId() + "]." + path.substring(HEATER.length()));
+        }
+        Survey survey = job.job().getSurvey();
         StringBuilder name = new StringBuilder("survey");
         EObject at = survey;
         for (String part : path.split("\\.")) {
@@ -84,7 +105,11 @@ enum ChangedInput {
                 at = element;
             }
         }
-        StringBuilder plain = new StringBuilder("v_" + name);
+        return plain("v_" + name);
+    }
+
+    private static String plain(String name) {
+        StringBuilder plain = new StringBuilder(name);
         for (int i = 0; i < plain.length(); i++) {
             if (!Character.isLetterOrDigit(plain.charAt(i))) {
                 plain.setCharAt(i, '_');

@@ -57,27 +57,26 @@ class LiveChainTest {
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource({"alder-beck, 6", "rowan-brook, 6", "hazel-ghyll, 6", "willow-mere, 3", "birch-syke, 6"})
+    @CsvSource({"alder-beck, 6", "rowan-brook, 6", "hazel-ghyll, 6", "willow-mere, 6", "birch-syke, 6"})
     void aChangedInputGivesWhatTheProgramGives(String name, int least) throws Exception {
         Office.assumePresent();
         OpenedJob job = books.opened(name + ".job");
         byte[] written = books.of(job);
         Map<ChangedInput, Path> files = new LinkedHashMap<>();
         for (ChangedInput change : ChangedInput.values()) {
-            byte[] changed = change.in(job.job().getSurvey()) ? withInput(written, change, job) : null;
+            byte[] changed = change.in(job) ? withInput(written, change, job) : null;
             if (changed != null) {
                 files.put(change, Files.write(folder.resolve(change + ".xlsx"), changed));
             }
         }
-        // In willow-mere next to nothing was measured.
         assertTrue(files.size() >= least, files.keySet()::toString);
         Office.convert(folder, "xlsx", files.values().toArray(new Path[0]));
         List<String> differences = new ArrayList<>();
         int compared = 0;
         List<OptionAssessment> before = books.judged(job).record().getOptions();
         for (ChangedInput change : files.keySet()) {
-            OpenedJob copy = new OpenedJob(job.file(), EcoreUtil.copy(job.job()), job.catalogue(), List.of());
-            change.set(copy.job().getSurvey());
+            OpenedJob copy = new OpenedJob(job.file(), EcoreUtil.copy(job.job()), EcoreUtil.copy(job.catalogue()), List.of());
+            change.set(copy);
             List<OptionAssessment> expected = books.judged(copy).record().getOptions();
             byte[] recalculated = Files.readAllBytes(folder.resolve("out").resolve(change + ".xlsx"));
             try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(recalculated))) {
@@ -93,7 +92,7 @@ class LiveChainTest {
     /** The book with one input changed; null where the workings do not use it. */
     private static byte[] withInput(byte[] written, ChangedInput change, OpenedJob job) throws Exception {
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written))) {
-            Name named = book.getName(change.cellName(job.job().getSurvey()));
+            Name named = book.getName(change.cellName(job));
             if (named == null) {
                 return null;
             }
@@ -127,7 +126,7 @@ class LiveChainTest {
                     differences);
             if (!before.get(at).getAfterWork().isEmpty()) {
                 Map<String, Row> done = blocks.get(block++);
-                if (works(before.get(at)).equals(works(option))) {
+                if (works(before.get(at)).equals(works(option)) && !renewed(change, option)) {
                     compared += compare(
                             change + ", " + option.getTitle() + " done",
                             before.get(at).getAfterWork(),
@@ -138,6 +137,11 @@ class LiveChainTest {
             }
         }
         return compared;
+    }
+
+    /** A new device of the same rating is taken for the old one: the sheet tells readings that work changes by their figures. */
+    private static boolean renewed(ChangedInput change, OptionAssessment option) {
+        return change == ChangedInput.DEVICE_RATING && works(option).stream().anyMatch(work -> work.contains("rcbo"));
     }
 
     private static List<String> works(OptionAssessment option) {

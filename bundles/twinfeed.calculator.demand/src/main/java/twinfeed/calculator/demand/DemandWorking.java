@@ -4,6 +4,7 @@ package twinfeed.calculator.demand;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.engineering.demand.DiversityRule;
@@ -12,7 +13,11 @@ import twinfeed.engineering.demand.DiversityRule;
 final class DemandWorking {
     private DemandWorking() {}
 
-    static Working of(List<DiversityLoad> loads, List<DiversityRule> rules, String source) {
+    static Working of(
+            List<DiversityLoad> loads,
+            Map<DiversityLoad, CurrentSource> currents,
+            List<DiversityRule> rules,
+            String source) {
         Working.Builder working = Working.start();
         List<String> sums = new ArrayList<>();
         int number = 0;
@@ -22,7 +27,7 @@ final class DemandWorking {
             for (DiversityLoad load : ranked) {
                 number++;
                 symbols.add("I" + number);
-                working.input("I" + number, "load", load.currentA(), "A", load.id());
+                currents.getOrDefault(load, CurrentSource.UNKNOWN).addTo(working, number, load.currentA(), load.id());
             }
             if (!symbols.isEmpty()) {
                 String sum = "D" + (sums.size() + 1);

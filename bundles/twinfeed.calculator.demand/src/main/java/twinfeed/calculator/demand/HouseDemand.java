@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
@@ -48,15 +50,21 @@ record HouseDemand(
     }
 
     List<DiversityLoad> loads(double showerA) {
-        return house.with(new DiversityLoad("shower to be judged", HouseLoads.SHOWER, showerA, false));
+        return house.with(judged(showerA));
+    }
+
+    private static DiversityLoad judged(double showerA) {
+        return new DiversityLoad("shower to be judged", HouseLoads.SHOWER, showerA, false);
     }
 
     double demandA(List<DiversityLoad> loads) {
         return diversity.demandA(loads);
     }
 
-    Working working(List<DiversityLoad> loads) {
-        return DemandWorking.of(loads, diversity.list(), cite());
+    Working working(List<DiversityLoad> loads, ShowerCase shower, double showerA) {
+        Map<DiversityLoad, CurrentSource> currents = new HashMap<>(house.currents());
+        currents.put(judged(showerA), shower.currentSource());
+        return DemandWorking.of(loads, currents, diversity.list(), cite());
     }
 
     String cite() {

@@ -2,10 +2,12 @@
 package twinfeed.calculator.demand;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.Origin;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;
@@ -15,9 +17,11 @@ import twinfeed.model.survey.LoadKind;
  * The other loads of a house as the survey has them.
  *
  * @param loads the loads with their currents
+ * @param currents where their currents come from
  * @param missing readings without which the sum would be wrong; nothing may drop out of it
  */
-record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
+record HouseLoads(
+        List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> currents, List<String> missing) {
     /** The kind of an instantaneous shower, as survey and rule sets name it. */
     static final String SHOWER = LoadKind.SHOWER.getLiteral();
 
@@ -26,15 +30,17 @@ record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
 
     HouseLoads {
         loads = List.copyOf(loads);
+        currents = Map.copyOf(currents);
         missing = List.copyOf(missing);
     }
 
     static HouseLoads of(Context context) {
         ElectricalFeed feed = context.survey().getElectricity();
         List<DiversityLoad> loads = new ArrayList<>();
+        Map<DiversityLoad, CurrentSource> currents = new HashMap<>();
         List<String> missing = new ArrayList<>();
         if (feed == null || feed.getLoads().isEmpty()) {
-            return new HouseLoads(loads, List.of(DemandChecks.LOADS));
+            return new HouseLoads(loads, currents, List.of(DemandChecks.LOADS));
         }
         double nominalV = context.rules().number("voltage.nominal");
         int number = 0;
@@ -49,10 +55,10 @@ record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
             if (currentA == null || !load.isSetKind()) {
                 missing.add(DemandChecks.LOADS + "[" + name + "]." + (load.isSetKind() ? "current" : "kind"));
             } else {
-                add(loads, load, name, currentA);
+                add(loads, currents, load, name, currentA, nominalV);
             }
         }
-        return new HouseLoads(loads, missing);
+        return new HouseLoads(loads, currents, missing);
     }
 
     /** By its current, or by its power at the nominal voltage, which is on the safe side of a higher rated one. */
@@ -69,12 +75,25 @@ record HouseLoads(List<DiversityLoad> loads, List<String> missing) {
         return Boolean.TRUE.equals(load.getManaged());
     }
 
-    private static void add(List<DiversityLoad> loads, Load load, String name, double currentA) {
+    private static void add(
+            List<DiversityLoad> loads,
+            Map<DiversityLoad, CurrentSource> currents,
+            Load load,
+            String name,
+            double currentA,
+            double nominalV) {
+        String path = DemandChecks.LOADS + "[" + name + "].";
+        CurrentSource source = load.getCurrent() == null
+                ? CurrentSource.ofPower(
+                        load.getPower().si(), path + "power", nominalV, Origin.rule("voltage.nominal"))
+                : CurrentSource.read(path + "current");
         int count = load.getCount() == null ? 1 : Math.max(0, Math.min(MOST, load.getCount()));
         boolean socket = load.getKind() == LoadKind.COOKER && Boolean.TRUE.equals(load.getSocket());
         for (int at = 1; at <= count; at++) {
             String id = count == 1 ? name : name + " " + at;
-            loads.add(new DiversityLoad(id, load.getKind().getLiteral(), currentA, socket));
+            DiversityLoad each = new DiversityLoad(id, load.getKind().getLiteral(), currentA, socket);
+            loads.add(each);
+            currents.put(each, source);
         }
     }
 

@@ -4,6 +4,7 @@ package twinfeed.calculator.demand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import twinfeed.calculator.Answer;
@@ -60,7 +61,7 @@ final class MaximumDemand {
             return Answer.none("noDiversity", Working.none());
         }
         Demand demand = Diversity.of(loads, diversity.list());
-        Working working = DemandWorking.of(loads, diversity.list(), rules.get().text("cite.demand"));
+        Working working = DemandWorking.of(loads, Map.of(), diversity.list(), rules.get().text("cite.demand"));
         return answer(arguments, demand, working);
     }
 

@@ -40,9 +40,10 @@ final class MaximumDemandChecks implements CheckGroup {
         double demandA = house.demandA(loads);
         findings.on(check)
                 .compare(demandA, limitA)
+                .limitIs(check == DemandChecks.FUSE ? "serviceFuse" : "mainSwitch", check == DemandChecks.FUSE ? DemandChecks.SERVICE_FUSE : DemandChecks.MAIN_SWITCH)
                 .argument("shower", showerA)
                 .source(house.cite())
-                .working(() -> house.working(loads))
+                .working(() -> house.working(loads, shower, showerA))
                 .remedies(() -> remedies.against(check, limitA, demandA, showerA))
                 .add();
     }
@@ -62,8 +63,9 @@ final class MaximumDemandChecks implements CheckGroup {
         List<DiversityLoad> loads = house.loads(showerA);
         findings.on(check)
                 .compare(house.demandA(loads), fuseA)
+                .limitIs("serviceFuse", DemandChecks.SERVICE_FUSE)
                 .source(house.cite())
-                .working(() -> house.working(loads))
+                .working(() -> house.working(loads, shower, showerA))
                 .add();
     }
 }

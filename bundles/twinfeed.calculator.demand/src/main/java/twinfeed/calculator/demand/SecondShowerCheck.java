@@ -31,10 +31,11 @@ final class SecondShowerCheck implements CheckGroup {
         List<DiversityLoad> loads = house.loads(showerA);
         findings.on(check)
                 .compare(house.demandA(loads), fuseA)
+                .limitIs("serviceFuse", DemandChecks.SERVICE_FUSE)
                 .argument("single", house.demandA(withoutStrongestOther(loads, showerA)))
                 .argument("others", house.house().showers().size())
                 .source(house.cite())
-                .working(() -> house.working(loads))
+                .working(() -> house.working(loads, shower, showerA))
                 .add();
     }
 

@@ -3,8 +3,10 @@ package twinfeed.calculator.demand;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.model.catalogue.Heater;
 
 /**
  * One heater in this house.
@@ -19,5 +21,17 @@ record ShowerCase(Candidate candidate, SharedQuantities exchange) {
         return exchange.has(SharedQuantity.DESIGN_CURRENT)
                 ? Double.valueOf(exchange.take(SharedQuantity.DESIGN_CURRENT)[0])
                 : null;
+    }
+
+    /** Where its design current comes from: its power at the voltage at which it is rated. */
+    CurrentSource currentSource() {
+        Heater heater = candidate.heater();
+        return heater.getPower() == null || heater.getVoltage() == null
+                ? CurrentSource.UNKNOWN
+                : CurrentSource.ofPower(
+                        heater.getPower().si(),
+                        Origin.heater(heater, "power"),
+                        heater.getVoltage().si(),
+                        Origin.heater(heater, "voltage"));
     }
 }

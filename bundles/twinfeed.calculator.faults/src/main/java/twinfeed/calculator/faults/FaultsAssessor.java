@@ -159,7 +159,7 @@ final class FaultsAssessor implements Assessor {
                 .argument("outlet", outletC)
                 .argument("intake", intakeC)
                 .source(BAND)
-                .working(() -> FaultsWorking.elements(elements))
+                .working(() -> FaultsWorking.elements(elements, heater, data))
                 .add();
     }
 

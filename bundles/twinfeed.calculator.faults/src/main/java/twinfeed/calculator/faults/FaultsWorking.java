@@ -2,6 +2,8 @@
 package twinfeed.calculator.faults;
 
 import java.util.stream.IntStream;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.inference.ObservationAnswer;
@@ -13,6 +15,7 @@ import twinfeed.model.catalogue.Heater;
 final class FaultsWorking {
     private static final String SURVEY = "survey";
     private static final String JUDGEMENT = "judgement";
+    private static final String MAKER = "maker's data";
 
     private FaultsWorking() {}
 
@@ -57,13 +60,21 @@ final class FaultsWorking {
         return elements.ratedV() * elements.ratedV() / mostOhm / 1000;
     }
 
-    /** All conducting elements in parallel at the rated voltage. */
-    static Working elements(ElementAssessment elements) {
+    /** All conducting elements in parallel at the rated voltage, after the least power of sound ones. */
+    static Working elements(ElementAssessment elements, Heater heater, FaultData data) {
         double[] conducting = elements.conductingOhm();
         if (conducting.length == 0) {
             return Working.start().input("P", "elementsPower", 0, "kW", SURVEY).build();
         }
-        Working.Builder working = Working.start();
+        Working.Builder working = Working.start()
+                .input("Pr", "ratedPower", elements.ratedW(), "W", MAKER, Origin.heater(heater, "power"))
+                .input("Ur", "ratedVoltage", elements.ratedV(), "V", MAKER, Origin.heater(heater, "voltage"))
+                .step("R0", "ratedResistance", "Ur^2 / Pr", "ohm", "Ohm's law")
+                .input("td", "toleranceDown", ElementAssessment.toleranceDown(heater), "", "EN 60335-1")
+                .input("em", "meterRelative", data.limit("meterRelative"), "", JUDGEMENT)
+                .input("ea", "meterAbsolute", data.limit("meterAbsolute"), "ohm", JUDGEMENT)
+                .step("Rm", "mostResistance", "R0 / (1 - td) + em * R0 + ea", "ohm", "")
+                .step(Step.LIMIT, "leastPower", "Ur^2 / Rm / 1000", "kW", "");
         for (int i = 0; i < conducting.length; i++) {
             working.input("R" + (i + 1), "element", conducting[i], "ohm", SURVEY);
         }
@@ -73,7 +84,6 @@ final class FaultsWorking {
                         .mapToObj(i -> "1 / R" + i)
                         .toList());
         working.step("R", "parallel", "1 / (" + sum + ")", "ohm", "Ohm's law");
-        working.input("Ur", "ratedVoltage", elements.ratedV(), "V", "maker's data");
         return working.step("P", "elementsPower", "Ur^2 / R / 1000", "kW", "Ohm's law")
                 .build();
     }

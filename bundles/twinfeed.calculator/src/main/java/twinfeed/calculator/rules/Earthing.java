@@ -31,6 +31,21 @@ public final class Earthing {
         return tails.at(fuseA);
     }
 
+    /** The expression of a working that gives the tails for the symbol of a service fuse, A. */
+    public String tailsExpression(String fuse) {
+        return tails.expression(fuse);
+    }
+
+    /** The expression of a working that gives the main bonding for the symbol of the supply's neutral, mm2. */
+    public String bondingExpression(String neutral) {
+        return bonding.expression(neutral);
+    }
+
+    /** The expression of a working that gives the protective conductor for the symbol of the line conductor, mm2. */
+    public String conductorExpression(String line) {
+        return "if(" + line + " <= " + sameUpToMm2 + ", " + line + ", " + conductor.expression(line) + ")";
+    }
+
     /** Smallest main bonding conductor, mm2, by the supply's neutral, mm2, with a combined neutral and earth. */
     public OptionalDouble bondingMm2(double neutralMm2) {
         return bonding.at(neutralMm2);

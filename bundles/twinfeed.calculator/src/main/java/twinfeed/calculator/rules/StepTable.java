@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.rules;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalDouble;
@@ -24,6 +25,25 @@ public final class StepTable {
     public OptionalDouble at(double argument) {
         Map.Entry<Double, Double> found = values.ceilingEntry(argument - 1e-9);
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(found.getValue());
+    }
+
+    /** The expression of a working that gives the value at a symbol, the last one beyond the last bound. */
+    public String expression(String symbol) {
+        StringBuilder text = new StringBuilder();
+        int open = 0;
+        for (Map.Entry<Double, Double> step : values.headMap(values.lastKey()).entrySet()) {
+            text.append("if(").append(symbol).append(" <= ").append(number(step.getKey())).append(", ");
+            text.append(number(step.getValue())).append(", ");
+            open++;
+        }
+        return text.append(number(values.lastEntry().getValue()))
+                .append(")".repeat(open))
+                .toString();
+    }
+
+    /** A number as a person writes it: 16, not 16.0. */
+    private static String number(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     /** The value at an argument, the last one beyond the last bound; empty only for an empty table. */

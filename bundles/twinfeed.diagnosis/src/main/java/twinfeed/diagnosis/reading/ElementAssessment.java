@@ -85,11 +85,16 @@ public record ElementAssessment(List<ElementState> states, int listed, double ra
     /** More power is less resistance: the upper tolerance of the power gives the least resistance. */
     static ResistanceBand band(double ratedOhm, @Nullable Resistance reading, Heater heater, FaultData data) {
         double leastOhm = ratedOhm / (1 + tolerance(heater.getPowerToleranceUp(), USUAL_UP));
-        double mostOhm = ratedOhm / (1 - tolerance(heater.getPowerToleranceDown(), USUAL_DOWN));
+        double mostOhm = ratedOhm / (1 - toleranceDown(heater));
         double errorOhm = reading != null && reading.hasTolerance()
                 ? reading.halfWidthSi()
                 : meterErrorOhm(reading == null ? ratedOhm : reading.si(), data);
         return new ResistanceBand(ratedOhm, leastOhm - errorOhm, mostOhm + errorOhm);
+    }
+
+    /** Share by which a heater's power may lie below its rating. */
+    public static double toleranceDown(Heater heater) {
+        return tolerance(heater.getPowerToleranceDown(), USUAL_DOWN);
     }
 
     /** Where a sound resistance of some rating lies when it is measured with a usual meter. */

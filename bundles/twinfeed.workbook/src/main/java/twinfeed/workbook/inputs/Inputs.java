@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.inputs;
 
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,13 +33,14 @@ public final class Inputs {
     private final CellNames names;
     private final ReadingCells readings = new ReadingCells();
     private final OtherInputs others = new OtherInputs(readings);
-    private final Set<String> used = new HashSet<>();
+    private final Map<String, List<Step>> used = new HashMap<>();
 
     /** The inputs of a document's workings. */
     public Inputs(QuoteSheets sheets, CellNames names) {
         this.sheets = sheets;
         this.names = names;
-        steps(step -> used.add(step.getOrigin()));
+        steps(step ->
+                used.computeIfAbsent(step.getOrigin(), path -> new ArrayList<>()).add(step));
     }
 
     private void steps(Consumer<Step> each) {
@@ -70,9 +72,13 @@ public final class Inputs {
         return readings;
     }
 
-    /** Whether a working uses the reading of a path, so that the workbook follows a change of it. */
+    /**
+     * Whether a working uses the reading of a path, so that the workbook follows a change of it. Where work changes the reading, that is
+     * another figure. The reading must have its cell.
+     */
     public boolean uses(String path) {
-        return used.contains(path);
+        return used.getOrDefault(path, List.of()).stream()
+                .anyMatch(step -> readings.formula(path, value(step), unit(step)) != null);
     }
 
     /** The look of a reading's cell. */

@@ -127,15 +127,15 @@ public final class SurveySheet {
         Object value = taken.value();
         if (value instanceof Quantity quantity) {
             TypedReading reading = TypedReading.of(quantity);
-            quantity(reading, path);
             inputs.readings().add(path, page.fullAddress(1), quantity, reading.unit());
+            quantity(reading, path);
             inputs.name(path, page.fullAddress(1));
         } else if (value instanceof LocalDate date) {
             CellStyle day = look.format(sheets.formats().date()).align(CellStyle.Alignment.LEFT);
             page.span(1, LAST, day).date(1, date, day);
         } else if (value instanceof Number number) {
-            page.number(1, number, inputs.look(path, look.format(NumberFormats.exact(number.doubleValue()))));
             inputs.readings().add(path, page.fullAddress(1), number.doubleValue());
+            page.number(1, number, inputs.look(path, look.format(NumberFormats.exact(number.doubleValue()))));
             inputs.name(path, page.fullAddress(1));
             page.blank(2, look).blank(3, look).blank(4, look);
         } else {

@@ -80,6 +80,7 @@ public final class CapacityChecks implements CheckGroup {
                         "designCurrent",
                         shower.load() == null ? 0 : shower.load().designA())
                 .source(survey.cite("capacity"))
+                .limitIs("deviceRating", survey.device().ratingOrigin())
                 .working(() -> working(segment));
         finding.remedies(() -> remedies.forCapacity(shower, ratingA));
         finding.add();
@@ -193,6 +194,7 @@ public final class CapacityChecks implements CheckGroup {
                 .argument("method", worst.method.key())
                 .argument("methodTitle", MethodTitle.of(texts, survey.rules(), worst.method))
                 .source(survey.cite("capacity"))
+                .limitIs("deviceRating", survey.device().ratingOrigin())
                 .working(() -> working(worst.segment));
         // Where the stated methods carry too little already, that check offers the same.
         if (!LimitType.fallsShort(statedCapacityA(), ratingA)) {

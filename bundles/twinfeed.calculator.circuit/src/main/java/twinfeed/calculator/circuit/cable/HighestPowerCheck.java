@@ -77,7 +77,7 @@ public final class HighestPowerCheck implements CheckGroup {
     private Working powerWorking(double ratedV, double ratingA) {
         Working.Builder working = Working.start()
                 .input("Ur", "ratedVoltage", ratedV, "V", "")
-                .input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
+                .input("In", "deviceRating", ratingA, "A", "", survey.device().ratingOrigin())
                 .input(
                         "dUmax",
                         "dropLimit",

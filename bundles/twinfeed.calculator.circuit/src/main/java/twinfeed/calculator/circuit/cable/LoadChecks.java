@@ -3,6 +3,7 @@ package twinfeed.calculator.circuit.cable;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
@@ -10,6 +11,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -62,10 +64,8 @@ public final class LoadChecks implements CheckGroup {
                 .argument("nominalVoltage", survey.rules().number("voltage.nominal"))
                 .argument("ratedVoltage", load.ratedV())
                 .source(survey.cite("overload"))
-                .working(() -> Working.start()
-                        .input("lim", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
-                        .include(load.working().build(), "")
-                        .build());
+                .limitIs("deviceRating", survey.device().ratingOrigin())
+                .working(() -> load.working().build());
         finding.remedies(() -> remedies.forLoad(shower));
         finding.add();
     }
@@ -97,10 +97,21 @@ public final class LoadChecks implements CheckGroup {
                 .compare(load.currentA(highestV), isolatorA == null ? ratingA : Math.min(ratingA, isolatorA))
                 .condition(Condition.of(null, highestV, null))
                 .source(source)
-                .working(() -> load.working()
+                .working(() -> smallerRating(load.working(), ratingA, isolatorA)
                         .input("Umax", "highestVoltage", highestV, "V", source, Origin.rule("voltage.most"))
                         .step("I", "highVoltageCurrent", "Ib * Umax / Ur", "A", "")
                         .build())
                 .add();
+    }
+
+    /** The limit: the smaller of two ratings, or the only one. */
+    private Working.Builder smallerRating(Working.Builder working, double ratingA, @Nullable Double isolatorA) {
+        String origin = survey.device().ratingOrigin();
+        if (isolatorA == null) {
+            return working.input(Step.LIMIT, "deviceRating", ratingA, "A", "", origin);
+        }
+        return working.input("In", "deviceRating", ratingA, "A", "", origin)
+                .input("Ii", "isolatorRating", isolatorA, "A", "", ReadingPaths.ISOLATOR_RATING)
+                .step(Step.LIMIT, "smallerRating", "min(In, Ii)", "A", "");
     }
 }

@@ -55,7 +55,7 @@ public final class InstructionChecks implements CheckGroup {
             return;
         }
         FindingBuilder finding = findings.on(check).compare(ratingA, mostA).working(() -> Working.start()
-                .input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
+                .input("In", "deviceRating", ratingA, "A", "", survey.device().ratingOrigin())
                 .build());
         finding.remedies(() -> remedies.devicesUpTo(shower, mostA));
         finding.add();

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -53,13 +54,13 @@ public final class OriginChecks implements CheckGroup {
                 .compare(needed.getAsDouble(), tailsMm2)
                 .argument("fuse", fuseA)
                 .source(survey.cite("tails"))
-                .working(() -> needed("neededTails", needed.getAsDouble(), survey.cite("tails")));
+                .limitIs("tails", ReadingPaths.TAILS)
+                .working(() -> Working.start()
+                        .input("If", "serviceFuse", fuseA, "A", "", ReadingPaths.SERVICE_FUSE)
+                        .step("S", "neededTails", survey.rules().earthing().tailsExpression("If"), "mm²", survey.cite("tails"))
+                        .build());
         finding.remedies(() -> remedies.tails(needed.getAsDouble()));
         finding.add();
-    }
-
-    private static Working needed(String meaning, double mm2, String source) {
-        return Working.start().input("S", meaning, mm2, "mm²", source).build();
     }
 
     private static void notInTable(Findings findings, Check check, String path, String what) {
@@ -89,9 +90,23 @@ public final class OriginChecks implements CheckGroup {
         FindingBuilder finding = findings.on(check)
                 .compare(neededMm2, conductorMm2)
                 .source(survey.cite("earthing"))
-                .working(() -> needed("neededEarthing", neededMm2, survey.cite("earthing")));
+                .limitIs("earthingConductor", ReadingPaths.EARTHING_CONDUCTOR)
+                .working(() -> earthingWorking(neededMm2));
         finding.remedies(() -> remedies.earthing(neededMm2));
         finding.add();
+    }
+
+    private Working earthingWorking(double neededMm2) {
+        Double tailsMm2 = survey.feed().tailsMm2();
+        if (survey.feed().ownElectrode() || tailsMm2 == null) {
+            return Working.start()
+                    .input("S", "neededEarthing", neededMm2, "mm²", survey.cite("earthing"), Origin.rule("earthing.tt"))
+                    .build();
+        }
+        return Working.start()
+                .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
+                .step("S", "neededEarthing", survey.rules().earthing().conductorExpression("St"), "mm²", survey.cite("earthing"))
+                .build();
     }
 
     /** By the tails; with an own electrode the least size that stands rough handling. */
@@ -146,21 +161,22 @@ public final class OriginChecks implements CheckGroup {
         FindingBuilder finding = findings.on(CircuitChecks.MAIN_BONDING)
                 .compare(neededMm2, bondingMm2)
                 .source(survey.cite("bonding"))
-                .working(() -> bondingWorking(neededMm2, combined, sourceMm2));
+                .limitIs("mainBonding", ReadingPaths.BONDING)
+                .working(() -> bondingWorking(combined, sourceMm2));
         finding.remedies(() -> remedies.bonding(neededMm2));
         finding.add();
     }
 
-    private Working bondingWorking(double neededMm2, boolean combined, double sourceMm2) {
+    private Working bondingWorking(boolean combined, double sourceMm2) {
         if (combined) {
             return Working.start()
-                    .input("Sn", "supplyNeutral", sourceMm2, "mm²", "")
-                    .input("S", "neededBonding", neededMm2, "mm²", survey.cite("bonding"))
+                    .input("Sn", "supplyNeutral", sourceMm2, "mm²", "", ReadingPaths.NEUTRAL)
+                    .step("S", "neededBonding", survey.rules().earthing().bondingExpression("Sn"), "mm²", survey.cite("bonding"))
                     .build();
         }
         String cite = survey.cite("bonding");
         return Working.start()
-                .input("Se", "earthingConductor", sourceMm2, "mm²", "")
+                .input("Se", "earthingConductor", sourceMm2, "mm²", "", ReadingPaths.EARTHING_CONDUCTOR)
                 .input("f", "bondingShare", survey.rules().number("bonding.share"), "", cite)
                 .input("Smin", "bondingLeast", survey.rules().number("bonding.least"), "mm²", cite)
                 .input("Smax", "bondingMost", survey.rules().number("bonding.most"), "mm²", cite)

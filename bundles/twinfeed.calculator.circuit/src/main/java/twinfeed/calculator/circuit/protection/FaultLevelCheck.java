@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -39,10 +40,20 @@ public final class FaultLevelCheck implements CheckGroup {
                 .compare(faultA / 1000, limitA / 1000)
                 .argument("device", deviceA / 1000)
                 .source(survey.cite("fault"))
-                .working(() -> Working.start()
+                .working(() -> limit(Working.start(), deviceA, assemblyA)
                         .input("Ipf", "prospectiveFault", faultA / 1000, "kA", "", ReadingPaths.FAULT)
                         .build())
                 .add();
+    }
+
+    private static Working.Builder limit(Working.Builder working, double deviceA, @Nullable Double assemblyA) {
+        if (assemblyA == null) {
+            return working.input(
+                    Step.LIMIT, "breakingCapacity", deviceA / 1000, "kA", "", ReadingPaths.DEVICE_BREAKING);
+        }
+        return working.input("Icn", "breakingCapacity", deviceA / 1000, "kA", "", ReadingPaths.DEVICE_BREAKING)
+                .input("Icc", "assemblyRating", assemblyA / 1000, "kA", "", ReadingPaths.ASSEMBLY_RATING)
+                .step(Step.LIMIT, "smallerRating", "min(Icn, Icc)", "kA", "");
     }
 
     /** Only for readings that the check has found to be there. */

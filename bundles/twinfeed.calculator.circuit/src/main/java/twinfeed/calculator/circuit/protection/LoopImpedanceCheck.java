@@ -2,10 +2,13 @@
 package twinfeed.calculator.circuit.protection;
 
 import java.util.List;
+import java.util.Objects;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -102,7 +105,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .argument("table", limitOhm)
                 .argument("share", share * 100)
                 .source(survey.cite("loop"))
-                .working(this::working);
+                .working(() -> working(limitOhm));
         finding.remedies(() -> remedies.forLoop(shower, ratingA));
         finding.add();
     }
@@ -133,7 +136,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .argument("cure", cure)
                 .argument("rating", ratingA)
                 .source(survey.cite("loop"))
-                .working(this::working)
+                .working(() -> working(limitOhm))
                 .add();
     }
 
@@ -164,12 +167,29 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .variant("byResidual")
                 .argument("residual", residualA == null ? 0 : residualA * 1000)
                 .source(survey.cite("loop.rcd"))
-                .working(this::working)
+                .working(this::residualWorking)
                 .add();
     }
 
-    private Working working() {
+    private Working working(double limitOhm) {
         Working.Builder working = Working.start();
+        LoopLimit.working(working, survey, limitOhm, share());
+        loop.working(working, survey);
+        return working.build();
+    }
+
+    private Working residualWorking() {
+        Working.Builder working = Working.start();
+        double residualA = Objects.requireNonNullElse(survey.residual().residualA(), 1.0);
+        working.input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
+                .input(
+                        "Ut",
+                        "touchVoltage",
+                        survey.rules().number("touch.voltage"),
+                        "V",
+                        survey.rules().source("touch.voltage"),
+                        Origin.rule("touch.voltage"))
+                .step(Step.LIMIT, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
         loop.working(working, survey);
         return working.build();
     }

@@ -3,8 +3,11 @@ package twinfeed.calculator.circuit.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -55,16 +58,19 @@ public final class ResidualLoadChecks implements CheckGroup {
             findings.on(check).cannotTell(missing(shower, shared)).add();
             return;
         }
-        rating(shower, findings, load, ratedA, othersA);
+        rating(shower, findings, load, shared);
     }
 
-    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, double ratedA, double othersA) {
+    private void rating(ShowerCase shower, Findings findings, ShowerLoad load, SharedRcd shared) {
+        double ratedA = Objects.requireNonNull(shared.ratingA());
+        double othersA = Objects.requireNonNull(shared.othersA());
         findings.on(CircuitChecks.RCD_RATING)
                 .compare(load.designA() + othersA, ratedA)
                 .argument("others", othersA)
                 .source(survey.cite("rcd.rating"))
+                .limitIs("residualDeviceRating", shared.ratingOrigin())
                 .working(() -> load.working()
-                        .input("Io", "otherCircuits", othersA, "A", "")
+                        .input("Io", "otherCircuits", othersA, "A", "", shared.othersOrigin())
                         .step("I", "residualDeviceCurrent", "Ib + Io", "A", survey.cite("rcd.rating"))
                         .build())
                 .remedies(() -> remedies.relieving(shower))
@@ -139,15 +145,18 @@ public final class ResidualLoadChecks implements CheckGroup {
                 .compare(leakageA * 1000, survey.rules().number("rcd.standing.share") * residualA * 1000)
                 .variant(residual.scope() == RcdScope.CIRCUIT ? "" : "shared")
                 .source(survey.rules().source("rcd.standing.share"))
-                .working(() -> leakage(powerW))
+                .working(() -> leakage(shower, powerW, residualA))
                 .add();
     }
 
-    private Working leakage(double powerW) {
+    private Working leakage(ShowerCase shower, double powerW, double residualA) {
         RuleSet rules = survey.rules();
         double perKilowatt = rules.number("leakage.watt") * 1e6;
         return Working.start()
-                .input("Pr", "ratedPower", powerW / 1000, "kW", "")
+                .input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
+                .input("s", "standingShare", rules.number("rcd.standing.share"), "", rules.source("rcd.standing.share"))
+                .step(Step.LIMIT, "standingMost", "s * IdN", "mA", "")
+                .input("Pr", "ratedPower", powerW / 1000, "kW", "", Origin.heater(shower.heater(), "power"))
                 .input("i", "leakageByPower", perKilowatt, "mA/kW", rules.source("leakage.watt"))
                 .input("imax", "leakageMost", rules.number("leakage.most") * 1000, "mA", rules.source("leakage.most"))
                 .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")

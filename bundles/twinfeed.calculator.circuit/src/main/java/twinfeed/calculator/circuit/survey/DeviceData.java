@@ -48,6 +48,11 @@ public record DeviceData(
         return kind == null ? 1 : kind.cableFactor();
     }
 
+    /** Origin of its rating in workings; of a fuse it is none, for its rating picks a line of a table, which only the program does. */
+    public String ratingOrigin() {
+        return kind != null && kind.multiple().isPresent() ? ReadingPaths.DEVICE_RATING : "";
+    }
+
     public boolean family(DeviceKind.Family family) {
         return kind != null && kind.family() == family;
     }

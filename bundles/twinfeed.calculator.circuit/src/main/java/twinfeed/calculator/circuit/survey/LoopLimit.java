@@ -3,6 +3,9 @@ package twinfeed.calculator.circuit.survey;
 
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.engineering.cable.Protection;
@@ -23,5 +26,33 @@ public final class LoopLimit {
         double timeS = rules.disconnectionS(ratingA, false);
         OptionalDouble tabulated = rules.devices().tabulatedLoopOhm(kind.key(), ratingA, timeS);
         return tabulated.isPresent() ? Double.valueOf(tabulated.getAsDouble()) : null;
+    }
+
+    /** Adds the lines that end in the limit: by the rule for a breaker, and the figure of the table for a fuse. */
+    public static void working(Working.Builder working, CircuitSurvey survey, double limitOhm, double share) {
+        RuleSet rules = survey.rules();
+        DeviceKind kind = survey.device().kind();
+        Double ratingA = survey.device().ratingA();
+        if (kind == null || ratingA == null || kind.multiple().isEmpty()) {
+            working.input("Zt", "loopLimit", limitOhm, "ohm", rules.tableSource("loop"));
+        } else {
+            working.input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
+                    .input("m", "tripMultiple", kind.multiple().getAsDouble(), "", rules.tableSource("devices"))
+                    .input(
+                            "U0",
+                            "nominalVoltage",
+                            rules.number("voltage.nominal"),
+                            "V",
+                            rules.source("voltage.nominal"),
+                            Origin.rule("voltage.nominal"))
+                    .input("Cmin", "leastVoltageFactor", rules.number("cmin"), "", rules.source("cmin"), Origin.rule("cmin"))
+                    .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "ohm", survey.cite("loop"));
+        }
+        if (share == 1) {
+            working.step(Step.LIMIT, "loopLimit", "Zt", "ohm", "");
+        } else {
+            working.input("sm", "measuredShare", share, "", rules.source("measured.factor"), Origin.rule("measured.factor"))
+                    .step(Step.LIMIT, "measuredLimit", "sm * Zt", "ohm", "");
+        }
     }
 }

@@ -15,6 +15,7 @@ public final class ReadingPaths {
     public static final String TAILS = FEED + "tails";
     public static final String EARTHING_CONDUCTOR = FEED + "earthingConductor";
     public static final String BONDING = FEED + "mainBonding";
+    public static final String ASSEMBLY_RATING = FEED + "assemblyFaultRating";
     public static final String NEUTRAL = FEED + "supplyNeutral";
     public static final String SPARE_WAY = FEED + "spareWay";
     public static final String APPROVED = FEED + "deviceApproved";

@@ -27,6 +27,16 @@ public record SharedRcd(boolean upstream, @Nullable Double ratingA, @Nullable Do
         return new SharedRcd(false, residual.ratingA(), alone ? Double.valueOf(0) : residual.loadA());
     }
 
+    /** Origin of its rated current in workings. */
+    public String ratingOrigin() {
+        return upstream ? ReadingPaths.UPSTREAM_RATING : ReadingPaths.RCD_RATING;
+    }
+
+    /** Origin of the other circuits' currents in workings. */
+    public String othersOrigin() {
+        return upstream ? ReadingPaths.UPSTREAM_LOAD : ReadingPaths.RCD_LOAD;
+    }
+
     /** Whether a heater and the other circuits are known to be more than it carries. */
     boolean overloadedBy(ShowerLoad load) {
         return ratingA != null && othersA != null && LimitType.exceeds(load.designA() + othersA, ratingA);

@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Phrase;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
@@ -83,13 +84,19 @@ public final class InstallationChecks implements CheckGroup {
                         .argument("hardness", hardnessMgPerL(heater))
                         .argument("allowed", limit);
             } else {
-                finding.compare(hardnessMgPerL(heater), limit);
+                finding.compare(hardnessMgPerL(heater), limit).working(() -> hardnessWorking(heater));
                 if (over) {
                     finding.remedy(WaterRemedies.scaleInhibitor());
                 }
             }
             finding.add();
         }
+    }
+
+    private static Working hardnessWorking(HeaterCase heater) {
+        return Working.start()
+                .input("H", "hardness", hardnessMgPerL(heater), "mg/L", "", "survey.water.hardness")
+                .build();
     }
 
     private static double hardnessMgPerL(HeaterCase heater) {
@@ -101,6 +108,7 @@ public final class InstallationChecks implements CheckGroup {
         if (!heater.blocked(PressureChecks.SCALE)) {
             heater.on(PressureChecks.SCALE)
                     .compare(hardnessMgPerL(heater), HARD_MG_PER_L)
+                    .working(() -> hardnessWorking(heater))
                     .source("hardness bands of the Drinking Water Inspectorate: hard above 200 mg/L")
                     .add();
         }

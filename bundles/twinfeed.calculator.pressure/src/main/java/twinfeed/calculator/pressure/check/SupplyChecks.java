@@ -85,9 +85,9 @@ public final class SupplyChecks implements CheckGroup {
         FindingBuilder finding = heater.on(PressureChecks.STATIC_PRESSURE)
                 .compare(unitPa / FeedUnits.BAR, limitPa / FeedUnits.BAR)
                 .source("maker's instructions");
-        if (feed != null) {
-            finding.working(() -> atUnit(heater.unit().heater(), feed, coldest, limitPa));
-        }
+        finding.working(() -> feed == null
+                ? atGauge(heater, gaugePa, limitPa)
+                : atUnit(heater.unit().heater(), feed, coldest, limitPa));
         double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
         // A tank that is there for other reasons takes the main's pressure away too.
         WaterFeed water = heater.house().water();
@@ -95,6 +95,14 @@ public final class SupplyChecks implements CheckGroup {
             finding.remedies(() -> List.of(WaterRemedies.reducingValve(setPa), PumpRemedy.of(water)));
         }
         finding.add();
+    }
+
+    private static Working atGauge(HeaterCase heater, double gaugePa, double limitPa) {
+        WorkingLines lines = new WorkingLines();
+        UnitLines.addPressure(lines, "lim", "mostStatic", limitPa, heater.unit().heater(), "maximumStaticPressure");
+        return lines.input(
+                        "p_0", "staticReading", gaugePa / FeedUnits.BAR, "bar", "", "survey.water.test.staticPressure")
+                .build();
     }
 
     private static Working atUnit(Heater heater, FeedConditions feed, int coldest, double limitPa) {
