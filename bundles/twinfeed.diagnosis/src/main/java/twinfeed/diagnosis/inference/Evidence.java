@@ -47,6 +47,9 @@ public record Evidence(
     /** Observations of water where current is. */
     private static final List<String> WATER_INSIDE = List.of("leakFromCase", "waterInCase");
 
+    /** Observations of the insulation. */
+    private static final List<String> INSULATION = List.of("insulationLow", "circuitInsulationLow");
+
     public Evidence {
         answers = List.copyOf(answers);
         asked = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(asked));
@@ -138,9 +141,19 @@ public record Evidence(
                 && (!trips || answer("insulationLow").isPresent());
     }
 
-    /** Whether there is anything from which a fault could be inferred; the feeds alone are no fault of the unit. */
+    /**
+     * Whether there is anything from which a fault could be inferred; the feeds alone are no fault of the unit, and sound insulation, which
+     * is measured in every survey, is no sign of one.
+     */
     public boolean any() {
-        return answers.stream().anyMatch(answer -> answer.origin() != ObservationAnswer.Origin.FEED);
+        return answers.stream()
+                .anyMatch(answer -> answer.origin() != ObservationAnswer.Origin.FEED
+                        && (answer.yes() || !testedAtTheBoard(answer)));
+    }
+
+    /** The insulation of a circuit is tested from the board; that the unit hung on it or not tells nothing of its cover. */
+    private static boolean testedAtTheBoard(ObservationAnswer answer) {
+        return answer.origin() == ObservationAnswer.Origin.READING && INSULATION.contains(answer.key());
     }
 
     /** Whether somebody reported something, an answer "unknown" included, or measured something. */
@@ -151,6 +164,7 @@ public record Evidence(
     /** The answers that were found with the cover off. */
     public List<String> underCover(FaultData data) {
         return answers.stream()
+                .filter(answer -> !testedAtTheBoard(answer))
                 .map(ObservationAnswer::key)
                 .filter(key -> data.observation(key)
                         .map(each -> each.place() == ObservationStage.COVER)

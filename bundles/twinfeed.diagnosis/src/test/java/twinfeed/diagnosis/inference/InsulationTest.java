@@ -53,6 +53,23 @@ class InsulationTest {
         assertFalse(SampleVisits.evidence(survey("0.02 Mohm", false)).mayBePowered());
     }
 
+    /** It is tested from the board in every survey: a sound one is neither a report of a fault nor a look under the cover. */
+    @Test
+    void soundInsulationAloneIsNoSignOfAFault() {
+        for (boolean unitDisconnected : new boolean[] {false, true}) {
+            Survey survey = survey("200 Mohm", unitDisconnected);
+            survey.getSymptoms().clear();
+            survey.setFaultFinding(null);
+            Evidence evidence = SampleVisits.evidence(survey);
+            assertFalse(evidence.any() || evidence.begun());
+            assertFalse(evidence.unsafeReading(FaultData.own()));
+        }
+        Survey low = survey("0.02 Mohm", false);
+        low.getSymptoms().clear();
+        low.setFaultFinding(null);
+        assertTrue(SampleVisits.evidence(low).any());
+    }
+
     @Test
     void aUnitWithoutElectronicsHasNoBoardToFail() {
         Survey survey = SampleVisits.survey("deadNothing");
