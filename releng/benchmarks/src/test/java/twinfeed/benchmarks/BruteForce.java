@@ -35,8 +35,15 @@ final class BruteForce {
     private final Set<Offer> offers = new LinkedHashSet<>();
     private final OptionResult before;
     private final Map<String, Outcome> outcomesBefore;
-    private Optional<WorkCost> least = Optional.empty();
-    private List<Remedy> leastWorks = List.of();
+    private Least sparing = new Least(Optional.empty(), List.of());
+    private Least whatever = new Least(Optional.empty(), List.of());
+
+    /** The least costly set so far. */
+    private record Least(Optional<WorkCost> cost, List<Remedy> works) {
+        Least or(WorkCost other, List<Remedy> more) {
+            return cost.isEmpty() || other.compareTo(cost.get()) < 0 ? new Least(Optional.of(other), more) : this;
+        }
+    }
 
     /** A work that was offered with some others done; the same by what it is, for its edit is made anew each time. */
     private record Offer(Set<String> under, String whole, Remedy remedy) {
@@ -74,14 +81,19 @@ final class BruteForce {
         return waiting.isEmpty();
     }
 
+    /** Of those that make no advice fail anew where there are any, else of all with which the heater suits. */
+    private Least chosen() {
+        return sparing.cost.isPresent() ? sparing : whatever;
+    }
+
     /** Cost of the least costly set with which the heater suits. */
     Optional<WorkCost> least() {
-        return least;
+        return chosen().cost();
     }
 
     /** The works of that set. */
     List<String> leastWorks() {
-        return leastWorks.stream().map(Remedy::id).toList();
+        return chosen().works().stream().map(Remedy::id).toList();
     }
 
     private void judge(List<Remedy> works) {
@@ -89,9 +101,9 @@ final class BruteForce {
         works.forEach(work -> work.edit().accept(edited));
         OptionResult result = judge.judge(house.survey(), edited, house.candidate());
         WorkCost cost = costs.of(works);
-        if (suits(result) && (least.isEmpty() || cost.compareTo(least.get()) < 0)) {
-            least = Optional.of(cost);
-            leastWorks = works;
+        if (suits(result)) {
+            whatever = whatever.or(cost, works);
+            sparing = sparesAdvice(result) ? sparing.or(cost, works) : sparing;
         }
         grow(works, result);
     }
@@ -119,13 +131,20 @@ final class BruteForce {
         return remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items();
     }
 
-    /** What the program promises of a set of works: nothing decisive fails or is open that was not open, and nothing fails anew. */
+    /** Whether no advice fails that neither failed before nor was too close to call. */
+    private boolean sparesAdvice(OptionResult result) {
+        return result.findings().stream()
+                .filter(finding -> finding.outcome() == Outcome.FAILS)
+                .map(finding -> outcomesBefore.get(finding.check().key()))
+                .allMatch(was -> was == Outcome.FAILS || was == Outcome.TOO_CLOSE);
+    }
+
+    /** What the program promises of a set of works: nothing decisive fails, or is open that was not open. */
     boolean suits(OptionResult result) {
         for (Finding finding : result.findings()) {
             boolean deciding = finding.check().deciding();
             Outcome was = outcomesBefore.get(finding.check().key());
-            boolean fails = finding.outcome() == Outcome.FAILS
-                    && (deciding || (was != Outcome.FAILS && was != Outcome.TOO_CLOSE));
+            boolean fails = finding.outcome() == Outcome.FAILS && deciding;
             boolean open = finding.outcome() == Outcome.CANNOT_TELL && deciding && was != Outcome.CANNOT_TELL;
             if (fails || open) {
                 return false;

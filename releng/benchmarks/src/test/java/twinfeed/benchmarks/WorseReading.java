@@ -3,8 +3,12 @@ package twinfeed.benchmarks;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.survey.CableSegment;
+import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;
+import twinfeed.model.survey.RcdScope;
+import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.WaterTest;
 import twinfeed.units.Current;
 import twinfeed.units.Length;
@@ -67,6 +71,68 @@ enum WorseReading {
                     load.setCurrent(Current.ofSi(load.getCurrent().si() * (1 + by)));
                 }
             }
+        }
+    },
+    HIGHER_LOOP {
+        /** Loop impedance of the supply, measured at the origin: beyond what the network operator declares, an advice. */
+        @Override
+        void worsen(Survey survey, double by) {
+            ElectricalFeed feed = survey.getElectricity();
+            feed.setExternalLoop(
+                    feed.getExternalLoop().withSi(feed.getExternalLoop().si() * (1 + 2 * by)));
+        }
+    },
+    HIGHER_ELECTRODE {
+        /** Beyond 200 ohm an electrode may dry out, an advice. */
+        @Override
+        void worsen(Survey survey, double by) {
+            ElectricalFeed feed = survey.getElectricity();
+            if (feed.getElectrode() != null) {
+                feed.setElectrode(feed.getElectrode().withSi(feed.getElectrode().si() * (1 + by)));
+            }
+        }
+    },
+    HARDER_WATER {
+        /** Scale, which advice alone looks at where instructions name no hardest water. */
+        @Override
+        void worsen(Survey survey, double by) {
+            survey.getWater()
+                    .setHardness(survey.getWater()
+                            .getHardness()
+                            .withSi(survey.getWater().getHardness().si() * (1 + 2 * by)));
+        }
+    },
+    SHARED_SERVICE_PIPE {
+        @Override
+        void worsen(Survey survey, double by) {
+            survey.getWater().setSharedServicePipe(true);
+        }
+    },
+    FUSE_NOT_CONFIRMED {
+        /** The network operator has not said which fuse there is, an advice. */
+        @Override
+        void worsen(Survey survey, double by) {
+            survey.getElectricity().setServiceFuseConfirmed(false);
+        }
+    },
+    LARGER_SWITCHED_PART {
+        /** A fault of the shower switches the whole house off, an advice. */
+        @Override
+        void worsen(Survey survey, double by) {
+            ResidualDevice device = survey.getElectricity().getCircuit().getRcd();
+            if (device.isSetScope() && device.getScope() == RcdScope.SEVERAL) {
+                device.setScope(RcdScope.HOUSE);
+            }
+        }
+    },
+    FRAIL_USERS {
+        /** Water that scalds the frail sooner, an advice. */
+        @Override
+        void worsen(Survey survey, double by) {
+            if (survey.getCustomer() == null) {
+                survey.setCustomer(SurveyFactory.eINSTANCE.createCustomer());
+            }
+            survey.getCustomer().setVulnerable(true);
         }
     },
     COLDER_WATER {

@@ -33,7 +33,8 @@ import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
 
 /**
- * A worse reading never gives a better verdict: longer cable, less pressure, larger load, colder water, over random houses. Once check by
+ * A worse reading never gives a better verdict: longer cable, less pressure, larger load, colder water, and readings that advice alone
+ * uses, such as a loop impedance beyond what operators declare or frail users, over random houses. Once check by
  * check in the house as it is, once through the whole assessment with tolerances and the search for works.
  */
 class WorseReadingTest {

@@ -29,8 +29,12 @@ import twinfeed.model.survey.Survey;
  *
  * <p>A set grows only by works that can mend one check that fails under it: those that the check itself offers, for a calculator
  * offers every work of its own that can mend its check, and those of calculators that change its answer through what they give. That
- * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set. A set that makes a check fail
- * which neither failed before nor was too close to call is never offered.
+ * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set.
+ *
+ * <p>What a set may leave failing: no deciding check, and of the advice only what failed before or was too close to call. Where no set
+ * keeps to the second, advice does not stand in the way, and the least costly set is taken with which no deciding check fails: the
+ * advice that fails with it is said beside it. So advice chooses among the sets but never decides the verdict; were it to decide, an
+ * advice that fails already would admit works that one that passes forbids, and a worse reading would give a better verdict.
  */
 public final class RemedySearch {
     /** So many sets are judged before the search gives up, and says so. */
@@ -89,7 +93,13 @@ public final class RemedySearch {
         if (before.findings().stream().noneMatch(Finding::stands)) {
             return unchanged(before, before.verdict(), List.of(), false);
         }
-        return new Search(survey, candidate, before).run();
+        Search sparing = new Search(survey, candidate, before, true);
+        WorkPlan plan = sparing.run();
+        if (!plan.works().isEmpty() || !sparing.hindered) {
+            return plan;
+        }
+        WorkPlan whatever = new Search(survey, candidate, before, false).run();
+        return whatever.works().isEmpty() ? plan : whatever;
     }
 
     private WorkPlan unchanged(OptionResult before, Verdict verdict, List<String> unmended, boolean exhausted) {
@@ -128,6 +138,7 @@ public final class RemedySearch {
         private final Survey survey;
         private final Candidate candidate;
         private final OptionResult before;
+        private final boolean sparesAdvice;
         private final Set<String> failedBefore = new HashSet<>();
         private final Set<String> unknownBefore = new HashSet<>();
         private final Set<String> doubtWithoutWork = new HashSet<>();
@@ -135,8 +146,11 @@ public final class RemedySearch {
         private final Set<String> seen = new HashSet<>();
         private final Map<String, Offer> offers = new LinkedHashMap<>();
         private final Set<String> mendable = new LinkedHashSet<>();
+        /** Whether advice that fails anew stood in the way of any set. */
+        private boolean hindered;
 
-        Search(Survey survey, Candidate candidate, OptionResult before) {
+        Search(Survey survey, Candidate candidate, OptionResult before, boolean sparesAdvice) {
+            this.sparesAdvice = sparesAdvice;
             this.survey = survey;
             this.candidate = candidate;
             this.before = before;
@@ -186,15 +200,14 @@ public final class RemedySearch {
         }
 
         /**
-         * Nothing decisive fails, nothing fails that neither failed before nor was too close to call, and no doubt is new. A check that is
-         * too close to call and for which there is no work, a reading to be taken again for example, stays so: works mend the rest, and
+         * Nothing decisive fails, no advice that is spared fails anew, and no doubt is new. A check that is too close to call and for which there is no work, a reading to be taken again for example, stays so: works mend the rest, and
          * the verdict stays open.
          */
         private boolean mends(OptionResult after) {
             return after.findings().stream().allMatch(finding -> {
                 String key = finding.check().key();
                 return switch (finding.outcome()) {
-                    case FAILS -> !finding.check().deciding() && failedBefore.contains(key);
+                    case FAILS -> !finding.check().deciding() && !failsAnew(finding);
                     case TOO_CLOSE -> !finding.check().deciding() || doubtWithoutWork.contains(key);
                     case CANNOT_TELL, NOT_CHECKED -> !opensDoubt(finding);
                     default -> true;
@@ -221,7 +234,16 @@ public final class RemedySearch {
             String key = finding.check().key();
             boolean stands =
                     finding.stands() && !(finding.outcome() == Outcome.TOO_CLOSE && doubtWithoutWork.contains(key));
-            return stands || (finding.outcome() == Outcome.FAILS && !failedBefore.contains(key)) || opensDoubt(finding);
+            return stands || failsAnew(finding) || opensDoubt(finding);
+        }
+
+        /** Advice that neither failed before nor was too close to call, where it is spared. */
+        private boolean failsAnew(Finding finding) {
+            boolean anew = !finding.check().deciding()
+                    && finding.outcome() == Outcome.FAILS
+                    && !failedBefore.contains(finding.check().key());
+            hindered |= anew;
+            return anew && sparesAdvice;
         }
 
         private boolean opensDoubt(Finding finding) {

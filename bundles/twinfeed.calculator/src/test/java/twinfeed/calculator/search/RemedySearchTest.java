@@ -112,19 +112,24 @@ class RemedySearchTest {
             return new WorkCost(enquiries, BigDecimal.valueOf(sum), 0);
         }
 
-        boolean passes(List<String> done) {
+        /** Whether no deciding check fails; if advice is spared, none that passed before either. */
+        boolean passes(List<String> done, boolean sparesAdvice) {
             for (int check = 0; check < checkCount; check++) {
                 boolean fails = margin(check, done) < 0;
                 boolean failedBefore = base[check] < 0;
-                if (fails && (checks.get(check).deciding() || !failedBefore)) {
+                if (fails && (checks.get(check).deciding() || (sparesAdvice && !failedBefore))) {
                     return false;
                 }
             }
             return true;
         }
 
-        /** The least cost of a set that passes, by trying all. */
+        /** The least cost of a set that passes and spares advice; where there is none, of a set that passes. */
         Optional<WorkCost> bruteForce() {
+            return bruteForce(true).or(() -> bruteForce(false));
+        }
+
+        private Optional<WorkCost> bruteForce(boolean sparesAdvice) {
             Optional<WorkCost> best = Optional.empty();
             for (int bits = 0; bits < 1 << workCount; bits++) {
                 Map<String, Remedy> byKind = new LinkedHashMap<>();
@@ -136,7 +141,7 @@ class RemedySearchTest {
                     }
                 }
                 if (byKind.size() == works.size()
-                        && passes(works.stream().map(Remedy::id).toList())
+                        && passes(works.stream().map(Remedy::id).toList(), sparesAdvice)
                         && (best.isEmpty() || cost(works).compareTo(best.get()) < 0)) {
                     best = Optional.of(cost(works));
                 }
@@ -163,7 +168,7 @@ class RemedySearchTest {
             } else {
                 needed += plan.works().isEmpty() ? 0 : 1;
                 assertEquals(best.orElseThrow(), plan.cost(), "seed " + seed);
-                assertTrue(world.passes(plan.works().stream().map(Remedy::id).toList()), "seed " + seed);
+                assertTrue(world.passes(plan.works().stream().map(Remedy::id).toList(), false), "seed " + seed);
             }
             assertFalse(plan.exhausted());
         }
@@ -187,7 +192,7 @@ class RemedySearchTest {
         World world = null;
         for (long seed = 0; world == null; seed++) {
             World each = new World(seed);
-            world = each.bruteForce().isPresent() && !each.passes(List.of()) ? each : null;
+            world = each.bruteForce().isPresent() && !each.passes(List.of(), true) ? each : null;
         }
         Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
@@ -296,19 +301,41 @@ class RemedySearchTest {
         assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
     }
 
-    /** One that passed before and fails with the work done is a new failure: the work is not offered. */
+    /** The dearer work is taken where the cheaper one makes advice fail that passed. */
     @Test
-    void anAdviceThatPassedMustNotFailWithTheWork() {
+    void anAdviceThatPassedIsSparedWhereAnotherWorkServes() {
+        WorkPlan plan = advised(true, true);
+        assertEquals(List.of("dear"), plan.works().stream().map(Remedy::id).toList());
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    /** Advice rules no heater out: where no other work serves, it fails with the work done, and is said. */
+    @Test
+    void anAdviceThatPassedDoesNotDecide() {
+        WorkPlan plan = advised(true, false);
+        assertEquals(List.of("cheap"), plan.works().stream().map(Remedy::id).toList());
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+        assertEquals(
+                Outcome.FAILS, plan.after().finding("made.advice").orElseThrow().outcome());
+    }
+
+    /** A worse reading that advice alone uses changes no verdict, for better or worse. */
+    @Test
+    void theVerdictIsTheSameWhetherTheAdvicePassesOrFails() {
+        for (boolean other : new boolean[] {true, false}) {
+            assertEquals(advised(true, other).verdict(), advised(false, other).verdict());
+        }
+    }
+
+    private static WorkPlan advised(boolean passes, boolean another) {
         Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "");
-        WorkPlan plan = plan(List.of(LOAD, advice), (survey, findings) -> {
-            boolean work = done(survey, "work");
-            findings.on(LOAD)
-                    .compare(work ? 1 : -1, 0)
-                    .remedy(Fixtures.work("work"))
-                    .add();
-            findings.on(advice).compare(work ? -1 : 1, 0).add();
+        return plan(List.of(LOAD, advice), (survey, findings) -> {
+            boolean cheap = done(survey, "cheap");
+            var load = findings.on(LOAD)
+                    .compare(cheap || done(survey, "dear") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("cheap"));
+            (another ? load.remedy(Fixtures.work("dear")) : load).add();
+            findings.on(advice).compare(passes && !cheap ? 1 : -1, 0).add();
         });
-        assertEquals(List.of(), plan.works());
-        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
     }
 }
