@@ -33,7 +33,7 @@ class MessageCallsTest {
     private static final Pattern CALL = Pattern.compile(
             "\\b(?:get|format|text|words|sentence|titled)\\(\\s*(?:(?:[\\w.]*[lL]ocale(?:\\(\\))?|Locale\\.\\w+),\\s*)?\"([\\w.-]+)\"");
 
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)(?::\\d+)?}");
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]\\w*)(?::~?\\d+)?}");
     private static final Pattern NAME = Pattern.compile("\"([A-Za-z]\\w*)\"\\s*,");
 
     /** Where the message comes with one value: its name, then the value. */
