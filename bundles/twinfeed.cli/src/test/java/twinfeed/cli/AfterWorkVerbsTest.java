@@ -100,6 +100,9 @@ class AfterWorkVerbsTest {
                 "circuit-breaker, type B, 40 A",
                 "10 mm² / 4 mm²",
                 "RCBO, type A, 30 mA",
+                "automatic disconnection of supply",
+                "Maximum demand",
+                "Next inspection recommended by",
                 "Multifunction tester 0001 (invented)",
                 "Heating can with elements renewed.")) {
             assertTrue(cells.contains(words), words + "\n" + cells);

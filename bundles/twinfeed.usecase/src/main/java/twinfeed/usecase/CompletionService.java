@@ -17,7 +17,6 @@ import twinfeed.diagnosis.completion.CompletionAssessment;
 import twinfeed.diagnosis.completion.CompletionHouse;
 import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.document.JobSheet;
-import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
@@ -63,33 +62,59 @@ final class CompletionService {
                     "no readings were entered after the work",
                     "enter them, for example complete JOB --by NAME --reading loop=\"0.42 ohm\""));
         }
-        Candidate candidate = candidate(opened, completion.getHeaterId());
+        return sheet(finished(opened, costs), completion);
+    }
+
+    /** The house with the work of the unit's option done. */
+    FinishedHouse finished(OpenedJob opened, WorkCost.Source costs) {
+        Completion completion = opened.job().getCompletion();
+        Candidate candidate = candidate(opened, completion == null ? null : completion.getHeaterId());
         AssessedJob before = office.judge(opened, List.of(candidate), costs, locale);
         WorkPlan plan = before.plans().get(0);
         Survey surveyed = TwinfeedService.withPresentHeater(opened.job().getSurvey(), List.of(candidate));
         Survey house = EcoreUtil.copy(surveyed);
         plan.works().forEach(work -> work.edit().accept(house));
+        return new FinishedHouse(
+                house,
+                candidate,
+                before.record().getOptions().get(0).getRemedies().stream()
+                        .map(Remedy::getTitle)
+                        .toList());
+    }
+
+    /** Judges readings in a finished house; neither is changed. */
+    CompletionSheet sheet(FinishedHouse finished, Completion completion) {
+        Candidate candidate = finished.candidate();
+        Survey house = EcoreUtil.copy(finished.house());
         CompletionHouse.enter(completion, house);
-        AssessmentResult after = runner.assess(house, List.of(candidate));
-        List<WorkPlan> none = after.options().stream()
-                .map(option -> new WorkPlan(
-                        List.of(), option, option, option.verdict(), List.of(), WorkCost.BY_COUNT.of(List.of()), false))
-                .toList();
-        Assessment record = new AssessmentMapper(runner, locale).record(after, none, TwinfeedService.VERSION);
+        Survey forLimits = EcoreUtil.copy(house);
+        CompletionHouse.enterForLimits(forLimits);
         return new CompletionSheet(
                 completion,
                 house,
                 candidate.heater(),
                 !candidate.present(),
-                before.record().getOptions().get(0).getRemedies().stream()
-                        .map(Remedy::getTitle)
-                        .toList(),
+                finished.works(),
                 CompletionAssessment.of(
                         completion,
                         house,
                         candidate.heater(),
-                        record.getOptions().get(0),
+                        judged(house, candidate),
+                        judged(forLimits, candidate),
                         locale));
+    }
+
+    /** What the checks say of a unit in a house as it stands. */
+    private OptionAssessment judged(Survey house, Candidate candidate) {
+        AssessmentResult after = runner.assess(house, List.of(candidate));
+        List<WorkPlan> none = after.options().stream()
+                .map(option -> new WorkPlan(
+                        List.of(), option, option, option.verdict(), List.of(), WorkCost.BY_COUNT.of(List.of()), false))
+                .toList();
+        return new AssessmentMapper(runner, locale)
+                .record(after, none, TwinfeedService.VERSION)
+                .getOptions()
+                .get(0);
     }
 
     private static Candidate candidate(OpenedJob opened, @Nullable String heaterId) {
@@ -129,13 +154,7 @@ final class CompletionService {
     List<Reason> reasons(OpenedJob opened, WorkCost.Source costs) {
         List<Reason> all = new ArrayList<>();
         if (opened.job().getCompletion() != null) {
-            sheet(opened, costs)
-                    .unsafe()
-                    .forEach(each -> all.add(new Reason(
-                            each.key(),
-                            each.title(),
-                            each.expected().isEmpty() ? each.value() : each.value() + " (" + each.expected() + ")")));
-            return all;
+            return reasons(sheet(opened, costs));
         }
         List<Candidate> present =
                 new Candidates(opened).all().stream().filter(Candidate::present).toList();
@@ -148,6 +167,16 @@ final class CompletionService {
             }
         }
         return all;
+    }
+
+    /** What makes the unit unsafe by what was measured after the work, and by the checks of the house as it was finished. */
+    static List<Reason> reasons(CompletionSheet sheet) {
+        return sheet.unsafe().stream()
+                .map(each -> new Reason(
+                        each.key(),
+                        each.title(),
+                        each.expected().isEmpty() ? each.value() : each.value() + " (" + each.expected() + ")"))
+                .toList();
     }
 
     void notice(OpenedJob opened, List<Reason> reasons, FirmFile firm, LocalDate day, OutputPaths out) {

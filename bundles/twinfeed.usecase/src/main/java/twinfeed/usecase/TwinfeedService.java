@@ -310,6 +310,24 @@ public final class TwinfeedService {
     }
 
     /**
+     * The house as it should be when the work is finished: for judging readings one after the other while they are typed.
+     *
+     * @param opened the job; what it says of the finished work may be absent
+     * @param book price book by which the work was found; null for the fewest works
+     * @param locale language of the texts
+     * @throws twinfeed.model.io.InputException if there is no unit in it
+     */
+    public FinishedHouse finished(OpenedJob opened, @Nullable PriceBook book, Locale locale) {
+        return new CompletionService(this, runner, locale).finished(opened, costs(book, opened));
+    }
+
+    /** Judges readings in a finished house; neither is changed. */
+    public twinfeed.diagnosis.completion.CompletionSheet completion(
+            FinishedHouse finished, twinfeed.model.job.Completion completion, Locale locale) {
+        return new CompletionService(this, runner, locale).sheet(finished, completion);
+    }
+
+    /**
      * Writes the record of finished work and the page for the customer; all of it appears, or nothing.
      *
      * @param day the day on which they are printed
@@ -326,12 +344,18 @@ public final class TwinfeedService {
     }
 
     /**
-     * Why the unit is unsafe: the readings after the work that fail on safety where any were entered, else the failed checks of safety
-     * of the unit that is there. Empty if there is nothing of the kind.
+     * Why the unit is unsafe: where readings after the work were entered, those that fail on safety and the checks of safety that the
+     * house as it was finished fails; else the failed checks of safety of the unit that is there. Empty if there is nothing of the kind.
      */
     public List<twinfeed.usecase.completion.UnsafeNoticeWriter.Reason> unsafe(
             OpenedJob opened, @Nullable PriceBook book, Locale locale) {
         return new CompletionService(this, runner, locale).reasons(opened, costs(book, opened));
+    }
+
+    /** Why the unit is unsafe, by the readings after the work; empty if nothing says so. */
+    public List<twinfeed.usecase.completion.UnsafeNoticeWriter.Reason> unsafe(
+            twinfeed.diagnosis.completion.CompletionSheet sheet) {
+        return CompletionService.reasons(sheet);
     }
 
     /**

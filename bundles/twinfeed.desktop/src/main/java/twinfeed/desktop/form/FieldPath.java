@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.check.ModelPath;
 
 /**
  * The way from an object to one of its readings, over objects that may not be there yet.
@@ -41,6 +42,12 @@ public record FieldPath(String text, List<EStructuralFeature> steps) {
             }
         }
         return new FieldPath(text, steps);
+    }
+
+    /** The reading's path in the model: what tells it from all others. */
+    public String in(EObject root) {
+        String before = ModelPath.of(root);
+        return before.isEmpty() ? text : before + "." + text;
     }
 
     /** The feature at its end. */

@@ -29,8 +29,9 @@ public final class NeededReadings {
     public static NeededReadings of(List<Page> pages, EObject survey, Remarks remarks) {
         NeededReadings readings = new NeededReadings(remarks);
         for (Page page : pages) {
-            for (Section section : page.sections()) {
-                readings.section(section, survey);
+            // No check of the survey waits for what is measured after the work.
+            if (page.owner().isInstance(survey)) {
+                page.sections().forEach(section -> readings.section(section, survey));
             }
         }
         return readings;

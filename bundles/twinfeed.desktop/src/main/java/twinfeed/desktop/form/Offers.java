@@ -61,7 +61,7 @@ public final class Offers {
         }
         String key = attribute.getEContainingClass().getName() + "." + attribute.getName();
         return switch (key) {
-            case "PresentUnit.heaterId" -> heaters();
+            case "PresentUnit.heaterId", "Completion.heaterId" -> heaters();
             case "WaterTest.gaugeAfter", "DrawOff.teeAfter" -> pipes();
             case "Survey.rules" ->
                 titled(

@@ -2,17 +2,28 @@
 package twinfeed.desktop.form;
 
 import java.util.List;
+import java.util.Objects;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
+import twinfeed.model.survey.Survey;
 
 /**
  * One page of the survey.
  *
  * @param key key of its texts, {@code page.KEY}
+ * @param owner class of the object whose readings it asks for: the survey, or the job that the survey belongs to
  * @param sections what it asks, in the order in which a person sees it in the house
  */
-public record Page(String key, List<Section> sections) {
+public record Page(String key, EClass owner, List<Section> sections) {
     public Page {
         sections = List.copyOf(sections);
+    }
+
+    /** The object whose readings it asks for. */
+    public EObject root(Survey survey) {
+        return owner.isInstance(survey)
+                ? survey
+                : Objects.requireNonNull(survey.eContainer(), "a survey at the window belongs to a job");
     }
 
     /** Whether a reading is asked here. */

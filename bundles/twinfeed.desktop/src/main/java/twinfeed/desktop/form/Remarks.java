@@ -31,7 +31,7 @@ public final class Remarks {
     /** The remarks on a job as it is now; what is wanted comes from its newest result. */
     public static Remarks of(JobSession session, Words words) {
         Remarks remarks = new Remarks();
-        for (Problem problem : JobCheck.of(session.survey(), session.catalogue())) {
+        for (Problem problem : JobCheck.of(session.job(), session.catalogue())) {
             remarks.add(
                     problem.path(),
                     new Remark(
@@ -94,7 +94,7 @@ public final class Remarks {
      * @param path the path
      */
     public List<Remark> on(EObject root, FieldPath path) {
-        return at(ModelPath.of(root) + "." + path.text());
+        return at(path.in(root));
     }
 
     /** What there is to say about an object or a reading by its path in the model. */
@@ -159,7 +159,7 @@ public final class Remarks {
         StringBuilder text = new StringBuilder(ModelPath.of(root));
         @Nullable Object here = root;
         for (EStructuralFeature step : path.steps().subList(0, path.steps().size() - 1)) {
-            text.append('.').append(step.getName());
+            text.append(text.isEmpty() ? "" : ".").append(step.getName());
             here = here instanceof EObject owner ? owner.eGet(step) : null;
             if (here == null) {
                 lacking.add(text.toString());

@@ -10,13 +10,20 @@ import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
 import twinfeed.desktop.form.Page.Section;
 import twinfeed.desktop.form.Page.Several;
+import twinfeed.model.job.JobPackage;
 import twinfeed.model.survey.SurveyPackage;
 
 /**
  * The pages of a survey in the order in which a person walks the house: the people, the unit, the water from main to unit, the
- * electricity from service fuse to unit, and what is wished for.
+ * electricity from service fuse to unit, and what is wished for; at the end what is measured after the work.
  */
 public final class SurveyPages {
+    /** Key of the page of the fault-finding. */
+    public static final String FAULTS = "faults";
+
+    /** Key of the page after the work. */
+    public static final String COMPLETION = "completion";
+
     private final EClass owner;
 
     private SurveyPages(EClass owner) {
@@ -35,7 +42,8 @@ public final class SurveyPages {
                 survey.supply(),
                 survey.circuit(),
                 survey.loads(),
-                survey.wishes());
+                survey.wishes(),
+                new SurveyPages(JobPackage.Literals.JOB).completion());
     }
 
     private Page house() {
@@ -80,7 +88,7 @@ public final class SurveyPages {
     private Page faults() {
         String done = "faultFinding.";
         return page(
-                "faults",
+                FAULTS,
                 section("outside", under(done, "flowHottest flowColdest runningPressure shutOffTime")),
                 section("elements", several(done + "elements", "name resistance", "name resistance open")),
                 section("deadTests", under(done, "coil coilOpen cutOutCloses switchCloses")),
@@ -187,8 +195,28 @@ public final class SurveyPages {
                 folded("parameters", several("parameters", "calculator key value", "calculator key value")));
     }
 
-    private static Page page(String key, Section... sections) {
-        return new Page(key, List.of(sections));
+    /** In the order in which it is taken: dead, then live, then with water. */
+    private Page completion() {
+        String done = "completion.";
+        return page(
+                COMPLETION,
+                section("completionWho", fields("completion.by completion.doneOn completion.instruments")),
+                section("completionDead", under(done, "cpcContinuous line bonding insulation elements")),
+                section(
+                        "completionLive",
+                        under(
+                                done,
+                                "polaritySupply polarity externalLoop loop prospectiveFault residualTime residualButton"
+                                        + " loadedVoltage")),
+                section("completionWater", under(done, "runningPressure flow intake outlet tight shutsDown")),
+                section(
+                        "completionWork",
+                        fields("completion.heaterId? completion.work= completion.settings= completion.departures="
+                                + " completion.notes=")));
+    }
+
+    private Page page(String key, Section... sections) {
+        return new Page(key, owner, List.of(sections));
     }
 
     private static Section section(String key, List<Item> items) {

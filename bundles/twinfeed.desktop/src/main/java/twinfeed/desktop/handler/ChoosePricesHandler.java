@@ -5,6 +5,7 @@ import jakarta.inject.Named;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Desk.Prices;
 import twinfeed.desktop.text.Words;

@@ -9,6 +9,7 @@ import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.text.Words;

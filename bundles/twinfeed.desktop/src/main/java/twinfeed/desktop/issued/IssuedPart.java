@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.BusyIndicator;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.FillLayout;
@@ -23,6 +24,7 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
+import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
@@ -31,6 +33,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionPrice;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.quote.QuoteState;
 import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.QuoteCorrection;
 
@@ -48,6 +51,7 @@ public final class IssuedPart {
     private final Button decline;
     private final Button correct;
     private final Button compare;
+    private final Button parts;
     private final IssuedDetail detail;
     private List<IssuedRow> rows = List.of();
 
@@ -78,6 +82,7 @@ public final class IssuedPart {
         this.decline = button(actions, "issued.decline", this::decline);
         this.correct = button(actions, "issued.correct", this::correct);
         this.compare = button(actions, "issued.compare", this::compare);
+        this.parts = button(actions, "issued.parts", this::parts);
         this.detail = new IssuedDetail(halves, words);
         halves.setWeights(45, 55);
         select();
@@ -181,6 +186,7 @@ public final class IssuedPart {
         decline.setEnabled(one && chosen.get(0).open());
         correct.setEnabled(one && chosen.get(0).decided());
         compare.setEnabled(chosen.size() == 2 || (one && before(chosen.get(0)).isPresent()));
+        parts.setEnabled(one && chosen.get(0).issued().quote().getState() == QuoteState.ACCEPTED);
         detail.show(
                 one ? chosen.get(0).issued() : null,
                 one ? corrections(chosen.get(0).issued()) : List.of());
@@ -287,6 +293,25 @@ public final class IssuedPart {
         } catch (RuntimeException refused) {
             say(String.valueOf(refused.getMessage()));
         }
+    }
+
+    private void parts() {
+        IssuedQuote quote = chosen().get(0).issued();
+        FileQuestion.print(table.getShell(), words)
+                .save("issued.parts.title", quote.file().resolveSibling(quote.name() + "-parts.pdf"))
+                .ifPresent(out -> writeParts(quote, out));
+    }
+
+    /** Writes the parts to pack for an accepted quote. */
+    public void writeParts(IssuedQuote quote, Path out) {
+        BusyIndicator.showWhile(table.getDisplay(), () -> {
+            try {
+                desk.writeParts(quote, out);
+                say("");
+            } catch (RuntimeException refused) {
+                say(String.valueOf(refused.getMessage()));
+            }
+        });
     }
 
     @Focus

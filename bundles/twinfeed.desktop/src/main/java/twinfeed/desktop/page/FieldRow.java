@@ -19,7 +19,6 @@ import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
-import twinfeed.model.check.ModelPath;
 
 /** A label, a control and, under both, what there is to say about the reading. Takes two columns of its parent. */
 final class FieldRow {
@@ -104,7 +103,7 @@ final class FieldRow {
 
     /** The reading's path in the model: what tells this field from all others. */
     String key() {
-        return ModelPath.of(root) + "." + path.text();
+        return path.in(root);
     }
 
     /** Says why what was typed cannot be the answer; an empty text takes that back. */

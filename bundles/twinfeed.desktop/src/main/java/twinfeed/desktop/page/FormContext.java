@@ -3,13 +3,18 @@ package twinfeed.desktop.page;
 
 import java.util.Map;
 import java.util.TreeMap;
+import org.eclipse.emf.ecore.EObject;
 import twinfeed.desktop.form.Documentation;
+import twinfeed.desktop.form.FieldFault;
+import twinfeed.desktop.form.FieldForm;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.FieldUnit;
 import twinfeed.desktop.form.Offers;
+import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Writing;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.job.Job;
 
 /**
  * What all fields of one job share.
@@ -37,6 +42,20 @@ record FormContext(
                 new Offers(session, words),
                 Documentation.ofModel(),
                 new TreeMap<>());
+    }
+
+    /** Something is being typed: what is judged while it is typed need not wait until the cursor leaves the field. */
+    void typing(EObject root, Field field, String text) {
+        if (root instanceof Job && field.form() != FieldForm.LINES) {
+            try {
+                session.completion()
+                        .typing(
+                                field.path().attribute(),
+                                writing.read(field.path().attribute(), text));
+            } catch (FieldFault unfinished) {
+                session.completion().unreadable(field.path().attribute());
+            }
+        }
     }
 
     /** What a reading is called, with the mnemonic's mark. */

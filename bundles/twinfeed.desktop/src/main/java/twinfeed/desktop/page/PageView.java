@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -30,6 +31,7 @@ final class PageView {
     private static final int LEAST_TOGGLE = 80;
 
     private final FormContext context;
+    private final EObject root;
     private final ScrolledComposite scroll;
     private final Composite content;
     private final List<ItemViews> views = new ArrayList<>();
@@ -40,6 +42,7 @@ final class PageView {
 
     PageView(Composite parent, FormContext context, Page page) {
         this.context = context;
+        this.root = page.root(context.session().survey());
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
@@ -79,7 +82,7 @@ final class PageView {
         }
         ((GridLayout) body.getLayout()).horizontalSpacing = 8;
         body.setLayoutData(Controls.across(content));
-        ItemViews view = new ItemViews(body, context, context.session().survey(), section.items());
+        ItemViews view = new ItemViews(body, context, root, section.items());
         views.add(view);
         if (toggle != null) {
             unfold.put(section, fold(toggle, title, body));
@@ -150,7 +153,7 @@ final class PageView {
     void remark(Remarks remarks) {
         boolean changed = false;
         for (Map.Entry<Section, Label> entry : sectionRemarks.entrySet()) {
-            List<Remark> all = remarks.on(context.session().survey(), entry.getKey());
+            List<Remark> all = remarks.on(root, entry.getKey());
             mark(entry.getKey(), Remarks.waiting(withLists(all, remarks, entry.getKey())));
             List<Remark> here = all.stream()
                     .filter(each -> each.level() != Remark.Level.WANTED)
@@ -171,7 +174,7 @@ final class PageView {
         List<Remark> more = new ArrayList<>(all);
         section.items().stream()
                 .filter(Several.class::isInstance)
-                .forEach(item -> more.addAll(remarks.on(context.session().survey(), item.path())));
+                .forEach(item -> more.addAll(remarks.on(root, item.path())));
         return more;
     }
 
@@ -203,7 +206,7 @@ final class PageView {
 
     void focus(Place place) {
         unfold.forEach((section, show) -> {
-            if (section.asks(context.session().survey(), place)) {
+            if (section.asks(root, place)) {
                 show.run();
             }
         });

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
@@ -127,7 +128,7 @@ public final class SurveyPane {
     /** Shows the page on which a reading is asked, and puts the cursor into its field. */
     public void open(Place place) {
         for (int i = 0; i < pages.size(); i++) {
-            if (pages.get(i).asks(context.session().survey(), place)) {
+            if (pages.get(i).asks(root(pages.get(i)), place)) {
                 show(i);
                 PageView view = views.get(pages.get(i));
                 if (view != null) {
@@ -185,8 +186,12 @@ public final class SurveyPane {
         item.setForeground(1, Palette.of(wrong > 0 ? Tone.BAD : Tone.DOUBT, list));
     }
 
+    private EObject root(Page page) {
+        return page.root(context.session().survey());
+    }
+
     private int count(Page page, Remark.Level level) {
-        return remarks.count(page, context.session().survey(), level);
+        return remarks.count(page, root(page), level);
     }
 
     private void add(List<String> parts, int count, String key) {

@@ -29,6 +29,8 @@ final class TextField implements ItemView {
     private final FieldRow row;
     /** The reading as the model has it, in the text's form; what differs from it was typed and is not taken yet. */
     private String shown = "";
+    /** Whether what stands in the field differs from that. */
+    private boolean typing;
 
     TextField(Composite parent, FormContext context, EObject root, Field field) {
         this.context = context;
@@ -55,6 +57,7 @@ final class TextField implements ItemView {
     }
 
     private void listen() {
+        text.addModifyListener(event -> typing());
         text.addFocusListener(FocusListener.focusLostAdapter(event -> commit()));
         text.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> commit()));
         text.addKeyListener(KeyListener.keyPressedAdapter(event -> {
@@ -66,6 +69,14 @@ final class TextField implements ItemView {
             // Tab goes on to the next field; in a text of several lines it would be typed.
             text.addTraverseListener(event -> event.doit |= tab(event.detail));
         }
+    }
+
+    private void typing() {
+        boolean differs = pending();
+        if (differs || typing) {
+            context.typing(root, field, text.getText());
+        }
+        typing = differs;
     }
 
     private static boolean tab(int detail) {

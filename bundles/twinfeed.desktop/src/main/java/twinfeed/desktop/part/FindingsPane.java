@@ -60,7 +60,13 @@ final class FindingsPane {
     private final Set<String> folded = new HashSet<>();
     private String chosen = "";
 
-    FindingsPane(SashForm parent, JobSession session, Words words, Consumer<Piece> open, Consumer<String> explain) {
+    FindingsPane(
+            SashForm parent,
+            JobSession session,
+            Words words,
+            Consumer<Piece> open,
+            Consumer<String> explain,
+            Consumer<List<String>> warn) {
         this.session = session;
         this.words = words;
         this.figures = new Figures(words.locale());
@@ -77,7 +83,7 @@ final class FindingsPane {
         this.filter = new FindingFilterChoice(list, words, this::show);
         this.tree = tree(list);
         this.columns = Columns.of(tree, 0, 220, 4);
-        this.working = new WorkingPane(halves, words, () -> explain.accept(chosen));
+        this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
         halves.setWeights(50, 50);
         this.charts = new ChartsView(tabs, words);
         tab(tabs, "findings.charts", charts.control());

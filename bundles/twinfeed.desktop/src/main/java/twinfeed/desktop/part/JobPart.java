@@ -19,7 +19,9 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.completion.CompletionPane;
 import twinfeed.desktop.fault.FaultsPane;
+import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
@@ -37,7 +39,6 @@ import twinfeed.usecase.OpenedJob;
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
 public final class JobPart {
     private static final String LAYOUT = "job.panes";
-    private static final String FAULTS = "faults";
 
     private final MPart part;
     private final Jobs jobs;
@@ -49,6 +50,7 @@ public final class JobPart {
     private final FindingsPane findings;
     private final OptionsPane options;
     private final FaultsPane faults;
+    private final CompletionPane completion;
 
     /** Made by the platform; the job itself comes with the part's data. */
     @Inject
@@ -68,12 +70,19 @@ public final class JobPart {
         this.notice = new NoticeBar(parent);
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
         panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        CompletionPrint print = new CompletionPrint(this, parent.getShell(), words);
         this.survey = new SurveyPane(panes, session, words);
         this.findings = new FindingsPane(
-                panes, session, words, piece -> survey.open(piece.place()), check -> jobs.explain(check, session));
+                panes,
+                session,
+                words,
+                piece -> survey.open(piece.place()),
+                check -> jobs.explain(check, session),
+                print::notice);
         this.options = new OptionsPane(panes, session, words);
         this.faults = new FaultsPane(panes, session, words);
-        panes.setWeights(settings.layout(LAYOUT, 250, 425, 325, 750));
+        this.completion = new CompletionPane(panes, session, words, print);
+        panes.setWeights(settings.layout(LAYOUT, 250, 425, 325, 750, 750));
         survey.turned().listen(this::turn);
         turn();
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
@@ -99,12 +108,14 @@ public final class JobPart {
         });
     }
 
-    /** Fault-finding is a page of its own: it takes the room of what follows for the heaters on offer. */
+    /** Fault-finding and what comes after the work take the room of what follows for the heaters on offer. */
     private void turn() {
-        boolean finding = survey.shows(FAULTS);
-        panes.getChildren()[1].setVisible(!finding);
-        panes.getChildren()[2].setVisible(!finding);
+        boolean finding = survey.shows(SurveyPages.FAULTS);
+        boolean finished = survey.shows(SurveyPages.COMPLETION);
+        panes.getChildren()[1].setVisible(!finding && !finished);
+        panes.getChildren()[2].setVisible(!finding && !finished);
         faults.visible(finding);
+        completion.visible(finished);
         panes.layout();
     }
 
@@ -240,17 +251,26 @@ public final class JobPart {
         notice.say(tone, text, words.get("notice.close"));
     }
 
-    /** Says that a file was written, and offers to look at it. */
+    /** Says that the quote was written to a file, and offers to look at it. */
     public void written(Path file) {
+        written("export.done", file);
+    }
+
+    /** Says that a page was written to a file, and offers to look at it. */
+    public void printed(Path file) {
+        written("completion.done", file);
+    }
+
+    private void written(String key, Path file) {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put(words.get("export.look"), () -> Program.launch(file.toString()));
         answers.put(words.get("notice.close"), () -> {});
-        notice.show(Tone.GOOD, words.format("export.done", Map.of("file", file)), answers);
+        notice.show(Tone.GOOD, words.format(key, Map.of("file", file)), answers);
     }
 
     /** Explains the check that is looked at. */
     public void explain() {
-        jobs.explain(survey.shows(FAULTS) ? "faults.likely" : findings.chosen(), session);
+        jobs.explain(survey.shows(SurveyPages.FAULTS) ? "faults.likely" : findings.chosen(), session);
     }
 
     /** Says that a quote was issued, and offers its workbook and the list of issued quotes. */
@@ -275,10 +295,14 @@ public final class JobPart {
 
     /** Goes on to the next of the three panes. */
     public void nextPane() {
-        if (survey.shows(FAULTS)) {
+        if (survey.shows(SurveyPages.FAULTS)) {
             if (!inside(faults.control())) {
                 faults.setFocus();
             } else if (!faults.setFocusOnSheet()) {
+                survey.setFocus();
+            }
+        } else if (survey.shows(SurveyPages.COMPLETION)) {
+            if (inside(completion.control()) || !completion.setFocus()) {
                 survey.setFocus();
             }
         } else if (inside(panes.getChildren()[0])) {

@@ -21,6 +21,8 @@ import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
 
 /** The finding in a sentence, its governing condition and source, and its working line by line. */
@@ -30,23 +32,22 @@ final class WorkingPane {
     private final Composite pane;
     private final Label heading;
     private final Link explain;
+    private final Link warn;
     private final Label sentence;
     private final Label basis;
     private final Table steps;
     private final Columns columns;
 
-    WorkingPane(Composite parent, Words words, Runnable explain) {
+    WorkingPane(Composite parent, Words words, Runnable explain, Runnable warn) {
         this.words = words;
         this.figures = new Figures(words.locale());
         this.pane = Controls.pane(parent);
-        Composite head = Controls.columns(pane, 2);
+        Composite head = Controls.columns(pane, 3);
         head.setLayoutData(Controls.across(pane));
         this.heading = Controls.heading(head, words.get("pane.working"));
         ((GridData) heading.getLayoutData()).horizontalSpan = 1;
-        this.explain = new Link(head, SWT.NONE);
-        this.explain.setText("<a>" + words.get("working.explain") + "</a>");
-        this.explain.setData("twinfeed.field", "working.explain");
-        this.explain.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> explain.run()));
+        this.warn = link(head, "completion.notice", warn);
+        this.explain = link(head, "working.explain", explain);
         this.sentence = Controls.wrapped(pane);
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
@@ -64,6 +65,14 @@ final class WorkingPane {
         show(null);
     }
 
+    private Link link(Composite head, String key, Runnable action) {
+        Link link = new Link(head, SWT.NONE);
+        link.setText("<a>" + words.get(key).replace("&", "") + "</a>");
+        link.setData("twinfeed.field", "working." + key.replaceFirst(".*\\.", ""));
+        link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return link;
+    }
+
     private void column(String key, int style) {
         new TableColumn(steps, style).setText(words.get(key));
     }
@@ -77,6 +86,8 @@ final class WorkingPane {
                         : words.format("working.of", Map.of("title", finding.getTitle())));
         Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
         explain.setVisible(finding != null);
+        warn.setVisible(
+                finding != null && finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS);
         Controls.show(basis, finding == null ? "" : basis(finding));
         if (finding != null) {
             finding.getSteps().forEach(this::step);

@@ -21,7 +21,9 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
@@ -121,6 +123,21 @@ public final class Desk {
         changed.fire();
     }
 
+    /**
+     * Writes the parts to pack for an accepted quote. The firm is described beside the price book that was chosen.
+     *
+     * @param out a PDF if its name ends with .pdf, otherwise a workbook
+     * @throws RuntimeException if the customer has not accepted the quote, or it cannot be written; its message says why
+     */
+    public void writeParts(IssuedQuote issued, Path out) {
+        OutputPaths paths = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
+        OutputPaths sparing = paths.sparing(issued.file());
+        sparing.check();
+        @Nullable Prices chosen = prices.get();
+        FirmFile firm = chosen == null ? FirmFile.none() : FirmFile.beside(chosen.file());
+        office.writeParts(issued, firm, today(), locale, sparing);
+    }
+
     /** The findings as the house is, quickly; see {@link #result}. */
     JobResult glance(long revision, OpenedJob opened) {
         return attempt(revision, opened, () -> new JobResult(revision, false, office.glance(opened, locale), null, ""));
@@ -147,6 +164,19 @@ public final class Desk {
     /** The fault-finding of a judged job with repair and replacement priced; likewise. */
     FaultResult faults(long revision, AssessedJob judged, Prices inForce) {
         return faults(revision, true, "", () -> office.faults(judged, inForce.book(), today(), locale));
+    }
+
+    /** The readings after the work, judged in the house as it should be finished; likewise. */
+    CompletionResult completion(long revision, CompletionJudge judge, OpenedJob opened) {
+        String errors = unusable(opened);
+        if (!errors.isEmpty()) {
+            return CompletionResult.none(revision, errors);
+        }
+        try {
+            return judge.judge(revision, opened);
+        } catch (RuntimeException | LinkageError refused) {
+            return CompletionResult.none(revision, reason(refused));
+        }
     }
 
     private static FaultResult faults(long revision, boolean priced, String errors, Supplier<FaultSheet> work) {

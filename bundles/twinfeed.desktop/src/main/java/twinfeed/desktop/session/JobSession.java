@@ -30,6 +30,7 @@ public final class JobSession {
     private final Signal resulted = new Signal();
     private final Signal chose = new Signal();
     private final FaultSearch faults;
+    private final CompletionWork completion;
     private final QuoteEdits quoteEdits;
     private final Runnable otherPrices;
     private final Runnable decisions;
@@ -64,6 +65,7 @@ public final class JobSession {
         edits.changed().listen(this::recalculate);
         edits.changed().listen(this::keepCopy);
         this.faults = new FaultSearch(this, threads);
+        this.completion = new CompletionWork(this, threads);
         this.quoteEdits = new QuoteEdits(job, edits);
         this.otherPrices = desk.changed().listen(this::recalculate);
         this.decisions = desk.decided().listen(this::lookAtIssued);
@@ -137,6 +139,11 @@ public final class JobSession {
         }
     }
 
+    /** The whole job; change it by {@link #edits()} only. */
+    public Job job() {
+        return job;
+    }
+
     /** The survey itself; change it by {@link #edits()} only. */
     public Survey survey() {
         return job.getSurvey();
@@ -165,6 +172,11 @@ public final class JobSession {
     /** The search for the fault of the unit that is there. */
     public FaultSearch faults() {
         return faults;
+    }
+
+    /** The readings after the work. */
+    public CompletionWork completion() {
+        return completion;
     }
 
     /** Language and way of writing numbers. */
@@ -267,6 +279,11 @@ public final class JobSession {
     /** What has to be done to write the quote of the survey as it is now. */
     public QuoteWork quoteWork() {
         return new QuoteWork(desk, copy());
+    }
+
+    /** What has to be done to print what belongs to the finished work, as the job is now. */
+    public CompletionPages completionPages() {
+        return new CompletionPages(desk, copy());
     }
 
     /** The quote that was issued last for this job's dwelling, as far as it is known; null if none was. */

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 /**
- * One open job: how it begins, its survey, the edits, the results that follow; no SWT.
+ * One open job: its survey, the edits, the results that follow; no SWT.
  *
- * <p>More than twenty classes: a job's edits, results, rescue and issuing share what nobody else may touch, and are hidden from the widgets.
+ * <p>More than twenty classes: survey, fault search, quote, what is changed in it by hand and the readings after the work share the job's copy
+ * and its queues of work, which are nobody else's business.
  */
 @org.jspecify.annotations.NullMarked
 package twinfeed.desktop.session;

@@ -6,6 +6,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.CataloguePackage;
+import twinfeed.model.job.JobPackage;
 import twinfeed.model.survey.SurveyPackage;
 
 /** What a person calls a reading that the model names by its path. */
@@ -27,10 +28,15 @@ public final class ReadingName {
         return element.isEmpty() ? label : label + " (" + element + ")";
     }
 
+    private static EClass root(String plain) {
+        if (plain.startsWith("completion.")) {
+            return JobPackage.Literals.JOB;
+        }
+        return plain.startsWith("heaters.") ? CataloguePackage.Literals.CATALOGUE : SurveyPackage.Literals.SURVEY;
+    }
+
     private static @Nullable String label(String plain, Words words) {
-        @Nullable
-        EClass owner =
-                plain.startsWith("heaters.") ? CataloguePackage.Literals.CATALOGUE : SurveyPackage.Literals.SURVEY;
+        @Nullable EClass owner = root(plain);
         @Nullable EStructuralFeature last = null;
         for (String name : plain.replaceFirst("^survey\\.", "").split("\\.")) {
             last = owner == null ? null : owner.getEStructuralFeature(name);

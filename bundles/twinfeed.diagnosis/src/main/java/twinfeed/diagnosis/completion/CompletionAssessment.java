@@ -2,10 +2,12 @@
 package twinfeed.diagnosis.completion;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Texts;
 import twinfeed.diagnosis.data.FaultData;
@@ -14,6 +16,7 @@ import twinfeed.diagnosis.reading.ResistanceBand;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
@@ -51,35 +54,50 @@ public final class CompletionAssessment {
     private final Survey house;
     private final Heater heater;
     private final OptionAssessment judged;
+    private final OptionAssessment limits;
     private final FaultData data;
     private final Locale locale;
     private final List<CompletionReading> readings = new ArrayList<>();
+    private final Set<String> answered = new HashSet<>();
 
     private CompletionAssessment(
-            Completion completion, Survey house, Heater heater, OptionAssessment judged, Locale locale) {
+            Completion completion,
+            Survey house,
+            Heater heater,
+            OptionAssessment judged,
+            OptionAssessment limits,
+            Locale locale) {
         this.completion = completion;
         this.house = house;
         this.heater = heater;
         this.judged = judged;
+        this.limits = limits;
         this.data = FaultData.current();
         this.locale = locale;
     }
 
     /**
-     * All readings, those that were not entered too.
+     * All readings, those that were not entered too, and behind them the checks of safety that the house as it was finished fails.
      *
      * @param completion what was entered
      * @param house the house with the work done and the readings in it, see {@link CompletionHouse}
      * @param heater the unit that is in it now
      * @param judged what the calculators found for that unit in that house
+     * @param limits the same where harmless values stand for what was not measured, see {@link CompletionHouse#enterForLimits}
      * @param locale language of the texts
      */
     public static List<CompletionReading> of(
-            Completion completion, Survey house, Heater heater, OptionAssessment judged, Locale locale) {
-        CompletionAssessment all = new CompletionAssessment(completion, house, heater, judged, locale);
+            Completion completion,
+            Survey house,
+            Heater heater,
+            OptionAssessment judged,
+            OptionAssessment limits,
+            Locale locale) {
+        CompletionAssessment all = new CompletionAssessment(completion, house, heater, judged, limits, locale);
         all.dead();
         all.live();
         all.water();
+        all.failedChecks();
         return List.copyOf(all.readings);
     }
 
@@ -87,6 +105,9 @@ public final class CompletionAssessment {
         proved("cpcContinuous", completion.getCpcContinuous(), true);
         byCheck("line", completion.getLine(), List.of("circuit.earthPath"), true, false);
         most("bonding", completion.getBonding(), BONDING_OHM, "ohm", 2, bondingNeeded());
+        if (completion.getInsulation() != null) {
+            answered.add("circuit.insulationResistance");
+        }
         least("insulation", completion.getInsulation(), data.limit("insulationLeast"), "Mohm", true);
         elements();
     }
@@ -227,14 +248,28 @@ public final class CompletionAssessment {
 
     /** By the first of some checks that says anything of this house. */
     private void byCheck(String key, @Nullable Quantity value, List<String> checks, boolean safety, boolean needed) {
+        // Whether the earth path agrees rests on all its readings; without one of them it has no limit.
+        OptionAssessment from = value == null && !key.equals("line") ? limits : judged;
         Optional<Finding> finding = checks.stream()
-                .flatMap(check -> judged.getFindings().stream().filter(each -> check.equals(each.getKey())))
+                .flatMap(check -> from.getFindings().stream().filter(each -> check.equals(each.getKey())))
                 .filter(each -> each.getOutcome() == Outcome.PASSES || each.getOutcome() == Outcome.FAILS)
                 .findFirst();
+        if (value != null) {
+            finding.ifPresent(each -> answered.add(each.getKey()));
+        }
         Boolean sound = value == null
                 ? null
                 : finding.map(each -> each.getOutcome() == Outcome.PASSES).orElse(null);
         add(key, text(value), finding.map(this::limit).orElse(""), sound, safety, needed);
+    }
+
+    /** What makes the finished house unsafe beside the readings, for instance a breaker that nobody changed: it is wrong like a reading. */
+    private void failedChecks() {
+        judged.getFindings().stream()
+                .filter(each -> each.getKind() == FindingClass.SAFETY && each.getOutcome() == Outcome.FAILS)
+                .filter(each -> !answered.contains(each.getKey()))
+                .forEach(each -> readings.add(
+                        new CompletionReading(each.getKey(), each.getTitle(), each.getText(), "", false, true, false)));
     }
 
     private String limit(Finding finding) {

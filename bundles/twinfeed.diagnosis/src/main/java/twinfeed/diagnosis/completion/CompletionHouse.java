@@ -9,9 +9,13 @@ import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Duration;
+import twinfeed.units.Resistance;
 
 /** The house as it was finished: what was measured then takes the place of what was surveyed, so that the same checks judge it. */
 public final class CompletionHouse {
+    private static final Resistance HARMLESS = Resistance.ofSi(0.001);
+
     private CompletionHouse() {}
 
     /**
@@ -50,6 +54,31 @@ public final class CompletionHouse {
         ResidualDevice device = circuit.getRcd();
         if (device != null) {
             device.setTripTime(completion.getResidualTime());
+        }
+    }
+
+    /**
+     * Puts harmless values where nothing was measured yet, so that the checks name the limits that a reading will be held against: those of
+     * a loop that is computed hot, and of a reading that is taken cold, are not the same.
+     *
+     * @param house a copy of the finished house, for its limits alone; changed
+     */
+    public static void enterForLimits(Survey house) {
+        ElectricalFeed feed = house.getElectricity();
+        if (feed == null) {
+            return;
+        }
+        Circuit circuit = feed.getCircuit();
+        if (feed.isSetEarthing() && feed.getEarthing() == Earthing.TT) {
+            feed.setElectrode(feed.getElectrode() == null ? HARMLESS : feed.getElectrode());
+        } else if (feed.getExternalLoop() == null) {
+            feed.setExternalLoop(HARMLESS);
+        }
+        if (circuit != null) {
+            circuit.setMeasuredLoop(circuit.getMeasuredLoop() == null ? HARMLESS : circuit.getMeasuredLoop());
+            if (circuit.getRcd() != null && circuit.getRcd().getTripTime() == null) {
+                circuit.getRcd().setTripTime(Duration.ofSi(0.001));
+            }
         }
     }
 

@@ -4,9 +4,9 @@ package twinfeed.diagnosis.completion;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A reading that is taken when the work is finished, judged.
+ * A reading that is taken when the work is finished, judged; or a check of safety that the finished house fails.
  *
- * @param key name of its field in the job's completion
+ * @param key name of its field in the job's completion; of a check its key, for example {@code circuit.rcd}
  * @param title what is measured
  * @param value what was read; empty if it was not entered
  * @param expected what it should be; empty if nobody can tell

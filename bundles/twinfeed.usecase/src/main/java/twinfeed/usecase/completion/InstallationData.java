@@ -18,7 +18,10 @@ import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Quantity;
 
-/** What a certificate asks of supply and circuit beside the test results; what nobody looked at stays empty, to be written by pen. */
+/**
+ * What a certificate asks of supply and circuit beside the test results, after the model forms of the wiring rules (from memory); what
+ * nobody looked at, and what no survey holds, stays empty, to be written by pen.
+ */
 final class InstallationData {
     private final PageParts parts;
     private final RuleSet rules;
@@ -36,16 +39,20 @@ final class InstallationData {
         ElectricalFeed feed = house.getElectricity();
         if (feed != null) {
             supply(feed);
+            byPen("data.bondedTo", "data.earthingContinuity", "data.demand", "data.board");
+            row("data.protection", parts.get("data.disconnection"));
             if (feed.getCircuit() != null) {
                 circuit(feed.getCircuit());
             }
         }
+        byPen("data.standards", "data.liveInsulation", "data.existing", "data.nextInspection", "data.position");
         return List.copyOf(rows);
     }
 
     private void supply(ElectricalFeed feed) {
         row("data.earthing", feed.isSetEarthing() ? feed.getEarthing().getLiteral() : "");
         row("data.voltage", text(feed.getSupplyVoltage()));
+        byPen("data.supplyKind");
         row("data.serviceFuse", text(feed.getServiceFuse()));
         row("data.mainSwitch", text(feed.getMainSwitch()));
         row("data.tails", text(feed.getTails()));
@@ -121,6 +128,12 @@ final class InstallationData {
 
     private static String joined(String... texts) {
         return java.util.Arrays.stream(texts).filter(each -> !each.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    private void byPen(String... keys) {
+        for (String key : keys) {
+            row(key, "");
+        }
     }
 
     private void row(String key, String value) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.handler;
+package twinfeed.desktop.look;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,35 +20,48 @@ import twinfeed.desktop.text.Words;
  * @param words texts
  * @param kinds which kinds of files are offered, at least one; the first is proposed
  */
-record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
-    /** Ending of a file's name, with the dot, and the key of what such files are called. */
-    record Kind(String ending, String name) {}
+public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
+    public FileQuestion {
+        kinds = List.copyOf(kinds);
+    }
 
-    static FileQuestion job(Shell shell, Words words) {
+    /** Ending of a file's name, with the dot, and the key of what such files are called. */
+    public record Kind(String ending, String name) {}
+
+    /** A job. */
+    public static FileQuestion job(Shell shell, Words words) {
         return new FileQuestion(shell, words, List.of(new Kind(".job", "files.jobs")));
     }
 
-    static FileQuestion catalogue(Shell shell, Words words) {
+    /** A catalogue of heaters. */
+    public static FileQuestion catalogue(Shell shell, Words words) {
         return new FileQuestion(shell, words, List.of(new Kind(".catalogue", "files.catalogues")));
     }
 
-    static FileQuestion prices(Shell shell, Words words) {
+    /** A price book. */
+    public static FileQuestion prices(Shell shell, Words words) {
         return new FileQuestion(shell, words, List.of(new Kind(".csv", "files.prices")));
     }
 
     /** A workbook or a PDF. */
-    static FileQuestion paper(Shell shell, Words words) {
+    public static FileQuestion paper(Shell shell, Words words) {
         return new FileQuestion(
                 shell, words, List.of(new Kind(".xlsx", "files.workbooks"), new Kind(".pdf", "files.pdfs")));
     }
 
+    /** A PDF, to be printed, or a workbook. */
+    public static FileQuestion print(Shell shell, Words words) {
+        return new FileQuestion(
+                shell, words, List.of(new Kind(".pdf", "files.pdfs"), new Kind(".xlsx", "files.workbooks")));
+    }
+
     /** Which file is to be opened; empty if the person would rather not say. */
-    Optional<Path> open(String title, @Nullable Path proposal) {
+    public Optional<Path> open(String title, @Nullable Path proposal) {
         return ask(SWT.OPEN, title, proposal);
     }
 
     /** Where a file is to be written, with the right ending; the dialogue asks before one is replaced. */
-    Optional<Path> save(String title, @Nullable Path proposal) {
+    public Optional<Path> save(String title, @Nullable Path proposal) {
         return ask(SWT.SAVE, title, proposal);
     }
 

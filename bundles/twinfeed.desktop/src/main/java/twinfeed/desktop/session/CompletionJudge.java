@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.util.List;
+import java.util.Objects;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.model.job.Completion;
+import twinfeed.model.job.JobFactory;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.survey.Survey;
+import twinfeed.usecase.FinishedHouse;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+
+/**
+ * Judges the readings after the work. The work that was to be done is looked for anew only when survey, unit or prices have changed: a
+ * reading that is typed must not wait for it. Belongs to one queue of work.
+ */
+final class CompletionJudge {
+    private record Known(
+            Survey survey,
+            @Nullable String heaterId,
+            @Nullable PriceBook book,
+            FinishedHouse house,
+            List<Reason> before) {}
+
+    private final Desk desk;
+    private @Nullable Known known;
+
+    CompletionJudge(Desk desk) {
+        this.desk = desk;
+    }
+
+    /**
+     * Judges.
+     *
+     * @param opened a job that nobody else changes meanwhile
+     * @throws RuntimeException if nothing can be judged; its message says why
+     */
+    CompletionResult judge(long revision, OpenedJob opened) {
+        Known now = known(opened);
+        @Nullable Completion entered = opened.job().getCompletion();
+        CompletionSheet sheet = desk.office()
+                .completion(
+                        now.house(),
+                        entered == null ? JobFactory.eINSTANCE.createCompletion() : entered,
+                        desk.locale());
+        return new CompletionResult(
+                revision, sheet, entered == null ? now.before() : desk.office().unsafe(sheet), "");
+    }
+
+    private synchronized Known known(OpenedJob opened) {
+        Survey survey = opened.job().getSurvey();
+        @Nullable Completion entered = opened.job().getCompletion();
+        @Nullable String heaterId = entered == null ? null : entered.getHeaterId();
+        Desk.@Nullable Prices prices = desk.prices(survey);
+        @Nullable PriceBook book = prices == null ? null : prices.book();
+        @Nullable Known last = known;
+        if (last != null
+                && last.book() == book
+                && Objects.equals(last.heaterId(), heaterId)
+                && EcoreUtil.equals(last.survey(), survey)) {
+            return last;
+        }
+        OpenedJob untouched = new OpenedJob(opened.file(), EcoreUtil.copy(opened.job()), opened.catalogue(), List.of());
+        FinishedHouse house = desk.office().finished(untouched, book, desk.locale());
+        untouched.job().setCompletion(null);
+        List<Reason> before = desk.office().unsafe(untouched, book, desk.locale());
+        Known made = new Known(EcoreUtil.copy(survey), heaterId, book, house, before);
+        known = made;
+        return made;
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.DemoFiles;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.OpenedJob;
+
+/** The parts to pack come from an accepted quote alone. */
+final class PartsToPackTest {
+    @TempDir
+    Path folder;
+
+    @AfterEach
+    void makeRemovable() throws Exception {
+        // What was issued is read-only, which keeps some systems from removing it.
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.forEach(file -> file.toFile().setWritable(true));
+        }
+    }
+
+    @Test
+    void listIsWrittenOnceTheCustomerHasAccepted() throws Exception {
+        DemoFiles.copyInto(folder);
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
+        Desk desk = new Desk(DemoFiles.service(), clock, Locale.UK);
+        Path prices = folder.resolve("prices.csv");
+        PriceBook book = desk.office().book(prices);
+        OpenedJob opened = desk.office().open(folder.resolve("alder-beck.job"), null);
+        opened.job().getSurvey().getCandidates().clear();
+        opened.job().getSurvey().getCandidates().add("h85");
+        AssessedJob judged = desk.office().judge(opened, book, null, Locale.UK);
+        Quote quote = desk.office().quote(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
+        IssuedQuote issued = desk.office().issue(judged, quote, book, folder.resolve("office"));
+        Path out = folder.resolve("parts.pdf");
+        RuntimeException early = assertThrows(RuntimeException.class, () -> desk.writeParts(issued, out));
+        assertTrue(early.getMessage().contains("was not accepted"), early.getMessage());
+        assertFalse(Files.exists(out));
+        desk.office().accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
+        desk.writeParts(desk.office().issued(issued.file()), out);
+        assertTrue(Files.size(out) > 1000);
+        assertThrows(RuntimeException.class, () -> desk.writeParts(desk.office().issued(issued.file()), issued.file()));
+    }
+}
