@@ -89,7 +89,8 @@ public final class CustomerPageWriter {
         if (sheet.fitted()) {
             all.add(parts.get("work.fitted", Map.of("heater", PageTexts.heater(sheet.heater(), parts))));
         }
-        all.addAll(sheet.works());
+        // Nobody has said that each was done: whoever signs strikes out what was not.
+        sheet.works().forEach(each -> all.add(parts.get("work.planned", Map.of("work", each))));
         return all.isEmpty() ? List.of(parts.get("work.none")) : all;
     }
 
