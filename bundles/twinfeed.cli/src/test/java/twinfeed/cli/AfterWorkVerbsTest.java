@@ -91,6 +91,9 @@ class AfterWorkVerbsTest {
         assertTrue(
                 run.out().contains("[ok] Loop impedance at the unit, Zs, cold: 0.28 ohm; should be at most 0.87 ohm"),
                 run.out());
+        assertTrue(
+                run.out().contains("[ok] R1+R2 of the circuit, cold: 0.07 ohm; should be within 0.25 ohm of Zs - Ze"),
+                run.out());
         assertTrue(run.out().contains("not the certificate"), run.out());
         assertTrue(pdf("record.pdf") && pdf("page.pdf"));
         String cells = cells(record);

@@ -39,9 +39,7 @@ class FindingTextTest {
     @Test
     void everyOutcomeIsSaidWithItsValues() {
         Runner runner = Fixtures.runner(new SyntheticCalculator(
-                "made-up",
-                List.of(PASSING, FAILING, CLOSE, BLIND, UNNAMED, BESIDE, SILENT),
-                (survey, findings) -> {
+                "made-up", List.of(PASSING, FAILING, CLOSE, BLIND, UNNAMED, BESIDE, SILENT), (survey, findings) -> {
                     findings.on(PASSING).compare(1, 0).add();
                     findings.on(FAILING).compare(-1, 0).add();
                     findings.on(CLOSE).compare(0.1, 0).add();

@@ -280,6 +280,10 @@ public final class CompletionAssessment {
         boolean most = limit - finding.getValue() >= 0 == finding.getMargin() >= 0;
         // The finding's figures are in its own unit, not in SI.
         String figure = String.format(locale, "%." + decimals(limit) + "f %s", limit, finding.getUnit());
+        if (finding.getKey().equals("circuit.earthPath")) {
+            // Its limit is for what conductors leave unexplained of the loop, not for the conductors.
+            return words("agrees", Map.of("limit", figure));
+        }
         return words(most ? "most" : "least", Map.of("limit", figure));
     }
 
