@@ -158,7 +158,10 @@ public record Evidence(
 
     /** Whether somebody reported something, an answer "unknown" included, or measured something. */
     public boolean begun() {
-        return any() || !asked.isEmpty() || !unknown.isEmpty();
+        boolean somethingAsked = asked.stream()
+                .anyMatch(key ->
+                        answers.stream().noneMatch(answer -> answer.key().equals(key) && testedAtTheBoard(answer)));
+        return any() || somethingAsked || !unknown.isEmpty();
     }
 
     /** The answers that were found with the cover off. */
