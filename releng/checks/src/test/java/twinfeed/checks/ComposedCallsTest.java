@@ -42,6 +42,7 @@ class ComposedCallsTest {
             Map.entry("SurveyPane page.", "keys of pages; counts of remarks are page.wrong, page.odd and page.wanted"),
             Map.entry("PageView page.", "likewise"),
             Map.entry("IssuedPart issued.", "keys of columns"),
+            Map.entry("JobTemplates template.", "names of the templates that the program brings"),
             Map.entry(
                     "CompletionAssessment reading.",
                     "names of the readings after the work; reading.element is of another file"),

@@ -104,7 +104,6 @@ final class LanguagesTest {
         "issued.in",
         "issued.of",
         "job.tab",
-        "label.Completion.line",
         "list.down",
         "list.up",
         "page.odd",
