@@ -10,7 +10,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.text.Words;
 
 /**

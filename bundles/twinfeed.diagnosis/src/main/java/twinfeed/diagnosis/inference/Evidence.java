@@ -158,9 +158,8 @@ public record Evidence(
 
     /** Whether somebody reported something, an answer "unknown" included, or measured something. */
     public boolean begun() {
-        boolean somethingAsked = asked.stream()
-                .anyMatch(key ->
-                        answers.stream().noneMatch(answer -> answer.key().equals(key) && testedAtTheBoard(answer)));
+        boolean somethingAsked = asked.stream().anyMatch(key -> answers.stream()
+                .noneMatch(answer -> answer.key().equals(key) && testedAtTheBoard(answer)));
         return any() || somethingAsked || !unknown.isEmpty();
     }
 
