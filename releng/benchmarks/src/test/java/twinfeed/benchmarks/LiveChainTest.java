@@ -75,7 +75,8 @@ class LiveChainTest {
         int compared = 0;
         List<OptionAssessment> before = books.judged(job).record().getOptions();
         for (ChangedInput change : files.keySet()) {
-            OpenedJob copy = new OpenedJob(job.file(), EcoreUtil.copy(job.job()), EcoreUtil.copy(job.catalogue()), List.of());
+            OpenedJob copy =
+                    new OpenedJob(job.file(), EcoreUtil.copy(job.job()), EcoreUtil.copy(job.catalogue()), List.of());
             change.set(copy);
             List<OptionAssessment> expected = books.judged(copy).record().getOptions();
             byte[] recalculated = Files.readAllBytes(folder.resolve("out").resolve(change + ".xlsx"));

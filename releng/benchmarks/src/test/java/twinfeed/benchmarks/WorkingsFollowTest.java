@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.benchmarks;
 
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -89,7 +88,8 @@ class WorkingsFollowTest {
                 OptionResult after = RUNNER.judge(survey, candidate);
                 place.set(was);
                 for (Prediction prediction : predictions) {
-                    Finding then = after.finding(prediction.finding.check().key()).orElseThrow();
+                    Finding then =
+                            after.finding(prediction.finding.check().key()).orElseThrow();
                     compared += prediction.compare(then, entry.getKey(), differences) ? 1 : 0;
                 }
             }
@@ -133,9 +133,9 @@ class WorkingsFollowTest {
 
         /** Whether it picks a line of a table: the size of a cable, the rating of a fuse. */
         boolean picksALine() {
-            return owner instanceof CableSegment
-                            && Set.of("size", "cpc").contains(attribute.getName())
-                    || owner instanceof ProtectiveDevice device && String.valueOf(device.getKind()).startsWith("fuse");
+            return owner instanceof CableSegment && Set.of("size", "cpc").contains(attribute.getName())
+                    || owner instanceof ProtectiveDevice device
+                            && String.valueOf(device.getKind()).startsWith("fuse");
         }
 
         /** A figure of the reading, in whatever unit, after the change. */
@@ -177,7 +177,9 @@ class WorkingsFollowTest {
             }
             Step found = null;
             for (Step step : steps.subList(0, steps.size() - 1)) {
-                if (step.origin().isEmpty() && near(step.value(), limit) && step.unit().equals(finding.check().unit())) {
+                if (step.origin().isEmpty()
+                        && near(step.value(), limit)
+                        && step.unit().equals(finding.check().unit())) {
                     if (found != null) {
                         return null;
                     }

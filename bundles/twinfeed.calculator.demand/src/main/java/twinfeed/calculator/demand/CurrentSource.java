@@ -12,8 +12,7 @@ import twinfeed.calculator.Working;
  * @param voltageV the voltage at which it draws that power, V
  * @param voltageOrigin origin of that voltage
  */
-record CurrentSource(
-        String currentOrigin, double powerW, String powerOrigin, double voltageV, String voltageOrigin) {
+record CurrentSource(String currentOrigin, double powerW, String powerOrigin, double voltageV, String voltageOrigin) {
     static final CurrentSource UNKNOWN = read("");
 
     /** A current that was read, or is the rating of the load's device. */

@@ -20,8 +20,7 @@ import twinfeed.model.survey.LoadKind;
  * @param currents where their currents come from
  * @param missing readings without which the sum would be wrong; nothing may drop out of it
  */
-record HouseLoads(
-        List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> currents, List<String> missing) {
+record HouseLoads(List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> currents, List<String> missing) {
     /** The kind of an instantaneous shower, as survey and rule sets name it. */
     static final String SHOWER = LoadKind.SHOWER.getLiteral();
 
@@ -84,8 +83,7 @@ record HouseLoads(
             double nominalV) {
         String path = DemandChecks.LOADS + "[" + name + "].";
         CurrentSource source = load.getCurrent() == null
-                ? CurrentSource.ofPower(
-                        load.getPower().si(), path + "power", nominalV, Origin.rule("voltage.nominal"))
+                ? CurrentSource.ofPower(load.getPower().si(), path + "power", nominalV, Origin.rule("voltage.nominal"))
                 : CurrentSource.read(path + "current");
         int count = load.getCount() == null ? 1 : Math.max(0, Math.min(MOST, load.getCount()));
         boolean socket = load.getKind() == LoadKind.COOKER && Boolean.TRUE.equals(load.getSocket());

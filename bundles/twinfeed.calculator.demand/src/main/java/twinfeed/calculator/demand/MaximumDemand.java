@@ -61,7 +61,8 @@ final class MaximumDemand {
             return Answer.none("noDiversity", Working.none());
         }
         Demand demand = Diversity.of(loads, diversity.list());
-        Working working = DemandWorking.of(loads, Map.of(), diversity.list(), rules.get().text("cite.demand"));
+        Working working =
+                DemandWorking.of(loads, Map.of(), diversity.list(), rules.get().text("cite.demand"));
         return answer(arguments, demand, working);
     }
 

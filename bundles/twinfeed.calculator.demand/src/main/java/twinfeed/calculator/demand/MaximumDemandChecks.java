@@ -40,7 +40,9 @@ final class MaximumDemandChecks implements CheckGroup {
         double demandA = house.demandA(loads);
         findings.on(check)
                 .compare(demandA, limitA)
-                .limitIs(check == DemandChecks.FUSE ? "serviceFuse" : "mainSwitch", check == DemandChecks.FUSE ? DemandChecks.SERVICE_FUSE : DemandChecks.MAIN_SWITCH)
+                .limitIs(
+                        check == DemandChecks.FUSE ? "serviceFuse" : "mainSwitch",
+                        check == DemandChecks.FUSE ? DemandChecks.SERVICE_FUSE : DemandChecks.MAIN_SWITCH)
                 .argument("shower", showerA)
                 .source(house.cite())
                 .working(() -> house.working(loads, shower, showerA))

@@ -29,7 +29,8 @@ final class SupplyChecks implements CheckGroup {
         if (findings.blocked(check) || fuseA == null || switchA == null) {
             return;
         }
-        FindingBuilder finding = findings.on(check).compare(fuseA, switchA)
+        FindingBuilder finding = findings.on(check)
+                .compare(fuseA, switchA)
                 .limitIs("mainSwitch", DemandChecks.MAIN_SWITCH)
                 .working(() -> Working.start()
                         .input("If", "serviceFuse", fuseA, "A", "", DemandChecks.SERVICE_FUSE)

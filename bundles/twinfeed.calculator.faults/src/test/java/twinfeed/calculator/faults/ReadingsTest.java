@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Step;
 import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
 import twinfeed.diagnosis.reading.ElementAssessment;
@@ -86,7 +87,14 @@ class ReadingsTest {
         Finding finding = Showers.finding(survey, "faults.elements");
         assertEquals(Outcome.FAILS, finding.outcome());
         assertEquals(4.5, finding.figures().value(), 1e-12);
-        assertEquals(4.5, finding.working().steps().get(3).value(), 1e-12);
+        List<Step> steps = finding.working().steps();
+        assertEquals(4.5, steps.get(steps.size() - 1).value(), 1e-12);
+        double limit = steps.stream()
+                .filter(step -> step.symbol().equals(Step.LIMIT))
+                .findFirst()
+                .orElseThrow()
+                .value();
+        assertEquals(finding.figures().limit(), limit, 1e-12);
         double flow = ((Number) finding.arguments().get("flow")).doubleValue();
         double full = ((Number) finding.arguments().get("fullFlow")).doubleValue();
         assertEquals(4.5 / 8.5, flow / full, 1e-9);

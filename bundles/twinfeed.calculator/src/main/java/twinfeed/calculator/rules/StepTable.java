@@ -32,7 +32,11 @@ public final class StepTable {
         StringBuilder text = new StringBuilder();
         int open = 0;
         for (Map.Entry<Double, Double> step : values.headMap(values.lastKey()).entrySet()) {
-            text.append("if(").append(symbol).append(" <= ").append(number(step.getKey())).append(", ");
+            text.append("if(")
+                    .append(symbol)
+                    .append(" <= ")
+                    .append(number(step.getKey()))
+                    .append(", ");
             text.append(number(step.getValue())).append(", ");
             open++;
         }

@@ -39,8 +39,8 @@ public final class Inputs {
     public Inputs(QuoteSheets sheets, CellNames names) {
         this.sheets = sheets;
         this.names = names;
-        steps(step ->
-                used.computeIfAbsent(step.getOrigin(), path -> new ArrayList<>()).add(step));
+        steps(step -> used.computeIfAbsent(step.getOrigin(), path -> new ArrayList<>())
+                .add(step));
     }
 
     private void steps(Consumer<Step> each) {
@@ -126,7 +126,8 @@ public final class Inputs {
                 1, value, SheetStyles.LINE.format(NumberFormats.exact(value)).fill(CellStyle.Fill.INPUT));
         page.text(2, step.getUnit(), SheetStyles.LINE);
         page.text(3, LAST, step.getSource(), SheetStyles.LINE_MUTED);
-        names.add("v_" + path, page.fullAddress(1));
+        // What a reading becomes by the work has a name of its own beside the reading's.
+        names.add((readings.has(path) ? "v_done." : "v_") + path, page.fullAddress(1));
         others.place(step, page.fullAddress(1));
     }
 

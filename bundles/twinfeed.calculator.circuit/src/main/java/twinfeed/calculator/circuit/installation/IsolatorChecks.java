@@ -52,7 +52,10 @@ public final class IsolatorChecks implements CheckGroup {
         Double ratedA = survey.isolator().ratingA();
         if (load == null || deviceA == null || ratedA == null) {
             findings.on(check)
-                    .cannotTell(load == null ? shower.missingRating() : List.of(survey.device().ratingOrigin()))
+                    .cannotTell(
+                            load == null
+                                    ? shower.missingRating()
+                                    : List.of(survey.device().ratingOrigin()))
                     .add();
             return;
         }
@@ -82,7 +85,8 @@ public final class IsolatorChecks implements CheckGroup {
                     .step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
                     .build();
         }
-        return limit(working.input("In", "deviceRating", deviceA, "A", "", survey.device().ratingOrigin()))
+        return limit(working.input(
+                        "In", "deviceRating", deviceA, "A", "", survey.device().ratingOrigin()))
                 .step("Ineed", "neededSwitch", "max(Ib, In)", "A", survey.cite("isolator"))
                 .build();
     }

@@ -57,7 +57,12 @@ public final class OriginChecks implements CheckGroup {
                 .limitIs("tails", ReadingPaths.TAILS)
                 .working(() -> Working.start()
                         .input("If", "serviceFuse", fuseA, "A", "", ReadingPaths.SERVICE_FUSE)
-                        .step("S", "neededTails", survey.rules().earthing().tailsExpression("If"), "mm²", survey.cite("tails"))
+                        .step(
+                                "S",
+                                "neededTails",
+                                survey.rules().earthing().tailsExpression("If"),
+                                "mm²",
+                                survey.cite("tails"))
                         .build());
         finding.remedies(() -> remedies.tails(needed.getAsDouble()));
         finding.add();
@@ -105,7 +110,12 @@ public final class OriginChecks implements CheckGroup {
         }
         return Working.start()
                 .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
-                .step("S", "neededEarthing", survey.rules().earthing().conductorExpression("St"), "mm²", survey.cite("earthing"))
+                .step(
+                        "S",
+                        "neededEarthing",
+                        survey.rules().earthing().conductorExpression("St"),
+                        "mm²",
+                        survey.cite("earthing"))
                 .build();
     }
 
@@ -171,7 +181,12 @@ public final class OriginChecks implements CheckGroup {
         if (combined) {
             return Working.start()
                     .input("Sn", "supplyNeutral", sourceMm2, "mm²", "", ReadingPaths.NEUTRAL)
-                    .step("S", "neededBonding", survey.rules().earthing().bondingExpression("Sn"), "mm²", survey.cite("bonding"))
+                    .step(
+                            "S",
+                            "neededBonding",
+                            survey.rules().earthing().bondingExpression("Sn"),
+                            "mm²",
+                            survey.cite("bonding"))
                     .build();
         }
         String cite = survey.cite("bonding");

@@ -45,13 +45,25 @@ public final class LoopLimit {
                             "V",
                             rules.source("voltage.nominal"),
                             Origin.rule("voltage.nominal"))
-                    .input("Cmin", "leastVoltageFactor", rules.number("cmin"), "", rules.source("cmin"), Origin.rule("cmin"))
+                    .input(
+                            "Cmin",
+                            "leastVoltageFactor",
+                            rules.number("cmin"),
+                            "",
+                            rules.source("cmin"),
+                            Origin.rule("cmin"))
                     .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "ohm", survey.cite("loop"));
         }
         if (share == 1) {
             working.step(Step.LIMIT, "loopLimit", "Zt", "ohm", "");
         } else {
-            working.input("sm", "measuredShare", share, "", rules.source("measured.factor"), Origin.rule("measured.factor"))
+            working.input(
+                            "sm",
+                            "measuredShare",
+                            share,
+                            "",
+                            rules.source("measured.factor"),
+                            Origin.rule("measured.factor"))
                     .step(Step.LIMIT, "measuredLimit", "sm * Zt", "ohm", "");
         }
     }
