@@ -3,6 +3,7 @@ package twinfeed.calculator;
 
 import java.util.List;
 import java.util.Locale;
+import twinfeed.model.assessment.Supply;
 
 /**
  * What a calculator says of itself. The form, the command line, JSON and the workbook derive from it. Made by {@link #of}.
@@ -13,7 +14,9 @@ import java.util.Locale;
  *     and formula title and help
  * @param gives quantities that it provides to other calculators
  * @param takes quantities of others that it consumes
+ * @param supply the supply that its checks are about
  * @param checks the checks that it answers, in the order of their findings; one that it leaves open counts as "not checked"
+ * @param remedies the kinds of work that it may offer, with the price-book codes that they need
  * @param parameters its own parameters
  * @param formulas the functions that it publishes
  */
@@ -23,7 +26,9 @@ public record CalculatorDescriptor(
         Texts texts,
         List<SharedQuantity> gives,
         List<SharedQuantity> takes,
+        Supply supply,
         List<Check> checks,
+        List<RemedyKind> remedies,
         List<Parameter> parameters,
         List<Formula> formulas) {
 
@@ -31,8 +36,22 @@ public record CalculatorDescriptor(
         gives = List.copyOf(gives);
         takes = List.copyOf(takes);
         checks = List.copyOf(checks);
+        remedies = List.copyOf(remedies);
         parameters = List.copyOf(parameters);
         formulas = List.copyOf(formulas);
+    }
+
+    /** One about neither supply alone that offers no work. */
+    public CalculatorDescriptor(
+            String id,
+            String version,
+            Texts texts,
+            List<SharedQuantity> gives,
+            List<SharedQuantity> takes,
+            List<Check> checks,
+            List<Parameter> parameters,
+            List<Formula> formulas) {
+        this(id, version, texts, gives, takes, Supply.NEITHER, checks, List.of(), parameters, formulas);
     }
 
     /**
@@ -50,7 +69,9 @@ public record CalculatorDescriptor(
         private Texts texts;
         private List<SharedQuantity> gives = List.of();
         private List<SharedQuantity> takes = List.of();
+        private Supply supply = Supply.NEITHER;
         private List<Check> checks = List.of();
+        private List<RemedyKind> remedies = List.of();
         private List<Parameter> parameters = List.of();
         private List<Formula> formulas = List.of();
 
@@ -85,6 +106,18 @@ public record CalculatorDescriptor(
             return this;
         }
 
+        /** The supply that its checks are about, where it is one of the two. */
+        public Builder supply(Supply subject) {
+            supply = subject;
+            return this;
+        }
+
+        /** The kinds of work that it may offer. */
+        public Builder remedies(List<RemedyKind> offered) {
+            remedies = offered;
+            return this;
+        }
+
         /** The checks that it answers. */
         public Builder checks(Check... answered) {
             return checks(List.of(answered));
@@ -115,7 +148,8 @@ public record CalculatorDescriptor(
 
         /** The descriptor. */
         public CalculatorDescriptor build() {
-            return new CalculatorDescriptor(id, version, texts, gives, takes, checks, parameters, formulas);
+            return new CalculatorDescriptor(
+                    id, version, texts, gives, takes, supply, checks, remedies, parameters, formulas);
         }
     }
 }

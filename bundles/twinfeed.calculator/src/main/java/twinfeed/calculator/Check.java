@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.List;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 
 /**
@@ -14,8 +15,9 @@ import twinfeed.model.assessment.FindingClass;
  * @param needs readings without which the answer is "cannot tell", as paths from the survey or the heater, for example
  *     {@code survey.water.test.flow}, {@code survey.electricity.circuit.segments.length}, {@code heater.power}; a path through
  *     a list asks for every element, and for at least one
+ * @param topic what it answers, where pages or other bundles look for that answer whoever gives it; else {@link CheckTopic#OTHER}
  */
-public record Check(String key, FindingClass kind, LimitType sense, String unit, List<String> needs) {
+public record Check(String key, FindingClass kind, LimitType sense, String unit, List<String> needs, CheckTopic topic) {
     public Check {
         needs = List.copyOf(needs);
     }
@@ -37,6 +39,11 @@ public record Check(String key, FindingClass kind, LimitType sense, String unit,
 
     /** The same with needs given one by one. */
     public static Check of(String key, FindingClass kind, LimitType sense, String unit, String... needs) {
-        return new Check(key, kind, sense, unit, List.of(needs));
+        return new Check(key, kind, sense, unit, List.of(needs), CheckTopic.OTHER);
+    }
+
+    /** The same as the answer to a topic that others look for. */
+    public Check about(CheckTopic answered) {
+        return new Check(key, kind, sense, unit, needs, answered);
     }
 }

@@ -254,6 +254,22 @@ public abstract class CalculatorContract {
         assertFalse(text.matches("(?s).*[\\[{][A-Za-z][A-Za-z0-9.:_-]*[]}].*"), () -> "text is not complete: " + text);
     }
 
+    /** What a calculator offers, it declares beforehand: the kind of work, and the price-book codes that it needs. */
+    @Test
+    void offeredWorkIsDeclared() {
+        for (Finding finding : findings()) {
+            for (Remedy work : finding.remedies()) {
+                assertTrue(
+                        calculators().stream()
+                                .map(Calculator::statement)
+                                .filter(each -> each.id().equals(finding.calculator()))
+                                .flatMap(each -> each.remedies().stream())
+                                .anyMatch(kind -> kind.declares(work)),
+                        finding.check().key() + " offers " + work);
+            }
+        }
+    }
+
     @Test
     void figuresAgreeWithOutcomes() {
         for (Finding finding : findings()) {

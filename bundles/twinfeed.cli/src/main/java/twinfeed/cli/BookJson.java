@@ -4,6 +4,8 @@ package twinfeed.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import twinfeed.usecase.BookReport;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.Refused;
@@ -32,6 +34,22 @@ final class BookJson {
         JsonFields.texts(json, "removed", report.removed());
         JsonFields.texts(json, "refused", report.refused());
         JsonFields.texts(json, "notices", report.notices());
+        lacking(report.lacking());
+    }
+
+    private void lacking(List<BookReport.Lack> lacking) throws IOException {
+        if (lacking.isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("lacking");
+        for (BookReport.Lack lack : lacking) {
+            json.writeStartObject();
+            json.writeStringField("need", lack.need().name().toLowerCase(Locale.ROOT));
+            JsonFields.text(json, "subject", lack.subject());
+            JsonFields.texts(json, "codes", lack.codes());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     void batch(BatchReport report, Path written) throws IOException {

@@ -4,6 +4,8 @@ package twinfeed.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -21,7 +23,7 @@ import twinfeed.usecase.OutputCheck;
         name = "book",
         mixinStandardHelpOptions = true,
         description = {
-            "Check a price list, *.csv or *.xlsx, and say what it would change.",
+            "Check a price list, *.csv or *.xlsx, and say what it would change and which codes it lacks.",
             "It can be written as a price book in CSV. A list of which one row is refused is not taken at all."
         })
 final class BookVerb implements Callable<Integer> {
@@ -74,6 +76,14 @@ final class BookVerb implements Callable<Integer> {
             face.out().println("~ " + what + ": " + change.before() + " -> " + change.after());
         }
         line("book.removed", report.removed());
+        for (BookReport.Lack lack : report.lacking()) {
+            face.out()
+                    .println("  "
+                            + CliContext.TEXTS.format(
+                                    CliContext.LOCALE,
+                                    "book.lacking." + lack.need().name().toLowerCase(Locale.ROOT),
+                                    Map.of("subject", lack.subject(), "codes", String.join(", ", lack.codes()))));
+        }
         face.out().println(face.text(report.text() == null ? "book.unusable" : "book.usable"));
         if (out != null && report.text() != null) {
             face.out().println(face.text("written") + " " + out);

@@ -35,7 +35,7 @@ final class FaultsReport {
         sheet.answers().forEach(this::answer);
         head("faults.readings", sheet.readings().isEmpty());
         sheet.readings().forEach(this::reading);
-        head("faults.isolation", !isolationAsked(sheet));
+        head("faults.safeIsolation", !isolationAsked(sheet));
         if (isolationAsked(sheet)) {
             sheet.isolation().forEach(this::tick);
         }

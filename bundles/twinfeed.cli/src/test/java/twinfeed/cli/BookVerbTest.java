@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.poi.ss.usermodel.Row;
@@ -81,6 +82,27 @@ class BookVerbTest {
         assertTrue(changed.out().contains("~ h95 price: 158.00 -> 162.50"), changed.out());
         assertTrue(changed.out().contains("New: (1) h00"), changed.out());
         assertEquals(0, Run.of("book", taken, "--against", list).status());
+    }
+
+    /** Before a quote needs them, the list says which codes of works, of every job and of repairs it lacks. */
+    @Test
+    void namesTheCodesThatAListLacks() throws IOException {
+        String less = Files.readString(BOOK)
+                .lines()
+                .filter(line -> !line.startsWith("cable-10,")
+                        && !line.startsWith("strainer-clean,")
+                        && !line.startsWith("task-isolate,")
+                        && !line.startsWith("part-hose,"))
+                .collect(Collectors.joining("\n"));
+        Path list = Files.writeString(folder.resolve("less.csv"), less);
+        Run text = Run.of("book", list);
+        assertEquals(0, text.status(), text.err());
+        assertTrue(text.out().contains("priced on request: task-isolate"), text.out());
+        assertTrue(text.out().contains("cable-10"), text.out());
+        assertTrue(text.out().contains("Repairs may need codes that the list lacks: part-hose"), text.out());
+        String json = Run.of("book", list, "--json").out();
+        assertTrue(json.contains("\"codes\" : [ \"strainer-clean\" ]"), json);
+        assertFalse(Run.of("book", BOOK).out().contains("Every job may need"), "the demonstration's list is complete");
     }
 
     @Test

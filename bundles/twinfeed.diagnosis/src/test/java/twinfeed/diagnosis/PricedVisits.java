@@ -11,6 +11,7 @@ import org.joda.money.Money;
 import twinfeed.diagnosis.repair.ReplacementOffer;
 import twinfeed.diagnosis.visit.FaultSheetBuilder;
 import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -91,10 +92,10 @@ public final class PricedVisits {
         return present;
     }
 
-    public static OptionAssessment with(String key, Outcome outcome, String text) {
+    public static OptionAssessment with(CheckTopic topic, Outcome outcome, String text) {
         OptionAssessment present = present();
         Finding finding = AssessmentFactory.eINSTANCE.createFinding();
-        finding.setKey(key);
+        finding.setTopic(topic);
         finding.setOutcome(outcome);
         finding.setText(text);
         present.getFindings().add(finding);

@@ -14,6 +14,7 @@ import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Supply;
 import twinfeed.model.quote.QuoteOption;
 
 /** The heaters that were checked and are not offered, and the repair where none is, each with its reason; those with the same reason share a line. */
@@ -56,14 +57,14 @@ final class LeftOutHeaters {
         if (danger) {
             next.add(words.get("next.danger"));
         }
-        Set<String> obstacles = leftOut.stream()
+        Set<Supply> supplies = leftOut.stream()
                 .flatMap(option -> obstacles(option).stream())
-                .map(Finding::getKey)
+                .map(Finding::getSupply)
                 .collect(Collectors.toSet());
-        if (obstacles.stream().anyMatch(key -> key.startsWith("pressure.") || key.startsWith("flow."))) {
+        if (supplies.contains(Supply.WATER)) {
             next.add(words.get("next.water"));
         }
-        if (obstacles.stream().anyMatch(key -> key.startsWith("circuit.") || key.startsWith("demand."))) {
+        if (supplies.contains(Supply.ELECTRICITY)) {
             next.add(words.get("next.electricity"));
         }
         next.add(words.get("next.other"));

@@ -4,6 +4,7 @@ package twinfeed.document;
 import java.util.List;
 import java.util.Optional;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.check.Offers;
@@ -16,6 +17,13 @@ public final class OfferedFindings {
     /** The answers that hold once everything offered is done. */
     public static List<Finding> findings(OptionAssessment option) {
         return option.getAfterWork().isEmpty() ? option.getFindings() : option.getAfterWork();
+    }
+
+    /** The answer to a topic, if any calculator gave one. */
+    public static Optional<Finding> about(OptionAssessment option, CheckTopic topic) {
+        return findings(option).stream()
+                .filter(finding -> finding.getTopic() == topic)
+                .findFirst();
     }
 
     /** Whether the answers are those from before the work, because nobody gave those from after it. */

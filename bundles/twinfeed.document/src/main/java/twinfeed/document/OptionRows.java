@@ -14,6 +14,7 @@ import twinfeed.document.QuoteLetter.Kind;
 import twinfeed.document.QuoteLetter.Row;
 import twinfeed.document.QuoteLetter.Value;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
@@ -124,7 +125,7 @@ final class OptionRows {
         Optional<Finding> now = assessment.getOptions().stream()
                 .filter(Titles::present)
                 .findFirst()
-                .flatMap(StandardCheck.WINTER_FLOW::of)
+                .flatMap(one -> OfferedFindings.about(one, CheckTopic.WINTER_FLOW))
                 .filter(finding -> finding.getValue() != null);
         Stream<Finding> offered = options.stream().flatMap(option -> offered(option).stream());
         offered.findFirst().ifPresent(first -> {
@@ -166,7 +167,7 @@ final class OptionRows {
 
     private Optional<Finding> offered(QuoteOption option) {
         return OfferedFindings.assessed(assessment, option)
-                .flatMap(StandardCheck.WINTER_FLOW::of)
+                .flatMap(one -> OfferedFindings.about(one, CheckTopic.WINTER_FLOW))
                 .filter(finding -> finding.getValue() != null);
     }
 

@@ -19,11 +19,13 @@ import twinfeed.document.QuoteLetter.Row;
 import twinfeed.document.QuoteLetter.Value;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
+import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.Quote;
@@ -80,6 +82,7 @@ class QuoteLetterWriterTest {
     private static Finding flow(Double value) {
         Finding finding = ASSESS.createFinding();
         finding.setKey("flow.winter");
+        finding.setTopic(CheckTopic.WINTER_FLOW);
         finding.setUnit("L/min");
         finding.setValue(value);
         return finding;
@@ -223,6 +226,7 @@ class QuoteLetterWriterTest {
         heater.setVerdict(Verdict.DOES_NOT_SUIT);
         Finding pressure = ASSESS.createFinding();
         pressure.setKey("pressure.running");
+        pressure.setSupply(Supply.WATER);
         pressure.setOutcome(Outcome.FAILS);
         pressure.setCustomerText("The water pressure is too low for this heater.");
         heater.getFindings().add(pressure);

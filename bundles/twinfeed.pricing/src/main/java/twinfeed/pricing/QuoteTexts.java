@@ -176,9 +176,7 @@ final class QuoteTexts {
         say(all, "exclusion.concealed");
         say(all, "exclusion.decoration");
         say(all, "exclusion.asbestos");
-        if (codes.contains("operator-fuse")) {
-            say(all, "exclusion.operator");
-        }
+        WorkRules.texts(codes, Kind.EXCLUSION).forEach(text -> say(all, text));
         all.addAll(texts.own(Kind.EXCLUSION));
         all.addAll(request.book().getExclusions());
         return all;
@@ -193,9 +191,7 @@ final class QuoteTexts {
         say(all, "term.certificate");
         say(all, "term.route");
         site(all);
-        if (codes.contains("break-tank-pump")) {
-            say(all, "term.pump");
-        }
+        WorkRules.texts(codes, Kind.TERM).forEach(text -> say(all, text));
         if (request.book().getContingency() != null) {
             say(all, "term.contingency");
         }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -19,8 +20,6 @@ import twinfeed.pricing.texts.FigureText;
  * users can step aside, and decides nothing then; whoever is to stand under the water is told of it all the same.
  */
 final class ScaldCaution {
-    private static final String CHECK = "pressure.scald";
-
     private ScaldCaution() {}
 
     /** The temperatures by heater and the one from which water can scald, or empty where none gets so hot. */
@@ -48,7 +47,7 @@ final class ScaldCaution {
     private static Optional<Finding> finding(OptionAssessment option) {
         List<Finding> offered = option.getAfterWork().isEmpty() ? option.getFindings() : option.getAfterWork();
         return offered.stream()
-                .filter(finding -> CHECK.equals(finding.getKey()) && finding.getOutcome() == Outcome.FAILS)
+                .filter(finding -> finding.getTopic() == CheckTopic.SCALDING && finding.getOutcome() == Outcome.FAILS)
                 .filter(finding -> finding.getValue() != null && finding.getLimit() != null)
                 .findFirst();
     }

@@ -10,9 +10,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import twinfeed.model.rows.CsvRows;
+import twinfeed.pricing.texts.StandingTexts.Kind;
 
 /** What a job always needs, and the section in which a code is printed: data files beside this class. */
 final class WorkRules {
@@ -21,6 +25,8 @@ final class WorkRules {
     private record Place(String pattern, Section section) {}
 
     private record Needless(String work, String needless) {}
+
+    private record Text(String work, String text) {}
 
     private record Companion(String work, String brings, String quantity) {}
 
@@ -42,6 +48,9 @@ final class WorkRules {
     private static final List<Companion> COMPANIONS = rows("companions.csv").stream()
             .map(row -> new Companion(text(row, "work"), text(row, "brings"), text(row, "quantity")))
             .toList();
+    private static final List<Text> TEXTS = rows("work-texts.csv").stream()
+            .map(row -> new Text(text(row, "work"), text(row, "text")))
+            .toList();
 
     private WorkRules() {}
 
@@ -59,6 +68,11 @@ final class WorkRules {
             }
         }
         return needs;
+    }
+
+    /** Codes of all that {@link #standard} may answer. */
+    static List<String> standardCodes() {
+        return STANDARD.stream().map(Standard::code).toList();
     }
 
     private static boolean applies(String when, boolean replacement, Collection<String> asked) {
@@ -93,6 +107,20 @@ final class WorkRules {
                 .map(rule -> new RequiredItem(
                         rule.brings, rule.quantity.equals("same") ? quantity : new BigDecimal(rule.quantity)))
                 .toList();
+    }
+
+    /** Keys of the standing texts that the codes of a job call for. */
+    static List<String> texts(Collection<String> codes, Kind kind) {
+        return TEXTS.stream()
+                .filter(rule -> rule.text.startsWith(kind.name().toLowerCase(Locale.ROOT) + "."))
+                .filter(rule -> codes.stream().anyMatch(code -> matches(rule.work, code)))
+                .map(Text::text)
+                .toList();
+    }
+
+    /** All keys that {@link #texts} may answer. */
+    static Set<String> textKeys() {
+        return TEXTS.stream().map(Text::text).collect(Collectors.toSet());
     }
 
     /** The section of a code that is not the heater's. */

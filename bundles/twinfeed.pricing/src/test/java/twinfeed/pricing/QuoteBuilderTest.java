@@ -16,6 +16,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -528,6 +529,7 @@ class QuoteBuilderTest {
         assertFalse(String.join(" ", draft(request()).getCautions()).contains("another tap"));
         for (OptionAssessment option : assessment.getOptions()) {
             Finding advice = Samples.finding("pressure.scald", Outcome.FAILS, "It scalds.");
+            advice.setTopic(CheckTopic.SCALDING);
             advice.setValue(66.4);
             advice.setLimit(44.0);
             (option.getAfterWork().isEmpty() ? option.getFindings() : option.getAfterWork()).add(advice);

@@ -29,12 +29,14 @@ final class AssessmentMapper {
 
     private final Runner runner;
     private final FindingText words;
+    private final WorkOrder order;
     private final Locale locale;
 
     AssessmentMapper(Runner runner, Locale locale) {
         this.runner = runner;
         this.locale = locale;
         this.words = new FindingText(runner, locale);
+        this.order = new WorkOrder(runner.calculators());
     }
 
     /**
@@ -74,7 +76,7 @@ final class AssessmentMapper {
         option.setVerdict(plan.verdict());
         result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
         result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
-        WorkOrder.of(plan.works()).forEach(work -> option.getRemedies().add(remedy(work, plan)));
+        order.of(plan.works()).forEach(work -> option.getRemedies().add(remedy(work, plan)));
         afterWork(plan).forEach(finding -> option.getAfterWork().add(finding));
         option.getUnmended().addAll(plan.unmended());
         return option;
@@ -109,6 +111,7 @@ final class AssessmentMapper {
         record.setText(words.sentence(finding));
         record.setCustomerText(words.forCustomer(finding));
         record.setKind(finding.check().kind());
+        CheckTopics.mark(record, finding.check().topic(), runner.supply(finding.calculator()));
         record.setOutcome(finding.outcome());
         figures(finding, record);
         String condition = words.condition(finding.condition());

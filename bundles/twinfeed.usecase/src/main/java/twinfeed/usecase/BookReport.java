@@ -19,6 +19,7 @@ import twinfeed.pricing.book.PriceBookText;
  * @param removed codes that would be gone
  * @param refused refused rows with their reasons, a line each; where there are any, nothing is taken
  * @param notices what is odd but would be taken, a line each
+ * @param lacking codes that quotes may need and the list lacks; a work that needs one is then priced on request
  * @param text the whole list as a price book in CSV; absent where a row is refused
  */
 public record BookReport(
@@ -27,6 +28,7 @@ public record BookReport(
         List<String> removed,
         List<String> refused,
         List<String> notices,
+        List<Lack> lacking,
         @Nullable String text) {
     public BookReport {
         added = List.copyOf(added);
@@ -34,6 +36,30 @@ public record BookReport(
         removed = List.copyOf(removed);
         refused = List.copyOf(refused);
         notices = List.copyOf(notices);
+        lacking = List.copyOf(lacking);
+    }
+
+    /** What needs a code. */
+    public enum Need {
+        /** A job of any kind. */
+        JOB,
+        /** Work that a calculator may offer. */
+        WORK,
+        /** The renewal of a part of the unit that is there. */
+        REPAIR
+    }
+
+    /**
+     * Codes that a list lacks.
+     *
+     * @param need what needs them
+     * @param subject title of the calculator that offers the work; empty for jobs and repairs
+     * @param codes the codes
+     */
+    public record Lack(Need need, String subject, List<String> codes) {
+        public Lack {
+            codes = List.copyOf(codes);
+        }
     }
 
     /**
@@ -46,7 +72,7 @@ public record BookReport(
      */
     public record Change(String code, String field, String before, String after) {}
 
-    static BookReport of(ImportReport report, @Nullable PriceBook present) {
+    static BookReport of(ImportReport report, @Nullable PriceBook present, PriceCodes needed) {
         Optional<BookComparison> comparison = present == null ? Optional.empty() : report.against(present);
         return new BookReport(
                 comparison.map(BookComparison::added).orElse(report.added()),
@@ -57,6 +83,7 @@ public record BookReport(
                 comparison.map(BookComparison::removed).orElse(List.of()),
                 lines(report.refused().stream().map(one -> one.message(Locale.ROOT))),
                 lines(report.notices().stream().map(one -> one.message(Locale.ROOT))),
+                report.book().map(needed::lacking).orElse(List.of()),
                 report.book().map(PriceBookText::of).orElse(null));
     }
 

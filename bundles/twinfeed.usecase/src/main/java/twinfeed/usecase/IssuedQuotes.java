@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.QuoteDocument;
+import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
@@ -154,17 +155,19 @@ final class IssuedQuotes {
         }
     }
 
-    IssuedQuote reprint(Path file, FirmFile firm, Locale locale, OutputPaths out) {
+    IssuedQuote reprint(CheckTopics topics, Path file, FirmFile firm, Locale locale, OutputPaths out) {
         OpenedQuote opened = opened(file);
         if (opened.verification() != Verification.UNCHANGED) {
             throw new UnusableException(
                     file + ": " + opened.verification().text(Locale.ROOT) + "; nothing was written",
                     new IllegalStateException(opened.verification().name()));
         }
+        Assessment record = opened.frozen().assessment();
+        topics.complete(record);
         try {
             QuoteDocument document = QuoteDocument.of(
                             opened.frozen().survey(),
-                            opened.frozen().assessment(),
+                            record,
                             opened.current(),
                             firm.firm(),
                             opened.frozen().program(),

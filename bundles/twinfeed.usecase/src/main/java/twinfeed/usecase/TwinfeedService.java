@@ -18,6 +18,7 @@ import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.CalculatorProblem;
 import twinfeed.calculator.engine.IntakeModel;
@@ -26,6 +27,7 @@ import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.engineering.water.MainsTemperature;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
@@ -83,6 +85,15 @@ public final class TwinfeedService {
         return runner.calculators();
     }
 
+    /** Key of the first check that answers a topic. */
+    public Optional<String> check(CheckTopic topic) {
+        return runner.calculators().stream()
+                .flatMap(calculator -> calculator.statement().checks().stream())
+                .filter(check -> check.topic() == topic)
+                .map(Check::key)
+                .findFirst();
+    }
+
     /** All formulas that the calculators publish, by name. */
     public List<NamedFormula> formulas() {
         return runner.calculators().stream()
@@ -135,7 +146,7 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if it cannot be read as rows at all
      */
     public BookReport bookReport(Path file, @Nullable PriceBook present) {
-        return BookReport.of(new BookOpening().report(file), present);
+        return BookReport.of(new BookOpening().report(file), present, new PriceCodes(runner.calculators()));
     }
 
     /**
@@ -565,7 +576,7 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if it cannot be read, or a file not be written
      */
     public IssuedQuote reprint(Path file, FirmFile firm, Locale locale, OutputPaths out) {
-        return new IssuedQuotes().reprint(file, firm, locale, out);
+        return new IssuedQuotes().reprint(new CheckTopics(runner.calculators()), file, firm, locale, out);
     }
 
     /** Two issued quotes line by line. */

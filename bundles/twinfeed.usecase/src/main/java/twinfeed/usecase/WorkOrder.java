@@ -2,66 +2,39 @@
 package twinfeed.usecase;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.RemedyKind;
 
 /**
- * The order in which works are proposed: as a person would try them, the cheapest test first. What tests alone comes before cleaning,
- * small fittings before changes at the circuit's ends, those before new pipe and cable, and what others have to do, or a pump, comes last.
- * Common practice, without a source. Which works are needed is found by their cost and not by this order.
+ * The order in which works are proposed: by the stage that their kind declares, within a stage calculator by calculator, and as each
+ * declares them. Work whose kind nobody declares comes last. Which works are needed is found by their cost and not by this order.
  */
 public final class WorkOrder {
-    /** Kinds of work, first to last. */
-    private static final List<String> KINDS = List.of(
-            "test-apart",
-            "trace-joint",
-            "strainerClean",
-            "hoseRetainer",
-            "checkValve",
-            "fullBoreValve",
-            "scaleInhibitor",
-            "reducingValve",
-            "lift-out-of-insulation",
-            "clip-cable",
-            "isolator",
-            "move-isolator",
-            "bonding",
-            "earthing",
-            "device",
-            "storage-time-switch",
-            "vehicle-load-management",
-            "priority-unit",
-            "extra-way",
-            "tails",
-            "electrode",
-            "branch",
-            "ownBranch",
-            "repipeMain",
-            "cable",
-            "consumer-unit",
-            "operator-fuse",
-            "servicePipe",
-            "breakTankPumpAfterValve",
-            "breakTankPumpAfterMain",
-            "breakTankPump");
-
-    private static final Comparator<Remedy> ORDER =
+    private final Map<String, Integer> places = new HashMap<>();
+    private final Comparator<Remedy> order =
             Comparator.<Remedy>comparingInt(work -> place(work.kind())).thenComparing(Remedy::id);
 
-    private WorkOrder() {}
-
-    /** Whether the order knows a kind of work; what it does not know, a third party's work for example, comes last. */
-    public static boolean knows(String kind) {
-        return KINDS.contains(kind);
+    /** By what these calculators declare. */
+    public WorkOrder(List<Calculator> calculators) {
+        calculators.stream()
+                .map(Calculator::statement)
+                .sorted(Comparator.comparing(CalculatorDescriptor::id))
+                .flatMap(declared -> declared.remedies().stream())
+                .sorted(Comparator.comparing(RemedyKind::stage))
+                .forEach(kind -> places.putIfAbsent(kind.key(), places.size()));
     }
 
-    private static int place(String kind) {
-        int place = KINDS.indexOf(kind);
-        return place < 0 ? KINDS.size() : place;
+    private int place(String kind) {
+        return places.getOrDefault(kind, places.size());
     }
 
     /** The works in the order in which they are proposed. */
-    public static List<Remedy> of(List<Remedy> works) {
-        return works.stream().sorted(ORDER).toList();
+    public List<Remedy> of(List<Remedy> works) {
+        return works.stream().sorted(order).toList();
     }
 }

@@ -7,6 +7,7 @@ import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Assumption;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
@@ -87,6 +88,7 @@ final class SampleAssessment {
                 .step("m", "Mass flow", "P / (c * (T_out - T_in))", "kg/s", "")
                 .step("q", "Flow at the inlet", "m / rho * 60000", "L/min", "");
         Finding finding = finding("flow.winter", "Flow in winter", FindingClass.PERFORMANCE, working.build(), "L/min");
+        finding.setTopic(CheckTopic.WINTER_FLOW);
         figures(finding, working.value("q"), 3.0, working.value("q") - 3.0);
         finding.setCondition("winter design, 5 °C");
         finding.setText("In winter it gives as much water as the figure says, at 40 °C.");
@@ -110,6 +112,7 @@ final class SampleAssessment {
                 .step("limit", "Limit of the drop", "0.05 * U", "V", "Rule set")
                 .step("drop", "Voltage drop", "mv * Ib * (L + 0 * l) / 1000", "V", "");
         Finding finding = finding("circuit.voltageDrop", "Voltage drop", FindingClass.COMPLIANCE, working.build(), "V");
+        finding.setTopic(CheckTopic.VOLTAGE_DROP);
         figures(finding, working.value("drop"), working.value("limit"), working.value("limit") - working.value("drop"));
         finding.setChance(0.998);
         finding.setRemeasure("Length of the run");
@@ -126,6 +129,7 @@ final class SampleAssessment {
                 .step("Zs", "Loop impedance", "Ze + h * R12", "ohm", "");
         Finding finding = finding(
                 "circuit.loopImpedance", "Earth fault loop impedance", FindingClass.SAFETY, working.build(), "ohm");
+        finding.setTopic(CheckTopic.LOOP_IMPEDANCE);
         figures(finding, working.value("Zs"), 1.09, 1.09 - working.value("Zs"));
         return finding;
     }
@@ -134,6 +138,7 @@ final class SampleAssessment {
         Working.Builder working = Working.start().input("U", "Voltage at the unit", 231.4, "V", "");
         Finding finding = finding(
                 "circuit.terminalVoltage", "Voltage at the unit", FindingClass.PERFORMANCE, working.build(), "V");
+        finding.setTopic(CheckTopic.TERMINAL_VOLTAGE);
         finding.setValue(231.4);
         finding.setOutcome(Outcome.PASSES);
         return finding;

@@ -34,10 +34,12 @@ import twinfeed.calculator.circuit.protection.ProtectiveConductorCheck;
 import twinfeed.calculator.circuit.protection.ResidualDeviceChecks;
 import twinfeed.calculator.circuit.protection.ResidualLoadChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
+import twinfeed.calculator.circuit.remedy.CircuitRemedyKinds;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.LoopData;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.model.assessment.Supply;
 import twinfeed.units.Kind;
 
 /**
@@ -53,7 +55,9 @@ public final class CircuitCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(CircuitCalculator.class)
             .texts(TEXTS)
             .gives(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
+            .supply(Supply.ELECTRICITY)
             .checks(CircuitChecks.ALL)
+            .remedies(CircuitRemedyKinds.ALL)
             .parameters(
                     Parameter.optional("ambient", Kind.TEMPERATURE, 30, 10, 60),
                     Parameter.optional("loftAmbient", Kind.TEMPERATURE, 40, 10, 60),

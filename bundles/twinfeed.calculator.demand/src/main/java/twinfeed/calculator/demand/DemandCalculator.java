@@ -8,6 +8,7 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.model.assessment.Supply;
 
 /**
  * Judges what a house draws at once with a heater in place of the present one, with the diversity of the rule set.
@@ -18,7 +19,9 @@ import twinfeed.calculator.SharedQuantity;
 public final class DemandCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(DemandCalculator.class)
             .takes(SharedQuantity.DESIGN_CURRENT)
+            .supply(Supply.ELECTRICITY)
             .checks(DemandChecks.ALL)
+            .remedies(DemandRemedyKinds.ALL)
             .formulas(List.of(MaximumDemand.FORMULA))
             .build();
 

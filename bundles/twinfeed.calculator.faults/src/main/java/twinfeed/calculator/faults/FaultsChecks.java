@@ -4,16 +4,19 @@ package twinfeed.calculator.faults;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the faults calculator answers; all of them about the unit that is there. */
 final class FaultsChecks {
     /** The likeliest cause of what was reported. */
-    static final Check LIKELY = Check.of("faults.likely", FindingClass.ADVICE, LimitType.REPORT, "%");
+    static final Check LIKELY = Check.of("faults.likely", FindingClass.ADVICE, LimitType.REPORT, "%")
+            .about(CheckTopic.LIKELY_FAULT);
 
     /** Power that the elements give by their resistances. */
     static final Check ELEMENTS = Check.of(
-            "faults.elements", FindingClass.ADVICE, LimitType.AT_LEAST, "kW", "heater.power", "heater.voltage");
+                    "faults.elements", FindingClass.ADVICE, LimitType.AT_LEAST, "kW", "heater.power", "heater.voltage")
+            .about(CheckTopic.OPEN_ELEMENT);
 
     /** How far the coil's resistance lies beside its rating. */
     static final Check COIL =

@@ -9,6 +9,7 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.engineering.water.Scald;
+import twinfeed.model.assessment.Supply;
 import twinfeed.units.Kind;
 
 /**
@@ -34,6 +35,7 @@ public final class FlowCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FlowCalculator.class)
             .gives(SharedQuantity.WISHED_FLOW)
             .takes(SharedQuantity.DELIVERED_POWER)
+            .supply(Supply.WATER)
             .checks(FlowChecks.ALL)
             .parameters(LEAST, FLAG, STRONG)
             .formulas(FlowFormulas.ALL)

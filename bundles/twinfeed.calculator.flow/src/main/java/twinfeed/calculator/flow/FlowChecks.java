@@ -4,6 +4,7 @@ package twinfeed.calculator.flow;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the flow calculator answers. */
@@ -14,16 +15,18 @@ final class FlowChecks {
     private static final String TEMPERATURE_UNIT = "°C";
 
     /** Flow at the wished outlet with the winter design intake, volume at the outlet. */
-    static final Check WINTER =
-            Check.of("flow.winter", FindingClass.PERFORMANCE, LimitType.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
+    static final Check WINTER = Check.of(
+                    "flow.winter", FindingClass.PERFORMANCE, LimitType.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE)
+            .about(CheckTopic.WINTER_FLOW);
 
     /** The same, volume at the inlet, against the flow at which the heat comes on. */
     static final Check ACTIVATION =
             Check.of("flow.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, FLOW_UNIT, POWER, VOLTAGE);
 
     /** Flow of the coldest month, with the curve over the year. */
-    static final Check BY_MONTH =
-            Check.of("flow.byMonth", FindingClass.PERFORMANCE, LimitType.REPORT, FLOW_UNIT, POWER, VOLTAGE);
+    static final Check BY_MONTH = Check.of(
+                    "flow.byMonth", FindingClass.PERFORMANCE, LimitType.REPORT, FLOW_UNIT, POWER, VOLTAGE)
+            .about(CheckTopic.MONTHLY_FLOW);
 
     /** Winter flow more than the present unit gives. */
     static final Check COMPARISON = Check.of(

@@ -11,7 +11,9 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.pressure.check.PressureChecks;
 import twinfeed.calculator.pressure.formula.PressureFormulas;
+import twinfeed.calculator.pressure.remedy.WaterRemedyKinds;
 import twinfeed.engineering.water.Scald;
+import twinfeed.model.assessment.Supply;
 import twinfeed.units.Kind;
 
 /**
@@ -36,7 +38,9 @@ public final class PressureCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)
             .gives(SharedQuantity.SWITCH_MARGIN)
             .takes(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER)
+            .supply(Supply.WATER)
             .checks(PressureChecks.ALL)
+            .remedies(WaterRemedyKinds.ALL)
             .parameters(PARAMETERS)
             .formulas(PressureFormulas.ALL)
             .build();

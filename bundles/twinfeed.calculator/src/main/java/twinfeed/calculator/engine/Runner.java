@@ -27,6 +27,7 @@ import twinfeed.calculator.Texts;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Supply;
 import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
 
@@ -104,6 +105,16 @@ public final class Runner {
                         .filter(calculator -> ids.test(calculator.statement().id()))
                         .toList(),
                 intakeModel);
+    }
+
+    /** The supply that a calculator's checks are about. */
+    public Supply supply(String calculator) {
+        return calculators.stream()
+                .map(Calculator::statement)
+                .filter(each -> each.id().equals(calculator))
+                .findFirst()
+                .map(CalculatorDescriptor::supply)
+                .orElse(Supply.NEITHER);
     }
 
     /** Messages of a calculator, or the runner's own for anything else. */

@@ -53,7 +53,7 @@ public final class FaultsPane {
         List<FaultQuestion> all = session.desk().office().faultQuestions(session.locale());
         safe.add(list(content, "told", all, complaints));
         safe.add(list(content, "outside", all, complaints));
-        this.isolationHeading = heading(content, "faults.isolation");
+        this.isolationHeading = heading(content, "faults.safeIsolation");
         this.isolation = new IsolationView(content, search, words, complaints);
         heading(content, "faults.place.cover");
         this.locked = Controls.wrapped(content);

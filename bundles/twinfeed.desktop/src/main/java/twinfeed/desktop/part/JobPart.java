@@ -32,6 +32,7 @@ import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.io.InputException;
 import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
@@ -270,7 +271,8 @@ public final class JobPart {
 
     /** Explains the check that is looked at. */
     public void explain() {
-        jobs.explain(survey.shows(SurveyPages.FAULTS) ? "faults.likely" : findings.chosen(), session);
+        String fault = session.desk().office().check(CheckTopic.LIKELY_FAULT).orElse(null);
+        jobs.explain(survey.shows(SurveyPages.FAULTS) ? fault : findings.chosen(), session);
     }
 
     /** Says that a quote was issued, and offers its workbook and the list of issued quotes. */

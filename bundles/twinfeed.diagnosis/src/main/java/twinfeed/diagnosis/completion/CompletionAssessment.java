@@ -15,6 +15,7 @@ import twinfeed.diagnosis.reading.AcceptanceValues;
 import twinfeed.diagnosis.reading.ResistanceBand;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
@@ -103,10 +104,12 @@ public final class CompletionAssessment {
 
     private void dead() {
         proved("cpcContinuous", completion.getCpcContinuous(), true);
-        byCheck("line", completion.getLine(), List.of("circuit.earthPath"), true, false);
+        byCheck("line", completion.getLine(), List.of(CheckTopic.EARTH_PATH), true, false);
         most("bonding", completion.getBonding(), BONDING_OHM, "ohm", 2, bondingNeeded());
         if (completion.getInsulation() != null) {
-            answered.add("circuit.insulationResistance");
+            judged.getFindings().stream()
+                    .filter(each -> each.getTopic() == CheckTopic.INSULATION)
+                    .forEach(each -> answered.add(each.getKey()));
         }
         least("insulation", completion.getInsulation(), data.limit("insulationLeast"), "Mohm", true);
         elements();
@@ -119,12 +122,12 @@ public final class CompletionAssessment {
         byCheck(
                 "externalLoop",
                 completion.getExternalLoop(),
-                List.of("circuit.electrode", "circuit.externalLoop"),
+                List.of(CheckTopic.ELECTRODE, CheckTopic.EXTERNAL_LOOP),
                 false,
                 true);
-        byCheck("loop", completion.getLoop(), List.of("circuit.loopImpedance", "circuit.electrode"), true, true);
-        byCheck("prospectiveFault", completion.getProspectiveFault(), List.of("circuit.faultLevel"), true, true);
-        byCheck("residualTime", completion.getResidualTime(), List.of("circuit.rcdTripTime"), true, residual);
+        byCheck("loop", completion.getLoop(), List.of(CheckTopic.LOOP_IMPEDANCE, CheckTopic.ELECTRODE), true, true);
+        byCheck("prospectiveFault", completion.getProspectiveFault(), List.of(CheckTopic.FAULT_LEVEL), true, true);
+        byCheck("residualTime", completion.getResidualTime(), List.of(CheckTopic.RESIDUAL_TRIP_TIME), true, residual);
         proved("residualButton", completion.getResidualButton(), residual);
         within("loadedVoltage", completion.getLoadedVoltage(), LEAST_V, MOST_V, "V");
     }
@@ -247,11 +250,12 @@ public final class CompletionAssessment {
     }
 
     /** By the first of some checks that says anything of this house. */
-    private void byCheck(String key, @Nullable Quantity value, List<String> checks, boolean safety, boolean needed) {
+    private void byCheck(
+            String key, @Nullable Quantity value, List<CheckTopic> topics, boolean safety, boolean needed) {
         // Whether the earth path agrees rests on all its readings; without one of them it has no limit.
         OptionAssessment from = value == null && !key.equals("line") ? limits : judged;
-        Optional<Finding> finding = checks.stream()
-                .flatMap(check -> from.getFindings().stream().filter(each -> check.equals(each.getKey())))
+        Optional<Finding> finding = topics.stream()
+                .flatMap(topic -> from.getFindings().stream().filter(each -> each.getTopic() == topic))
                 .filter(each -> each.getOutcome() == Outcome.PASSES || each.getOutcome() == Outcome.FAILS)
                 .findFirst();
         if (value != null) {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import twinfeed.diagnosis.data.FaultData;
@@ -27,6 +28,15 @@ public final class VisitPrices {
     public VisitPrices(PriceBook book, LocalDate date) {
         this.book = book;
         this.prices = RemedyPrices.withoutReplacement(book, date);
+    }
+
+    /** Price-book codes of the visit and of every part that may have to be renewed. */
+    public static List<String> codes() {
+        return Stream.concat(
+                        Stream.of(VISIT),
+                        FaultData.current().parts().values().stream().flatMap(part -> part.codes().stream()))
+                .distinct()
+                .toList();
     }
 
     CurrencyUnit currency() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import twinfeed.diagnosis.inference.Diagnosis;
 import twinfeed.diagnosis.inference.ObservationAnswer;
 import twinfeed.diagnosis.text.FaultTexts;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 
 /**
@@ -15,13 +16,12 @@ import twinfeed.model.assessment.Finding;
  * element does to power and flow.
  */
 final class RelatedFindings {
-    private static final List<String> LITTLE_WATER =
-            List.of("pressure.summerLow", "pressure.summer", "pressure.need", "pressure.tapOpens");
+    private static final List<CheckTopic> LITTLE_WATER =
+            List.of(CheckTopic.SUMMER_OUTLET_LOW_POWER, CheckTopic.SUMMER_OUTLET, CheckTopic.TAP_OPENING);
     private static final List<String> BLOCKED = List.of("hoseBlocked", "hoseOffBetter", "reliefDrips", "reliefBurst");
     private static final List<String> CUT_OUTS = List.of("cut-out", "cut-out-manual", "cut-out-once");
     private static final List<String> TRIPPED =
             List.of("deviceFoundOff", "rcdTrips", "overcurrentTrips", "breakerTrips");
-    private static final String RATING = "circuit.isolatorRating";
 
     private final Diagnosis diagnosis;
     private final SupplyFindings feeds;
@@ -42,7 +42,7 @@ final class RelatedFindings {
         links.cutOut();
         links.isolator();
         links.voltage();
-        feeds.failing(List.of("faults.elements")).ifPresent(links.links::add);
+        feeds.failing(List.of(CheckTopic.OPEN_ELEMENT)).ifPresent(links.links::add);
         return links.links;
     }
 
@@ -131,10 +131,11 @@ final class RelatedFindings {
         if (!yes("isolatorHot") && !yes("isolatorOpenCircuit")) {
             return;
         }
-        String text = feeds.find(RATING).map(Finding::getText).orElse("");
-        if (feeds.fails(RATING)) {
+        String text =
+                feeds.find(CheckTopic.ISOLATOR_RATING).map(Finding::getText).orElse("");
+        if (feeds.fails(CheckTopic.ISOLATOR_RATING)) {
             links.add(words.format("link.isolator.rating", Map.of("finding", text)));
-        } else if (feeds.passes(RATING)) {
+        } else if (feeds.passes(CheckTopic.ISOLATOR_RATING)) {
             links.add(words.format("link.isolator.terminals", Map.of("finding", text)));
         } else {
             links.add(words.get("link.isolator.unknown"));
@@ -144,7 +145,7 @@ final class RelatedFindings {
     private void voltage() {
         if ((yes("someHeatButWeak") || yes("halfHeatSlowestSetting")) && yes("feedVoltageLow")) {
             String text =
-                    feeds.find("circuit.voltageDrop").map(Finding::getText).orElse("");
+                    feeds.find(CheckTopic.VOLTAGE_DROP).map(Finding::getText).orElse("");
             links.add(words.format("link.voltage", Map.of("finding", text)));
         }
     }

@@ -4,6 +4,7 @@ package twinfeed.diagnosis.visit;
 import java.util.List;
 import java.util.Optional;
 import twinfeed.diagnosis.inference.SupplyState;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -11,10 +12,8 @@ import twinfeed.model.assessment.Outcome;
 /** What the feeds' calculators found for the unit that is there, as far as a fault can hang on it. */
 final class SupplyFindings {
     /** Checks whose failure takes the pressure from the switch, the one that says that it keeps it first. */
-    private static final List<String> MARGIN =
-            List.of("pressure.switch", "pressure.activation", "pressure.dropOut", "pressure.running");
-
-    private static final String VOLTAGE = "circuit.voltageDrop";
+    private static final List<CheckTopic> MARGIN = List.of(
+            CheckTopic.SWITCH_ON, CheckTopic.ACTIVATION, CheckTopic.SWITCH_DROP_OUT, CheckTopic.RUNNING_PRESSURE);
 
     private final OptionAssessment present;
 
@@ -23,14 +22,14 @@ final class SupplyFindings {
     }
 
     SupplyState feeds() {
-        return new SupplyState(margin(), outcome(VOLTAGE));
+        return new SupplyState(margin(), outcome(CheckTopic.VOLTAGE_DROP));
     }
 
     private Optional<Boolean> margin() {
         if (MARGIN.stream().anyMatch(this::fails)) {
             return Optional.of(true);
         }
-        boolean known = passes("pressure.switch") || passes("pressure.activation");
+        boolean known = passes(CheckTopic.SWITCH_ON) || passes(CheckTopic.ACTIVATION);
         return known && closeText().isEmpty() ? Optional.of(false) : Optional.empty();
     }
 
@@ -44,31 +43,35 @@ final class SupplyFindings {
                 .findFirst();
     }
 
-    private Optional<Boolean> outcome(String key) {
-        return fails(key) ? Optional.of(true) : passes(key) ? Optional.of(false) : Optional.empty();
+    private Optional<Boolean> outcome(CheckTopic topic) {
+        return fails(topic) ? Optional.of(true) : passes(topic) ? Optional.of(false) : Optional.empty();
     }
 
-    boolean fails(String key) {
-        return find(key)
+    boolean fails(CheckTopic topic) {
+        return find(topic)
                 .filter(finding -> finding.getOutcome() == Outcome.FAILS)
                 .isPresent();
     }
 
-    boolean passes(String key) {
-        return find(key)
+    boolean passes(CheckTopic topic) {
+        return find(topic)
                 .filter(finding -> finding.getOutcome() == Outcome.PASSES)
                 .isPresent();
     }
 
-    Optional<Finding> find(String key) {
+    Optional<Finding> find(CheckTopic topic) {
         return present.getFindings().stream()
-                .filter(finding -> key.equals(finding.getKey()))
+                .filter(finding -> finding.getTopic() == topic)
                 .findFirst();
     }
 
     /** The first failing one among some, in words. */
-    Optional<String> failing(List<String> keys) {
-        return keys.stream().filter(this::fails).findFirst().flatMap(this::find).map(Finding::getText);
+    Optional<String> failing(List<CheckTopic> topics) {
+        return topics.stream()
+                .filter(this::fails)
+                .findFirst()
+                .flatMap(this::find)
+                .map(Finding::getText);
     }
 
     /** The failing ones among the checks of the water feed's margin, in words. */

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.PricedVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Circuit;
@@ -28,7 +29,7 @@ class FaultSheetTest {
 
     @Test
     void theFeedIsBlamedWhereItsMarginFails() throws IOException {
-        OptionAssessment present = PricedVisits.with("pressure.dropOut", Outcome.FAILS, "The tap takes it.");
+        OptionAssessment present = PricedVisits.with(CheckTopic.SWITCH_DROP_OUT, Outcome.FAILS, "The tap takes it.");
         FaultSheetBuilder desk = PricedVisits.desk(PricedVisits.survey("goesColdWhenTapOpens"), present);
         FaultSheet sheet =
                 desk.sheet(PricedVisits.book(), PricedVisits.DAY, List.of(PricedVisits.offer("a", "400.00")));
@@ -44,7 +45,7 @@ class FaultSheetTest {
     void theUnitIsBlamedWhereTheMarginIsGood() {
         FaultSheet sheet = sheet(
                 PricedVisits.survey("goesColdWhenTapOpens"),
-                PricedVisits.with("pressure.switch", Outcome.PASSES, "Enough."));
+                PricedVisits.with(CheckTopic.SWITCH_ON, Outcome.PASSES, "Enough."));
         assertEquals("part", sheet.conclusion());
         assertFalse(sheet.links().isEmpty());
     }
@@ -53,7 +54,7 @@ class FaultSheetTest {
     void aMarginTooCloseToCallSaysNothing() {
         FaultSheet sheet = sheet(
                 PricedVisits.survey("goesColdWhenTapOpens"),
-                PricedVisits.with("pressure.switch", Outcome.TOO_CLOSE, "Close."));
+                PricedVisits.with(CheckTopic.SWITCH_ON, Outcome.TOO_CLOSE, "Close."));
         assertTrue(sheet.answers().stream().noneMatch(answer -> answer.origin().equals("feed")));
     }
 
@@ -61,7 +62,7 @@ class FaultSheetTest {
     void repeatedCutOutsAreLinkedToTheSummer() {
         FaultSheet sheet = sheet(
                 PricedVisits.survey("cutOutTripsRepeatedly"),
-                PricedVisits.with("pressure.summerLow", Outcome.FAILS, "In July it runs at 61 °C."));
+                PricedVisits.with(CheckTopic.SUMMER_OUTLET_LOW_POWER, Outcome.FAILS, "In July it runs at 61 °C."));
         assertTrue(sheet.links().stream().anyMatch(link -> link.contains("In July it runs at 61 °C.")));
         assertEquals("cut-out", sheet.causes().get(0).part());
     }
@@ -125,10 +126,11 @@ class FaultSheetTest {
         circuit.setIsolator(isolator);
         electricity.setCircuit(circuit);
         survey.setElectricity(electricity);
-        FaultSheet low = sheet(survey, PricedVisits.with("circuit.isolatorRating", Outcome.FAILS, "30 A under 40 A."));
+        FaultSheet low =
+                sheet(survey, PricedVisits.with(CheckTopic.ISOLATOR_RATING, Outcome.FAILS, "30 A under 40 A."));
         assertEquals("isolator", low.causes().get(0).part());
         assertTrue(low.links().get(0).contains("30 A under 40 A."));
-        FaultSheet enough = sheet(survey, PricedVisits.with("circuit.isolatorRating", Outcome.PASSES, "45 A."));
+        FaultSheet enough = sheet(survey, PricedVisits.with(CheckTopic.ISOLATOR_RATING, Outcome.PASSES, "45 A."));
         assertTrue(enough.links().get(0).contains("loose terminal"));
     }
 
@@ -189,7 +191,7 @@ class FaultSheetTest {
     void whatAnOpenElementDoesIsSaid() {
         FaultSheet sheet = sheet(
                 PricedVisits.openElement(),
-                PricedVisits.with("faults.elements", Outcome.FAILS, "Half the power is left."));
+                PricedVisits.with(CheckTopic.OPEN_ELEMENT, Outcome.FAILS, "Half the power is left."));
         assertTrue(sheet.links().contains("Half the power is left."));
     }
 

@@ -9,7 +9,7 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
-import twinfeed.document.StandardCheck;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
@@ -80,7 +80,8 @@ final class AcceptanceBands {
     }
 
     private AcceptanceBand continuity(OptionAssessment option) {
-        Optional<Double> expected = StandardCheck.LOOP_IMPEDANCE.of(option).flatMap(finding -> step(finding, "R12"));
+        Optional<Double> expected =
+                OfferedFindings.about(option, CheckTopic.LOOP_IMPEDANCE).flatMap(finding -> step(finding, "R12"));
         return expected.isEmpty() || OfferedFindings.unknownAfterWork(option)
                 ? AcceptanceBand.open("continuity", "Ω", words.get("basis.unknown"))
                 : around("continuity", "Ω", expected.get(), RESISTANCE);
@@ -108,7 +109,8 @@ final class AcceptanceBands {
     }
 
     private AcceptanceBand loop(OptionAssessment option) {
-        Optional<Double> limit = StandardCheck.LOOP_IMPEDANCE.of(option).map(Finding::getLimit);
+        Optional<Double> limit =
+                OfferedFindings.about(option, CheckTopic.LOOP_IMPEDANCE).map(Finding::getLimit);
         if (limit.isEmpty() || OfferedFindings.unknownAfterWork(option)) {
             return AcceptanceBand.open("loop", "Ω", words.get("basis.unknown"));
         }
@@ -124,15 +126,16 @@ final class AcceptanceBands {
     }
 
     private AcceptanceBand voltage(OptionAssessment option) {
-        Optional<Double> expected = StandardCheck.TERMINAL_VOLTAGE.of(option).map(Finding::getValue);
+        Optional<Double> expected =
+                OfferedFindings.about(option, CheckTopic.TERMINAL_VOLTAGE).map(Finding::getValue);
         return expected.isEmpty() || OfferedFindings.unknownAfterWork(option)
                 ? AcceptanceBand.open("voltage", "V", words.get("basis.unknown"))
                 : around("voltage", "V", expected.get(), VOLTAGE);
     }
 
     private AcceptanceBand pressure(OptionAssessment option) {
-        Optional<Finding> running =
-                StandardCheck.RUNNING_PRESSURE.of(option).filter(finding -> finding.getLimit() != null);
+        Optional<Finding> running = OfferedFindings.about(option, CheckTopic.RUNNING_PRESSURE)
+                .filter(finding -> finding.getLimit() != null);
         return running.map(finding -> new AcceptanceBand(
                         "pressure",
                         String.valueOf(finding.getUnit()),

@@ -6,8 +6,8 @@ import java.util.Set;
 import twinfeed.calculator.SafeIsolation;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
-import twinfeed.document.StandardCheck;
 import twinfeed.document.Titles;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
@@ -119,7 +119,8 @@ public final class CompletionSheet {
 
     /** The flow to expect follows from the temperatures of the day: the same heat warms less water the further it has to. */
     private void flow(OptionAssessment option, String intake, String outlet) {
-        Optional<Finding> winter = StandardCheck.WINTER_FLOW.of(option).filter(finding -> finding.getValue() != null);
+        Optional<Finding> winter =
+                OfferedFindings.about(option, CheckTopic.WINTER_FLOW).filter(finding -> finding.getValue() != null);
         label("flow");
         Optional<Double> cold = winter.flatMap(finding -> step(finding, "T_in"));
         Optional<Double> warm = winter.flatMap(finding -> step(finding, "T_out"));

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
 import twinfeed.document.QuoteDocument;
-import twinfeed.document.StandardCheck;
 import twinfeed.document.Titles;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Series;
@@ -52,6 +52,9 @@ final class Curves {
         }
     }
 
+    /** Group of the flow by month; no check has this key. */
+    private static final String MONTHS = "";
+
     private record Found(OptionAssessment option, Finding finding, Series series) {
         boolean main() {
             return finding.getSeries().get(0) == series;
@@ -66,12 +69,12 @@ final class Curves {
     /** All groups, the flow by month first. */
     List<Group> groups() {
         Map<String, List<Found>> byCheck = new LinkedHashMap<>();
-        byCheck.put(StandardCheck.MONTHLY_FLOW.key(), new ArrayList<>());
+        byCheck.put(MONTHS, new ArrayList<>());
         for (OptionAssessment option : shown()) {
             for (Finding finding : OfferedFindings.findings(option)) {
                 for (Series series : finding.getSeries()) {
                     String key = finding.getKey() + (series.getLabels().isEmpty() ? "" : "#");
-                    String group = finding.getKey().equals(StandardCheck.MONTHLY_FLOW.key()) ? finding.getKey() : key;
+                    String group = finding.getTopic() == CheckTopic.MONTHLY_FLOW ? MONTHS : key;
                     byCheck.computeIfAbsent(group, any -> new ArrayList<>()).add(new Found(option, finding, series));
                 }
             }

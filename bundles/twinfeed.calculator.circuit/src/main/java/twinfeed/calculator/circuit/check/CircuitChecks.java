@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 
 /** The questions that this calculator answers, in the order of the answers. */
@@ -43,24 +44,26 @@ public final class CircuitChecks {
             Check.of("circuit.loftAmbient", FindingClass.ADVICE, LimitType.REPORT, "A");
 
     public static final Check VOLTAGE_DROP = Check.of(
-            "circuit.voltageDrop",
-            FindingClass.COMPLIANCE,
-            LimitType.AT_MOST,
-            "V",
-            ReadingPaths.POWER,
-            ReadingPaths.RATED_VOLTAGE,
-            ReadingPaths.SIZE,
-            ReadingPaths.LENGTH);
+                    "circuit.voltageDrop",
+                    FindingClass.COMPLIANCE,
+                    LimitType.AT_MOST,
+                    "V",
+                    ReadingPaths.POWER,
+                    ReadingPaths.RATED_VOLTAGE,
+                    ReadingPaths.SIZE,
+                    ReadingPaths.LENGTH)
+            .about(CheckTopic.VOLTAGE_DROP);
     public static final Check TERMINAL_VOLTAGE = Check.of(
-            "circuit.terminalVoltage",
-            FindingClass.PERFORMANCE,
-            LimitType.REPORT,
-            "V",
-            ReadingPaths.POWER,
-            ReadingPaths.RATED_VOLTAGE,
-            ReadingPaths.SIZE,
-            ReadingPaths.LENGTH,
-            ReadingPaths.METHOD);
+                    "circuit.terminalVoltage",
+                    FindingClass.PERFORMANCE,
+                    LimitType.REPORT,
+                    "V",
+                    ReadingPaths.POWER,
+                    ReadingPaths.RATED_VOLTAGE,
+                    ReadingPaths.SIZE,
+                    ReadingPaths.LENGTH,
+                    ReadingPaths.METHOD)
+            .about(CheckTopic.TERMINAL_VOLTAGE);
     public static final Check DELIVERED_POWER = Check.of(
             "circuit.deliveredPower",
             FindingClass.PERFORMANCE,
@@ -80,23 +83,27 @@ public final class CircuitChecks {
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING);
     public static final Check LOOP = Check.of(
-            "circuit.loopImpedance",
-            FindingClass.SAFETY,
-            LimitType.AT_MOST,
-            "ohm",
-            ReadingPaths.EARTHING,
-            ReadingPaths.DEVICE_KIND,
-            ReadingPaths.DEVICE_RATING);
+                    "circuit.loopImpedance",
+                    FindingClass.SAFETY,
+                    LimitType.AT_MOST,
+                    "ohm",
+                    ReadingPaths.EARTHING,
+                    ReadingPaths.DEVICE_KIND,
+                    ReadingPaths.DEVICE_RATING)
+            .about(CheckTopic.LOOP_IMPEDANCE);
     public static final Check LOOP_BY_BREAKER =
             Check.of("circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, "ohm");
 
-    public static final Check EXTERNAL_LOOP =
-            Check.of("circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, "ohm");
+    public static final Check EXTERNAL_LOOP = Check.of(
+                    "circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, "ohm")
+            .about(CheckTopic.EXTERNAL_LOOP);
 
-    public static final Check EARTH_PATH = Check.of("circuit.earthPath", FindingClass.SAFETY, LimitType.AT_MOST, "ohm");
+    public static final Check EARTH_PATH = Check.of("circuit.earthPath", FindingClass.SAFETY, LimitType.AT_MOST, "ohm")
+            .about(CheckTopic.EARTH_PATH);
 
-    public static final Check ELECTRODE =
-            Check.of("circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, "V", ReadingPaths.EARTHING);
+    public static final Check ELECTRODE = Check.of(
+                    "circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, "V", ReadingPaths.EARTHING)
+            .about(CheckTopic.ELECTRODE);
     public static final Check ELECTRODE_STABILITY = Check.of(
             "circuit.electrodeStability", FindingClass.ADVICE, LimitType.AT_MOST, "ohm", ReadingPaths.EARTHING);
     public static final Check RCD = Check.of(
@@ -113,8 +120,9 @@ public final class CircuitChecks {
             "",
             ReadingPaths.RCD_KIND,
             ReadingPaths.RCD_TYPE);
-    public static final Check RCD_TRIP =
-            Check.of("circuit.rcdTripTime", FindingClass.SAFETY, LimitType.AT_MOST, "ms", ReadingPaths.RCD_KIND);
+    public static final Check RCD_TRIP = Check.of(
+                    "circuit.rcdTripTime", FindingClass.SAFETY, LimitType.AT_MOST, "ms", ReadingPaths.RCD_KIND)
+            .about(CheckTopic.RESIDUAL_TRIP_TIME);
     public static final Check RCD_RATING = Check.of(
             "circuit.rcdRating",
             FindingClass.COMPLIANCE,
@@ -142,21 +150,23 @@ public final class CircuitChecks {
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE);
     public static final Check FAULT_LEVEL = Check.of(
-            "circuit.faultLevel",
-            FindingClass.SAFETY,
-            LimitType.AT_MOST,
-            "kA",
-            ReadingPaths.FAULT,
-            ReadingPaths.DEVICE_BREAKING);
+                    "circuit.faultLevel",
+                    FindingClass.SAFETY,
+                    LimitType.AT_MOST,
+                    "kA",
+                    ReadingPaths.FAULT,
+                    ReadingPaths.DEVICE_BREAKING)
+            .about(CheckTopic.FAULT_LEVEL);
     public static final Check ISOLATOR_RATING = Check.of(
-            "circuit.isolatorRating",
-            FindingClass.COMPLIANCE,
-            LimitType.AT_MOST,
-            "A",
-            ReadingPaths.POWER,
-            ReadingPaths.RATED_VOLTAGE,
-            ReadingPaths.DEVICE_RATING,
-            ReadingPaths.ISOLATOR_RATING);
+                    "circuit.isolatorRating",
+                    FindingClass.COMPLIANCE,
+                    LimitType.AT_MOST,
+                    "A",
+                    ReadingPaths.POWER,
+                    ReadingPaths.RATED_VOLTAGE,
+                    ReadingPaths.DEVICE_RATING,
+                    ReadingPaths.ISOLATOR_RATING)
+            .about(CheckTopic.ISOLATOR_RATING);
     public static final Check ISOLATOR_CONDITION = Check.of(
             "circuit.isolatorCondition", FindingClass.SAFETY, LimitType.REPORT, "", ReadingPaths.ISOLATOR_CONDITION);
     public static final Check INSTRUCTED_DEVICE = Check.of(
@@ -194,7 +204,8 @@ public final class CircuitChecks {
             ReadingPaths.EARTHING,
             ReadingPaths.BONDING);
     public static final Check INSULATION =
-            Check.of("circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm");
+            Check.of("circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm")
+                    .about(CheckTopic.INSULATION);
     public static final Check SUPPLY_HIGH =
             Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, LimitType.AT_MOST, "V");
     public static final Check SUPPLY_LOW =

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
+import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 
 /** The questions that the pressure calculator answers. */
@@ -44,19 +45,26 @@ public final class PressureChecks {
             "heater.maximumStaticPressure");
 
     /** Running pressure at the inlet at the flow that the instructions name. */
-    static final Check RUNNING =
-            fed("pressure.running", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW);
+    static final Check RUNNING = fed(
+                    "pressure.running", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW)
+            .about(CheckTopic.RUNNING_PRESSURE);
 
     /** The same when the supply is weaker than in the test. */
     static final Check PEAK = fed("pressure.peak", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW);
 
     /** Pressure at the switch in its worst condition. */
-    static final Check SWITCH =
-            fed("pressure.switch", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, "heater.makePressure");
+    static final Check SWITCH = fed(
+                    "pressure.switch", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, "heater.makePressure")
+            .about(CheckTopic.SWITCH_ON);
 
     /** Flow through the unit in its worst condition against the flow that brings the heat on. */
     static final Check ACTIVATION = fed(
-            "pressure.activation", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, L_PER_MIN, "heater.activationFlow");
+                    "pressure.activation",
+                    FindingClass.INSTRUCTIONS,
+                    LimitType.AT_LEAST,
+                    L_PER_MIN,
+                    "heater.activationFlow")
+            .about(CheckTopic.ACTIVATION);
 
     /** Pressure at the inlet in its worst condition against what the unit behind it needs. */
     static final Check THROTTLE = fed(
@@ -73,22 +81,31 @@ public final class PressureChecks {
             fed("pressure.available", FindingClass.PERFORMANCE, LimitType.REPORT, L_PER_MIN, MINIMUM, AT_FLOW);
 
     /** The draw-off at which the heat goes off, against the first tap's flow. */
-    static final Check DROP_OUT =
-            fed("pressure.dropOut", FindingClass.PERFORMANCE, LimitType.AT_LEAST, L_PER_MIN, "survey.water.drawOffs");
+    static final Check DROP_OUT = fed(
+                    "pressure.dropOut",
+                    FindingClass.PERFORMANCE,
+                    LimitType.AT_LEAST,
+                    L_PER_MIN,
+                    "survey.water.drawOffs")
+            .about(CheckTopic.SWITCH_DROP_OUT);
 
     /** Hottest outlet while a tap opens and the throttle stays where it is. */
-    static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS);
+    static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS)
+            .about(CheckTopic.TAP_OPENING);
 
     /** Hottest water that reaches a person while a tap opens, before a cut-out acts, against the temperature from which it scalds. */
-    static final Check SCALD = fed("pressure.scald", FindingClass.ADVICE, LimitType.AT_MOST, CELSIUS);
+    static final Check SCALD = fed("pressure.scald", FindingClass.ADVICE, LimitType.AT_MOST, CELSIUS)
+            .about(CheckTopic.SCALDING);
 
     /** Outlet at full power in the warmest month with the flow that can be had. */
-    static final Check SUMMER =
-            fed("pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW);
+    static final Check SUMMER = fed(
+                    "pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW)
+            .about(CheckTopic.SUMMER_OUTLET);
 
     /** The same on the lowest setting: hotter than this no setting helps. */
-    static final Check SUMMER_LOW =
-            fed("pressure.summerLow", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW);
+    static final Check SUMMER_LOW = fed(
+                    "pressure.summerLow", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW)
+            .about(CheckTopic.SUMMER_OUTLET_LOW_POWER);
 
     /** Velocity in the pipe that comes nearest to its limit. */
     static final Check VELOCITY = fed("pressure.velocity", FindingClass.ADVICE, LimitType.AT_MOST, "m/s");
@@ -148,11 +165,11 @@ public final class PressureChecks {
     private PressureChecks() {}
 
     private static Check fed(String key, FindingClass kind, LimitType sense, String unit, String... more) {
-        return new Check(
+        return Check.of(
                 key,
                 kind,
                 sense,
                 unit,
-                Stream.concat(FEED.stream(), Stream.of(more)).toList());
+                Stream.concat(FEED.stream(), Stream.of(more)).toArray(String[]::new));
     }
 }

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Check;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.Supply;
+
+/** Which topic and which supply the findings of a record are about, as their calculators declare it. */
+final class CheckTopics {
+    private record Subject(CheckTopic topic, Supply supply) {}
+
+    private final Map<String, Subject> byKey = new HashMap<>();
+
+    CheckTopics(List<Calculator> calculators) {
+        for (Calculator calculator : calculators) {
+            CalculatorDescriptor declared = calculator.statement();
+            for (Check check : declared.checks()) {
+                byKey.putIfAbsent(check.key(), new Subject(check.topic(), declared.supply()));
+            }
+        }
+    }
+
+    /** Marks the findings of a record that was written before findings named their topic; others stay as they are. */
+    void complete(Assessment record) {
+        record.getOptions().stream()
+                .flatMap(option -> Stream.concat(option.getFindings().stream(), option.getAfterWork().stream()))
+                .filter(finding -> !finding.isSetTopic() && !finding.isSetSupply())
+                .forEach(finding -> {
+                    Subject subject = byKey.get(finding.getKey());
+                    if (subject != null) {
+                        mark(finding, subject.topic(), subject.supply());
+                    }
+                });
+    }
+
+    static void mark(Finding finding, CheckTopic topic, Supply supply) {
+        if (topic != CheckTopic.OTHER) {
+            finding.setTopic(topic);
+        }
+        if (supply != Supply.NEITHER) {
+            finding.setSupply(supply);
+        }
+    }
+}
