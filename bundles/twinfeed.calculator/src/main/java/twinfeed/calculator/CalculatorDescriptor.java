@@ -4,6 +4,7 @@ package twinfeed.calculator;
 import java.util.List;
 import java.util.Locale;
 import twinfeed.model.assessment.Supply;
+import twinfeed.units.text.Texts;
 
 /**
  * What a calculator says of itself. The form, the command line, JSON and the workbook derive from it. Made by {@link #of}.

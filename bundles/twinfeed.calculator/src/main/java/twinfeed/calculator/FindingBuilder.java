@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.text.Phrase;
 
 /** Builds one finding; the outcome follows from value and limit unless it is said otherwise. */
 public final class FindingBuilder {

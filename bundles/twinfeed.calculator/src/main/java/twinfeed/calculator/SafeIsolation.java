@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.Locale;
+import twinfeed.units.text.Texts;
 
 /** The words of the safe isolation: all sheets, pages and screens take them from here, so that none says it otherwise (common practice). */
 public final class SafeIsolation {

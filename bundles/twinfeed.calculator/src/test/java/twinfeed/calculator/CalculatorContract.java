@@ -32,6 +32,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
+import twinfeed.units.text.Texts;
 
 /**
  * What every calculator has to keep. A bundle extends this class with its calculators, and with a survey and a heater that have

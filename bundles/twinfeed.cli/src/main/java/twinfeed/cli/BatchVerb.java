@@ -96,13 +96,8 @@ final class BatchVerb implements Callable<Integer> {
             told = now;
             double seconds = (double) (now - begun) / SECOND_NS;
             face.err()
-                    .println(String.format(
-                            CliContext.LOCALE,
-                            "%d %s, %.1f %s",
-                            rows,
-                            face.text("batch.rows"),
-                            rows / seconds,
-                            face.text("batch.aSecond")));
+                    .println(rows + " " + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(rows / seconds, 1)
+                            + " " + face.text("batch.aSecond"));
             face.err().flush();
         }
     }

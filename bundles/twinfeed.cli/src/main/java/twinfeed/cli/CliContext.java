@@ -2,11 +2,13 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import twinfeed.calculator.SafeIsolation;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.NumberText;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.TwinfeedService;
 
 /**
@@ -15,11 +17,27 @@ import twinfeed.usecase.TwinfeedService;
  */
 record CliContext(TwinfeedService office, LocalDate today, PrintStream out, PrintStream err) {
     static final Locale LOCALE = Locale.ROOT;
+    static final NumberText NUMBERS = new NumberText(LOCALE);
     static final Texts TEXTS = new Texts(CliContext.class, "Cli");
 
     /** The cautions that end every answer. */
     static String cautions() {
         return TEXTS.format(LOCALE, "cautions", Map.of("isolation", SafeIsolation.brief(LOCALE)));
+    }
+
+    /** A text filled up to a width with blanks behind it. */
+    static String left(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+
+    /** A text filled up to a width with blanks before it. */
+    static String right(String text, int width) {
+        return " ".repeat(Math.max(0, width - text.length())) + text;
+    }
+
+    /** An item of a list in columns: how much, in what unit, and what it is. */
+    static String item(BigDecimal quantity, String unit, String description) {
+        return right(quantity.toPlainString(), 8) + " " + left(unit, 5) + " " + left(description, 58);
     }
 
     String text(String key) {

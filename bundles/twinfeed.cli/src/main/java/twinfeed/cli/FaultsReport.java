@@ -3,7 +3,6 @@ package twinfeed.cli;
 
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -70,25 +69,17 @@ final class FaultsReport {
         sheet.causes().stream()
                 .filter(cause -> cause.chance() >= LEAST_CHANCE)
                 .limit(MOST_CAUSES)
-                .forEach(cause -> out.println(String.format(
-                        Locale.ROOT,
-                        "  %3.0f %%  %s: %s",
-                        100 * Math.min(cause.chance(), MOST_PRINTED),
-                        cause.title(),
-                        cause.reason())));
+                .forEach(cause -> out.println("  "
+                        + CliContext.right(CliContext.NUMBERS.fixed(100 * Math.min(cause.chance(), MOST_PRINTED), 0), 3)
+                        + " %  " + cause.title() + ": " + cause.reason()));
     }
 
     private void next(FaultSheet.@Nullable Next next) {
         if (next == null) {
             return;
         }
-        out.println(String.format(
-                Locale.ROOT,
-                "%s (%s, %.0f min): %s",
-                face.text("faults.next"),
-                next.how(),
-                next.minutes(),
-                next.question()));
+        out.println(face.text("faults.next") + " (" + next.how() + ", " + CliContext.NUMBERS.fixed(next.minutes(), 0)
+                + " min): " + next.question());
         if (!next.procedure().isEmpty()) {
             out.println("  " + face.text("faults.first"));
             for (int i = 0; i < next.procedure().size(); i++) {
@@ -137,15 +128,11 @@ final class FaultsReport {
         amount(face.text("faults.later"), advice.later(), advice.currency());
         amount(face.text("faults.total"), advice.total(), advice.currency());
         advice.replacements()
-                .forEach(each -> out.println(String.format(
-                        Locale.ROOT,
-                        "  %s: %s + %s = %s %s%s",
-                        each.title(),
-                        each.price().toPlainString(),
-                        each.later().toPlainString(),
-                        each.total().toPlainString(),
-                        advice.currency(),
-                        each.enquiry() ? " (" + face.text("faults.enquiry") + ")" : "")));
+                .forEach(each -> out.println("  " + each.title() + ": "
+                        + each.price().toPlainString() + " + "
+                        + each.later().toPlainString() + " = "
+                        + each.total().toPlainString() + " " + advice.currency()
+                        + (each.enquiry() ? " (" + face.text("faults.enquiry") + ")" : "")));
         breakEven(advice);
         advice.assumptions().forEach(each -> out.println("  * " + each));
         if (!advice.missing().isEmpty()) {
@@ -163,6 +150,7 @@ final class FaultsReport {
     }
 
     private void amount(String title, java.math.BigDecimal amount, String currency) {
-        out.println(String.format(Locale.ROOT, "  %-90s %10s %s", title, amount.toPlainString(), currency));
+        out.println("  " + CliContext.left(title, 90) + " " + CliContext.right(amount.toPlainString(), 10) + " "
+                + currency);
     }
 }

@@ -64,13 +64,8 @@ final class PartsVerb implements Callable<Integer> {
             new JsonReport(face.out()).parts(issued.name(), parts);
         } else {
             parts.forEach(each -> face.out()
-                    .println(String.format(
-                            Locale.ROOT,
-                            "  [ ] %8s %-5s %-58s %s",
-                            each.quantity().toPlainString(),
-                            each.unit(),
-                            each.description(),
-                            each.code())));
+                    .println("  [ ] " + CliContext.item(each.quantity(), each.unit(), each.description()) + " "
+                            + each.code()));
             new TextReport(face).written(files);
         }
         return Verbs.DONE;

@@ -2,7 +2,6 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
 import twinfeed.calculator.Answer;
@@ -138,13 +137,9 @@ final class TextReport {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
             option.getSections().forEach(section -> section.getLines()
-                    .forEach(line -> out.println(String.format(
-                            Locale.ROOT,
-                            "  %8s %-5s %-58s %10s",
-                            line.getQuantity().toPlainString(),
-                            line.getUnit(),
-                            line.getDescription(),
-                            line.getNet().toPlainString()))));
+                    .forEach(line -> out.println(
+                            "  " + CliContext.item(line.getQuantity(), line.getUnit(), line.getDescription()) + " "
+                                    + CliContext.right(line.getNet().toPlainString(), 10))));
             sum("net", option.getNet(), quote);
             sum("tax", option.getTax(), quote);
             sum("total", option.getTotal(), quote);
@@ -168,8 +163,8 @@ final class TextReport {
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {
-        out.println(String.format(
-                Locale.ROOT, "  %-73s %10s %s", face.text(key), amount.toPlainString(), quote.getCurrency()));
+        out.println("  " + CliContext.left(face.text(key), 73) + " " + CliContext.right(amount.toPlainString(), 10)
+                + " " + quote.getCurrency());
     }
 
     /**

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 
 /**
  * A document that cannot be made or read as asked, whatever it is printed on; the message names what is wrong and what would be right. Its

@@ -2,21 +2,20 @@
 package twinfeed.document;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.NumberText;
+import twinfeed.units.text.Texts;
 
 /** The texts of documents in one language: those that all documents share, and those of one kind of paper before them. */
 public final class DocumentTexts {
     private static final Texts SHARED = new Texts(DocumentTexts.class, "Document");
 
-    private static final double NOTHING = 1e-12;
-
     private final Locale locale;
     private final Texts own;
+    private final NumberText numbers;
 
     /** The shared texts in a language. */
     public DocumentTexts(Locale locale) {
@@ -31,6 +30,7 @@ public final class DocumentTexts {
     public DocumentTexts(Locale locale, Texts own) {
         this.locale = locale;
         this.own = own;
+        this.numbers = new NumberText(locale);
     }
 
     /** The language. */
@@ -64,11 +64,7 @@ public final class DocumentTexts {
 
     /** A number to three significant digits in the style of the language, for sentences. */
     public String number(double value) {
-        // A difference of equal figures leaves a last binary digit, which is no figure.
-        BigDecimal rounded = BigDecimal.valueOf(Math.abs(value) < NOTHING ? 0 : value)
-                .round(new MathContext(3, RoundingMode.HALF_UP))
-                .stripTrailingZeros();
-        return (rounded.signum() == 0 ? "0" : rounded.toPlainString()).replace(".", get("number.point"));
+        return numbers.significant(value, 3);
     }
 
     /** A share of one as a percentage in the style of the language. */
@@ -78,15 +74,11 @@ public final class DocumentTexts {
 
     /** A decimal number with all its digits but no trailing zeros, in the style of the language. */
     public String exact(BigDecimal value) {
-        return (value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString())
-                .replace(".", get("number.point"));
+        return numbers.exact(value);
     }
 
     /** A number with one decimal in the style of the language. */
     public String tenths(double value) {
-        return BigDecimal.valueOf(value)
-                .setScale(1, RoundingMode.HALF_UP)
-                .toPlainString()
-                .replace(".", get("number.point"));
+        return numbers.pointed(BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP));
     }
 }

@@ -3,7 +3,6 @@ package twinfeed.pdf;
 
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.Firm;
 import twinfeed.document.Titles;
@@ -79,9 +78,9 @@ final class Letterhead {
                 "src",
                 "url('data:" + kind + ";base64," + Base64.getEncoder().encodeToString(picture.bytes()) + "')",
                 "content-height",
-                String.format(Locale.ROOT, "%.2fmm", scale * picture.height()),
+                PageBody.number(scale * picture.height()) + "mm",
                 "content-width",
-                String.format(Locale.ROOT, "%.2fmm", scale * picture.width()),
+                PageBody.number(scale * picture.width()) + "mm",
                 "fox:alt-text",
                 firm.name().isBlank() ? "Logo" : firm.name());
     }

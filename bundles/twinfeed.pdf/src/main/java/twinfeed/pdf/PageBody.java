@@ -41,7 +41,8 @@ final class PageBody {
         return number(size * share * POINTS_A_PAGE_MM) + "mm";
     }
 
-    private static String number(double value) {
+    /** A figure as the layout engine reads it. */
+    static String number(double value) {
         return String.format(Locale.ROOT, "%.2f", value);
     }
 

@@ -135,6 +135,6 @@ final class LineWriter {
     }
 
     private String text(String key, Object... arguments) {
-        return QuoteException.MESSAGES.get(locale, key, arguments);
+        return QuoteException.MESSAGES.inOrder(locale, key, arguments);
     }
 }

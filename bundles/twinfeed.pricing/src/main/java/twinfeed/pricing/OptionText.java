@@ -65,6 +65,6 @@ final class OptionText {
     }
 
     private String text(String key, Object... arguments) {
-        return QuoteException.MESSAGES.get(locale, "option.text." + key, arguments);
+        return QuoteException.MESSAGES.inOrder(locale, "option.text." + key, arguments);
     }
 }

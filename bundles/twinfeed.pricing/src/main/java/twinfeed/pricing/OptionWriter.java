@@ -239,6 +239,6 @@ final class OptionWriter {
     }
 
     private String text(String key, Object... arguments) {
-        return QuoteException.MESSAGES.get(locale, key, arguments);
+        return QuoteException.MESSAGES.inOrder(locale, key, arguments);
     }
 }

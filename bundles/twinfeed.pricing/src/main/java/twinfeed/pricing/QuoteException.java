@@ -4,12 +4,12 @@ package twinfeed.pricing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /** Why no quote can be made: what is wrong and what would be right, in the reader's language. */
 public final class QuoteException extends RuntimeException {
     private static final long serialVersionUID = 1L;
-    static final Messages MESSAGES = new Messages(QuoteException.class);
+    static final Texts MESSAGES = new Texts(QuoteException.class, "messages");
 
     private final String key;
     private final List<String> arguments;
@@ -32,12 +32,12 @@ public final class QuoteException extends RuntimeException {
 
     /** What is wrong. */
     public String wrong(Locale locale) {
-        return MESSAGES.get(locale, "trouble." + key + ".wrong", arguments.toArray());
+        return MESSAGES.inOrder(locale, "trouble." + key + ".wrong", arguments.toArray());
     }
 
     /** What would be right. */
     public String right(Locale locale) {
-        return MESSAGES.get(locale, "trouble." + key + ".right", arguments.toArray());
+        return MESSAGES.inOrder(locale, "trouble." + key + ".right", arguments.toArray());
     }
 
     /** Both, in English. */

@@ -256,6 +256,6 @@ final class QuoteTexts {
     }
 
     private String text(String key, Object... arguments) {
-        return QuoteException.MESSAGES.get(request.locale(), key, arguments);
+        return QuoteException.MESSAGES.inOrder(request.locale(), key, arguments);
     }
 }

@@ -31,7 +31,7 @@ final class ScaldCaution {
             Finding finding = finding(option).orElse(null);
             if (finding != null) {
                 limit = degrees(finding.getLimit(), figures);
-                told.add(QuoteException.MESSAGES.get(
+                told.add(QuoteException.MESSAGES.inOrder(
                         locale,
                         "caution.scaldOf",
                         degrees(finding.getValue(), figures),

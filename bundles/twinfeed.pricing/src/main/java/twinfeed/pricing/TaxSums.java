@@ -55,7 +55,7 @@ final class TaxSums {
     }
 
     private String label(TaxTable.Rate rate) {
-        return QuoteException.MESSAGES.get(
+        return QuoteException.MESSAGES.inOrder(
                 locale, "tax." + rate.taxClass().key(), new FigureText(locale).percent(rate.rate()));
     }
 

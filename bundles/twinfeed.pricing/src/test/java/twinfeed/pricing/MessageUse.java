@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 public record MessageUse(String sources, Set<String> keys) {
     private static final Pattern LITERAL = Pattern.compile("\"([a-zA-Z][a-zA-Z0-9.-]*)\"");
     private static final Pattern ASKED = Pattern.compile(
-            "(?:text|say|new (?:Quote|Life)Exception|MESSAGES[.]get)\\(\\s*(?:locale, |all, )?\"([a-zA-Z0-9.-]+)\"\\s*[,)]");
+            "(?:text|say|new (?:Quote|Life)Exception|MESSAGES[.](?:get|inOrder))\\(\\s*(?:locale, |all, )?\"([a-zA-Z0-9.-]+)\"\\s*[,)]");
 
     /**
      * Of a package, its messages beside it.

@@ -4,12 +4,12 @@ package twinfeed.quotes;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /** Why a step in the life of a quote is refused: what is wrong and what would be right. */
 public final class LifeException extends RuntimeException {
     private static final long serialVersionUID = 1L;
-    static final Messages MESSAGES = new Messages(LifeException.class);
+    static final Texts MESSAGES = new Texts(LifeException.class, "messages");
 
     private final String key;
     private final List<String> arguments;
@@ -27,7 +27,8 @@ public final class LifeException extends RuntimeException {
     /** What is wrong and what would be right. */
     public String message(Locale locale) {
         Object[] values = arguments.toArray();
-        return MESSAGES.get(locale, key + ".wrong", values) + "; " + MESSAGES.get(locale, key + ".right", values);
+        return MESSAGES.inOrder(locale, key + ".wrong", values) + "; "
+                + MESSAGES.inOrder(locale, key + ".right", values);
     }
 
     /** The same in English. */

@@ -177,7 +177,7 @@ public final class QuoteLife {
     }
 
     static String state(Quote quote) {
-        return LifeException.MESSAGES.get(
+        return LifeException.MESSAGES.inOrder(
                 java.util.Locale.ROOT, "state." + quote.getState().getLiteral());
     }
 }

@@ -12,6 +12,6 @@ public enum Verification {
 
     /** In words. */
     public String text(java.util.Locale locale) {
-        return LifeException.MESSAGES.get(locale, "verification." + name().toLowerCase(java.util.Locale.ROOT));
+        return LifeException.MESSAGES.inOrder(locale, "verification." + name().toLowerCase(java.util.Locale.ROOT));
     }
 }

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.units;
 
-import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
+import twinfeed.units.text.Texts;
 
 /**
  * A reading that is not understood: which reading, of what kind, what is wrong with it, and what would be right. The
@@ -12,7 +11,7 @@ import java.util.ResourceBundle;
  */
 public final class UnitException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
-    private static final String BUNDLE = "twinfeed.units.messages";
+    private static final Texts TEXTS = new Texts(UnitException.class, "messages");
     private static final int LONGEST_SHOWN = 60;
 
     private final Fault fault;
@@ -76,22 +75,22 @@ public final class UnitException extends IllegalArgumentException {
     }
 
     private String text(String key, Locale locale) {
-        ResourceBundle bundle = ResourceBundle.getBundle(BUNDLE, locale, UnitException.class.getClassLoader());
         List<String> near = kind.units().ignoringCase(part);
-        return new MessageFormat(bundle.getString(key), locale).format(new Object[] {
-            shortened(part),
-            bundle.getString("kind." + kind.name()),
-            units(bundle),
-            example(),
-            String.valueOf(decimal),
-            String.join(", ", near)
-        });
+        return TEXTS.inOrder(
+                locale,
+                key,
+                shortened(part),
+                TEXTS.get(locale, "kind." + kind.name()),
+                units(locale),
+                example(),
+                decimal,
+                String.join(", ", near));
     }
 
-    private String units(ResourceBundle bundle) {
+    private String units(Locale locale) {
         String symbols = String.join(", ", kind.unitSymbols());
         return kind.mayBeBare()
-                ? bundle.getString("bare") + symbols.substring(kind.symbol().length())
+                ? TEXTS.get(locale, "bare") + symbols.substring(kind.symbol().length())
                 : symbols;
     }
 

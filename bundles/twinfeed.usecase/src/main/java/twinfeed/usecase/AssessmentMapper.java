@@ -10,7 +10,6 @@ import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.Step;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.OptionResult;
@@ -22,6 +21,7 @@ import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.RemedyItem;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.text.Texts;
 
 /** Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. */
 final class AssessmentMapper {

@@ -6,8 +6,8 @@ import java.util.Map;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.units.text.Texts;
 
 /**
  * A formula with the calculator that publishes it.

@@ -51,7 +51,7 @@ class CalculatorFolderTest {
         Map<String, String> settings = new HashMap<>();
         settings.put(Constants.FRAMEWORK_STORAGE, scratch.resolve("storage").toString());
         settings.put(Constants.FRAMEWORK_STORAGE_CLEAN, Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT);
-        settings.put(Constants.FRAMEWORK_SYSTEMPACKAGES_EXTRA, "twinfeed.calculator");
+        settings.put(Constants.FRAMEWORK_SYSTEMPACKAGES_EXTRA, "twinfeed.calculator,twinfeed.units.text");
         settings.put(Constants.FRAMEWORK_BUNDLE_PARENT, Constants.FRAMEWORK_BUNDLE_PARENT_FRAMEWORK);
         settings.put("osgi.parentClassloader", "app");
         settings.put("twinfeed.calculators", folder.toString());
@@ -91,7 +91,7 @@ class CalculatorFolderTest {
         main.putValue("Bundle-ManifestVersion", "2");
         main.putValue("Bundle-SymbolicName", name);
         main.putValue("Bundle-Version", version);
-        main.putValue("Import-Package", "twinfeed.calculator");
+        main.putValue("Import-Package", "twinfeed.calculator,twinfeed.units.text");
         return manifest;
     }
 

@@ -27,7 +27,6 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
@@ -52,6 +51,7 @@ import twinfeed.units.Pressure;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
 import twinfeed.units.TemperatureDifference;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
 

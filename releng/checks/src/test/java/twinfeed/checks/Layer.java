@@ -40,7 +40,11 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     30,
                     Set.of("twinfeed.model", "twinfeed.units"),
                     with(EMF, "org.joda.money", "org.apache.commons.csv")),
-            new Layer("twinfeed.quotes", 15, Set.of("twinfeed.model"), with(EMF, "com.fasterxml.jackson.core")),
+            new Layer(
+                    "twinfeed.quotes",
+                    15,
+                    Set.of("twinfeed.model", "twinfeed.units"),
+                    with(EMF, "com.fasterxml.jackson.core")),
             new Layer("twinfeed.document", 20, BASE, EMF),
             // Of the model only what a document shows of it, so neither EMF nor the calculators.
             new Layer(

@@ -9,7 +9,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.circuit.cable.CapacityChecks;
 import twinfeed.calculator.circuit.cable.HighestPowerCheck;
 import twinfeed.calculator.circuit.cable.LoadChecks;
@@ -41,6 +40,7 @@ import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.model.assessment.Supply;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /**
  * Judges the circuit that feeds a heater, and gives the voltage and power that arrive there.

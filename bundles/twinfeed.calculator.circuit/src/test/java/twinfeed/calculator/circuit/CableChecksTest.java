@@ -23,7 +23,6 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.circuit.formula.MaximumFormulas;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
@@ -41,6 +40,7 @@ import twinfeed.units.Length;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
 import twinfeed.units.Voltage;
+import twinfeed.units.text.Texts;
 
 /** Currents, capacity, drop and what arrives; expected values by hand from the tables, sources beside them. */
 class CableChecksTest {

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Translation;
 import twinfeed.calculator.circuit.survey.MethodTitle;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.units.text.Phrase;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {

@@ -17,7 +17,6 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
@@ -25,6 +24,7 @@ import twinfeed.model.survey.Load;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Current;
 import twinfeed.units.Power;
+import twinfeed.units.text.Texts;
 
 /** The demand of a house; expected sums by hand from the On-Site Guide's table A1 (memory). */
 class DemandChecksTest {

@@ -19,7 +19,6 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
@@ -33,6 +32,7 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Current;
 import twinfeed.units.Power;
 import twinfeed.units.Voltage;
+import twinfeed.units.text.Texts;
 
 /** Ordinary houses: like for like is advice, and added load has the least of several remedies. All of them are invented. */
 class OrdinaryHousesTest {

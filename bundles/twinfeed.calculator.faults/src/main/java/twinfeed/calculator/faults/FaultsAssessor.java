@@ -9,7 +9,6 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.diagnosis.data.FaultData;
@@ -26,6 +25,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Phrase;
 
 /** Judges the unit that is there; for candidates the question does not arise. */
 final class FaultsAssessor implements Assessor {

@@ -7,9 +7,9 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Texts;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.text.FaultTexts;
+import twinfeed.units.text.Texts;
 
 /**
  * What has failed in the unit that is there: the likeliest cause by what was reported and measured, the elements and the coil by

@@ -4,10 +4,10 @@ package twinfeed.calculator.pressure;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.Translation;
 import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.model.survey.PipeMaterial;
+import twinfeed.units.text.Texts;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {

@@ -3,7 +3,7 @@ package twinfeed.calculator.engine;
 
 import java.util.Locale;
 import java.util.Map;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 
 /**
  * What is wrong with a calculator or with a file that should have brought one.

@@ -16,8 +16,8 @@ import twinfeed.calculator.Intake;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Step;
-import twinfeed.calculator.Texts;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.text.Texts;
 
 /**
  * Puts findings into words. A check's texts are {@code check.KEY} for its title and {@code check.KEY.OUTCOME} or

@@ -23,13 +23,13 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Texts;
 
 /**
  * Runs all calculators over one survey and its candidates. Thread-safe; a survey is read by one thread at a time.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.chart;
 
-import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
@@ -16,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.units.text.NumberText;
 
 /** Draws a chart. All distances follow from the font, so that it grows with it; all colours from the ground. */
 public final class ChartCanvas {
@@ -131,11 +131,7 @@ public final class ChartCanvas {
     }
 
     private String number(double value, Scale scale) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(scale.decimals());
-        format.setMaximumFractionDigits(scale.decimals());
-        return format.format(value == 0 ? 0 : value);
+        return new NumberText(locale).fixed(value, scale.decimals());
     }
 
     private void grid(GC gc, Rectangle plot, Scale x, Scale y) {

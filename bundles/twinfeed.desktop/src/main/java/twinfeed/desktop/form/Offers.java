@@ -11,7 +11,6 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
@@ -20,6 +19,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Texts;
 
 /**
  * The answers that can be picked: the words of the model, and what catalogue, rule set and survey know. Calculators bring

@@ -16,7 +16,6 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.desktop.help.HelpPage.Section;
 import twinfeed.desktop.session.JobResult;
@@ -26,6 +25,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
+import twinfeed.units.text.Texts;
 
 /**
  * One page for each check, made from what its calculator says of itself, so that a third party's check has one like any other.

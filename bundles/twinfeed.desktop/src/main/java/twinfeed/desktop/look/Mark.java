@@ -2,12 +2,12 @@
 package twinfeed.desktop.look;
 
 import java.util.Locale;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.units.text.Texts;
 
 /**
  * How an answer is shown: sign, word and colour together, so that none of them carries the meaning alone.

@@ -2,21 +2,20 @@
 package twinfeed.desktop.text;
 
 import java.math.BigDecimal;
-import java.text.NumberFormat;
-import java.util.Currency;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import twinfeed.units.text.NumberText;
 
 /** Numbers as screens show them: three significant digits, in the person's way of writing, without group separators. */
 public final class Figures {
     private static final int MOST_DECIMALS = 4;
     private static final double LEAST_PLAIN = 0.001;
 
-    private final Locale locale;
+    private final NumberText numbers;
 
     /** For one way of writing numbers. */
     public Figures(Locale locale) {
-        this.locale = locale;
+        this.numbers = new NumberText(locale);
     }
 
     /** A number; empty if there is none. */
@@ -62,9 +61,7 @@ public final class Figures {
         if (share == null) {
             return "";
         }
-        NumberFormat format = NumberFormat.getPercentInstance(locale);
-        format.setMaximumFractionDigits(1);
-        return format.format(share);
+        return numbers.shortPercent(share);
     }
 
     /** A quantity on a quote: no more decimals than it has. */
@@ -82,23 +79,11 @@ public final class Figures {
         if (amount == null) {
             return "";
         }
-        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
-        if (currency != null) {
-            Currency known = Currency.getInstance(currency);
-            format.setCurrency(known);
-            format.setMinimumFractionDigits(known.getDefaultFractionDigits());
-            format.setMaximumFractionDigits(known.getDefaultFractionDigits());
-        }
-        return format.format(amount);
+        return numbers.money(amount, currency);
     }
 
     private String number(double value, int decimals) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        String text = format.format(value);
-        return text.matches("-0([.,]0*)?") ? text.substring(1) : text;
+        return numbers.fixed(value, decimals);
     }
 
     private static int decimals(double value) {

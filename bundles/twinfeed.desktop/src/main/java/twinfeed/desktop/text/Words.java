@@ -4,7 +4,7 @@ package twinfeed.desktop.text;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 
 /**
  * The desktop's texts in one language.

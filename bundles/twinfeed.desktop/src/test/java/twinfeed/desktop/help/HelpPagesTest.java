@@ -17,11 +17,11 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Texts;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.TwinfeedService;
 
 /** Every check has a page, whoever wrote its calculator. */

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.reading.AcceptanceValues;
 import twinfeed.diagnosis.reading.ResistanceBand;
@@ -26,6 +25,8 @@ import twinfeed.model.survey.Survey;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
 import twinfeed.units.Quantity;
+import twinfeed.units.text.NumberText;
+import twinfeed.units.text.Texts;
 
 /**
  * Judges the readings taken when the work is finished: by the checks of the house as it was finished where there is one, else by a band
@@ -283,8 +284,8 @@ public final class CompletionAssessment {
         }
         boolean most = limit - finding.getValue() >= 0 == finding.getMargin() >= 0;
         // The finding's figures are in its own unit, not in SI.
-        String figure = String.format(locale, "%." + decimals(limit) + "f %s", limit, finding.getUnit());
-        if (finding.getKey().equals("circuit.earthPath")) {
+        String figure = new NumberText(locale).fixed(limit, decimals(limit)) + " " + finding.getUnit();
+        if (finding.getTopic() == CheckTopic.EARTH_PATH) {
             // Its limit is for what conductors leave unexplained of the loop, not for the conductors.
             return words("agrees", Map.of("limit", figure));
         }

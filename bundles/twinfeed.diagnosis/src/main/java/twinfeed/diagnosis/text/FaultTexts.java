@@ -4,8 +4,8 @@ package twinfeed.diagnosis.text;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import twinfeed.calculator.Texts;
 import twinfeed.diagnosis.data.FaultPart;
+import twinfeed.units.text.Texts;
 
 /** Texts of a fault finding in one language. */
 public final class FaultTexts {

@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
+import java.util.Locale;
 import twinfeed.model.io.ValueFault;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /** A field that cannot be set by its name. */
 public final class FieldException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private static final Messages MESSAGES = new Messages(FieldException.class);
+    private static final Texts MESSAGES = new Texts(FieldException.class, "messages");
 
     private final String wrong;
     private final String right;
 
     FieldException(String key, String... arguments) {
-        this(new ValueFault(MESSAGES.get(key + ".wrong", arguments), MESSAGES.get(key + ".right", arguments)));
+        this(new ValueFault(
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments),
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments)));
     }
 
     FieldException(ValueFault fault) {

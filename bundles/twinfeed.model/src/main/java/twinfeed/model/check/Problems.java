@@ -3,13 +3,14 @@ package twinfeed.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /** Collects problems in the order in which they are found. */
 final class Problems {
-    private static final Messages MESSAGES = new Messages(Problems.class);
+    private static final Texts MESSAGES = new Texts(Problems.class, "messages");
 
     private final List<Problem> list = new ArrayList<>();
 
@@ -39,12 +40,12 @@ final class Problems {
                 ModelPath.of(object, feature),
                 ModelPath.name(object),
                 reading,
-                MESSAGES.get(key + ".wrong", arguments),
-                MESSAGES.get(key + ".right", arguments)));
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments),
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments)));
     }
 
     static String text(String key, String... arguments) {
-        return MESSAGES.get(key, arguments);
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
     }
 
     private static String reading(EObject object, EStructuralFeature feature) {

@@ -1,24 +1,25 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.io;
 
-import twinfeed.model.text.Messages;
+import java.util.Locale;
+import twinfeed.units.text.Texts;
 
 /** The two halves of a refusal's text: what is wrong, and what would be right. */
 final class Refusal {
-    private static final Messages MESSAGES = new Messages(Refusal.class);
+    private static final Texts MESSAGES = new Texts(Refusal.class, "messages");
 
     private Refusal() {}
 
     static String wrong(String key, String... arguments) {
-        return MESSAGES.get(key + ".wrong", arguments);
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments);
     }
 
     static String right(String key, String... arguments) {
-        return MESSAGES.get(key + ".right", arguments);
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments);
     }
 
     static String text(String key) {
-        return MESSAGES.get(key);
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key);
     }
 
     static InputException ofFile(String file, String key, String... arguments) {

@@ -3,7 +3,7 @@ package twinfeed.pricing.book;
 
 import java.util.List;
 import java.util.Locale;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /**
  * What is to be said about one place of a price book: why a row is refused, or what is odd about it.
@@ -15,7 +15,7 @@ import twinfeed.model.text.Messages;
  * @param arguments values that the message names
  */
 public record RowRemark(String file, int row, String column, String key, List<String> arguments) {
-    static final Messages MESSAGES = new Messages(RowRemark.class);
+    static final Texts MESSAGES = new Texts(RowRemark.class, "messages");
 
     public RowRemark {
         arguments = List.copyOf(arguments);
@@ -28,12 +28,12 @@ public record RowRemark(String file, int row, String column, String key, List<St
 
     /** What is wrong. */
     public String wrong(Locale locale) {
-        return MESSAGES.get(locale, key + ".wrong", arguments.toArray());
+        return MESSAGES.inOrder(locale, key + ".wrong", arguments.toArray());
     }
 
     /** What would be right; empty for a notice that asks for nothing. */
     public String right(Locale locale) {
-        return MESSAGES.has(key + ".right") ? MESSAGES.get(locale, key + ".right", arguments.toArray()) : "";
+        return MESSAGES.has(key + ".right") ? MESSAGES.inOrder(locale, key + ".right", arguments.toArray()) : "";
     }
 
     /** File, row, column, what is wrong and what would be right, in English. */
@@ -45,7 +45,7 @@ public record RowRemark(String file, int row, String column, String key, List<St
     public String message(Locale locale) {
         StringBuilder text = new StringBuilder(file);
         if (row > 0) {
-            text.append(", ").append(MESSAGES.get(locale, "row", row));
+            text.append(", ").append(MESSAGES.inOrder(locale, "row", row));
         }
         if (!column.isEmpty()) {
             text.append(", ").append(column);

@@ -2,32 +2,32 @@
 package twinfeed.pricing.texts;
 
 import java.math.BigDecimal;
-import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.joda.money.BigMoney;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.NumberText;
+import twinfeed.units.text.Texts;
 
 /** Numbers, amounts and days as a reader of the language writes them, without grouping: a group mark is a decimal mark elsewhere. */
 public final class FigureText {
-    private static final Messages MESSAGES = new Messages(FigureText.class);
+    private static final Texts MESSAGES = new Texts(FigureText.class, "messages");
 
-    private final char point;
+    private final NumberText numbers;
     private final DateTimeFormatter day;
     private final String percent;
 
     /** Figures of a language. Of no language the English ones. */
     public FigureText(Locale locale) {
         Locale reader = locale.getLanguage().isEmpty() ? Locale.ENGLISH : locale;
-        point = DecimalFormatSymbols.getInstance(reader).getDecimalSeparator();
-        percent = MESSAGES.get(reader, "percent.sign");
-        day = DateTimeFormatter.ofPattern(MESSAGES.get(reader, "day.pattern"), reader);
+        numbers = new NumberText(reader);
+        percent = MESSAGES.inOrder(reader, "percent.sign");
+        day = DateTimeFormatter.ofPattern(MESSAGES.inOrder(reader, "day.pattern"), reader);
     }
 
     /** A number without trailing zeros. */
     public String number(BigDecimal value) {
-        return pointed(value.stripTrailingZeros());
+        return numbers.pointed(value.stripTrailingZeros());
     }
 
     /** A share of one as a percentage. */
@@ -37,15 +37,12 @@ public final class FigureText {
 
     /** An amount with the code of its currency; its zeros stay. */
     public String amount(BigMoney money) {
-        return pointed(money.getAmount()) + " " + money.getCurrencyUnit().getCode();
+        return numbers.pointed(money.getAmount()) + " "
+                + money.getCurrencyUnit().getCode();
     }
 
     /** A day in words. */
     public String day(LocalDate date) {
         return day.format(date);
-    }
-
-    private String pointed(BigDecimal value) {
-        return value.toPlainString().replace('.', point);
     }
 }

@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
-import twinfeed.model.text.Messages;
+import twinfeed.units.text.Texts;
 
 /**
  * A firm's own wording of the standing texts: a UTF-8 property file {@code standing-texts.properties}, one for a language
@@ -32,7 +32,7 @@ public final class StandingTextFile {
     public static final String NAME = "standing-texts.properties";
 
     private static final int MOST_MIB = 1;
-    private static final Messages MESSAGES = new Messages(StandingTextFile.class);
+    private static final Texts MESSAGES = new Texts(StandingTextFile.class, "messages");
 
     private final String name;
     private final Map<String, String> shipped;
@@ -76,7 +76,9 @@ public final class StandingTextFile {
         } catch (IOException | IllegalArgumentException unreadable) {
             throw new InputException(
                     InputProblem.ofFile(
-                            file.toString(), MESSAGES.get("unreadable.wrong"), MESSAGES.get("unreadable.right")),
+                            file.toString(),
+                            MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), "unreadable.wrong"),
+                            MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), "unreadable.right")),
                     unreadable);
         }
     }
@@ -131,7 +133,7 @@ public final class StandingTextFile {
                 0,
                 key,
                 reading,
-                MESSAGES.get(trouble + ".wrong", arguments),
-                MESSAGES.get(trouble + ".right", arguments)));
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), trouble + ".wrong", arguments),
+                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), trouble + ".right", arguments)));
     }
 }

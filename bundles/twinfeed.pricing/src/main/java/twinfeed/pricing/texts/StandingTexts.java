@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import twinfeed.units.text.TextPattern;
 
 /**
  * What a quote says whatever the house is: exclusions, terms, cautions and the wording of assumptions, with placeholders such as
@@ -85,14 +85,11 @@ public final class StandingTexts {
     }
 
     private String fill(String text, Map<String, String> more) {
-        Matcher matcher = PLACEHOLDER.matcher(text);
-        StringBuilder filled = new StringBuilder();
-        while (matcher.find()) {
-            String name = matcher.group(1);
-            String value = more.getOrDefault(name, values.getOrDefault(name, ""));
-            matcher.appendReplacement(filled, Matcher.quoteReplacement(value));
-        }
-        return matcher.appendTail(filled).toString();
+        Map<String, String> all = new TreeMap<>();
+        EVERYWHERE.forEach(name -> all.put(name, ""));
+        all.putAll(values);
+        all.putAll(more);
+        return TextPattern.fill(text, all, Locale.ROOT);
     }
 
     /** What a standing text is. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
@@ -23,6 +22,7 @@ import twinfeed.document.Titles;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Texts;
 
 /** What the pages after the work have in common: texts, facts at the head, sections one after the other. */
 final class PageParts {

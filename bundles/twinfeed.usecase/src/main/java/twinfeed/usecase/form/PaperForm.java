@@ -17,7 +17,6 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.SafeIsolation;
-import twinfeed.calculator.Texts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
 import twinfeed.document.JobSheet.Column;
@@ -33,6 +32,7 @@ import twinfeed.model.form.SurveyForm;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.SurveyPackage.Literals;
 import twinfeed.model.text.ModelDocs;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.workbook.form.FormLanguage;
 

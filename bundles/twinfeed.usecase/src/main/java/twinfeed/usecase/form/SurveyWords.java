@@ -10,11 +10,11 @@ import java.util.function.Function;
 import org.eclipse.emf.ecore.EAttribute;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.catalogue.Catalogue;
+import twinfeed.units.text.Texts;
 import twinfeed.workbook.form.FormWords;
 
 /** The words that a survey may hold and that only catalogue, rule set and calculators know. */

@@ -11,10 +11,10 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Texts;
 import twinfeed.model.check.ReadingRange;
 import twinfeed.model.text.ModelDocs;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.form.SurveyWords;
 import twinfeed.workbook.form.FormWords;
 

@@ -12,7 +12,6 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import twinfeed.calculator.Texts;
 import twinfeed.model.assessment.AssessmentPackage;
 import twinfeed.model.catalogue.CataloguePackage;
 import twinfeed.model.form.FormPart;
@@ -22,6 +21,7 @@ import twinfeed.model.pricebook.PricebookPackage;
 import twinfeed.model.quote.QuotePackage;
 import twinfeed.model.text.ModelDocs;
 import twinfeed.pricing.texts.StandingTexts;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
 

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.emf.ecore.EAttribute;
-import twinfeed.calculator.Texts;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
@@ -30,6 +29,7 @@ import twinfeed.pricing.texts.StandingTextFile;
 import twinfeed.pricing.texts.StandingTexts;
 import twinfeed.units.Power;
 import twinfeed.units.Voltage;
+import twinfeed.units.text.Texts;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
 

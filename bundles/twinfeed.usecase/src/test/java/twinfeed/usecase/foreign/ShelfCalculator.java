@@ -6,7 +6,7 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 
 /** A third party's calculator without a check, for jars that tests make. */
 public final class ShelfCalculator implements Calculator {

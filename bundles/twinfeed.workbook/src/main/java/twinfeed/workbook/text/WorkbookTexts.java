@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.text;
 
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 
 /** The messages of this bundle, in the languages it knows. */
 public final class WorkbookTexts {

@@ -9,7 +9,6 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -27,6 +26,7 @@ import twinfeed.calculator.circuit.survey.ShowerLoad;
 import twinfeed.calculator.rules.Method;
 import twinfeed.engineering.cable.Cable;
 import twinfeed.engineering.cable.CableSegment;
+import twinfeed.units.text.Texts;
 
 /** The cable's current-carrying capacity against its protective device, by the worst segment. */
 public final class CapacityChecks implements CheckGroup {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.rules.DeviceKind;
@@ -20,6 +19,7 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.UpstreamRcd;
 import twinfeed.units.Current;
 import twinfeed.units.LetThrough;
+import twinfeed.units.text.Phrase;
 
 /**
  * A new protective device as a change of the survey.

@@ -2,10 +2,10 @@
 package twinfeed.calculator.circuit.survey;
 
 import java.util.Locale;
-import twinfeed.calculator.Phrase;
-import twinfeed.calculator.Texts;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
+import twinfeed.units.text.Phrase;
+import twinfeed.units.text.Texts;
 
 /** What a reference method is called. */
 public final class MethodTitle {

@@ -3,12 +3,12 @@ package twinfeed.calculator.pressure.check;
 
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Phrase;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.text.Phrase;
 
 /** What is to be said of the service pipe, of backflow and of hardness. */
 public final class InstallationChecks implements CheckGroup {

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Phrase;
 import twinfeed.engineering.pipe.Pipe;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.units.Quantity;
+import twinfeed.units.text.Phrase;
 
 /** Maps pipes of the survey to pieces; bores, roughness and loss coefficients that it does not say come from the tables. */
 final class PipeReader {

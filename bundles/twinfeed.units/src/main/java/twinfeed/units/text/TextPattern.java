@@ -1,24 +1,29 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.units.text;
 
-import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Fills placeholders: {@code {name}} and, for numbers, {@code {name:decimals}}. */
-final class TextPattern {
+/**
+ * Fills placeholders: {@code {name}} and, for numbers, {@code {name:decimals}}, or {@code {name:~decimals}} for at most so many. The one
+ * form of placeholders in all messages; values that come in order are named {@code {0}}, {@code {1}} and so on.
+ */
+public final class TextPattern {
     /** What stands where a value was not given: a gap, never the placeholder itself. */
     private static final String UNKNOWN = "…";
 
     /** System property under which a value that is not there is an error rather than a gap: the tests of all bundles set it. */
-    static final String STRICT = "twinfeed.texts.strict";
+    public static final String STRICT = "twinfeed.texts.strict";
+
+    /** Decimals of a number whose placeholder does not say how many. */
+    private static final int MOST_DECIMALS = 3;
 
     private TextPattern() {}
 
     /** Whether there is a value for each placeholder. */
-    static boolean complete(String pattern, Set<String> given) {
+    public static boolean complete(String pattern, Set<String> given) {
         int open = pattern.indexOf('{');
         while (open >= 0) {
             int close = pattern.indexOf('}', open);
@@ -35,7 +40,8 @@ final class TextPattern {
         return true;
     }
 
-    static String fill(String pattern, Map<String, ?> arguments, Locale locale) {
+    /** A pattern with its placeholders filled; a value that is not given is a gap. */
+    public static String fill(String pattern, Map<String, ?> arguments, Locale locale) {
         StringBuilder out = new StringBuilder(pattern.length() + 32);
         int at = 0;
         while (true) {
@@ -68,25 +74,14 @@ final class TextPattern {
         }
         if (value instanceof Number number) {
             String decimals = colon < 0 ? "" : placeholder.substring(colon + 1);
+            NumberText text = new NumberText(locale);
+            if (decimals.isEmpty()) {
+                return text.rounded(number.doubleValue(), 0, MOST_DECIMALS);
+            }
             return decimals.startsWith("~")
-                    ? number(number.doubleValue(), 0, Integer.parseInt(decimals.substring(1)), locale)
-                    : number(number.doubleValue(), colon < 0 ? -1 : Integer.parseInt(decimals), locale);
+                    ? text.rounded(number.doubleValue(), 0, Integer.parseInt(decimals.substring(1)))
+                    : text.fixed(number.doubleValue(), Integer.parseInt(decimals));
         }
         return value.toString();
-    }
-
-    /** A number without group separators, which mean different things to different readers. */
-    static String number(double value, int decimals, Locale locale) {
-        return number(value, Math.max(0, decimals), decimals < 0 ? 3 : decimals, locale);
-    }
-
-    private static String number(double value, int least, int most, Locale locale) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(least);
-        format.setMaximumFractionDigits(most);
-        String text = format.format(value);
-        // A rounded zero has no sign.
-        return text.matches("-0([.,]0*)?") ? text.substring(1) : text;
     }
 }

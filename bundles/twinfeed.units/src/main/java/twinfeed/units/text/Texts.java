@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.units.text;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -107,6 +107,18 @@ public final class Texts {
         Map<String, Object> said = new LinkedHashMap<>();
         arguments.forEach((name, value) -> said.put(name, said(locale, value)));
         return TextPattern.fill(get(locale, key), said, locale);
+    }
+
+    /** A message whose placeholders {@code {0}}, {@code {1}} and so on are filled in order; values are written as they are. */
+    public String inOrder(Locale locale, String key, Object... values) {
+        if (values.length == 0) {
+            return get(locale, key);
+        }
+        Map<String, Object> named = new LinkedHashMap<>();
+        for (Object value : values) {
+            named.put(String.valueOf(named.size()), String.valueOf(value));
+        }
+        return TextPattern.fill(get(locale, key), named, locale);
     }
 
     private Object said(Locale locale, Object value) {

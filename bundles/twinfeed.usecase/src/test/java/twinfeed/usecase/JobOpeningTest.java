@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.engine.Climates;
+import twinfeed.model.io.FileFingerprint;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.io.JobFile;
+import twinfeed.model.job.Job;
+import twinfeed.model.survey.CableSegment;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Temperature;
+import twinfeed.units.TemperatureDifference;
+
+/** What a job may not say, although its form is right: ids that nobody knows, and air temperatures that contradict its climate. */
+class JobOpeningTest {
+    private OpenedJob opened = open();
+
+    private static OpenedJob open() {
+        return new JobOpening(List.of()).open(Demo.FOLDER.resolve("alder-beck.job"), null);
+    }
+
+    @BeforeEach
+    void plain() {
+        opened = open();
+        Survey survey = opened.job().getSurvey();
+        survey.setRules(null);
+        survey.setClimate(null);
+        survey.setAnnualMeanAir(null);
+        survey.setMonthlyAirSpread(null);
+        survey.setWinterIntake(null);
+    }
+
+    private OpenedJob checked(Consumer<Survey> change) {
+        Job job = EcoreUtil.copy(opened.job());
+        change.accept(job.getSurvey());
+        return new JobOpening(List.of()).checked(opened, job);
+    }
+
+    private InputProblem refused(Consumer<Survey> change) {
+        List<InputProblem> problems =
+                assertThrows(InputException.class, () -> checked(change)).problems();
+        assertEquals(1, problems.size(), problems.toString());
+        return problems.get(0);
+    }
+
+    @Test
+    void aSoundJobPasses() {
+        assertTrue(checked(survey -> {}).warnings().stream().noneMatch(one -> one.contains("climate")));
+    }
+
+    @Test
+    void unknownIdsAreRefusedWithThoseThatAreThere() {
+        InputProblem rules = refused(survey -> survey.setRules("none-such"));
+        assertEquals("survey.rules", rules.element());
+        assertTrue(rules.right().contains("bs7671"), rules.right());
+        InputProblem climate = refused(survey -> survey.setClimate("none-such"));
+        assertEquals("survey.climate", climate.element());
+        assertTrue(climate.right().contains(Climates.MODEL), climate.right());
+        InputProblem method = refused(survey -> segment(survey).setMethod("none-such"));
+        assertTrue(method.element().endsWith("method"), method.element());
+    }
+
+    private static CableSegment segment(Survey survey) {
+        return survey.getElectricity().getCircuit().getSegments().get(0);
+    }
+
+    @Test
+    void theModelOfTheIntakeNeedsBothAirTemperatures() {
+        Temperature mean = Temperature.valueOf("10 °C");
+        TemperatureDifference spread = TemperatureDifference.valueOf("12 K");
+        assertEquals(
+                "survey.climate",
+                refused(survey -> survey.setClimate(Climates.MODEL)).element());
+        assertEquals(
+                "survey.annualMeanAir",
+                refused(survey -> survey.setAnnualMeanAir(mean)).element());
+        assertEquals(
+                "survey.monthlyAirSpread",
+                refused(survey -> survey.setMonthlyAirSpread(spread)).element());
+        checked(survey -> {
+            survey.setClimate(Climates.MODEL);
+            survey.setAnnualMeanAir(mean);
+            survey.setMonthlyAirSpread(spread);
+        });
+        assertTrue(refused(survey -> {
+                    survey.setClimate("uk-mains");
+                    survey.setAnnualMeanAir(mean);
+                })
+                .wrong()
+                .contains("has a table"));
+    }
+
+    @Test
+    void aWinterIntakeAboveTheWarmestMonthIsOdd() {
+        assertTrue(checked(survey -> survey.setWinterIntake(Temperature.valueOf("35 °C"))).warnings().stream()
+                .anyMatch(one -> one.contains("above the warmest month")));
+        assertFalse(checked(survey -> survey.setWinterIntake(Temperature.valueOf("5 °C"))).warnings().stream()
+                .anyMatch(one -> one.contains("above the warmest month")));
+    }
+
+    @Test
+    void allProblemsAreNamedAtOnce() {
+        InputException refused = assertThrows(
+                InputException.class,
+                () -> checked(survey -> {
+                    survey.setRules("none-such");
+                    survey.setClimate("none-such");
+                }));
+        assertEquals(2, refused.problems().size());
+    }
+
+    @Test
+    void aPictureThatIsNotThereIsLeftOutWithAWarning(@TempDir Path folder) throws IOException {
+        Photo photo = SurveyFactory.eINSTANCE.createPhoto();
+        photo.setFile("none-such.jpg");
+        opened.job().getSurvey().getPhotos().add(photo);
+        opened.job().setCatalogue("heaters.catalogue");
+        Files.copy(Demo.FOLDER.resolve(open().job().getCatalogue()), folder.resolve("heaters.catalogue"));
+        Path file = folder.resolve("house.job");
+        JobFile.save(opened.job(), file, FileFingerprint.NONE);
+        assertTrue(new JobOpening(List.of())
+                .open(file, null).warnings().stream().anyMatch(one -> one.contains("none-such.jpg")));
+        Path other = folder.resolve("other.catalogue");
+        assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, other));
+    }
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+
+class UrgencyTest {
+    private static Assessment of(Verdict verdict, FindingClass kind, Outcome outcome) {
+        Finding finding = AssessmentFactory.eINSTANCE.createFinding();
+        finding.setKind(kind);
+        finding.setOutcome(outcome);
+        OptionAssessment present = AssessmentFactory.eINSTANCE.createOptionAssessment();
+        present.setPresent(true);
+        present.setVerdict(verdict);
+        present.getFindings().add(finding);
+        Assessment all = AssessmentFactory.eINSTANCE.createAssessment();
+        all.getOptions().add(present);
+        return all;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "DOES_NOT_SUIT, SAFETY, FAILS, SAFETY",
+        "CANNOT_TELL, SAFETY, FAILS, SAFETY",
+        "SUITS, SAFETY, PASSES, SOUND",
+        "CANNOT_TELL, PERFORMANCE, CANNOT_TELL, OPEN",
+        "NOT_CHECKED, PERFORMANCE, CANNOT_TELL, OPEN",
+        "DOES_NOT_SUIT, PERFORMANCE, FAILS, UNSUITED",
+        "SUITS_WITH_WORK, PERFORMANCE, FAILS, UNSUITED"
+    })
+    void dangerComesFirst(Verdict verdict, FindingClass kind, Outcome outcome, Urgency urgency) {
+        assertEquals(urgency, Urgency.of(of(verdict, kind, outcome)));
+    }
+
+    @Test
+    void aDwellingWithoutAUnitIsOpen() {
+        assertEquals(Urgency.OPEN, Urgency.of(AssessmentFactory.eINSTANCE.createAssessment()));
+    }
+}

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.faults;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import twinfeed.diagnosis.repair.RepairAdvice;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheet.Answer;
+import twinfeed.diagnosis.visit.FaultSheet.Cause;
+import twinfeed.diagnosis.visit.FaultSheet.Next;
+import twinfeed.diagnosis.visit.FaultSheet.Reading;
+import twinfeed.document.DocumentTexts;
+import twinfeed.document.Firm;
+import twinfeed.document.JobSheet;
+import twinfeed.document.JobSheet.Section;
+import twinfeed.model.survey.Customer;
+import twinfeed.model.survey.Site;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+
+/** The sheet says what was found, whatever that is, and leaves a gap where nobody knows. */
+class JobSheetWriterTest {
+    private static final DocumentTexts WORDS = new DocumentTexts(Locale.ENGLISH);
+
+    private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+
+    private JobSheet sheet(
+            String conclusion,
+            @Nullable Next next,
+            List<Cause> causes,
+            List<Reading> readings,
+            @Nullable RepairAdvice repair) {
+        FaultSheet found = new FaultSheet(
+                "Heater 9.5 kW",
+                conclusion,
+                "What was found.",
+                causes,
+                0,
+                next,
+                List.of(new Answer("hot", "Is it hot?", "yes", "said", "")),
+                readings,
+                List.of(),
+                conclusion.equals("part") ? "Isolate first." : "",
+                List.of(),
+                List.of(),
+                List.of(),
+                repair,
+                List.of(),
+                0,
+                "Engineering judgement",
+                List.of("Electricity can kill."));
+        return new JobSheetWriter(found, survey, Locale.ENGLISH)
+                .write("A job", Firm.of("Invented", "", ""), "1", LocalDate.of(2026, 9, 1));
+    }
+
+    private static Section section(JobSheet sheet, String key) {
+        return sheet.sections().stream()
+                .filter(each -> each.title().equals(WORDS.get(key)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean has(JobSheet sheet, String key) {
+        return sheet.sections().stream().anyMatch(each -> each.title().equals(WORDS.get(key)));
+    }
+
+    @Test
+    void withoutANextStepItSaysWhy() {
+        for (String conclusion : List.of("part", "supply", "nothing-reported", "open")) {
+            String key =
+                    switch (conclusion) {
+                        case "part" -> "job.next.part";
+                        case "supply" -> "job.next.supply";
+                        case "nothing-reported" -> "job.next.nothing";
+                        default -> "job.next.none";
+                    };
+            JobSheet sheet = sheet(conclusion, null, List.of(), List.of(), null);
+            assertEquals(List.of(WORDS.get(key)), section(sheet, "job.next").sentences());
+            assertEquals(conclusion.equals("part"), has(sheet, "job.stop"));
+            assertTrue(!has(sheet, "job.repair"));
+        }
+    }
+
+    @Test
+    void theNextStepNamesItsIsolationWhereItNeedsOne() {
+        Next cold = new Next("ohm", "What is the resistance?", "cover", "with the meter", 4, 0.5, List.of("Isolate."));
+        Next warm = new Next("hot", "Is it hot?", "told", "ask", 1, 0.5, List.of());
+        assertEquals(
+                3,
+                section(sheet("open", cold, List.of(), List.of(), null), "job.next")
+                        .sentences()
+                        .size());
+        assertEquals(
+                2,
+                section(sheet("open", warm, List.of(), List.of(), null), "job.next")
+                        .sentences()
+                        .size());
+    }
+
+    @Test
+    void causesAreNeverCertainAndRemoteOnesAreLeftOut() {
+        List<Cause> causes = List.of(
+                new Cause("a", "Coil", 0.1, 0.9999, "why", List.of()),
+                new Cause("b", "Seal", 0.1, 0.001, "why", List.of()));
+        Section told = section(sheet("part", null, causes, List.of(), null), "job.causes");
+        assertEquals(1, told.table().rows().size());
+        assertEquals("99 %", told.table().rows().get(0).get(0));
+        assertTrue(!has(sheet("nothing-reported", null, causes, List.of(), null), "job.causes"));
+    }
+
+    @Test
+    void readingsAreSoundOrNotOrNobodyKnows() {
+        List<Reading> readings = List.of(
+                new Reading("Coil", "4 kohm", "3 to 5 kohm", true),
+                new Reading("Coil", "9 kohm", "3 to 5 kohm", false),
+                new Reading("Coil", "9 kohm", "", null));
+        assertEquals(
+                List.of(WORDS.get("job.sound.yes"), WORDS.get("job.sound.no"), WORDS.get("job.sound.unknown")),
+                section(sheet("part", null, List.of(), readings, null), "job.readings").table().rows().stream()
+                        .map(row -> row.get(3))
+                        .toList());
+    }
+
+    private static RepairAdvice advice(@Nullable Integer age, @Nullable BigDecimal price, List<String> missing) {
+        BigDecimal amount = new BigDecimal("100.00");
+        return new RepairAdvice(
+                "GBP",
+                List.of(),
+                amount,
+                amount,
+                amount,
+                5,
+                List.of(),
+                age,
+                price,
+                "Repair it.",
+                List.of("An assumption."),
+                missing);
+    }
+
+    @Test
+    void theAdviceOnRepairLeavesOutWhatItCannotTell() {
+        JobSheet bare = sheet("part", null, List.of(), List.of(), advice(null, null, List.of()));
+        JobSheet full =
+                sheet("part", null, List.of(), List.of(), advice(9, new BigDecimal("150.00"), List.of("part-hose")));
+        int least = section(bare, "job.repair").sentences().size();
+        assertEquals(least + 3, section(full, "job.repair").sentences().size());
+        assertTrue(section(full, "job.repair").sentences().stream().anyMatch(each -> each.contains("part-hose")));
+        assertTrue(section(full, "job.source").sentences().get(0).contains("An assumption."));
+    }
+
+    @Test
+    void customerAndDwellingAreNamedAsFarAsTheyAreKnown() {
+        assertEquals(WORDS.get("job.nobody"), fact("job.customer"));
+        Customer customer = SurveyFactory.eINSTANCE.createCustomer();
+        customer.setAddress("1 Invented Row");
+        survey.setCustomer(customer);
+        Site site = SurveyFactory.eINSTANCE.createSite();
+        site.setName("Flat 2");
+        survey.setSite(site);
+        assertEquals("1 Invented Row", fact("job.customer"));
+        assertEquals("Flat 2", fact("job.site"));
+        site.setAddress("2 Invented Row");
+        assertEquals("Flat 2\n2 Invented Row", fact("job.site"));
+    }
+
+    private String fact(String key) {
+        return sheet("open", null, List.of(), List.of(), null).facts().stream()
+                .filter(each -> each.label().equals(WORDS.get(key)))
+                .findFirst()
+                .orElseThrow()
+                .text();
+    }
+}
