@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
 
 /** Forms are written and read back without any calculator. */
 class SurveyFormsTest {
@@ -62,7 +63,7 @@ class SurveyFormsTest {
     @Test
     void whatIsNoWorkbookIsRefused() throws IOException {
         Path form = Files.writeString(folder.resolve("text.xlsx"), "this is no workbook");
-        assertThrows(InputException.class, () -> forms.read(form, folder.resolve("new.job"), null));
+        assertThrows(UnusableException.class, () -> forms.read(form, folder.resolve("new.job"), null));
     }
 
     @Test
