@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.completion.CompletionReading;
 import twinfeed.diagnosis.completion.CompletionSheet;
@@ -107,7 +108,7 @@ class CompletionPagesTest {
         assertFalse(plain.contains("01 23"), plain);
     }
 
-    private static QuoteLine line(String code, String unit, String quantity) {
+    private static QuoteLine line(@Nullable String code, String unit, @Nullable String quantity) {
         QuoteLine line = QuoteFactory.eINSTANCE.createQuoteLine();
         line.setCode(code);
         line.setDescription("A thing");

@@ -35,7 +35,7 @@ class InstallationDataTest {
     }
 
     private String value(Survey house, String key) {
-        return rows(house).get(parts.get(key));
+        return rows(house).getOrDefault(parts.get(key), "no such row");
     }
 
     private static Survey house() {

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.repair.RepairAdvice;
@@ -67,6 +68,10 @@ class JobSheetWriterTest {
                 .orElseThrow();
     }
 
+    private static List<List<String>> rows(Section section) {
+        return Objects.requireNonNull(section.table()).rows();
+    }
+
     private static boolean has(JobSheet sheet, String key) {
         return sheet.sections().stream().anyMatch(each -> each.title().equals(WORDS.get(key)));
     }
@@ -110,8 +115,8 @@ class JobSheetWriterTest {
                 new Cause("a", "Coil", 0.1, 0.9999, "why", List.of()),
                 new Cause("b", "Seal", 0.1, 0.001, "why", List.of()));
         Section told = section(sheet("part", null, causes, List.of(), null), "job.causes");
-        assertEquals(1, told.table().rows().size());
-        assertEquals("99 %", told.table().rows().get(0).get(0));
+        assertEquals(1, rows(told).size());
+        assertEquals("99 %", rows(told).get(0).get(0));
         assertTrue(!has(sheet("nothing-reported", null, causes, List.of(), null), "job.causes"));
     }
 
@@ -123,7 +128,7 @@ class JobSheetWriterTest {
                 new Reading("Coil", "9 kohm", "", null));
         assertEquals(
                 List.of(WORDS.get("job.sound.yes"), WORDS.get("job.sound.no"), WORDS.get("job.sound.unknown")),
-                section(sheet("part", null, List.of(), readings, null), "job.readings").table().rows().stream()
+                rows(section(sheet("part", null, List.of(), readings, null), "job.readings")).stream()
                         .map(row -> row.get(3))
                         .toList());
     }
