@@ -179,7 +179,9 @@ class CalculatorFolderTest {
     /** A framework of which only the properties are asked. */
     private static BundleContext saying(Map<String, String> properties) {
         return (BundleContext) java.lang.reflect.Proxy.newProxyInstance(
-                BundleContext.class.getClassLoader(), new Class<?>[] {BundleContext.class}, (proxy, method, arguments) -> {
+                BundleContext.class.getClassLoader(),
+                new Class<?>[] {BundleContext.class},
+                (proxy, method, arguments) -> {
                     if (method.getName().equals("getProperty")) {
                         return properties.get(String.valueOf(arguments[0]));
                     }
@@ -191,9 +193,7 @@ class CalculatorFolderTest {
     void withoutANamedFolderThatOfTheInstallationIsTakenIfThereIsOne() {
         assertEquals(List.of(), new CalculatorFolder(saying(Map.of())).problems());
         String installed = "file:" + scratch.resolve("an installation") + "/";
-        assertEquals(
-                List.of(),
-                new CalculatorFolder(saying(Map.of("osgi.install.area", installed))).problems());
+        assertEquals(List.of(), new CalculatorFolder(saying(Map.of("osgi.install.area", installed))).problems());
         CalculatorFolder wrong = new CalculatorFolder(
                 saying(Map.of("twinfeed.calculators", scratch.resolve("nowhere").toString())));
         assertEquals(Kind.NO_FOLDER, wrong.problems().get(0).kind());
