@@ -13,6 +13,7 @@ import org.joda.money.Money;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.FaultPart;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.FaultReport;
 import twinfeed.pricing.RemedyPrice;
 import twinfeed.pricing.RemedyPrices;
 
@@ -33,7 +34,7 @@ public final class VisitPrices {
     /** Price-book codes of the visit and of every part that may have to be renewed. */
     public static List<String> codes() {
         return Stream.concat(
-                        Stream.of(VISIT),
+                        Stream.of(FaultReport.Repair.VISIT),
                         FaultData.current().parts().values().stream().flatMap(part -> part.codes().stream()))
                 .distinct()
                 .toList();
