@@ -26,14 +26,12 @@ import twinfeed.usecase.batch.BatchWriting;
             "Judge and price every dwelling of a list.",
             "Its first row names the columns: \"dwelling\", and fields of the survey such as",
             "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job says, \"-\" takes",
-            "the value away, a column whose name begins with # is a remark. Rows that cannot be used are set aside in a sheet of their own, with the reason."
+            "the value away, a column whose name begins with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
+            "with totals, visits by street, repair beside replacement where something is complained of, and for each reading whether it is the",
+            "dwelling's own, from the job or missing. Rows that cannot be used are set aside in a sheet of their own, with the reason."
         })
 final class BatchVerb implements Callable<Integer> {
-    private static final long SECOND_NS = 1_000_000_000L;
-
     private final CliContext face;
-    private final long begun = System.nanoTime();
-    private long told = begun;
 
     @Parameters(index = "0", paramLabel = "DWELLINGS", description = "The list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -80,7 +78,10 @@ final class BatchVerb implements Callable<Integer> {
                 FirmFile.beside(book),
                 date == null ? face.today() : date,
                 locale);
-        BatchReport report = new BatchWriting(face.office(), task).write(list, out, this::progress);
+        BatchReport report;
+        try (Progress progress = new Progress(face)) {
+            report = new BatchWriting(face.office(), task).write(list, out, progress::done);
+        }
         if (json) {
             new JsonReport(face.out()).batch(report, out);
         } else {
@@ -89,22 +90,13 @@ final class BatchVerb implements Callable<Integer> {
         return report.unanswered() > 0 ? Verbs.INCOMPLETE : Verbs.DONE;
     }
 
-    /** A line a second, also into a file or a pipe. */
-    private void progress(int rows) {
-        long now = System.nanoTime();
-        if (now - told >= SECOND_NS) {
-            told = now;
-            double seconds = (double) (now - begun) / SECOND_NS;
-            face.err()
-                    .println(rows + " " + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(rows / seconds, 1)
-                            + " " + face.text("batch.aSecond"));
-            face.err().flush();
-        }
-    }
-
     private void print(BatchReport report) {
         face.out().println(face.text("batch.judged") + " " + report.judged());
         face.out().println(face.text("batch.offered") + " " + report.offered());
+        face.out().println(face.text("batch.unsafe") + " " + report.unsafe());
+        if (report.complaints() > 0) {
+            face.out().println(face.text("batch.complaints") + " " + report.complaints());
+        }
         if (report.unanswered() > 0) {
             face.out().println(face.text("batch.unanswered") + " " + report.unanswered());
         }

@@ -57,6 +57,8 @@ final class BookJson {
         json.writeNumberField("judged", report.judged());
         json.writeNumberField("offered", report.offered());
         json.writeNumberField("unanswered", report.unanswered());
+        json.writeNumberField("unsafe", report.unsafe());
+        json.writeNumberField("complaints", report.complaints());
         json.writeArrayFieldStart("refused");
         for (Refused one : report.refused()) {
             json.writeStartObject();

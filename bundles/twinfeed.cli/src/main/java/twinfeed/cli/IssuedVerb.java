@@ -2,10 +2,14 @@
 package twinfeed.cli;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -13,6 +17,8 @@ import picocli.CommandLine.Parameters;
 import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Languages;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.Visit;
 
 /** What an office does with a quote that is issued. */
 abstract class IssuedVerb implements Callable<Integer> {
@@ -66,14 +72,67 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the answer; today if not given.")
         private @Nullable LocalDate date;
 
+        @Option(
+                names = "--visit",
+                paramLabel = "YYYY-MM-DD HH:MM",
+                converter = VisitTime.class,
+                description = "When the agreed visit begins, by the clock at the site; with --calendar.")
+        private @Nullable LocalDateTime visit;
+
+        @Option(
+                names = "--hours",
+                paramLabel = "HOURS",
+                defaultValue = "4",
+                description = "How long the visit is thought to take, 0.25 to 24 hours; 4 if not given.")
+        private double hours;
+
+        @Option(
+                names = "--calendar",
+                paramLabel = "VISIT.ics",
+                description = "The visit as an iCalendar entry (RFC 5545) to write; a later one for the same quote moves it.")
+        private @Nullable Path calendar;
+
+        @Option(names = "--language", paramLabel = "CODE", description = "Language of the entry: en or de.")
+        private @Nullable String language;
+
+        @Mixin
+        private final FirmArgument firm = new FirmArgument();
+
         Accept(CliContext face) {
             super(face);
         }
 
         @Override
         public Integer call() {
-            tell(face.office().accept(quote(), option, date == null ? face.today() : date), nothing());
+            LocalDate on = date == null ? face.today() : date;
+            if (visit == null && calendar == null) {
+                tell(face.office().accept(quote(), option, on), nothing());
+                return Verbs.DONE;
+            }
+            if (visit == null || calendar == null || hours < 0.25 || hours > 24) {
+                throw new UnusableException(
+                        "--visit, --calendar: a visit needs its time and the file of its entry, and takes 0.25 to 24 hours; give both, for example --visit \"2026-12-03 09:00\" --calendar visit.ics",
+                        new IllegalArgumentException());
+            }
+            Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
+            Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
+            tell(face.office().accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
+            // In a document of JSON the entry has no place; on a screen it is named.
+            face.err().println(face.text("written") + " " + calendar);
             return Verbs.DONE;
+        }
+
+        /** Day and time as people write them, with a blank or the T of ISO 8601 between. */
+        static final class VisitTime implements CommandLine.ITypeConverter<LocalDateTime> {
+            @Override
+            public LocalDateTime convert(String text) {
+                try {
+                    return LocalDateTime.parse(text.strip().replace(' ', 'T'));
+                } catch (DateTimeParseException wrong) {
+                    throw new CommandLine.TypeConversionException(
+                            "'" + text + "' is no day with a time; write it as 2026-12-03 09:00");
+                }
+            }
         }
     }
 
@@ -102,7 +161,7 @@ abstract class IssuedVerb implements Callable<Integer> {
             name = "reprint",
             mixinStandardHelpOptions = true,
             description = {
-                "Write the workbook and PDF of an issued quote again, from what was frozen with it.",
+                "Write the workbook, PDF and UBL Quotation of an issued quote again, from what was frozen with it.",
                 "Photographs are no part of what is frozen and are left out. A quote that is not as it was issued is refused."
             })
     static final class Reprint extends IssuedVerb {
@@ -116,6 +175,12 @@ abstract class IssuedVerb implements Callable<Integer> {
         private @Nullable Path pdf;
 
         @Option(
+                names = "--ubl",
+                paramLabel = "QUOTE.xml",
+                description = "The accepted option, before that the first one, as an OASIS UBL 2.1 Quotation.")
+        private @Nullable Path ubl;
+
+        @Option(
                 names = "--language",
                 paramLabel = "CODE",
                 description = "Language of the heads, en or de: the one in which the quote was issued.")
@@ -127,7 +192,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            OutputPaths paths = new OutputPaths(out, pdf).sparing(quote(), firm.file());
+            OutputPaths paths = new OutputPaths(out, pdf).withUbl(ubl).sparing(quote(), firm.file());
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             tell(face.office().reprint(quote(), firm.beside(null), locale, paths), paths);

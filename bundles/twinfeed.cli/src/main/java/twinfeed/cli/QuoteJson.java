@@ -27,6 +27,7 @@ final class QuoteJson {
         }
         JsonFields.text(json, "workbook", text(written.workbook()));
         JsonFields.text(json, "pdf", text(written.pdf()));
+        JsonFields.text(json, "ubl", text(written.ubl()));
         JsonFields.text(json, "number", quote.getNumber());
         json.writeNumberField("revision", quote.getRevision());
         json.writeStringField("state", quote.getState().getLiteral());

@@ -44,6 +44,13 @@ final class QuoteVerb implements Callable<Integer> {
     private @Nullable Path pdf;
 
     @Option(
+            names = "--ubl",
+            paramLabel = "QUOTE.xml",
+            description =
+                    "The first option as an OASIS UBL 2.1 Quotation too, for office programs; --heater chooses what is first.")
+    private @Nullable Path ubl;
+
+    @Option(
             names = "--firm",
             paramLabel = "FILE",
             description = "Who quotes: a property file; firm.properties beside the price book if not given.")
@@ -94,7 +101,7 @@ final class QuoteVerb implements Callable<Integer> {
         }
         face.office().prepareWriting();
         OutputPaths outputs =
-                new OutputPaths(out, pdf).sparing(book, firm, revise).sparing(job.inputs());
+                new OutputPaths(out, pdf).withUbl(ubl).sparing(book, firm, revise).sparing(job.inputs());
         outputs.check();
         PriceBook prices = face.office().book(book);
         OpenedJob opened = job.open(face);

@@ -157,8 +157,7 @@ final class TextReport {
 
     /** Names the files that were written. */
     void written(OutputPaths files) {
-        Stream.of(files.workbook(), files.pdf())
-                .filter(Objects::nonNull)
+        files.files()
                 .forEach(file -> out.println(face.text("written") + " " + file));
     }
 

@@ -73,14 +73,21 @@ class BatchVerbTest {
         assertTrue(run.out().contains("Dwellings judged: 6") && run.out().contains("Rows set aside: 2"), run.out());
         assertTrue(run.out().contains("Caution"), run.out());
         assertTrue(run.err().contains("Alder Beck 8: water.test.flow \"12 kW\""), run.err());
+        assertTrue(run.out().contains("A safety check fails now in: 4"), run.out());
         try (XSSFWorkbook book = result()) {
             Sheet dwellings = book.getSheet("Dwellings");
-            assertEquals("Alder Beck 1", cell(dwellings, 2, "Dwelling").getStringCellValue());
-            assertEquals(7, dwellings.getLastRowNum());
-            assertTrue(cell(dwellings, 2, "Which first").getStringCellValue().matches("[1-4] .+"));
             assertEquals(
-                    "1 a safety check fails now",
-                    cell(dwellings, 3, "Which first").getStringCellValue());
+                    List.of(
+                            "Alder Beck 2: 1 a safety check fails now",
+                            "Alder Beck 3: 1 a safety check fails now",
+                            "Alder Beck 4: 1 a safety check fails now",
+                            "Alder Beck 6: 1 a safety check fails now",
+                            "Alder Beck 1: 4 readings are missing or too coarse",
+                            "Alder Beck 5: 4 readings are missing or too coarse"),
+                    rows(dwellings, "Dwelling", "Which first"));
+            assertEquals(
+                    "Capacity of the cable",
+                    cell(dwellings, 2, "What is unsafe").getStringCellValue());
             Sheet refused = book.getSheet("Set aside");
             assertEquals(
                     List.of(8.0, 9.0),
@@ -90,7 +97,178 @@ class BatchVerbTest {
         }
     }
 
-    /** A row that says nothing is the job itself: the same verdicts and, to the penny, the same price. */
+    /** The cells of some columns of each row, with colons between. */
+    private static List<String> rows(Sheet sheet, String... heads) {
+        return IntStream.rangeClosed(2, sheet.getLastRowNum())
+                .mapToObj(row -> java.util.Arrays.stream(heads)
+                        .map(head -> cell(sheet, row, head).toString())
+                        .collect(java.util.stream.Collectors.joining(": ")))
+                .toList();
+    }
+
+    /** The cable that can overheat comes before the dwelling whose readings are missing, whatever else is missing there. */
+    @Test
+    void dangerComesFirstThenAgeThenComplaints() throws IOException {
+        Run run = batch(list(
+                "dwelling,unit.age,symptoms,electricity.circuit.segments[2].method,water.test.flow,electricity.circuit.device.rating",
+                "Young,3,,C,,40 A",
+                "Old,19,,C,,40 A",
+                "Complaint,19,goesColdWhenTapOpens;someHeatButWeak,C,,40 A",
+                "No age,,,C,,40 A",
+                "Hot cable,1,,101,-,40 A",
+                "Smell,2,smellAtUnit,C,,40 A"));
+        assertEquals(0, run.status(), run.err());
+        try (XSSFWorkbook book = result()) {
+            List<String> order = rows(book.getSheet("Dwellings"), "Dwelling");
+            assertEquals(List.of("Hot cable", "Smell", "Complaint", "Old", "Young", "No age"), order);
+        }
+    }
+
+    @Test
+    void eachReadingSaysWhereItIsFrom() throws IOException {
+        Run run = batch(list(
+                "dwelling,unit.age,water.test.flow,site.lastInspection,unit.guaranteeUntil",
+                "One,9,-,,2027-01-01",
+                "Two,,11 L/min,2024-05-06,"));
+        assertEquals(0, run.status(), run.err());
+        try (XSSFWorkbook book = result()) {
+            List<String> readings = rows(book.getSheet("Readings"), "Dwelling", "Reading", "Value", "Where it is from");
+            assertEquals(
+                    List.of(
+                            "One: Unit that is there: Age, years: 9: own",
+                            "One: Two-point test: Flow while running: : missing",
+                            "One: Dwelling: Last electrical inspection: : missing",
+                            "One: Unit that is there: Guarantee until: 2027-01-01: own",
+                            "Two: Unit that is there: Age, years: 11: from the template",
+                            "Two: Two-point test: Flow while running: 11 L/min: own",
+                            "Two: Dwelling: Last electrical inspection: 2024-05-06: own",
+                            "Two: Unit that is there: Guarantee until: : missing"),
+                    readings);
+            Sheet dwellings = book.getSheet("Dwellings");
+            int one = rows(dwellings, "Dwelling").indexOf("One") + 2;
+            assertEquals(2, cell(dwellings, one, "Own readings").getNumericCellValue());
+            assertEquals(0, cell(dwellings, one, "From template").getNumericCellValue());
+            assertEquals(2, cell(dwellings, one, "Missing").getNumericCellValue());
+            List<String> shared = rows(book.getSheet("From the template"), "Reading");
+            assertTrue(shared.contains("water.hardness"), shared.toString());
+            assertFalse(shared.contains("unit.age"), "the list has a column for it");
+            assertFalse(
+                    shared.stream().anyMatch(reading -> reading.startsWith("symptoms") || reading.startsWith("photos")),
+                    shared.toString());
+        }
+    }
+
+    @Test
+    void totalsAddUpByVerdictWorkAndCost() throws IOException {
+        assertEquals(0, batch(Run.DEMO.resolve("dwellings.csv")).status());
+        try (XSSFWorkbook book = result()) {
+            Sheet totals = book.getSheetAt(0);
+            double offers = 0;
+            double works = 0;
+            double sum = 0;
+            double counted = 0;
+            for (int row = 2; row <= totals.getLastRowNum(); row++) {
+                String group = cell(totals, row, "By").getStringCellValue();
+                double net = cell(totals, row, "Net").getNumericCellValue();
+                offers += group.equals("First offer") ? net : 0;
+                works += group.equals("Work, by its own lines") || group.equals("Other lines") ? net : 0;
+                sum += group.equals("Sum") ? net : 0;
+                counted += group.equals("Present unit")
+                        ? cell(totals, row, "Dwellings").getNumericCellValue()
+                        : 0;
+            }
+            double single = 0;
+            Sheet priced = book.getSheet("Offers");
+            for (int row = 2; row <= priced.getLastRowNum(); row++) {
+                single += cell(priced, row, "Net").getNumericCellValue();
+            }
+            assertEquals(6, counted);
+            assertEquals(single, sum, 0.001);
+            assertEquals(single, offers, 0.001);
+            assertEquals(single, works, 0.001);
+        }
+    }
+
+    @Test
+    void visitsAreGroupedByStreet() throws IOException {
+        Run run = batch(list(
+                "dwelling,site.address,electricity.circuit.segments[2].method,unit.age",
+                "A,\"1 Rowan Lane; Netherquill\",C,3",
+                "B,\"Flat 2, 14a Sorrel Row; Netherquill\",101,4",
+                "C,the old forge,C,30",
+                "D,\"7 rowan  lane; Netherquill\",C,2",
+                "E,\"3 Sorrel Row; Netherquill\",C,1"));
+        assertEquals(0, run.status(), run.err());
+        try (XSSFWorkbook book = result()) {
+            assertEquals(
+                    List.of(
+                            "1.0: Sorrel Row, Netherquill: B",
+                            "1.0: Sorrel Row, Netherquill: E",
+                            "2.0: Rowan Lane, Netherquill: A",
+                            "2.0: rowan  lane, Netherquill: D",
+                            "3.0: no address with a house number: C"),
+                    rows(book.getSheet("Visits"), "Visit", "Street", "Dwelling"));
+        }
+    }
+
+    @Test
+    void aComplaintIsAnsweredByRepairOrReplacement() throws IOException {
+        Run run = batch(list("dwelling,symptoms", "One,isolatorHot", "Two,"));
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("a repair may be the answer, in: 1"), run.out());
+        try (XSSFWorkbook book = result()) {
+            Sheet repairs = book.getSheet("Repairs");
+            assertEquals(
+                    List.of("One: Is the local isolator hot, scorched or crackling?"),
+                    rows(repairs, "Dwelling", "What is complained of"));
+            assertTrue(
+                    cell(repairs, 2, "Repair or replace").getStringCellValue().contains("local isolator"));
+            Run single = Run.of("faults", withComplaint("isolatorHot"), "--book", BOOK, "--json");
+            assertEquals(
+                    new com.fasterxml.jackson.databind.ObjectMapper()
+                            .readTree(single.out())
+                            .get("repair")
+                            .get("repair")
+                            .asDouble(),
+                    cell(repairs, 2, "Repair, net").getNumericCellValue(),
+                    "as the verb faults says of that dwelling alone");
+        }
+        Run unknown = batch(list("dwelling,symptoms", "One,isolatrHot"));
+        assertTrue(unknown.err().contains("did you mean isolatorHot?"), unknown.err());
+    }
+
+    /** The template's job with this one complaint. */
+    private Path withComplaint(String key) throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        String job = Files.readString(JOB);
+        assertTrue(job.contains("goesColdWhenTapOpens"));
+        return Files.writeString(
+                folder.resolve("complaint.job"),
+                job.replaceAll("<symptoms [^>]*/>", "<symptoms key=\"" + key + "\"/>")
+                        .replaceAll("(?s)<photos .*?/>", ""));
+    }
+
+    /** Each sheet prints one page wide with its head on every page, and can be filtered. */
+    @Test
+    void everySheetPrintsOnePageWideWithItsHead() throws IOException {
+        assertEquals(0, batch(list("dwelling,symptoms", "One,isolatorHot")).status());
+        try (XSSFWorkbook book = result()) {
+            assertEquals(9, book.getNumberOfSheets());
+            book.forEach(sheet -> {
+                assertEquals(1, sheet.getPrintSetup().getFitWidth(), sheet.getSheetName());
+                assertEquals(0, sheet.getPrintSetup().getFitHeight(), sheet.getSheetName());
+                assertTrue(sheet.getFitToPage() && sheet.getPrintSetup().getLandscape(), sheet.getSheetName());
+                assertEquals(1, sheet.getRepeatingRows().getFirstRow(), sheet.getSheetName());
+                int digits = 0;
+                for (int column = 0; column < sheet.getRow(1).getLastCellNum(); column++) {
+                    digits += sheet.getColumnWidth(column) / 256;
+                }
+                // 147 digits of 10 pt are as wide as A4 across; what is printed smaller than 8 pt is hard to read.
+                assertTrue(digits <= 184, sheet.getSheetName() + " is " + digits + " digits wide");
+            });
+        }
+    }
+
     @Test
     void aDwellingNamedTwiceIsRejectedAndNamed() throws IOException {
         Run run = batch(list("dwelling,unit.age", "Alder Beck 1,9", "# a remark,", "Alder Beck 2,8", "alder beck 1,7"));
@@ -105,7 +283,7 @@ class BatchVerbTest {
         Run run = batch(list("dwelling,site.lastInspection", "Alder Beck 1,2024-05-06", "Alder Beck 2,"));
         assertEquals(0, run.status(), run.err());
         try (XSSFWorkbook book = result()) {
-            Sheet sheet = book.getSheetAt(0);
+            Sheet sheet = book.getSheet("Dwellings");
             assertEquals(
                     java.time.LocalDate.of(2024, 5, 6),
                     cell(sheet, 2, "Last inspection")
@@ -114,10 +292,15 @@ class BatchVerbTest {
             assertEquals(
                     org.apache.poi.ss.usermodel.CellType.BLANK,
                     cell(sheet, 3, "Last inspection").getCellType());
-            assertTrue(book.getSheetAt(0).getCTWorksheet().isSetAutoFilter(), "the results can be filtered");
+            book.forEach(each -> assertTrue(
+                    ((org.apache.poi.xssf.usermodel.XSSFSheet) each)
+                            .getCTWorksheet()
+                            .isSetAutoFilter(),
+                    each.getSheetName()));
         }
     }
 
+    /** A row that says nothing is the job itself: the same verdicts and, to the penny, the same price. */
     @Test
     void anEmptyRowIsTheJobItself() throws IOException {
         assertEquals(0, batch(list("dwelling,water.test.flow", "As surveyed,")).status());
@@ -128,7 +311,7 @@ class BatchVerbTest {
                 .get("options")
                 .get(0);
         try (XSSFWorkbook book = result()) {
-            Sheet dwellings = book.getSheet("Dwellings");
+            Sheet dwellings = book.getSheet("Offers");
             assertEquals(
                     option.get("title").asText(),
                     cell(dwellings, 2, "First offer").getStringCellValue());
@@ -169,13 +352,9 @@ class BatchVerbTest {
         try (XSSFWorkbook fromSheet = result()) {
             assertEquals(0, batch(folder.resolve("list.xlsx.csv")).status());
             try (XSSFWorkbook fromText = result()) {
-                for (int row = 2; row <= 3; row++) {
-                    for (String head :
-                            List.of("Dwelling", "Present unit", "First offer", "Work included", "In words")) {
-                        assertEquals(
-                                cell(fromSheet.getSheetAt(0), row, head).toString(),
-                                cell(fromText.getSheetAt(0), row, head).toString());
-                    }
+                for (Sheet page : fromSheet) {
+                    String[] heads = head(page).toArray(String[]::new);
+                    assertEquals(rows(page, heads), rows(fromText.getSheet(page.getSheetName()), heads));
                 }
             }
         }
@@ -186,6 +365,9 @@ class BatchVerbTest {
             delimiter = '|',
             value = {
                 "water.test.flow | 12 L/min | no column names the dwelling",
+                "dwelling,unit.age,survey.unit.age | One,1,2 | two columns are for this",
+                "dwelling,dwelling | One,Two | two columns are for this",
+                "dwelling,water.segments[2].length,water.segments[rising main].length | One,1 m,2 m | two columns are for this",
                 "dwelling,water.hardnes | One,1 mg/L | did you mean hardness?",
                 "dwelling,water.segments.length | One,1 m | say which one in square brackets",
                 "dwelling |  | it names no dwelling",
@@ -212,7 +394,7 @@ class BatchVerbTest {
     void speaksGerman() throws IOException {
         assertEquals(0, batch(list("dwelling", "Haus 1"), "--language", "de").status());
         try (XSSFWorkbook book = result()) {
-            Sheet dwellings = book.getSheet("Wohnungen");
+            Sheet dwellings = book.getSheet("Angebote");
             assertTrue(cell(dwellings, 2, "In Worten").getStringCellValue().contains("passt"));
         }
         Run unknown = batch(list("dwelling", "Haus 1"), "--language", "fr");

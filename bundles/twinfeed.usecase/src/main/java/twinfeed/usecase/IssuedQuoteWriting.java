@@ -3,7 +3,6 @@ package twinfeed.usecase;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.StagedFiles;
@@ -57,9 +56,7 @@ public final class IssuedQuoteWriting implements AutoCloseable {
 
     /** The files that will be written. */
     public List<java.nio.file.Path> files() {
-        return Stream.of(out.workbook(), out.pdf())
-                .filter(java.util.Objects::nonNull)
-                .toList();
+        return out.files();
     }
 
     @Override

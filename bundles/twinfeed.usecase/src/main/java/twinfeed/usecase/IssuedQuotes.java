@@ -24,6 +24,8 @@ import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
 import twinfeed.quotes.QuoteFolder;
 import twinfeed.quotes.Verification;
+import twinfeed.usecase.interchange.UblQuotation;
+import twinfeed.usecase.interchange.VisitCalendar;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
@@ -52,6 +54,19 @@ final class IssuedQuotes {
 
     IssuedQuote accept(Path file, String option, LocalDate on) {
         return issued(written(file, () -> folder(file).accept(file, option, on)));
+    }
+
+    /** The same, and the visit goes into a calendar: that file is written only if the answer could be recorded. */
+    IssuedQuote accept(Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
+        OutputCheck.check(visit.calendar(), ".ics", List.of(file));
+        IssuedQuote accepted = accept(file, option, on);
+        VisitCalendar calendar = new VisitCalendar(accepted.quote(), survey(file), firm.firm(), locale);
+        new OutputFiles()
+                .add(
+                        visit.calendar(),
+                        bytes -> calendar.write(visit.begin(), visit.length(), TwinfeedService.VERSION, bytes))
+                .write();
+        return accepted;
     }
 
     IssuedQuote decline(Path file, LocalDate on) {
@@ -176,6 +191,10 @@ final class IssuedQuotes {
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                     .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
+                    .add(
+                            out.ubl(),
+                            bytes -> new UblQuotation(opened.current(), opened.frozen().survey(), firm.firm())
+                                    .write(bytes))
                     .write();
         } catch (DocumentException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);

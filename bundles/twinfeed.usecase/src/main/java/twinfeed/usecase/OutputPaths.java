@@ -13,16 +13,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param workbook the spreadsheet, *.xlsx; absent for none
  * @param pdf the PDF; absent for none
+ * @param ubl the quote as UBL Quotation, *.xml; absent for none, and of a job sheet always
  * @param inputs files that were read, which no output may replace
  */
-public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path> inputs) {
+public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, @Nullable Path ubl, List<Path> inputs) {
     public OutputPaths {
         inputs = List.copyOf(inputs);
     }
 
     /** These, with no input known. */
     public OutputPaths(@Nullable Path workbook, @Nullable Path pdf) {
-        this(workbook, pdf, List.of());
+        this(workbook, pdf, null, List.of());
     }
 
     /** A spreadsheet alone. */
@@ -35,10 +36,22 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path
         return new OutputPaths(null, file);
     }
 
+    /** The same, with the quote as UBL Quotation beside them. */
+    public OutputPaths withUbl(@Nullable Path file) {
+        return new OutputPaths(workbook, pdf, file, inputs);
+    }
+
+    /** All of them. */
+    public List<Path> files() {
+        return Stream.of(workbook, pdf, ubl)
+                .flatMap(file -> file == null ? Stream.empty() : Stream.of(file))
+                .toList();
+    }
+
     /** The same, sparing these inputs too. */
     public OutputPaths sparing(List<Path> more) {
         return new OutputPaths(
-                workbook, pdf, Stream.concat(inputs.stream(), more.stream()).toList());
+                workbook, pdf, ubl, Stream.concat(inputs.stream(), more.stream()).toList());
     }
 
     /** The same, and none of these files may be replaced. */
@@ -57,6 +70,9 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, List<Path
         }
         if (pdf != null) {
             OutputCheck.check(pdf, ".pdf", inputs);
+        }
+        if (ubl != null) {
+            OutputCheck.check(ubl, ".xml", inputs);
         }
     }
 }

@@ -17,6 +17,7 @@ import twinfeed.pricing.QuoteRequest;
 import twinfeed.usecase.choices.AppliedChoices;
 import twinfeed.usecase.choices.ChoicesInJob;
 import twinfeed.usecase.choices.QuoteChoices;
+import twinfeed.usecase.interchange.UblQuotation;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices an assessed job and writes its quote. */
@@ -55,7 +56,8 @@ final class QuoteMaking {
         QuoteDocument document = document(quote, digest, firm, locale);
         return new OutputFiles()
                 .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
-                .add(out.pdf(), bytes -> QuotePdf.write(document, bytes));
+                .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
+                .add(out.ubl(), bytes -> new UblQuotation(quote, survey(), firm.firm()).write(bytes));
     }
 
     private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {

@@ -546,6 +546,18 @@ public final class TwinfeedService {
     }
 
     /**
+     * Records that the customer accepted an option, and writes the visit that was agreed as an entry of a calendar (RFC 5545).
+     *
+     * @param firm who quotes
+     * @param locale language of the entry
+     * @throws UnusableException if the quote is not open on that day, was changed or has no such option; no entry is written then
+     * @throws twinfeed.model.io.InputException if the entry cannot be written; where its place is right, the answer is recorded all the same
+     */
+    public IssuedQuote accept(Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
+        return new IssuedQuotes().accept(file, option, on, visit, firm, locale);
+    }
+
+    /**
      * Records that the customer declined an issued quote.
      *
      * @throws UnusableException if the quote is not open on that day or was changed

@@ -69,6 +69,8 @@ class NoNetworkTest {
                 office.workbook(),
                 "--pdf",
                 office.pdf(),
+                "--ubl",
+                folder.resolve("quote.xml"),
                 ",",
                 "quote",
                 office.job(),

@@ -4,6 +4,8 @@ package twinfeed.model.check;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -95,6 +97,68 @@ public final class FieldPath {
         attribute(typeAt(root, steps.subList(0, steps.size() - 1)));
     }
 
+    /** The value that an object has there, as a file has it; {@link #NONE} where it says that there is none, empty where nothing is said. */
+    public String text(EObject root) {
+        EObject owner = owner(root);
+        if (owner == null) {
+            return "";
+        }
+        EAttribute field = attribute(owner.eClass());
+        EAttribute presence = Presence.of(field);
+        if (presence != null && Boolean.FALSE.equals(owner.eGet(presence))) {
+            return NONE;
+        }
+        if (!owner.eIsSet(field)) {
+            return "";
+        }
+        List<?> values = field.isMany() ? (List<?>) owner.eGet(field) : List.of(owner.eGet(field));
+        return values.stream()
+                .map(value -> EcoreUtil.convertToString(field.getEAttributeType(), value))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The features on the way and the field itself, for example to name them in words. */
+    public List<EStructuralFeature> features(EClass root) {
+        List<EStructuralFeature> features = new ArrayList<>();
+        EClass type = root;
+        for (Step step : steps) {
+            EStructuralFeature feature = feature(type, step.name());
+            features.add(feature);
+            type = feature instanceof EReference part ? part.getEReferenceType() : type;
+        }
+        return features;
+    }
+
+    /** The element of a list that the way leads through last, as it is called there; empty if it leads through none. */
+    public String element() {
+        return steps.stream()
+                .map(Step::element)
+                .filter(Objects::nonNull)
+                .reduce((first, second) -> second)
+                .orElse("");
+    }
+
+    /** The one path of the field, however an element was called; absent where the way does not lead anywhere. */
+    public @Nullable String in(EObject root) {
+        EObject owner = owner(root);
+        return owner == null ? null : ModelPath.of(owner, attribute(owner.eClass()));
+    }
+
+    private @Nullable EObject owner(EObject root) {
+        @Nullable EObject owner = root;
+        for (Step step : steps.subList(0, steps.size() - 1)) {
+            Object next = owner.eGet(feature(owner.eClass(), step.name()));
+            String element = step.element();
+            owner = element == null
+                    ? (EObject) next
+                    : named((List<?>) next, element).orElse(null);
+            if (owner == null) {
+                return null;
+            }
+        }
+        return owner;
+    }
+
     private static EClass typeAt(EClass root, List<Step> way) {
         EClass type = root;
         for (Step step : way) {
@@ -167,16 +231,24 @@ public final class FieldPath {
     }
 
     private static EObject element(List<?> elements, String list, String called) {
-        for (int at = 0; at < elements.size(); at++) {
-            EObject element = (EObject) elements.get(at);
-            if (called.equals(ModelPath.name(element)) || called.equals(String.valueOf(at + 1))) {
-                return element;
-            }
+        Optional<EObject> named = named(elements, called);
+        if (named.isPresent()) {
+            return named.get();
         }
         String there = elements.stream()
                 .map(one -> ModelPath.name((EObject) one))
                 .filter(name -> !name.isEmpty())
                 .collect(Collectors.joining(", "));
         throw new FieldException("field.noElement", list, called, there, String.valueOf(elements.size()));
+    }
+
+    private static Optional<EObject> named(List<?> elements, String called) {
+        for (int at = 0; at < elements.size(); at++) {
+            EObject element = (EObject) elements.get(at);
+            if (called.equals(ModelPath.name(element)) || called.equals(String.valueOf(at + 1))) {
+                return Optional.of(element);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -3,24 +3,32 @@ package twinfeed.usecase.batch;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.check.FieldPath;
+import twinfeed.model.check.ModelPath;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.rows.Row;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyPackage;
 import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
+import twinfeed.workbook.form.FormLanguage;
 
 /**
  * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a pattern job with the row's own values put in.
@@ -30,12 +38,15 @@ final class Batch {
     private final TwinfeedService office;
     private final BatchTask task;
     private final List<Refused> refused = new ArrayList<>();
-    private final Map<String, Integer> names = new HashMap<>();
+    private final NameTable names = new NameTable();
+    private final FormLanguage language;
+    private List<String> labels = List.of();
     private @Nullable Columns columns;
 
     Batch(TwinfeedService office, BatchTask task) {
         this.office = office;
         this.task = task;
+        this.language = new FormLanguage(task.locale(), attribute -> List.of());
     }
 
     /**
@@ -63,7 +74,10 @@ final class Batch {
                     return; // a remark
                 }
                 if (columns == null) {
-                    columns = new Columns(list.toString(), row);
+                    Survey template = EcoreUtil.copy(task.pattern().job()).getSurvey();
+                    withoutOwn(template);
+                    columns = new Columns(list.toString(), row, template);
+                    labels = columns.fields().stream().map(this::label).toList();
                 } else {
                     Columns heads = columns;
                     Job job = EcoreUtil.copy(task.pattern().job());
@@ -83,8 +97,64 @@ final class Batch {
 
     /** The line of an earlier row with the same name, whatever its capitals; 0 if there is none. */
     private int earlier(String dwelling, int line) {
-        Integer before = dwelling.isEmpty() ? null : names.putIfAbsent(dwelling.toLowerCase(Locale.ROOT), line);
-        return before == null ? 0 : before;
+        return dwelling.isEmpty() ? 0 : names.putIfAbsent(dwelling, line);
+    }
+
+    private String label(FieldPath field) {
+        List<EStructuralFeature> way = field.features(SurveyPackage.Literals.SURVEY);
+        String label = way.stream()
+                .skip(Math.max(0, way.size() - 2))
+                .map(language::label)
+                .collect(Collectors.joining(": "));
+        return field.element().isEmpty() ? label : label + " (" + field.element() + ")";
+    }
+
+    /** What the readings of the list's columns are called, in order; empty before its head is read. */
+    List<String> labels() {
+        return labels;
+    }
+
+    /** The age of a dwelling's unit where the list says it, in whole years; -1 where it does not. */
+    int ownAge(Dwelling dwelling) {
+        List<FieldPath> fields = columns == null ? List.of() : columns.fields();
+        Survey survey = dwelling.judged().opened().job().getSurvey();
+        boolean own = dwelling.readings().stream()
+                .anyMatch(reading -> reading.origin() == ReadingOrigin.OWN
+                        && fields.get(reading.column())
+                                .features(SurveyPackage.Literals.SURVEY)
+                                .contains(SurveyPackage.Literals.PRESENT_UNIT__AGE));
+        return own ? survey.getUnit().getAge() : -1;
+    }
+
+    /** What every dwelling takes over from the template, for the list has no column for it: path and value. */
+    List<List<String>> shared() {
+        Job job = EcoreUtil.copy(task.pattern().job());
+        withoutOwn(job.getSurvey());
+        Set<String> columnsOfList = new HashSet<>();
+        if (columns != null) {
+            columns.fields().forEach(field -> columnsOfList.add(String.valueOf(field.in(job.getSurvey()))));
+        }
+        List<List<String>> rows = new ArrayList<>();
+        add(job.getSurvey(), columnsOfList, rows);
+        for (Iterator<EObject> all = EcoreUtil.getAllProperContents(job.getSurvey(), false); all.hasNext(); ) {
+            add(all.next(), columnsOfList, rows);
+        }
+        return rows;
+    }
+
+    private static void add(EObject object, Set<String> columnsOfList, List<List<String>> rows) {
+        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
+            String path = ModelPath.of(object, attribute);
+            if (object.eIsSet(attribute) && !columnsOfList.contains(path)) {
+                List<?> values =
+                        attribute.isMany() ? (List<?>) object.eGet(attribute) : List.of(object.eGet(attribute));
+                rows.add(List.of(
+                        path.replaceFirst("^survey\\.", ""),
+                        values.stream()
+                                .map(value -> EcoreUtil.convertToString(attribute.getEAttributeType(), value))
+                                .collect(Collectors.joining("; "))));
+            }
+        }
     }
 
     /** A row is a dwelling, or it is refused. */
@@ -113,27 +183,47 @@ final class Batch {
         withoutOwn(job.getSurvey());
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
-        heads.fill(row, job.getSurvey());
+        List<DwellingReading> readings = heads.fill(row, job.getSurvey());
         AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
+        FaultSheet faults = faults(judged);
         try {
             Quote quote = office.quote(judged, task.book(), task.date(), task.firm(), task.locale());
             String why = quote.getOptions().isEmpty() ? String.valueOf(quote.getSummary()) : "";
-            return new Dwelling(row.number(), name, judged, quote, why);
+            return new Dwelling(row.number(), name, readings, judged, quote, why, faults);
         } catch (UnusableException nothing) {
-            return new Dwelling(row.number(), name, judged, null, why(nothing));
+            return new Dwelling(row.number(), name, readings, judged, null, why(nothing), faults);
         }
     }
 
-    /** What is true of one dwelling alone and is never taken over from the template: its papers' dates, its reference and its pictures. */
+    /** The likely fault of a unit of which something is complained. */
+    private @Nullable FaultSheet faults(AssessedJob judged) {
+        Survey survey = judged.opened().job().getSurvey();
+        boolean asked =
+                survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(Urgency::reported);
+        return asked ? office.faults(judged, task.book(), task.date(), task.locale()) : null;
+    }
+
+    /**
+     * What is true of one dwelling alone and is never taken over from the template: where it is, its papers' dates, its reference, what is
+     * complained of and was found there, remarks and pictures.
+     */
     private static void withoutOwn(Survey survey) {
         if (survey.getSite() != null) {
             survey.getSite().setLastInspection(null);
             survey.getSite().setReference(null);
+            survey.getSite().setName(null);
+            survey.getSite().setAddress(null);
+            survey.getSite().setNote(null);
         }
         if (survey.getUnit() != null) {
             survey.getUnit().setGuaranteeUntil(null);
+            survey.getUnit().setNote(null);
         }
+        survey.getSymptoms().clear();
+        survey.setFaultFinding(null);
+        survey.setNotes(null);
+        survey.setTakenBy(null);
         survey.getPhotos().clear();
     }
 

@@ -9,9 +9,11 @@ import java.util.List;
  * @param judged number of dwellings judged
  * @param offered number of those to which a heater can be offered
  * @param unanswered number of those of which a calculator left a check unanswered
+ * @param unsafe number of those in which a safety check fails now
+ * @param complaints number of those of which something is complained, for which a repair may be the answer
  * @param refused the rows that could not be used, in their order
  */
-public record BatchReport(int judged, int offered, int unanswered, List<Refused> refused) {
+public record BatchReport(int judged, int offered, int unanswered, int unsafe, int complaints, List<Refused> refused) {
     public BatchReport {
         refused = List.copyOf(refused);
     }

@@ -5,64 +5,33 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.stream.Collectors;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.assessment.Assessment;
-import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.assessment.Outcome;
-import twinfeed.model.assessment.Remedy;
-import twinfeed.model.assessment.Verdict;
-import twinfeed.model.catalogue.Heater;
-import twinfeed.model.check.Offers;
-import twinfeed.model.quote.QuoteOption;
-import twinfeed.model.survey.Site;
-import twinfeed.units.text.Texts;
 import twinfeed.workbook.batch.ResultWorkbook;
 import twinfeed.workbook.batch.ResultWorkbook.Column;
 import twinfeed.workbook.batch.ResultWorkbook.Kind;
 
-/** The two tables of a batch: a row for each dwelling, and a row for each that was set aside. */
+/** The sheets of a batch's workbook. */
 final class BatchTable {
-    private static final Texts TEXTS = new Texts(BatchTable.class, "Batch");
-    private static final List<Kind> MONEY = List.of(Kind.MONEY, Kind.MONEY, Kind.MONEY);
+    /** Rows that a sheet of every spreadsheet program has, without note, blank row and head. */
+    static final int MOST_ROWS = (1 << 20) - 3;
 
     private final ResultWorkbook book;
     private final Locale locale;
-    private final List<Heater> heaters;
+    private final @Nullable String currency;
+    private final int mostRows;
 
     /**
      * With the book to write.
      *
-     * @param heaters the heaters that have a column of their own
+     * @param currency currency of the prices by ISO 4217
+     * @param mostRows rows after which a further sheet is begun; {@link #MOST_ROWS} but in tests
      */
-    BatchTable(ResultWorkbook book, List<Heater> heaters, Locale locale) {
+    BatchTable(ResultWorkbook book, @Nullable String currency, Locale locale, int mostRows) {
         this.book = book;
-        this.heaters = List.copyOf(heaters);
+        this.currency = currency;
         this.locale = locale;
-    }
-
-    /** Begins the table of dwellings. */
-    void begin(@Nullable String currency) throws IOException {
-        List<Column> columns = new ArrayList<>();
-        columns.add(column("row", Kind.COUNT, 6));
-        columns.add(column("dwelling", Kind.TEXT, 26));
-        columns.add(column("inspection", Kind.DATE, 14));
-        columns.add(column("urgency", Kind.TEXT, 26));
-        columns.add(column("present", Kind.VERDICT, 17));
-        heaters.forEach(heater -> columns.add(
-                new Column(Objects.requireNonNullElse(heater.getTitle(), heater.getId()), Kind.VERDICT, 17)));
-        columns.add(column("offered", Kind.TEXT, 30));
-        columns.add(column("work", Kind.TEXT, 60));
-        List<String> amounts = List.of("net", "tax", "total");
-        for (int at = 0; at < amounts.size(); at++) {
-            columns.add(column(amounts.get(at), MONEY.get(at), 12));
-        }
-        columns.add(column("enquiries", Kind.TEXT, 30));
-        columns.add(column("reason", Kind.TEXT, 60));
-        columns.add(column("missing", Kind.TEXT, 40));
-        book.table(text("dwellings"), text("dwellings.note"), currency, columns);
+        this.mostRows = mostRows;
     }
 
     private Column column(String key, Kind kind, double width) {
@@ -70,97 +39,173 @@ final class BatchTable {
     }
 
     private String text(String key) {
-        return TEXTS.get(locale, key);
+        return DwellingSheets.TEXTS.get(locale, key);
     }
 
-    /** Adds a dwelling. */
-    void add(Dwelling dwelling) {
-        Assessment assessment = dwelling.judged().record();
-        List<@Nullable Object> row = new ArrayList<>();
-        row.add(dwelling.row());
-        row.add(dwelling.name());
-        Site site = dwelling.judged().opened().job().getSurvey().getSite();
-        row.add(site == null ? null : site.getLastInspection());
-        row.add(text("urgency." + Urgency.of(assessment).key()));
-        row.add(assessment.getOptions().stream()
-                .filter(BatchTable::present)
-                .findFirst()
-                .map(BatchTable::verdict)
-                .orElse(null));
-        for (Heater heater : heaters) {
-            row.add(assessment.getOptions().stream()
-                    .filter(option -> !present(option) && heater.getId().equals(option.getHeaterId()))
-                    .findFirst()
-                    .map(BatchTable::verdict)
-                    .orElse(null));
-        }
-        offer(dwelling, assessment, row);
-        row.add(missing(assessment));
-        book.row(row);
+    /** A source of rows. */
+    private interface Rows {
+        /** Hands on all rows. */
+        void each(RowTaker taker) throws IOException;
     }
 
-    private static void offer(Dwelling dwelling, Assessment assessment, List<@Nullable Object> row) {
-        QuoteOption first =
-                dwelling.quote() == null || dwelling.quote().getOptions().isEmpty()
-                        ? null
-                        : dwelling.quote().getOptions().get(0);
-        if (first == null) {
-            for (int at = 0; at < 6; at++) {
-                row.add(null);
+    /** What takes rows. */
+    private interface RowTaker {
+        /** Takes one. */
+        void take(List<? extends @Nullable Object> row) throws IOException;
+    }
+
+    /** Writes all sheets. */
+    void write(
+            String template, BatchTotals totals, DwellingOrder order, List<List<String>> shared, List<Refused> refused)
+            throws IOException {
+        sheet("totals", note("totals", template), totalColumns(), taker -> {
+            for (List<@Nullable Object> row : totals.rows()) {
+                taker.take(row);
             }
-            row.add(dwelling.why());
-            return;
-        }
-        row.add(first.getTitle());
-        row.add(works(assessment, first));
-        row.add(first.getNet());
-        row.add(first.getTax());
-        row.add(first.getTotal());
-        row.add(String.join("; ", first.getEnquiries()));
-        row.add(first.getText());
+        });
+        sheet("dwellings", text("dwellings.note"), dwellingColumns(), order(order, DwellingSheets.Sheet.DWELLINGS));
+        sheet(
+                "visits",
+                text("visits.note"),
+                visitColumns(),
+                taker -> order.visits((visit, rows) -> {
+                    for (List<@Nullable Object> row : rows.get(DwellingSheets.Sheet.VISITS.ordinal())) {
+                        List<@Nullable Object> numbered = new ArrayList<>(row);
+                        numbered.add(0, visit);
+                        taker.take(numbered);
+                    }
+                }));
+        sheet(
+                "repairs",
+                text(totals.repairs() == 0 ? "repairs.none" : "repairs.note"),
+                repairColumns(),
+                order(order, DwellingSheets.Sheet.REPAIRS));
+        sheet("offers", text("offers.note"), offerColumns(), order(order, DwellingSheets.Sheet.OFFERS));
+        sheet("heaters", text("heaters.note"), heaterColumns(), order(order, DwellingSheets.Sheet.HEATERS));
+        sheet("readings", note("readings", template), readingColumns(), order(order, DwellingSheets.Sheet.READINGS));
+        sheet("template", note("template", template), templateColumns(), taker -> {
+            for (List<String> row : shared) {
+                taker.take(row);
+            }
+        });
+        sheet("refused", text(refused.isEmpty() ? "refused.none" : "refused.note"), refusedColumns(), taker -> {
+            for (Refused one : refused) {
+                taker.take(List.of(one.row(), one.dwelling(), one.reason()));
+            }
+        });
     }
 
-    private static String works(Assessment assessment, QuoteOption offered) {
-        return assessment.getOptions().stream()
-                .filter(option -> present(option) == Offers.stays(offered))
-                .filter(option -> present(option) || Objects.equals(option.getHeaterId(), offered.getHeaterId()))
-                .flatMap(option -> option.getRemedies().stream())
-                .map(Remedy::getTitle)
-                .collect(Collectors.joining("; "));
+    private String note(String sheet, String template) {
+        return DwellingSheets.TEXTS.format(locale, sheet + ".note", Map.of("template", template));
     }
 
-    /** The readings that some check lacks. */
-    private static String missing(Assessment assessment) {
-        return assessment.getOptions().stream()
-                .flatMap(option -> option.getFindings().stream())
-                .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
-                .map(Finding::getMissing)
-                .flatMap(List::stream)
-                .distinct()
-                .collect(Collectors.joining("; "));
+    private static Rows order(DwellingOrder order, DwellingSheets.Sheet sheet) {
+        return taker -> order.mostUrgentFirst(rows -> {
+            for (List<@Nullable Object> row : rows.get(sheet.ordinal())) {
+                taker.take(row);
+            }
+        });
     }
 
-    private static boolean present(OptionAssessment option) {
-        return Boolean.TRUE.equals(option.getPresent());
-    }
-
-    private static Verdict verdict(OptionAssessment option) {
-        return option.getVerdict();
-    }
-
-    /** The table of the rows set aside; an empty one says that there are none. */
-    void refused(List<Refused> refused) throws IOException {
-        book.table(
-                text("refused"),
-                text(refused.isEmpty() ? "refused.none" : "refused.note"),
-                null,
-                List.of(
-                        column("row", Kind.COUNT, 6),
-                        column("dwelling", Kind.TEXT, 26),
-                        column("why", Kind.TEXT, 110)));
-        for (Refused one : refused) {
-            List<Object> row = List.of(one.row(), one.dwelling(), one.reason());
+    private void sheet(String key, String note, List<Column> columns, Rows rows) throws IOException {
+        String name = text(key);
+        book.table(name, note, currency, columns);
+        int[] counts = {0, 1};
+        rows.each(row -> {
+            if (counts[0] == mostRows) {
+                counts[0] = 0;
+                book.table(name + " " + ++counts[1], note, currency, columns);
+            }
+            counts[0]++;
             book.row(row);
-        }
+        });
+    }
+
+    private List<Column> totalColumns() {
+        return List.of(
+                column("group", Kind.TEXT, 26),
+                column("what", Kind.TEXT, 60),
+                column("dwellings", Kind.COUNT, 12),
+                column("net", Kind.MONEY, 14),
+                column("tax", Kind.MONEY, 14),
+                column("total", Kind.MONEY, 14));
+    }
+
+    private List<Column> dwellingColumns() {
+        return List.of(
+                column("row", Kind.COUNT, 6),
+                column("dwelling", Kind.TEXT, 20),
+                column("urgency", Kind.TEXT, 22),
+                column("dangers", Kind.TEXT, 28),
+                column("age", Kind.COUNT, 6),
+                column("inspection", Kind.DATE, 12),
+                column("repair", Kind.TEXT, 24),
+                column("present", Kind.VERDICT, 15),
+                column("total", Kind.MONEY, 11),
+                column("own", Kind.COUNT, 9),
+                column("template", Kind.COUNT, 10),
+                column("missing", Kind.COUNT, 9));
+    }
+
+    private List<Column> visitColumns() {
+        return List.of(
+                column("visit", Kind.COUNT, 6),
+                column("street", Kind.TEXT, 24),
+                column("dwelling", Kind.TEXT, 20),
+                column("urgency", Kind.TEXT, 22),
+                column("todo", Kind.TEXT, 42),
+                column("take", Kind.TEXT, 50));
+    }
+
+    private List<Column> repairColumns() {
+        return List.of(
+                column("row", Kind.COUNT, 6),
+                column("dwelling", Kind.TEXT, 20),
+                column("complaint", Kind.TEXT, 28),
+                column("cause", Kind.TEXT, 36),
+                column("advice", Kind.TEXT, 22),
+                column("repairNet", Kind.MONEY, 11),
+                column("newNet", Kind.MONEY, 11),
+                column("reason", Kind.TEXT, 40));
+    }
+
+    private List<Column> offerColumns() {
+        return List.of(
+                column("row", Kind.COUNT, 6),
+                column("dwelling", Kind.TEXT, 20),
+                column("offered", Kind.TEXT, 22),
+                column("work", Kind.TEXT, 36),
+                column("net", Kind.MONEY, 11),
+                column("tax", Kind.MONEY, 10),
+                column("total", Kind.MONEY, 11),
+                column("enquiries", Kind.TEXT, 18),
+                column("reason", Kind.TEXT, 36));
+    }
+
+    private List<Column> heaterColumns() {
+        return List.of(
+                column("row", Kind.COUNT, 6),
+                column("dwelling", Kind.TEXT, 20),
+                column("heater", Kind.TEXT, 26),
+                column("verdict", Kind.VERDICT, 16),
+                column("decides", Kind.TEXT, 48),
+                column("needed", Kind.TEXT, 42));
+    }
+
+    private List<Column> readingColumns() {
+        return List.of(
+                column("row", Kind.COUNT, 6),
+                column("dwelling", Kind.TEXT, 24),
+                column("reading", Kind.TEXT, 50),
+                column("value", Kind.TEXT, 40),
+                column("origin", Kind.TEXT, 24));
+    }
+
+    private List<Column> templateColumns() {
+        return List.of(column("reading", Kind.TEXT, 70), column("value", Kind.TEXT, 60));
+    }
+
+    private List<Column> refusedColumns() {
+        return List.of(column("row", Kind.COUNT, 6), column("dwelling", Kind.TEXT, 26), column("why", Kind.TEXT, 110));
     }
 }

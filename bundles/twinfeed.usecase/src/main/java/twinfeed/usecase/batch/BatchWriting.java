@@ -3,10 +3,13 @@ package twinfeed.usecase.batch;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
+import twinfeed.model.io.InputException;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.batch.ResultWorkbook;
@@ -15,11 +18,39 @@ import twinfeed.workbook.batch.ResultWorkbook;
 public final class BatchWriting {
     private final TwinfeedService office;
     private final BatchTask task;
+    private final int mostRows;
 
     /** With the use cases and what is to be done. */
     public BatchWriting(TwinfeedService office, BatchTask task) {
+        this(office, task, BatchTable.MOST_ROWS);
+    }
+
+    /** The same with fewer rows a sheet, for tests. */
+    BatchWriting(TwinfeedService office, BatchTask task, int mostRows) {
         this.office = office;
         this.task = task;
+        this.mostRows = mostRows;
+    }
+
+    /** What is counted while the list is read. */
+    private static final class Counts {
+        private int judged;
+        private int offered;
+        private int unanswered;
+        private int unsafe;
+        private int complaints;
+
+        void add(Dwelling dwelling) {
+            judged++;
+            offered += dwelling.quote() == null ? 0 : 1;
+            unanswered += dwelling.judged().unanswered() ? 1 : 0;
+            unsafe += Urgency.dangers(dwelling.judged().record()).isEmpty() ? 0 : 1;
+            complaints += RepairRow.count(dwelling) > 0 ? 1 : 0;
+        }
+
+        BatchReport report(List<Refused> refused) {
+            return new BatchReport(judged, offered, unanswered, unsafe, complaints, refused);
+        }
     }
 
     /**
@@ -28,31 +59,40 @@ public final class BatchWriting {
      * @param list the dwellings, *.csv or *.xlsx
      * @param out the workbook to write
      * @param progress called after each row with the number of rows so far
-     * @throws twinfeed.model.io.InputException or UnusableException if the list as a whole cannot be used, or the file not be written
+     * @throws InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
         Batch batch = new Batch(office, task);
-        int[] counts = new int[3];
-        try (ResultWorkbook results = results(list)) {
-            BatchTable table = new BatchTable(results, task.heaters(), task.locale());
-            table.begin(task.book().getCurrency());
+        BatchTotals totals = new BatchTotals(task.locale());
+        Counts counts = new Counts();
+        DwellingSheets sheets = new DwellingSheets(task.locale(), batch::labels);
+        try (DwellingOrder order = new DwellingOrder(sheets, batch::ownAge)) {
             batch.run(
                     list,
                     dwelling -> {
-                        table.add(dwelling);
-                        counts[0]++;
-                        counts[1] += dwelling.quote() == null ? 0 : 1;
-                        counts[2] += dwelling.judged().unanswered() ? 1 : 0;
+                        order.add(dwelling);
+                        totals.add(dwelling);
+                        counts.add(dwelling);
                     },
                     progress);
-            table.refused(batch.refused());
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-            results.write(bytes);
-            AtomicFile.write(out, bytes.toByteArray());
+            try (ResultWorkbook results = results(list)) {
+                new BatchTable(results, task.book().getCurrency(), task.locale(), mostRows)
+                        .write(
+                                String.valueOf(task.pattern().file().getFileName()),
+                                totals,
+                                order,
+                                batch.shared(),
+                                batch.refused());
+                ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+                results.write(bytes);
+                AtomicFile.write(out, bytes.toByteArray());
+            }
         } catch (IOException refused) {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
+        } catch (UncheckedIOException full) {
+            throw new UnusableException(out + ": " + full.getCause().getMessage(), full);
         }
-        return new BatchReport(counts[0], counts[1], counts[2], batch.refused());
+        return counts.report(batch.refused());
     }
 
     private ResultWorkbook results(Path list) {

@@ -1,23 +1,45 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.survey.FaultAnswer;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.Symptom;
 
-/** Which dwellings come first, by what holds at the unit that is there. */
+/** Which dwellings come first, most urgent first, by what holds there now. */
 enum Urgency {
-    /** A safety check fails now. */
+    /** A safety check fails now, for example a cable can overheat behind its device. Whatever is missing besides makes it no safer. */
     SAFETY("safety"),
+    /** What is complained of can be a danger: heat, smell, water at live parts, current to earth, water that scalds. */
+    SIGN("sign"),
     /** The unit does not suit the house. */
     UNSUITED("unsuited"),
     /** Readings are missing, or too coarse. */
     OPEN("open"),
     /** Nothing presses. */
     SOUND("sound");
+
+    /** Common practice in the trade: with these nobody waits. */
+    private static final Set<String> DANGERS = Set.of(
+            "isolatorHot",
+            "smellAtUnit",
+            "terminalsBurnt",
+            "boardMarked",
+            "insulationLow",
+            "circuitInsulationLow",
+            "rcdTrips",
+            "leakFromCase",
+            "waterInCase",
+            "switchBodyWeeps",
+            "tooHot");
 
     private final String key;
 
@@ -30,26 +52,58 @@ enum Urgency {
         return key;
     }
 
-    /** Of a dwelling; one without a unit is open. */
-    static Urgency of(Assessment assessment) {
-        return assessment.getOptions().stream()
-                .filter(option -> Boolean.TRUE.equals(option.getPresent()))
-                .findFirst()
-                .map(Urgency::of)
-                .orElse(OPEN);
-    }
-
-    private static Urgency of(OptionAssessment present) {
-        if (present.getFindings().stream().anyMatch(Urgency::unsafe)) {
+    /** Of a dwelling; one without a unit is open unless the house itself is unsafe with every heater. */
+    static Urgency of(Assessment assessment, Survey survey) {
+        if (!dangers(assessment).isEmpty()) {
             return SAFETY;
         }
-        if (present.getVerdict() == Verdict.NOT_CHECKED || present.getVerdict() == Verdict.CANNOT_TELL) {
+        if (survey.getSymptoms().stream().anyMatch(Urgency::danger)) {
+            return SIGN;
+        }
+        OptionAssessment present = present(assessment);
+        if (present == null
+                || present.getVerdict() == Verdict.NOT_CHECKED
+                || present.getVerdict() == Verdict.CANNOT_TELL) {
             return OPEN;
         }
         return present.getVerdict() == Verdict.SUITS ? SOUND : UNSUITED;
     }
 
-    private static boolean unsafe(Finding finding) {
-        return finding.getOutcome() == Outcome.FAILS && finding.getKind() == FindingClass.SAFETY;
+    private static boolean danger(Symptom symptom) {
+        return reported(symptom) && DANGERS.contains(String.valueOf(symptom.getKey()));
+    }
+
+    /** Whether a symptom was answered with yes. */
+    static boolean reported(Symptom symptom) {
+        return !symptom.isSetAnswer() || symptom.getAnswer() == FaultAnswer.YES;
+    }
+
+    /** The safety checks that fail now: at the unit that is there, else those that fail with every heater. */
+    static List<Finding> dangers(Assessment assessment) {
+        OptionAssessment present = present(assessment);
+        if (present != null) {
+            return unsafe(present);
+        }
+        if (assessment.getOptions().isEmpty()) {
+            return List.of();
+        }
+        return unsafe(assessment.getOptions().get(0)).stream()
+                .filter(finding -> assessment.getOptions().stream().allMatch(option -> unsafe(option).stream()
+                        .anyMatch(other -> other.getKey().equals(finding.getKey()))))
+                .toList();
+    }
+
+    private static List<Finding> unsafe(OptionAssessment option) {
+        return option.getFindings().stream()
+                .filter(finding -> finding.getOutcome() == Outcome.FAILS && finding.getKind() == FindingClass.SAFETY)
+                .toList();
+    }
+
+    /** The unit that is there; absent if there is none. */
+    static @Nullable OptionAssessment present(Assessment assessment) {
+        return assessment.getOptions().stream()
+                .filter(option -> Boolean.TRUE.equals(option.getPresent()))
+                .findFirst()
+                .orElse(null);
     }
 }

@@ -19,6 +19,7 @@ import twinfeed.model.form.SurveyForm;
 import twinfeed.model.job.JobPackage;
 import twinfeed.model.pricebook.PricebookPackage;
 import twinfeed.model.quote.QuotePackage;
+import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.text.ModelDocs;
 import twinfeed.pricing.texts.StandingTexts;
 import twinfeed.units.text.Texts;
@@ -31,6 +32,9 @@ import twinfeed.usecase.TwinfeedService;
  */
 public final class FileGuide {
     private static final Texts TEXTS = new Texts(FileGuide.class, "Guide");
+
+    /** Column of a list of dwellings for what is complained of. */
+    static final String SYMPTOMS = "symptoms";
 
     private final FieldText fields;
     private final List<String> lines = new ArrayList<>();
@@ -148,6 +152,7 @@ public final class FileGuide {
 
     private void dwellings() {
         field("dwelling", "", text("dwelling"));
+        field(SYMPTOMS, fields.form(SurveyPackage.Literals.SYMPTOM__KEY), text("symptoms"));
         SurveyForm.pages().stream()
                 .flatMap(page -> page.parts().stream())
                 .filter(part -> !part.path().isEmpty())

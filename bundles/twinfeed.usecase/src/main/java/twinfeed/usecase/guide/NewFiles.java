@@ -133,6 +133,10 @@ public final class NewFiles {
         List<String> meanings = new ArrayList<>(List.of("# " + say("row.meaning")));
         List<String> units = new ArrayList<>(List.of("# " + say("row.unit")));
         List<String> examples = new ArrayList<>(List.of("# " + say("row.example")));
+        names.add(FileGuide.SYMPTOMS);
+        meanings.add(say("symptoms"));
+        units.add(fields.unit(Literals.SYMPTOM__KEY));
+        examples.add(fields.example(Literals.SYMPTOM__KEY));
         for (FormPart part : columns()) {
             for (EAttribute attribute : part.attributes()) {
                 names.add(FileGuide.column(part) + attribute.getName());

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-/** Tests of the list of dwellings. */
+/** Tests of twinfeed.usecase.batch. */
 @NullMarked
 package twinfeed.usecase.batch;
 

@@ -76,10 +76,11 @@ public final class ResultTable {
         CellStyle look = SheetStyles.LINE;
         if (value == null) {
             page.blank(at, look);
+        } else if (value instanceof Verdict verdict
+                && (column.kind() == ResultWorkbook.Kind.VERDICT || column.kind() == ResultWorkbook.Kind.TEXT)) {
+            page.text(at, answers.verdict(verdict), OutcomeText.look(verdict, look));
         } else if (column.kind() == ResultWorkbook.Kind.TEXT) {
             page.text(at, value.toString(), look);
-        } else if (column.kind() == ResultWorkbook.Kind.VERDICT && value instanceof Verdict verdict) {
-            page.text(at, answers.verdict(verdict), OutcomeText.look(verdict, look));
         } else if (column.kind() == ResultWorkbook.Kind.DATE && value instanceof LocalDate date) {
             page.date(at, date, look.format(formats.date()).align(CellStyle.Alignment.LEFT));
         } else if (figure(column.kind()) && value instanceof Number number) {

@@ -21,7 +21,7 @@ public final class ResultWorkbook implements AutoCloseable {
 
     /** What a column holds. */
     public enum Kind {
-        /** Text; whatever it begins with, it stays text. */
+        /** Text; whatever it begins with, it stays text. A verdict among them shows as in a column of verdicts. */
         TEXT,
         /** A number. */
         NUMBER,
