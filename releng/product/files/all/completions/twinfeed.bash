@@ -458,7 +458,7 @@ function _picocli_twinfeed_quote() {
 
   local commands=""
   local flag_opts="'--strict' '--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--catalogue' '--language' '--book' '--out' '--pdf' '--firm' '--issue' '--revise' '--reason' '--heater' '--date'"
+  local arg_opts="'--catalogue' '--language' '--book' '--out' '--pdf' '--ubl' '--firm' '--issue' '--revise' '--reason' '--heater' '--date'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -485,6 +485,12 @@ function _picocli_twinfeed_quote() {
       return $?
       ;;
     '--pdf')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
+    '--ubl')
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
@@ -543,7 +549,7 @@ function _picocli_twinfeed_accept() {
 
   local commands=""
   local flag_opts="'--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--option' '--date'"
+  local arg_opts="'--option' '--date' '--visit' '--hours' '--calendar' '--language' '--firm'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -553,6 +559,27 @@ function _picocli_twinfeed_accept() {
       ;;
     '--date')
       return
+      ;;
+    '--visit')
+      return
+      ;;
+    '--hours')
+      return
+      ;;
+    '--calendar')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
+    '--language')
+      return
+      ;;
+    '--firm')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
       ;;
   esac
 
@@ -614,7 +641,7 @@ function _picocli_twinfeed_reprint() {
 
   local commands=""
   local flag_opts="'--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--firm' '--out' '--pdf' '--language'"
+  local arg_opts="'--firm' '--out' '--pdf' '--ubl' '--language'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -632,6 +659,12 @@ function _picocli_twinfeed_reprint() {
       return $?
       ;;
     '--pdf')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
+    '--ubl')
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files

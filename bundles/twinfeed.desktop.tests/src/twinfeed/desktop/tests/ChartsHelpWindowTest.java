@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.TabFolder;
@@ -202,5 +203,21 @@ final class ChartsHelpWindowTest {
                 .getSelection()[0]
                 .getText()));
         ui.shoot("43-help");
+        ui.run(() -> {
+            Tree tree = ui.field(Tree.class, "help.checks");
+            TreeItem list = java.util.Arrays.stream(tree.getItems())
+                    .flatMap(group -> java.util.Arrays.stream(group.getItems()))
+                    .filter(each -> each.getText().equals("A list of dwellings"))
+                    .findFirst()
+                    .orElseThrow();
+            tree.setSelection(list);
+            Event event = new Event();
+            event.item = list;
+            tree.notifyListeners(SWT.Selection, event);
+        });
+        String files = ui.ask(() -> ui.field(StyledText.class, "help.text").getText());
+        assertTrue(files.startsWith("A list of dwellings, *.csv or *.xlsx"), files);
+        assertTrue(files.contains("water.test.flow") && files.contains("symptoms"), files);
+        ui.shoot("44-files-explained");
     }
 }

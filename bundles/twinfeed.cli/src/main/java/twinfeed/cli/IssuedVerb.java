@@ -89,7 +89,8 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Option(
                 names = "--calendar",
                 paramLabel = "VISIT.ics",
-                description = "The visit as an iCalendar entry (RFC 5545) to write; a later one for the same quote moves it.")
+                description =
+                        "The visit as an iCalendar entry (RFC 5545) to write; a later one for the same quote moves it.")
         private @Nullable Path calendar;
 
         @Option(names = "--language", paramLabel = "CODE", description = "Language of the entry: en or de.")

@@ -100,8 +100,10 @@ final class QuoteVerb implements Callable<Integer> {
                     new IllegalArgumentException());
         }
         face.office().prepareWriting();
-        OutputPaths outputs =
-                new OutputPaths(out, pdf).withUbl(ubl).sparing(book, firm, revise).sparing(job.inputs());
+        OutputPaths outputs = new OutputPaths(out, pdf)
+                .withUbl(ubl)
+                .sparing(book, firm, revise)
+                .sparing(job.inputs());
         outputs.check();
         PriceBook prices = face.office().book(book);
         OpenedJob opened = job.open(face);

@@ -2,8 +2,6 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
-import java.util.Objects;
-import java.util.stream.Stream;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Step;
@@ -157,8 +155,7 @@ final class TextReport {
 
     /** Names the files that were written. */
     void written(OutputPaths files) {
-        files.files()
-                .forEach(file -> out.println(face.text("written") + " " + file));
+        files.files().forEach(file -> out.println(face.text("written") + " " + file));
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {

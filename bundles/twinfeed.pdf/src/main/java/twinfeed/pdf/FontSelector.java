@@ -133,6 +133,9 @@ final class FontSelector {
         if (letter == '\n' || letter == '\t' || letter == '\r') {
             return ' ';
         }
+        if (letter == HYPHEN_HERE) {
+            return letter;
+        }
         boolean control = letter < ' ' || Character.getType(letter) == Character.FORMAT || letter > LAST_PLANE_0;
         return !control && (text.get(letter) || signs.get(letter)) ? letter : REPLACEMENT;
     }

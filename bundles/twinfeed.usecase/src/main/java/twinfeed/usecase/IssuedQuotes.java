@@ -191,10 +191,9 @@ final class IssuedQuotes {
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                     .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                    .add(
-                            out.ubl(),
-                            bytes -> new UblQuotation(opened.current(), opened.frozen().survey(), firm.firm())
-                                    .write(bytes))
+                    .add(out.ubl(), bytes -> new UblQuotation(
+                                    opened.current(), opened.frozen().survey(), firm.firm())
+                            .write(bytes))
                     .write();
         } catch (DocumentException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);

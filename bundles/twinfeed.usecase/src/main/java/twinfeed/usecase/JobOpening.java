@@ -17,6 +17,7 @@ import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
+import twinfeed.model.io.NearestName;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
@@ -124,19 +125,21 @@ final class JobOpening {
                     "survey.rules",
                     rules,
                     "there is no such rule set",
-                    "name one of " + String.join(", ", RuleSets.ids())));
+                    NearestName.advice(rules, RuleSets.ids(), "name one of " + String.join(", ", RuleSets.ids()))));
         }
         String climate = survey.getClimate();
         if (climate != null
                 && !climate.equals(Climates.MODEL)
                 && Climates.months(climate).isEmpty()) {
+            List<String> known = new ArrayList<>(Climates.ids());
+            known.add(Climates.MODEL);
             errors.add(new InputProblem(
                     file.toString(),
                     0,
                     "survey.climate",
                     climate,
                     "there is no such climate",
-                    "name one of " + String.join(", ", Climates.ids()) + ", " + Climates.MODEL));
+                    NearestName.advice(climate, known, "name one of " + String.join(", ", known))));
         }
         air(survey, file);
         winter(survey, file);

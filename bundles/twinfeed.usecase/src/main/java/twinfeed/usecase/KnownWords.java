@@ -18,22 +18,27 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.NearestName;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Fitting;
+import twinfeed.model.survey.IsolationTick;
 import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage.Literals;
 import twinfeed.model.survey.Symptom;
 
 /**
- * Words of a survey that are keys of the calculators' data: symptoms, fittings, protective devices, reference methods. A misspelt one
+ * Words of a survey that are keys of the calculators' data: symptoms, steps of the isolation, fittings, protective devices, cables, reference methods. A misspelt one
  * would be passed over in silence: a symptom that nobody asks for, a breaker without a limit.
  */
 final class KnownWords {
     private static final String FITTING = "fitting.";
 
+    /** Steps of the isolation that earlier files tick; they are read and do not count. */
+    private static final List<String> EARLIER_STEPS = List.of("testerProved", "provedDead", "testerProvedAgain");
+
     private final String file;
     private final List<InputProblem> problems;
     private final Collection<String> symptoms;
     private final Collection<String> fittings;
+    private final Collection<String> steps;
 
     /**
      * With what the calculators know.
@@ -47,6 +52,7 @@ final class KnownWords {
         this.problems = problems;
         this.symptoms = keys(calculators, "question.");
         this.fittings = keys(calculators, FITTING);
+        this.steps = keys(calculators, "isolation.");
     }
 
     /** What follows a prefix in the keys of the calculators' texts. */
@@ -82,6 +88,13 @@ final class KnownWords {
                         Literals.CABLE_SEGMENT__METHOD,
                         segment.getMethod(),
                         rules.get().methods());
+                check(
+                        segment,
+                        Literals.CABLE_SEGMENT__CABLE,
+                        segment.getCable(),
+                        rules.get().cables().keys());
+            } else if (object instanceof IsolationTick tick && !EARLIER_STEPS.contains(String.valueOf(tick.getStep()))) {
+                check(tick, Literals.ISOLATION_TICK__STEP, tick.getStep(), steps);
             }
         }
     }

@@ -51,7 +51,10 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, @Nullable
     /** The same, sparing these inputs too. */
     public OutputPaths sparing(List<Path> more) {
         return new OutputPaths(
-                workbook, pdf, ubl, Stream.concat(inputs.stream(), more.stream()).toList());
+                workbook,
+                pdf,
+                ubl,
+                Stream.concat(inputs.stream(), more.stream()).toList());
     }
 
     /** The same, and none of these files may be replaced. */

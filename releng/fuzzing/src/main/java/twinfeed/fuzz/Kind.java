@@ -11,6 +11,7 @@ enum Kind {
     BOOK_XLSX("input.xlsx"),
     DWELLINGS("input.csv"),
     DWELLINGS_XLSX("input.xlsx"),
+    FORM("filled-in.xlsx"),
     FIRM("firm.properties"),
     TEXTS("standing-texts.properties"),
     QUOTE("input.json");

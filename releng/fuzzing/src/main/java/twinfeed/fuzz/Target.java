@@ -75,6 +75,7 @@ final class Target {
             case BOOK_XLSX -> List.of(workbook(folder.resolve("prices.csv")));
             case DWELLINGS -> List.of(Files.readAllBytes(folder.resolve("dwellings.csv")));
             case DWELLINGS_XLSX -> List.of(workbook(folder.resolve("dwellings.csv")));
+            case FORM -> List.of(form("en"), form("de"));
             case FIRM -> List.of(Files.readAllBytes(folder.resolve("firm.properties")));
             case TEXTS ->
                 List.of(
@@ -150,6 +151,9 @@ final class Target {
             case DWELLINGS, DWELLINGS_XLSX -> {
                 return batch();
             }
+            case FORM -> {
+                return filledIn();
+            }
             case FIRM -> FirmFile.load(input);
             case TEXTS -> StandingTextFile.load(input, Locale.UK);
             case QUOTE -> service.issued(input);
@@ -163,6 +167,27 @@ final class Target {
         if (accepted % CALCULATED == 0) {
             service.glance(opened, Locale.UK);
         }
+    }
+
+    /** A survey's form with what the demonstration knows in it. */
+    private byte[] form(String language) throws IOException {
+        Path form = folder.resolve("blank.xlsx");
+        String said = run(
+                "form", folder.resolve("alder-beck.job").toString(), "--out", form.toString(), "--language", language);
+        if (!said.isEmpty()) {
+            throw new IllegalStateException(said);
+        }
+        return Files.readAllBytes(form);
+    }
+
+    private String filledIn() throws IOException {
+        Path job = folder.resolve("filled-in.job");
+        String said = run(
+                "read", input.toString(), "--out", job.toString(), "--catalogue", "heaters.catalogue");
+        if (Files.deleteIfExists(job)) {
+            accepted++;
+        }
+        return said;
     }
 
     private String batch() throws IOException {

@@ -25,12 +25,15 @@ import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
+import twinfeed.usecase.guide.FileGuide;
+import twinfeed.usecase.guide.FileKind;
 
-/** The checks of all calculators, and the page of the one that is chosen. */
+/** The checks of all calculators and the kinds of files, and the page of the one that is chosen. */
 public final class HelpPart {
     private static final int MARGIN = 12;
 
     private final HelpPages pages;
+    private final FileGuide guide;
     private final Tree tree;
     private final StyledText text;
     private @Nullable JobResult result;
@@ -40,6 +43,7 @@ public final class HelpPart {
     @Inject
     public HelpPart(Composite parent, Desk desk, Words words) {
         this.pages = new HelpPages(desk.office().calculators(), words);
+        this.guide = new FileGuide(desk.office());
         parent.setLayout(new FillLayout());
         SashForm halves = new SashForm(parent, SWT.HORIZONTAL);
         Composite left = Controls.pane(halves);
@@ -70,12 +74,41 @@ public final class HelpPart {
             }
             group.setExpanded(true);
         }
+        files(made, words);
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (event.item.getData() instanceof String key) {
                 write(key);
+            } else if (event.item.getData() instanceof FileKind kind) {
+                write(FilePages.of(guide.page(kind)));
             }
         }));
         return made;
+    }
+
+    /** The kinds of files that the program reads, behind the checks. */
+    private static void files(Tree tree, Words words) {
+        TreeItem group = new TreeItem(tree, SWT.NONE);
+        group.setText(words.get("help.files"));
+        group.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        for (FileKind kind : FileKind.values()) {
+            TreeItem item = new TreeItem(group, SWT.NONE);
+            item.setText(words.get("help.file." + kind.key()));
+            item.setData(kind);
+        }
+        group.setExpanded(true);
+    }
+
+    /** Shows the page of the first kind of files; the others stand below it in the tree. */
+    public void showFiles() {
+        for (TreeItem group : tree.getItems()) {
+            for (TreeItem item : group.getItems()) {
+                if (item.getData() == FileKind.JOB) {
+                    tree.setSelection(item);
+                    tree.showItem(item);
+                    write(FilePages.of(guide.page(FileKind.JOB)));
+                }
+            }
+        }
     }
 
     /**

@@ -171,6 +171,14 @@ public final class JobParts implements Jobs {
         }
     }
 
+    /** Shows what each kind of file may hold. */
+    public void explainFiles() {
+        MPart part = service.showPart(HELP, PartState.ACTIVATE);
+        if (part != null && part.getObject() instanceof HelpPart help) {
+            help.showFiles();
+        }
+    }
+
     /** Shows the page for a quick question. */
     public void showQuick() {
         service.showPart(QUICK, PartState.ACTIVATE);

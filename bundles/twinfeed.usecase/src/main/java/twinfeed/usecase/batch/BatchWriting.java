@@ -90,7 +90,7 @@ public final class BatchWriting {
         } catch (IOException refused) {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
         } catch (UncheckedIOException full) {
-            throw new UnusableException(out + ": " + full.getCause().getMessage(), full);
+            throw new UnusableException(out + ": " + full.getMessage(), full);
         }
         return counts.report(batch.refused());
     }

@@ -4,6 +4,7 @@ package twinfeed.usecase.form;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +43,12 @@ final class PaperForm {
 
     /** Two readings stand beside one another. */
     private static final int BESIDE = 2;
+
+    /** Shares of a table's width are counted in letters of its heads. */
+    private static final int LETTERS_OF_A_SHARE = 4;
+
+    /** The room beside the letters of a cell. */
+    private static final int PADDING_LETTERS = 3;
 
     /** Chosen or looked up in the office. */
     private static final Set<EStructuralFeature> OFFICE = Set.of(
@@ -196,11 +203,11 @@ final class PaperForm {
         List<Column> columns = new ArrayList<>();
         for (EAttribute attribute : part.attributes()) {
             if (!OFFICE.contains(attribute)) {
-                columns.add(new Column(label(attribute), Kind.BOX, columns.isEmpty() ? 3 : 2));
+                columns.add(head(label(attribute), columns.isEmpty() ? 3 : 2));
             }
         }
         for (EReference child : list.getEReferenceType().getEAllContainments()) {
-            columns.add(new Column(language.label(child), Kind.BOX, 4));
+            columns.add(head(language.label(child), 4));
         }
         List<String> blank = columns.stream().map(column -> "").toList();
         List<List<String>> rows = new ArrayList<>();
@@ -208,6 +215,23 @@ final class PaperForm {
             rows.add(blank);
         }
         sections.add(new Section(language.title(part), Tone.PLAIN, List.of(), new Table(columns, rows)));
+    }
+
+    /**
+     * A column whose head is not cut: long words are divided where their parts meet, and the column is as wide as the longest of what is left.
+     *
+     * @param least least share of the width
+     */
+    private Column head(String title, int least) {
+        String divided = title;
+        for (String word : text("divided").split("\\s+")) {
+            divided = divided.replace(word.replace("|", ""), word.replace('|', '\u00ad'));
+        }
+        int longest = Arrays.stream(divided.split("[\\s\u00ad]+"))
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+        return new Column(divided, Kind.BOX, Math.max(least * LETTERS_OF_A_SHARE, longest + PADDING_LETTERS));
     }
 
     /** Readings of a part that is there, not taken and without a value that holds in their place. */

@@ -91,13 +91,15 @@ public final class UblQuotation {
                 xml.value("EndDate", quote.getValidUntil());
             });
         }
-        xml.part("SellerSupplierParty", () -> xml.part("Party", () -> {
-            name(xml, firm.name());
-            address(xml, "PostalAddress", firm.address());
-            if (!firm.contact().isBlank()) {
-                xml.part("Contact", () -> xml.value("Note", firm.contact()));
-            }
-        }));
+        xml.part(
+                "SellerSupplierParty",
+                () -> xml.part("Party", () -> {
+                    name(xml, firm.name());
+                    address(xml, "PostalAddress", firm.address());
+                    if (!firm.contact().isBlank()) {
+                        xml.part("Contact", () -> xml.value("Note", firm.contact()));
+                    }
+                }));
         buyer(xml);
         site(xml);
         if (!quote.getTerms().isEmpty()) {
@@ -145,16 +147,18 @@ public final class UblQuotation {
         if (customer == null) {
             return;
         }
-        xml.part("BuyerCustomerParty", () -> xml.part("Party", () -> {
-            name(xml, customer.getName());
-            address(xml, "PostalAddress", customer.getAddress());
-            if (customer.getPhone() != null || customer.getEmail() != null) {
-                xml.part("Contact", () -> {
-                    xml.value("Telephone", customer.getPhone());
-                    xml.value("ElectronicMail", customer.getEmail());
-                });
-            }
-        }));
+        xml.part(
+                "BuyerCustomerParty",
+                () -> xml.part("Party", () -> {
+                    name(xml, customer.getName());
+                    address(xml, "PostalAddress", customer.getAddress());
+                    if (customer.getPhone() != null || customer.getEmail() != null) {
+                        xml.part("Contact", () -> {
+                            xml.value("Telephone", customer.getPhone());
+                            xml.value("ElectronicMail", customer.getEmail());
+                        });
+                    }
+                }));
     }
 
     private void site(UblXml xml) throws XMLStreamException {
@@ -209,9 +213,7 @@ public final class UblQuotation {
     }
 
     private static @Nullable String percent(@Nullable BigDecimal rate) {
-        return rate == null
-                ? null
-                : rate.movePointRight(2).stripTrailingZeros().toPlainString();
+        return rate == null ? null : rate.movePointRight(2).stripTrailingZeros().toPlainString();
     }
 
     private void amount(UblXml xml, String name, @Nullable BigDecimal amount) throws XMLStreamException {

@@ -62,7 +62,9 @@ final class UblXml implements AutoCloseable {
 
     /** A basic component with an attribute, such as an amount's currency. */
     void value(String name, @Nullable Object value, String attribute, String of) throws XMLStreamException {
-        String text = value == null ? "" : FOREIGN.matcher(value.toString()).replaceAll("").strip();
+        String text = value == null
+                ? ""
+                : FOREIGN.matcher(value.toString()).replaceAll("").strip();
         if (text.isEmpty()) {
             return;
         }

@@ -60,8 +60,11 @@ public final class VisitCalendar {
         line(text, "BEGIN", "VEVENT");
         line(text, "UID", escaped(QuoteLife.name(quote).replaceFirst("-r\\d+$", "") + "-visit@" + host()));
         // The same input gives the same file: the stamp is that of the decision, not the clock's.
-        line(text, "DTSTAMP", TIME.format(Objects.requireNonNullElse(quote.getDecidedOn(), quote.getDate())
-                        .atStartOfDay()) + "Z");
+        line(
+                text,
+                "DTSTAMP",
+                TIME.format(Objects.requireNonNullElse(quote.getDecidedOn(), quote.getDate())
+                                .atStartOfDay()) + "Z");
         line(text, "SEQUENCE", String.valueOf(quote.getRevision() - 1));
         line(text, "DTSTART", TIME.format(begin));
         line(text, "DTEND", TIME.format(begin.plus(length)));
@@ -83,7 +86,10 @@ public final class VisitCalendar {
 
     /** A name for the firm that sets its entries apart from those of others. */
     private String host() {
-        String plain = firm.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain = firm.name()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
         return plain.isEmpty() ? "twinfeed" : plain;
     }
 
@@ -95,14 +101,20 @@ public final class VisitCalendar {
     }
 
     private String description() {
-        String customer = survey.getCustomer() == null ? null : survey.getCustomer().getName();
-        String phone = survey.getCustomer() == null ? null : survey.getCustomer().getPhone();
+        String customer =
+                survey.getCustomer() == null ? null : survey.getCustomer().getName();
+        String phone =
+                survey.getCustomer() == null ? null : survey.getCustomer().getPhone();
         String option = quote.getOptions().stream()
                 .filter(each -> Objects.equals(each.getName(), quote.getChosen()))
                 .map(QuoteOption::getTitle)
                 .findFirst()
                 .orElse(null);
-        return Stream.of(labelled("customer", customer), labelled("phone", phone), labelled("option", option), text("caution"))
+        return Stream.of(
+                        labelled("customer", customer),
+                        labelled("phone", phone),
+                        labelled("option", option),
+                        text("caution"))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("\n"));
     }
