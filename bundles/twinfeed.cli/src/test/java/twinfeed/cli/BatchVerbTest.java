@@ -82,8 +82,8 @@ class BatchVerbTest {
                             "Alder Beck 3: 1 a safety check fails now",
                             "Alder Beck 4: 1 a safety check fails now",
                             "Alder Beck 6: 1 a safety check fails now",
-                            "Alder Beck 1: 4 readings are missing or too coarse",
-                            "Alder Beck 5: 4 readings are missing or too coarse"),
+                            "Alder Beck 1: 5 nothing presses",
+                            "Alder Beck 5: 5 nothing presses"),
                     rows(dwellings, "Dwelling", "Which first"));
             assertEquals(
                     "Capacity of the cable",

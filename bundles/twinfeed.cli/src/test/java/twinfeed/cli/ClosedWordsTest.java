@@ -44,6 +44,7 @@ class ClosedWordsTest {
     private static final Set<String> FREE = Set.of(
             "Survey.takenBy",
             "Survey.notes",
+            "Survey.publicNotes",
             "Customer.name",
             "Customer.address",
             "Customer.phone",
