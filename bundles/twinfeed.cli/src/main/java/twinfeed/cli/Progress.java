@@ -39,14 +39,8 @@ final class Progress implements AutoCloseable {
         PrintStream err = face.err();
         int count = rows.get();
         double seconds = (System.nanoTime() - begun) / SECOND_NS;
-        err.println(String.format(
-                CliContext.LOCALE,
-                "%d %s, %.0f s, %.1f %s",
-                count,
-                face.text("batch.rows"),
-                seconds,
-                count / seconds,
-                face.text("batch.aSecond")));
+        err.println(count + " " + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(seconds, 0) + " s, "
+                + CliContext.NUMBERS.fixed(count / seconds, 1) + " " + face.text("batch.aSecond"));
         err.flush();
     }
 

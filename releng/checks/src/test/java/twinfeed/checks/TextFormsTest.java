@@ -26,6 +26,7 @@ class TextFormsTest {
     private static final Map<String, String> ALLOWED = Map.of(
             "NumberText.java", "numbers become text here",
             "NumberStyle.java", "which marks are read in what people type",
+            "Decimals.java", "which marks are read in what people type",
             "Typesetter.java", "whether a script has digits of its own",
             "PageBody.java", "lengths and colours for the layout engine",
             "PdfNormalizer.java", "syntax of PDF",

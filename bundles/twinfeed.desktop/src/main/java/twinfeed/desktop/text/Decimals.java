@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Optional;
+import twinfeed.units.text.NumberText;
 
 /** Exact decimals as a person types them: the locale's separator, or a point; no thousands separators. */
 public final class Decimals {
@@ -19,7 +20,6 @@ public final class Decimals {
 
     /** A number as it would be typed. */
     public static String write(BigDecimal value, Locale locale) {
-        char separator = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
-        return value.stripTrailingZeros().toPlainString().replace('.', separator);
+        return new NumberText(locale).exact(value);
     }
 }

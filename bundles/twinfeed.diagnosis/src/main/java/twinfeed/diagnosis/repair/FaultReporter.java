@@ -85,7 +85,7 @@ public final class FaultReporter {
                         .observation(answer.key())
                         .map(each -> each.place() == ObservationStage.TOLD)
                         .orElse(false))
-                .flatMap(answer -> words.customer("reported." + answer.key()).stream())
+                .flatMap(answer -> words.reported(answer.key()).stream())
                 .toList();
     }
 
@@ -98,7 +98,7 @@ public final class FaultReporter {
     }
 
     private String fault() {
-        String part = words.customer("part." + part()).orElseGet(() -> words.part(part()));
+        String part = words.customerPart(part());
         return switch (diagnosis.conclusion()) {
             case PART ->
                 standsOut()
@@ -192,7 +192,7 @@ public final class FaultReporter {
         @Nullable String renewed = supply ? null : part.key();
         return new Repair(
                 renewed,
-                supply ? "" : words.customer("renew." + part.key()).orElseGet(() -> words.part(part.key())),
+                supply ? "" : words.renewal(part.key()),
                 supply ? List.of() : part.codes(),
                 follow.add(policy.laterFailures(false)),
                 policy.laterFailures(true),

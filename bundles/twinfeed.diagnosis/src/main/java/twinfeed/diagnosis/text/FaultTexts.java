@@ -47,11 +47,25 @@ public final class FaultTexts {
         return part.reason().equals(NAMES.find(Locale.ROOT, key)) ? NAMES.get(locale, key) : part.reason();
     }
 
-    /** A text for the customer; none if there is none of that key. */
-    public Optional<String> customer(String key) {
-        return NAMES.find(Locale.ROOT, "customer." + key) == null
+    /** What the customer reported, in the customer's words; none for what only an engineer sees. */
+    public Optional<String> reported(String observation) {
+        return NAMES.find(Locale.ROOT, "customer.reported." + observation) == null
                 ? Optional.empty()
-                : Optional.of(NAMES.get(locale, "customer." + key));
+                : Optional.of(NAMES.get(locale, "customer.reported." + observation));
+    }
+
+    /** A part in the customer's words; its name in the trade where there are none. */
+    public String customerPart(String part) {
+        return NAMES.find(Locale.ROOT, "customer.part." + part) == null
+                ? part(part)
+                : NAMES.get(locale, "customer.part." + part);
+    }
+
+    /** The work of renewing a part in the customer's words; the part's name where there are none. */
+    public String renewal(String part) {
+        return NAMES.find(Locale.ROOT, "customer.renew." + part) == null
+                ? part(part)
+                : NAMES.get(locale, "customer.renew." + part);
     }
 
     /** A text for the customer with its placeholders filled. */

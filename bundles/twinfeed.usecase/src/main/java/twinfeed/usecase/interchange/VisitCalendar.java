@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Texts;
+import twinfeed.units.text.Texts;
 import twinfeed.document.Firm;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;

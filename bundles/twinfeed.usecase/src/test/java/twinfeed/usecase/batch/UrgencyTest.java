@@ -13,6 +13,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.survey.SurveyFactory;
 
 class UrgencyTest {
     private static Assessment of(Verdict verdict, FindingClass kind, Outcome outcome) {
@@ -39,11 +40,12 @@ class UrgencyTest {
         "SUITS_WITH_WORK, PERFORMANCE, FAILS, UNSUITED"
     })
     void dangerComesFirst(Verdict verdict, FindingClass kind, Outcome outcome, Urgency urgency) {
-        assertEquals(urgency, Urgency.of(of(verdict, kind, outcome)));
+        assertEquals(urgency, Urgency.of(of(verdict, kind, outcome), SurveyFactory.eINSTANCE.createSurvey()));
     }
 
     @Test
     void aDwellingWithoutAUnitIsOpen() {
-        assertEquals(Urgency.OPEN, Urgency.of(AssessmentFactory.eINSTANCE.createAssessment()));
+        assertEquals(Urgency.OPEN, Urgency.of(
+                        AssessmentFactory.eINSTANCE.createAssessment(), SurveyFactory.eINSTANCE.createSurvey()));
     }
 }
