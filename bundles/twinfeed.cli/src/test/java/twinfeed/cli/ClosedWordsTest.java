@@ -198,7 +198,8 @@ class ClosedWordsTest {
     @MethodSource("closed")
     void aSiteFormWithAMisspeltWordIsRefused(EAttribute attribute) throws IOException {
         if (!attribute.getEAttributeType().getInstanceClass().equals(String.class)) {
-            return; // a list of the model itself cannot be set to anything else here; its cells are checked by SurveyFormTest
+            return; // a list of the model itself cannot be set to anything else here; its cells are checked by
+            // SurveyFormTest
         }
         Job job = demo();
         String known = put(job, attribute);
@@ -213,7 +214,8 @@ class ClosedWordsTest {
                 () -> new SurveyForms(SERVICE).read(form, folder.resolve("house.job"), "heaters.catalogue"),
                 name(attribute));
         assertTrue(
-                refused.getMessage().contains(known + "q") && refused.getMessage().contains("did you mean"),
+                refused.getMessage().contains(known + "q")
+                        && refused.getMessage().contains("did you mean"),
                 refused.getMessage());
     }
 

@@ -94,8 +94,12 @@ class InterchangeTest {
             assertEquals(file.toString(), json.get("ubl").asText());
             Document document = parsed(file);
             Element total = element(document, "QuotedMonetaryTotal");
-            assertEquals(new java.math.BigDecimal(first.get("net").asText()), new java.math.BigDecimal(text(total, "LineExtensionAmount")));
-            assertEquals(new java.math.BigDecimal(first.get("total").asText()), new java.math.BigDecimal(text(total, "PayableAmount")));
+            assertEquals(
+                    new java.math.BigDecimal(first.get("net").asText()),
+                    new java.math.BigDecimal(text(total, "LineExtensionAmount")));
+            assertEquals(
+                    new java.math.BigDecimal(first.get("total").asText()),
+                    new java.math.BigDecimal(text(total, "PayableAmount")));
             assertEquals(json.get("date").asText(), text(document.getDocumentElement(), "IssueDate"));
             assertEquals(json.get("validUntil").asText(), text(element(document, "ValidityPeriod"), "EndDate"));
             NodeList lines = document.getElementsByTagNameNS("*", "QuotationLine");
@@ -103,7 +107,8 @@ class InterchangeTest {
             for (int line = 0; line < lines.getLength(); line++) {
                 sum = sum.add(new java.math.BigDecimal(text((Element) lines.item(line), "LineExtensionAmount")));
             }
-            assertEquals(0, sum.compareTo(new java.math.BigDecimal(first.get("net").asText())), "the lines add up");
+            assertEquals(
+                    0, sum.compareTo(new java.math.BigDecimal(first.get("net").asText())), "the lines add up");
             assertFalse(Files.readString(file).toLowerCase(Locale.ROOT).contains("margin"));
         }
     }

@@ -93,7 +93,8 @@ final class KnownWords {
                         Literals.CABLE_SEGMENT__CABLE,
                         segment.getCable(),
                         rules.get().cables().keys());
-            } else if (object instanceof IsolationTick tick && !EARLIER_STEPS.contains(String.valueOf(tick.getStep()))) {
+            } else if (object instanceof IsolationTick tick
+                    && !EARLIER_STEPS.contains(String.valueOf(tick.getStep()))) {
                 check(tick, Literals.ISOLATION_TICK__STEP, tick.getStep(), steps);
             }
         }

@@ -32,7 +32,10 @@ class DeclaredKeysTest {
 
     /** Words that are a code and something else as well: a section of a quote, a kind of device in a survey. */
     private static final Map<String, Set<String>> WORDS = Map.of(
-            "making-good", Set.of("Section.java", "PartsListWriter.java", "PriceLines.java"), "check-valve", Set.of("WaterRules.java"));
+            "making-good",
+            Set.of("Section.java", "PartsListWriter.java", "PriceLines.java"),
+            "check-valve",
+            Set.of("WaterRules.java"));
 
     private final Map<String, Set<String>> owners = new HashMap<>();
 

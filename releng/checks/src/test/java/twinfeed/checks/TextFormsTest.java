@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class TextFormsTest {
     private static final Pattern OTHER_WAY = Pattern.compile(
             "\\b(NumberFormat|DecimalFormat|DecimalFormatSymbols|MessageFormat|ResourceBundle|String\\.format|Formatter)\\b(?!\\.html)"
-                + "|\\.(formatted|printf)\\(");
+                    + "|\\.(formatted|printf)\\(");
 
     /** What is no text for people, and the one place where numbers become text. */
     private static final Map<String, String> ALLOWED = Map.of(

@@ -182,8 +182,7 @@ final class Target {
 
     private String filledIn() throws IOException {
         Path job = folder.resolve("filled-in.job");
-        String said = run(
-                "read", input.toString(), "--out", job.toString(), "--catalogue", "heaters.catalogue");
+        String said = run("read", input.toString(), "--out", job.toString(), "--catalogue", "heaters.catalogue");
         if (Files.deleteIfExists(job)) {
             accepted++;
         }

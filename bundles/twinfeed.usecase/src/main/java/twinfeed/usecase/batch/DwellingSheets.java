@@ -12,7 +12,6 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.units.text.Texts;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
@@ -22,6 +21,7 @@ import twinfeed.model.check.Offers;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Texts;
 
 /** What each sheet says of one dwelling, as rows of cells. */
 final class DwellingSheets {

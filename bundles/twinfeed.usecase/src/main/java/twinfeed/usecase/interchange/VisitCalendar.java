@@ -12,13 +12,13 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.units.text.Texts;
 import twinfeed.document.Firm;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
 import twinfeed.quotes.QuoteLife;
+import twinfeed.units.text.Texts;
 
 /**
  * The visit of an accepted quote as an entry of a calendar by RFC 5545. Its time is the time on the wall at the site, whatever zone a calendar is

@@ -45,7 +45,8 @@ class UrgencyTest {
 
     @Test
     void aDwellingWithoutAUnitIsOpen() {
-        assertEquals(Urgency.OPEN, Urgency.of(
-                        AssessmentFactory.eINSTANCE.createAssessment(), SurveyFactory.eINSTANCE.createSurvey()));
+        assertEquals(
+                Urgency.OPEN,
+                Urgency.of(AssessmentFactory.eINSTANCE.createAssessment(), SurveyFactory.eINSTANCE.createSurvey()));
     }
 }

@@ -48,7 +48,8 @@ class InstallationDataTest {
     @Test
     void aHouseOfWhichNothingIsKnownLeavesEverythingToThePen() {
         assertEquals(
-                List.of(""), rows(MAKE.createSurvey()).values().stream().distinct().toList());
+                List.of(""),
+                rows(MAKE.createSurvey()).values().stream().distinct().toList());
         Survey supplyOnly = MAKE.createSurvey();
         supplyOnly.setElectricity(MAKE.createElectricalFeed());
         assertEquals(List.of(""), rows(supplyOnly).values().stream().distinct().toList());

@@ -43,7 +43,8 @@ class PaperFormTest {
                 .blank(LocalDate.of(2026, 10, 6));
         int columns = 0;
         for (Section section : form.sections()) {
-            List<Column> heads = section.table() == null ? List.of() : section.table().columns();
+            List<Column> heads =
+                    section.table() == null ? List.of() : section.table().columns();
             double shares = heads.stream().mapToDouble(Column::share).sum();
             for (Column head : heads) {
                 double room = TABLE_MM * head.share() / shares - PADDING_MM;

@@ -203,9 +203,9 @@ public final class CircuitChecks {
             "mm²",
             ReadingPaths.EARTHING,
             ReadingPaths.BONDING);
-    public static final Check INSULATION =
-            Check.of("circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm")
-                    .about(CheckTopic.INSULATION);
+    public static final Check INSULATION = Check.of(
+                    "circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm")
+            .about(CheckTopic.INSULATION);
     public static final Check SUPPLY_HIGH =
             Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, LimitType.AT_MOST, "V");
     public static final Check SUPPLY_LOW =
