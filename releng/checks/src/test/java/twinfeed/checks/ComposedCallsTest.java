@@ -59,6 +59,7 @@ class ComposedCallsTest {
             "FindingText", "twinfeed.calculator.engine.FindingTextTest and ComposedMessagesTest",
             "CompletionAssessment", "twinfeed.cli.AfterWorkVerbsTest",
             "RepairPolicy", "twinfeed.diagnosis.repair",
+            "FaultTexts", "twinfeed.diagnosis.repair.FaultReporterTest",
             "DocumentException", "twinfeed.document",
             "FormLanguage", "twinfeed.workbook.form");
 
