@@ -53,8 +53,9 @@ class ScaldCautionTest {
         assertTrue(caution.contains(SCALDS), caution);
         assertTrue(quotePage(book).contains(caution));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-            assertTrue(text.contains(caution), text);
+            String text = new PDFTextStripper().getText(document);
+            // Lines break at spaces and behind hyphens.
+            assertTrue(text.replaceAll("\\s+", "").contains(caution.replaceAll("\\s+", "")), text);
         }
     }
 

@@ -33,7 +33,7 @@ final class ScaldCaution {
                 limit = degrees(finding.getLimit(), figures);
                 told.add(QuoteException.MESSAGES.inOrder(
                         locale,
-                        "caution.scaldOf",
+                        Boolean.TRUE.equals(option.getPresent()) ? "caution.scaldOfPresent" : "caution.scaldOf",
                         degrees(finding.getValue(), figures),
                         Objects.requireNonNullElse(option.getTitle(), OptionChoice.name(option))));
             }
