@@ -171,7 +171,7 @@ final class WindowTest {
     @Order(3)
     void everyPageCanBeLookedAtAndLacksNoText() throws Exception {
         int pages = ui.ask(() -> job().survey().size());
-        assertEquals(9, pages);
+        assertEquals(10, pages);
         for (int i = 0; i < pages; i++) {
             int page = i;
             ui.run(() -> job().survey().show(page));
