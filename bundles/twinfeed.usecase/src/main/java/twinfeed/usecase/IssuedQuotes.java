@@ -24,7 +24,6 @@ import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
 import twinfeed.quotes.QuoteFolder;
 import twinfeed.quotes.Verification;
-import twinfeed.usecase.interchange.UblQuotation;
 import twinfeed.usecase.interchange.VisitCalendar;
 import twinfeed.workbook.QuoteWorkbook;
 
@@ -191,8 +190,8 @@ final class IssuedQuotes {
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                     .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                    .add(out.ubl(), bytes -> new UblQuotation(
-                                    opened.current(), opened.frozen().survey(), firm.firm())
+                    .add(out.ubl(), bytes -> QuoteMaking.quotation(
+                                    opened.current(), opened.frozen().survey(), firm)
                             .write(bytes))
                     .write();
         } catch (DocumentException refused) {

@@ -57,7 +57,15 @@ final class QuoteMaking {
         return new OutputFiles()
                 .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                 .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                .add(out.ubl(), bytes -> new UblQuotation(quote, survey(), firm.firm()).write(bytes));
+                .add(out.ubl(), bytes -> quotation(quote, survey(), firm).write(bytes));
+    }
+
+    /** The quote as a document that other programs read. */
+    static UblQuotation quotation(Quote quote, Survey survey, FirmFile firm) {
+        return UblQuotation.of(quote, survey, firm.firm())
+                .orElseThrow(() -> new UnusableException(
+                        "the quote offers nothing with a price, and a UBL Quotation needs a line; write it without --ubl",
+                        new IllegalStateException()));
     }
 
     private QuoteDocument document(Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {

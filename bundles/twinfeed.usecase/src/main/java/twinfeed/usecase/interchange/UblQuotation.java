@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +22,6 @@ import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
 import twinfeed.quotes.QuoteLife;
-import twinfeed.usecase.UnusableException;
 
 /**
  * A quote as a document of the type Quotation of the OASIS Universal Business Language, version 2.1, so that office programs can take it. Such a
@@ -43,24 +43,25 @@ public final class UblQuotation {
     private final Survey survey;
     private final Firm firm;
 
+    private UblQuotation(Quote quote, QuoteOption option, Survey survey, Firm firm) {
+        this.quote = quote;
+        this.option = option;
+        this.survey = survey;
+        this.firm = firm;
+    }
+
     /**
-     * Of a quote.
+     * Of a quote; empty if the quote has no option with a price, for a Quotation cannot be without a line.
      *
      * @param survey customer and site
      * @param firm who quotes
-     * @throws UnusableException if the quote has no option with a price, for a Quotation cannot be without a line
      */
-    public UblQuotation(Quote quote, Survey survey, Firm firm) {
-        this.quote = quote;
-        this.survey = survey;
-        this.firm = firm;
-        this.option = quote.getOptions().stream()
+    public static Optional<UblQuotation> of(Quote quote, Survey survey, Firm firm) {
+        return quote.getOptions().stream()
                 .filter(each -> quote.getChosen() == null || Objects.equals(quote.getChosen(), each.getName()))
                 .filter(each -> lines(each).findAny().isPresent())
                 .findFirst()
-                .orElseThrow(() -> new UnusableException(
-                        "the quote offers nothing with a price, and a UBL Quotation needs a line; write it without --ubl",
-                        new IllegalStateException()));
+                .map(option -> new UblQuotation(quote, option, survey, firm));
     }
 
     private static Stream<QuoteLine> lines(QuoteOption option) {
