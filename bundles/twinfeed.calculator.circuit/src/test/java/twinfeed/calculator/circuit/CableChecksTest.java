@@ -343,6 +343,10 @@ class CableChecksTest {
         assertEquals(
                 Outcome.CANNOT_TELL,
                 finding(survey, heater, "circuit.designCurrent").outcome());
+        heater.setVoltage(Voltage.valueOf("240 V"));
+        assertEquals(
+                List.of("survey.electricity.circuit.device.rating"),
+                finding(survey, heater, "circuit.isolatorRating").missing());
     }
 
     /** Takes what the circuit gives. */

@@ -52,10 +52,7 @@ public final class IsolatorChecks implements CheckGroup {
         Double ratedA = survey.isolator().ratingA();
         if (load == null || deviceA == null || ratedA == null) {
             findings.on(check)
-                    .cannotTell(
-                            load == null
-                                    ? shower.missingRating()
-                                    : List.of(survey.device().ratingOrigin()))
+                    .cannotTell(load == null ? shower.missingRating() : List.of(ReadingPaths.DEVICE_RATING))
                     .add();
             return;
         }
