@@ -2,38 +2,38 @@
 package twinfeed.calculator.demand;
 
 import twinfeed.calculator.Working;
+import twinfeed.engineering.demand.DiversityLoad;
 
-/**
- * Where the current of a load comes from.
- *
- * @param currentOrigin origin of a current that was read; empty where it follows from the power
- * @param powerW the power from which it follows, W
- * @param powerOrigin origin of that power
- * @param voltageV the voltage at which it draws that power, V
- * @param voltageOrigin origin of that voltage
- */
-record CurrentSource(String currentOrigin, double powerW, String powerOrigin, double voltageV, String voltageOrigin) {
-    static final CurrentSource UNKNOWN = read("");
+/** Where the current of a load comes from. There is one for every load of every draw: its lines are made when a working is asked for. */
+@FunctionalInterface
+interface CurrentSource {
+    /** A current of which nobody says where it was read. */
+    CurrentSource UNKNOWN = (working, number, load) -> read(working, number, load, "");
+
+    /** Adds the lines that end in the current of a load, {@code I} with its number. */
+    void addTo(Working.Builder working, int number, DiversityLoad load);
 
     /** A current that was read, or is the rating of the load's device. */
-    static CurrentSource read(String origin) {
-        return new CurrentSource(origin, 0, "", 0, "");
+    static void read(Working.Builder working, int number, DiversityLoad load, String origin) {
+        working.input("I" + number, "load", load.currentA(), "A", load.id(), origin);
     }
 
-    /** A current that follows from a power. */
-    static CurrentSource ofPower(double powerW, String powerOrigin, double voltageV, String voltageOrigin) {
-        return new CurrentSource("", powerW, powerOrigin, voltageV, voltageOrigin);
-    }
-
-    /** Adds the lines that end in the current of a load. */
-    void addTo(Working.Builder working, int number, double currentA, String name) {
-        String symbol = "I" + number;
-        if (powerW <= 0) {
-            working.input(symbol, "load", currentA, "A", name, currentOrigin);
-            return;
-        }
-        working.input("P" + number, "loadPower", powerW, "W", name, powerOrigin)
-                .input("U" + number, "loadVoltage", voltageV, "V", name, voltageOrigin)
-                .step(symbol, "load", "P" + number + " / U" + number, "A", name);
+    /**
+     * A current that follows from a power.
+     *
+     * @param powerW the power, W
+     * @param voltageV the voltage at which the load draws it, V
+     */
+    static void ofPower(
+            Working.Builder working,
+            int number,
+            DiversityLoad load,
+            double powerW,
+            String powerOrigin,
+            double voltageV,
+            String voltageOrigin) {
+        working.input("P" + number, "loadPower", powerW, "W", load.id(), powerOrigin)
+                .input("U" + number, "loadVoltage", voltageV, "V", load.id(), voltageOrigin)
+                .step("I" + number, "load", "P" + number + " / U" + number, "A", load.id());
     }
 }

@@ -27,7 +27,7 @@ final class DemandWorking {
             for (DiversityLoad load : ranked) {
                 number++;
                 symbols.add("I" + number);
-                currents.getOrDefault(load, CurrentSource.UNKNOWN).addTo(working, number, load.currentA(), load.id());
+                currents.getOrDefault(load, CurrentSource.UNKNOWN).addTo(working, number, load);
             }
             if (!symbols.isEmpty()) {
                 String sum = "D" + (sums.size() + 1);

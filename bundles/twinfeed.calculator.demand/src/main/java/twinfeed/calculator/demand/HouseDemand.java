@@ -62,7 +62,10 @@ record HouseDemand(
     }
 
     Working working(List<DiversityLoad> loads, ShowerCase shower, double showerA) {
-        Map<DiversityLoad, CurrentSource> currents = new HashMap<>(house.currents());
+        Map<DiversityLoad, CurrentSource> currents = new HashMap<>();
+        for (int at = 0; at < house.loads().size(); at++) {
+            currents.put(house.loads().get(at), house.currents().get(at));
+        }
         currents.put(judged(showerA), shower.currentSource());
         return DemandWorking.of(loads, currents, diversity.list(), cite());
     }

@@ -2,7 +2,7 @@
 package twinfeed.calculator.demand;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -17,10 +17,10 @@ import twinfeed.model.survey.LoadKind;
  * The other loads of a house as the survey has them.
  *
  * @param loads the loads with their currents
- * @param currents where their currents come from
+ * @param currents where their currents come from, in the same order
  * @param missing readings without which the sum would be wrong; nothing may drop out of it
  */
-record HouseLoads(List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> currents, List<String> missing) {
+record HouseLoads(List<DiversityLoad> loads, List<CurrentSource> currents, List<String> missing) {
     /** The kind of an instantaneous shower, as survey and rule sets name it. */
     static final String SHOWER = LoadKind.SHOWER.getLiteral();
 
@@ -29,14 +29,14 @@ record HouseLoads(List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> c
 
     HouseLoads {
         loads = List.copyOf(loads);
-        currents = Map.copyOf(currents);
+        currents = List.copyOf(currents);
         missing = List.copyOf(missing);
     }
 
     static HouseLoads of(Context context) {
         ElectricalFeed feed = context.survey().getElectricity();
         List<DiversityLoad> loads = new ArrayList<>();
-        Map<DiversityLoad, CurrentSource> currents = new HashMap<>();
+        List<CurrentSource> currents = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         if (feed == null || feed.getLoads().isEmpty()) {
             return new HouseLoads(loads, currents, List.of(DemandChecks.LOADS));
@@ -52,9 +52,11 @@ record HouseLoads(List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> c
             }
             Double currentA = currentA(load, nominalV);
             if (currentA == null || !load.isSetKind()) {
-                missing.add(DemandChecks.LOADS + "[" + name + "]." + (load.isSetKind() ? "current" : "kind"));
+                missing.add(path(name, load.isSetKind() ? "current" : "kind"));
             } else {
-                add(loads, currents, load, name, currentA, nominalV);
+                int before = loads.size();
+                add(loads, load, name, currentA);
+                currents.addAll(Collections.nCopies(loads.size() - before, source(load, name, nominalV)));
             }
         }
         return new HouseLoads(loads, currents, missing);
@@ -74,24 +76,25 @@ record HouseLoads(List<DiversityLoad> loads, Map<DiversityLoad, CurrentSource> c
         return Boolean.TRUE.equals(load.getManaged());
     }
 
-    private static void add(
-            List<DiversityLoad> loads,
-            Map<DiversityLoad, CurrentSource> currents,
-            Load load,
-            String name,
-            double currentA,
-            double nominalV) {
-        String path = DemandChecks.LOADS + "[" + name + "].";
-        CurrentSource source = load.getCurrent() == null
-                ? CurrentSource.ofPower(load.getPower().si(), path + "power", nominalV, Origin.rule("voltage.nominal"))
-                : CurrentSource.read(path + "current");
+    private static CurrentSource source(Load load, String name, double nominalV) {
+        if (load.getCurrent() != null) {
+            return (working, number, each) -> CurrentSource.read(working, number, each, path(name, "current"));
+        }
+        double powerW = load.getPower().si();
+        return (working, number, each) -> CurrentSource.ofPower(
+                working, number, each, powerW, path(name, "power"), nominalV, Origin.rule("voltage.nominal"));
+    }
+
+    private static String path(String load, String reading) {
+        return DemandChecks.LOADS + "[" + load + "]." + reading;
+    }
+
+    private static void add(List<DiversityLoad> loads, Load load, String name, double currentA) {
         int count = load.getCount() == null ? 1 : Math.max(0, Math.min(MOST, load.getCount()));
         boolean socket = load.getKind() == LoadKind.COOKER && Boolean.TRUE.equals(load.getSocket());
         for (int at = 1; at <= count; at++) {
             String id = count == 1 ? name : name + " " + at;
-            DiversityLoad each = new DiversityLoad(id, load.getKind().getLiteral(), currentA, socket);
-            loads.add(each);
-            currents.put(each, source);
+            loads.add(new DiversityLoad(id, load.getKind().getLiteral(), currentA, socket));
         }
     }
 

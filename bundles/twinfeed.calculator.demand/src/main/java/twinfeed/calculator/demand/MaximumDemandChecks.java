@@ -12,6 +12,8 @@ import twinfeed.engineering.demand.DiversityLoad;
  * is, and an excess is advice with what to confirm.
  */
 final class MaximumDemandChecks implements CheckGroup {
+    private static final String SERVICE_FUSE = "serviceFuse";
+
     private final HouseDemand house;
     private final DemandRemedies remedies;
 
@@ -22,12 +24,13 @@ final class MaximumDemandChecks implements CheckGroup {
 
     @Override
     public void check(ShowerCase shower, Findings findings) {
-        against(shower, findings, DemandChecks.FUSE, house.fuseA());
-        against(shower, findings, DemandChecks.SWITCH, house.switchA());
+        against(shower, findings, DemandChecks.FUSE, house.fuseA(), SERVICE_FUSE, DemandChecks.SERVICE_FUSE);
+        against(shower, findings, DemandChecks.SWITCH, house.switchA(), "mainSwitch", DemandChecks.MAIN_SWITCH);
         asItIs(shower, findings);
     }
 
-    private void against(ShowerCase shower, Findings findings, Check check, @Nullable Double limitA) {
+    private void against(
+            ShowerCase shower, Findings findings, Check check, @Nullable Double limitA, String limit, String origin) {
         if (house.present().likeForLike(shower)) {
             findings.on(check).variant("likeForLike").add();
             return;
@@ -40,9 +43,7 @@ final class MaximumDemandChecks implements CheckGroup {
         double demandA = house.demandA(loads);
         findings.on(check)
                 .compare(demandA, limitA)
-                .limitIs(
-                        check == DemandChecks.FUSE ? "serviceFuse" : "mainSwitch",
-                        check == DemandChecks.FUSE ? DemandChecks.SERVICE_FUSE : DemandChecks.MAIN_SWITCH)
+                .limitIs(limit, origin)
                 .argument("shower", showerA)
                 .source(house.cite())
                 .working(() -> house.working(loads, shower, showerA))
@@ -65,7 +66,7 @@ final class MaximumDemandChecks implements CheckGroup {
         List<DiversityLoad> loads = house.loads(showerA);
         findings.on(check)
                 .compare(house.demandA(loads), fuseA)
-                .limitIs("serviceFuse", DemandChecks.SERVICE_FUSE)
+                .limitIs(SERVICE_FUSE, DemandChecks.SERVICE_FUSE)
                 .source(house.cite())
                 .working(() -> house.working(loads, shower, showerA))
                 .add();

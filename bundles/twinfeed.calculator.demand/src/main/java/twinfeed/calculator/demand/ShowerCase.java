@@ -26,12 +26,16 @@ record ShowerCase(Candidate candidate, SharedQuantities exchange) {
     /** Where its design current comes from: its power at the voltage at which it is rated. */
     CurrentSource currentSource() {
         Heater heater = candidate.heater();
-        return heater.getPower() == null || heater.getVoltage() == null
-                ? CurrentSource.UNKNOWN
-                : CurrentSource.ofPower(
-                        heater.getPower().si(),
-                        Origin.heater(heater, "power"),
-                        heater.getVoltage().si(),
-                        Origin.heater(heater, "voltage"));
+        if (heater.getPower() == null || heater.getVoltage() == null) {
+            return CurrentSource.UNKNOWN;
+        }
+        return (working, number, load) -> CurrentSource.ofPower(
+                working,
+                number,
+                load,
+                heater.getPower().si(),
+                Origin.heater(heater, "power"),
+                heater.getVoltage().si(),
+                Origin.heater(heater, "voltage"));
     }
 }
