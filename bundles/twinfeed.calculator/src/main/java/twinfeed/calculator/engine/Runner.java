@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
@@ -109,21 +110,19 @@ public final class Runner {
 
     /** The supply that a calculator's checks are about. */
     public Supply supply(String calculator) {
-        return calculators.stream()
-                .map(Calculator::statement)
-                .filter(each -> each.id().equals(calculator))
-                .findFirst()
-                .map(CalculatorDescriptor::supply)
-                .orElse(Supply.NEITHER);
+        return statement(calculator).map(CalculatorDescriptor::supply).orElse(Supply.NEITHER);
     }
 
     /** Messages of a calculator, or the runner's own for anything else. */
     public Texts texts(String calculator) {
+        return statement(calculator).map(CalculatorDescriptor::texts).orElse(TEXTS);
+    }
+
+    private Optional<CalculatorDescriptor> statement(String calculator) {
         return calculators.stream()
-                .filter(each -> each.statement().id().equals(calculator))
-                .findFirst()
-                .map(each -> each.statement().texts())
-                .orElse(TEXTS);
+                .map(Calculator::statement)
+                .filter(each -> each.id().equals(calculator))
+                .findFirst();
     }
 
     /**
