@@ -151,7 +151,8 @@ public final class FindingBuilder {
             return working;
         }
         Supplier<Working> rest = working;
-        Step limit = new Step(Step.LIMIT, limitMeaning, said.limit(), check.unit(), null, "", limitOrigin);
-        return () -> rest.get().after(limit);
+        String meaning = limitMeaning;
+        String origin = limitOrigin;
+        return () -> rest.get().after(new Step(Step.LIMIT, meaning, said.limit(), check.unit(), null, "", origin));
     }
 }

@@ -43,7 +43,8 @@ public final class Earthing {
 
     /** The expression of a working that gives the protective conductor for the symbol of the line conductor, mm2. */
     public String conductorExpression(String line) {
-        return "if(" + line + " <= " + sameUpToMm2 + ", " + line + ", " + conductor.expression(line) + ")";
+        return "if(" + line + " <= " + StepTable.number(sameUpToMm2) + ", " + line + ", " + conductor.expression(line)
+                + ")";
     }
 
     /** Smallest main bonding conductor, mm2, by the supply's neutral, mm2, with a combined neutral and earth. */

@@ -2,13 +2,17 @@
 package twinfeed.calculator.rules;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import twinfeed.units.text.NumberText;
 
 /** Values that each hold up to a bound: what lies between two bounds has the value of the upper one. */
 public final class StepTable {
+    private static final NumberText PLAIN = new NumberText(Locale.ROOT);
+
     private final NavigableMap<Double, Double> values;
 
     StepTable(Map<Double, Double> values) {
@@ -46,8 +50,8 @@ public final class StepTable {
     }
 
     /** A number as a person writes it: 16, not 16.0. */
-    private static String number(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    static String number(double value) {
+        return PLAIN.exact(BigDecimal.valueOf(value));
     }
 
     /** The value at an argument, the last one beyond the last bound; empty only for an empty table. */

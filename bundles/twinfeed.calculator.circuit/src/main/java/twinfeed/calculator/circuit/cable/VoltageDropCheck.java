@@ -6,6 +6,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -67,7 +68,7 @@ public final class VoltageDropCheck implements CheckGroup {
     private Working working(ShowerLoad load) {
         Working.Builder working = load.working()
                 .input(
-                        "lim",
+                        Step.LIMIT,
                         "dropLimit",
                         survey.dropLimitV(),
                         "V",

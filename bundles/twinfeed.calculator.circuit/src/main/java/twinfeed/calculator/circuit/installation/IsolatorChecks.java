@@ -69,6 +69,7 @@ public final class IsolatorChecks implements CheckGroup {
                 .argument("current", load.designA())
                 .argument("device", deviceA)
                 .source(survey.cite("isolator"))
+                .limitIs("isolatorRating", ReadingPaths.ISOLATOR_RATING)
                 .working(() -> working(load, deviceA, named));
         finding.remedies(() -> remedies.isolators(shower));
         finding.remedies(() -> remedies.devicesUpTo(shower, ratedA));
@@ -78,21 +79,13 @@ public final class IsolatorChecks implements CheckGroup {
     private Working working(ShowerLoad load, double deviceA, boolean named) {
         Working.Builder working = load.working();
         if (named) {
-            return limit(working)
-                    .step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
+            return working.step("Ineed", "neededSwitchNamed", "Ib", "A", survey.cite("isolator"))
                     .build();
         }
-        return limit(working.input(
-                        "In", "deviceRating", deviceA, "A", "", survey.device().ratingOrigin()))
+        return working.input(
+                        "In", "deviceRating", deviceA, "A", "", survey.device().ratingOrigin())
                 .step("Ineed", "neededSwitch", "max(Ib, In)", "A", survey.cite("isolator"))
                 .build();
-    }
-
-    private Working.Builder limit(Working.Builder working) {
-        Double ratedA = survey.isolator().ratingA();
-        return ratedA == null
-                ? working
-                : working.input("lim", "isolatorRating", ratedA, "A", "", ReadingPaths.ISOLATOR_RATING);
     }
 
     private void condition(ShowerCase shower, Findings findings) {

@@ -55,17 +55,18 @@ public final class OriginChecks implements CheckGroup {
                 .argument("fuse", fuseA)
                 .source(survey.cite("tails"))
                 .limitIs("tails", ReadingPaths.TAILS)
-                .working(() -> Working.start()
-                        .input("If", "serviceFuse", fuseA, "A", "", ReadingPaths.SERVICE_FUSE)
-                        .step(
-                                "S",
-                                "neededTails",
-                                survey.rules().earthing().tailsExpression("If"),
-                                "mm²",
-                                survey.cite("tails"))
-                        .build());
+                .working(() -> needed(
+                        Working.start().input("If", "serviceFuse", fuseA, "A", "", ReadingPaths.SERVICE_FUSE),
+                        "neededTails",
+                        survey.rules().earthing().tailsExpression("If"),
+                        "tails"));
         finding.remedies(() -> remedies.tails(needed.getAsDouble()));
         finding.add();
+    }
+
+    /** A size that a table asks for by the line above. */
+    private Working needed(Working.Builder by, String meaning, String expression, String cited) {
+        return by.step("S", meaning, expression, "mm²", survey.cite(cited)).build();
     }
 
     private static void notInTable(Findings findings, Check check, String path, String what) {
@@ -108,15 +109,11 @@ public final class OriginChecks implements CheckGroup {
                     .input("S", "neededEarthing", neededMm2, "mm²", survey.cite("earthing"), Origin.rule("earthing.tt"))
                     .build();
         }
-        return Working.start()
-                .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
-                .step(
-                        "S",
-                        "neededEarthing",
-                        survey.rules().earthing().conductorExpression("St"),
-                        "mm²",
-                        survey.cite("earthing"))
-                .build();
+        return needed(
+                Working.start().input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS),
+                "neededEarthing",
+                survey.rules().earthing().conductorExpression("St"),
+                "earthing");
     }
 
     /** By the tails; with an own electrode the least size that stands rough handling. */
@@ -179,15 +176,11 @@ public final class OriginChecks implements CheckGroup {
 
     private Working bondingWorking(boolean combined, double sourceMm2) {
         if (combined) {
-            return Working.start()
-                    .input("Sn", "supplyNeutral", sourceMm2, "mm²", "", ReadingPaths.NEUTRAL)
-                    .step(
-                            "S",
-                            "neededBonding",
-                            survey.rules().earthing().bondingExpression("Sn"),
-                            "mm²",
-                            survey.cite("bonding"))
-                    .build();
+            return needed(
+                    Working.start().input("Sn", "supplyNeutral", sourceMm2, "mm²", "", ReadingPaths.NEUTRAL),
+                    "neededBonding",
+                    survey.rules().earthing().bondingExpression("Sn"),
+                    "bonding");
         }
         String cite = survey.cite("bonding");
         return Working.start()

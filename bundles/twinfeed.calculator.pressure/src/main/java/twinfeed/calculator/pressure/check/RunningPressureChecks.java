@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Origin;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedCurves;
@@ -87,7 +88,12 @@ public final class RunningPressureChecks implements CheckGroup {
         Heater data = heater.unit().heater();
         WorkingLines lines = new WorkingLines();
         UnitLines.addPressure(
-                lines, "lim", "leastRunning", data.getMinimumRunningPressure().si(), data, "minimumRunningPressure");
+                lines,
+                Step.LIMIT,
+                "leastRunning",
+                data.getMinimumRunningPressure().si(),
+                data,
+                "minimumRunningPressure");
         return lines;
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.Step;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
@@ -153,7 +154,7 @@ public final class SwitchChecks implements CheckGroup {
                     OperatingPointWorking point = OperatingPointWorking.of(flows, smallest);
                     UnitLines.addFlow(
                             point.lines(),
-                            "lim",
+                            Step.LIMIT,
                             "activationFlow",
                             neededM3PerS,
                             heater.unit().heater(),

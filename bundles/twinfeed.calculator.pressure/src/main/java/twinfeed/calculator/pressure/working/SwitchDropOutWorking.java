@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
@@ -46,7 +47,7 @@ public final class SwitchDropOutWorking {
     private static void addLimit(WorkingLines lines, SurveyedTap tap) {
         TapFit fit = tap.fit();
         lines.input(
-                "lim",
+                Step.LIMIT,
                 "tapAlone",
                 tap.flowM3PerS() * FeedUnits.L_PER_MIN,
                 "L/min",

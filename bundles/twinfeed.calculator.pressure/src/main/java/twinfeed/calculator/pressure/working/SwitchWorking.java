@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
+import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
@@ -20,7 +21,7 @@ public final class SwitchWorking {
         boolean make = worst.making() || unit.heater().getBreakPressure() == null;
         UnitLines.addPressure(
                 point.lines(),
-                "lim",
+                Step.LIMIT,
                 worst.making() ? "makePressure" : "breakPressure",
                 worst.limitPa(),
                 unit.heater(),
