@@ -60,8 +60,8 @@ class ServicesTest {
                 new ServiceTracker<>(context, TwinfeedService.class, null);
         tracker.open();
         try {
-            TwinfeedService office = tracker.waitForService(PATIENCE_MS);
-            List<String> known = office.calculators().stream()
+            TwinfeedService service = tracker.waitForService(PATIENCE_MS);
+            List<String> known = service.calculators().stream()
                     .map(calculator -> calculator.getClass().getName())
                     .sorted()
                     .toList();

@@ -43,15 +43,15 @@ class WithoutACalculatorTest {
     }
 
     private void without(Bundle plugin) throws Exception {
-        Set<String> all = idsOf(office(office -> providing(office, plugin)));
+        Set<String> all = idsOf(service(found -> providing(found, plugin)));
         plugin.stop();
         try {
-            TwinfeedService office = office(each -> !providing(each, plugin));
-            Set<String> left = idsOf(office);
+            TwinfeedService service = service(each -> !providing(each, plugin));
+            Set<String> left = idsOf(service);
             assertEquals(all.size() - 1, left.size(), left::toString);
             Path job = Path.of(System.getProperty("twinfeed.root"), "demo", "rowan-brook.job");
-            Assessment judged =
-                    office.judge(office.open(job, null), null, null, Locale.UK).record();
+            Assessment judged = service.judge(service.open(job, null), null, null, Locale.UK)
+                    .record();
             assertTrue(
                     judged.getOptions().size() > 1,
                     "options: " + judged.getOptions().size());
@@ -62,27 +62,27 @@ class WithoutACalculatorTest {
         } finally {
             plugin.start();
         }
-        assertEquals(all, idsOf(office(office -> providing(office, plugin))));
+        assertEquals(all, idsOf(service(found -> providing(found, plugin))));
     }
 
-    private static boolean providing(TwinfeedService office, Bundle plugin) {
-        return office.calculators().stream().anyMatch(each -> plugin.equals(FrameworkUtil.getBundle(each.getClass())));
+    private static boolean providing(TwinfeedService service, Bundle plugin) {
+        return service.calculators().stream().anyMatch(each -> plugin.equals(FrameworkUtil.getBundle(each.getClass())));
     }
 
-    private static Set<String> idsOf(TwinfeedService office) {
-        return office.calculators().stream()
+    private static Set<String> idsOf(TwinfeedService service) {
+        return service.calculators().stream()
                 .map(Calculator::statement)
                 .map(statement -> statement.id())
                 .collect(Collectors.toSet());
     }
 
     /** The service as soon as it is one of a kind: the framework makes it anew when calculators come and go. */
-    private TwinfeedService office(Predicate<TwinfeedService> wanted) throws InterruptedException {
+    private TwinfeedService service(Predicate<TwinfeedService> wanted) throws InterruptedException {
         for (long waited = 0; waited < PATIENCE_MS; waited += PAUSE_MS) {
             ServiceReference<TwinfeedService> reference = context.getServiceReference(TwinfeedService.class);
-            TwinfeedService office = reference == null ? null : context.getService(reference);
-            if (office != null && wanted.test(office)) {
-                return office;
+            TwinfeedService service = reference == null ? null : context.getService(reference);
+            if (service != null && wanted.test(service)) {
+                return service;
             }
             Thread.sleep(PAUSE_MS);
         }

@@ -73,14 +73,14 @@ final class BatchVerb implements Callable<Integer> {
                 ".xlsx",
                 Stream.of(list, like, catalogue, book).filter(Objects::nonNull).toList());
         BatchTask task = new BatchTask(
-                face.office().open(like, catalogue),
-                face.office().book(book),
+                face.service().open(like, catalogue),
+                face.service().book(book),
                 FirmFile.beside(book),
                 date == null ? face.today() : date,
                 locale);
         BatchReport report;
         try (Progress progress = new Progress(face)) {
-            report = new BatchWriting(face.office(), task).write(list, out, progress::done);
+            report = new BatchWriting(face.service(), task).write(list, out, progress::done);
         }
         if (json) {
             new JsonReport(face.out()).batch(report, out);

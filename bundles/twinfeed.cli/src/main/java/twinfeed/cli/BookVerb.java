@@ -53,8 +53,8 @@ final class BookVerb implements Callable<Integer> {
                     ".csv",
                     Stream.of(list, present).filter(Objects::nonNull).toList());
         }
-        PriceBook old = present == null ? null : face.office().book(present);
-        BookReport report = face.office().bookReport(list, old);
+        PriceBook old = present == null ? null : face.service().book(present);
+        BookReport report = face.service().bookReport(list, old);
         String text = report.text();
         if (out != null && text != null) {
             AtomicFile.write(out, text.getBytes(StandardCharsets.UTF_8));

@@ -52,12 +52,12 @@ final class CalcVerb implements Callable<Integer> {
             units(typed());
             return Verbs.DONE;
         }
-        NamedFormula formula = face.office()
+        NamedFormula formula = face.service()
                 .formula(name)
                 .orElseThrow(() -> new ArgumentException("\"" + name + "\" is no calculation; known are "
                         + String.join(
                                 ", ",
-                                face.office().formulas().stream()
+                                face.service().formulas().stream()
                                         .map(NamedFormula::name)
                                         .toList())));
         Map<String, String> typed = typed();

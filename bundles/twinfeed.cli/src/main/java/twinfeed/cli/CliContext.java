@@ -15,7 +15,7 @@ import twinfeed.usecase.TwinfeedService;
  * What the verbs share. The command line speaks English and writes numbers with a point, whatever the machine's locale, so that
  * scripts read the same everywhere.
  */
-record CliContext(TwinfeedService office, LocalDate today, PrintStream out, PrintStream err) {
+record CliContext(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err) {
     static final Locale LOCALE = Locale.ROOT;
     static final NumberText NUMBERS = new NumberText(LOCALE);
     static final Texts TEXTS = new Texts(CliContext.class, "Cli");

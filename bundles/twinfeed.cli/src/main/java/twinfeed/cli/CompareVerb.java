@@ -38,9 +38,9 @@ final class CompareVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         List<IssuedQuote> quotes =
-                Stream.of(before, after).map(face.office()::issued).toList();
+                Stream.of(before, after).map(face.service()::issued).toList();
         quotes.forEach(this::warn);
-        List<QuoteDifference> differences = face.office().compare(before, after);
+        List<QuoteDifference> differences = face.service().compare(before, after);
         if (json) {
             new JsonReport(face.out()).comparison(quotes, differences);
         } else if (differences.isEmpty()) {

@@ -77,11 +77,11 @@ final class CompleteVerb implements Callable<Integer> {
         files.check();
         LocalDate day = date == null ? face.today() : date;
         if (!readings.isEmpty()) {
-            opened =
-                    face.office().recordCompletion(job.file().file(), job.file().catalogue(), by, day, readings);
+            opened = face.service()
+                    .recordCompletion(job.file().file(), job.file().catalogue(), by, day, readings);
         }
-        CompletionSheet sheet = face.office().completion(opened, job.book(face), job.locale());
-        face.office().write(opened, sheet, firm.of(job), day, job.locale(), files);
+        CompletionSheet sheet = face.service().completion(opened, job.book(face), job.locale());
+        face.service().write(opened, sheet, firm.of(job), day, job.locale(), files);
         if (json) {
             new JsonReport(face.out()).completion(sheet);
         } else {

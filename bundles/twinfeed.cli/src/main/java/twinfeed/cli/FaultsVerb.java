@@ -88,12 +88,12 @@ final class FaultsVerb implements Callable<Integer> {
                 .sparing(opened.companions());
         files.check();
         if (!ticks.isEmpty() || !answers.isEmpty()) {
-            opened = face.office().recordFaults(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
+            opened = face.service().recordFaults(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
-        FaultSheet sheet = face.office().faults(opened, job.book(face), day, job.locale());
+        FaultSheet sheet = face.service().faults(opened, job.book(face), day, job.locale());
         if (out != null || pdf != null) {
-            face.office().write(opened, sheet, who(), day, job.locale(), files);
+            face.service().write(opened, sheet, who(), day, job.locale(), files);
         }
         if (json) {
             new JsonReport(face.out()).faults(sheet);

@@ -73,11 +73,11 @@ final class FormVerb implements Callable<Integer> {
                 out, ending, Stream.of(file, catalogue).filter(Objects::nonNull).toList());
         OpenedJob known = null;
         if (file != null) {
-            known = face.office().open(file, catalogue);
+            known = face.service().open(file, catalogue);
             known.warnings().forEach(face.err()::println);
             OutputCheck.check(out, ending, known.companions());
         }
-        SurveyForms forms = new SurveyForms(face.office());
+        SurveyForms forms = new SurveyForms(face.service());
         if (paper) {
             forms.print(known, locale, face.today(), out);
         } else {

@@ -19,7 +19,7 @@ final class FormulaList {
     }
 
     void print(@Nullable String name, boolean json) {
-        List<NamedFormula> wanted = face.office().formulas().stream()
+        List<NamedFormula> wanted = face.service().formulas().stream()
                 .filter(formula -> name == null || formula.name().equals(name))
                 .toList();
         if (wanted.isEmpty()) {

@@ -44,7 +44,7 @@ final class HelpVerb implements Callable<Integer> {
         CommandLine verb = name == null ? all : all.getSubcommands().get(name);
         String kind = name;
         if (kind != null && (verb == null || FileKind.keys().contains(kind))) {
-            new FileGuide(face.office())
+            new FileGuide(face.service())
                     .page(FileKind.of(kind, FileKind.keys()))
                     .forEach(face.out()::println);
         } else {

@@ -107,7 +107,7 @@ abstract class IssuedVerb implements Callable<Integer> {
         public Integer call() {
             LocalDate on = date == null ? face.today() : date;
             if (visit == null && calendar == null) {
-                tell(face.office().accept(quote(), option, on), nothing());
+                tell(face.service().accept(quote(), option, on), nothing());
                 return Verbs.DONE;
             }
             if (visit == null || calendar == null || hours < 0.25 || hours > 24) {
@@ -117,7 +117,7 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
-            tell(face.office().accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
+            tell(face.service().accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
             // In a document of JSON the entry has no place; on a screen it is named.
             face.err().println(face.text("written") + " " + calendar);
             return Verbs.DONE;
@@ -152,7 +152,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            tell(face.office().decline(quote(), date == null ? face.today() : date), nothing());
+            tell(face.service().decline(quote(), date == null ? face.today() : date), nothing());
             return Verbs.DONE;
         }
     }
@@ -196,7 +196,7 @@ abstract class IssuedVerb implements Callable<Integer> {
             OutputPaths paths = new OutputPaths(out, pdf).withUbl(ubl).sparing(quote(), firm.file());
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
-            tell(face.office().reprint(quote(), firm.beside(null), locale, paths), paths);
+            tell(face.service().reprint(quote(), firm.beside(null), locale, paths), paths);
             return Verbs.DONE;
         }
     }

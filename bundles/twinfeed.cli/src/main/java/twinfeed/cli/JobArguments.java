@@ -44,11 +44,11 @@ final class JobArguments {
 
     @Nullable
     PriceBook book(CliContext face) {
-        return book == null ? null : face.office().book(book);
+        return book == null ? null : face.service().book(book);
     }
 
     AssessedJob judge(CliContext face, @Nullable String heater) {
         PriceBook prices = book(face);
-        return face.office().judge(open(face), prices, heater, locale());
+        return face.service().judge(open(face), prices, heater, locale());
     }
 }

@@ -53,7 +53,7 @@ final class JobFileArguments {
     }
 
     OpenedJob open(CliContext face) {
-        OpenedJob opened = face.office().open(file, catalogue);
+        OpenedJob opened = face.service().open(file, catalogue);
         opened.warnings().forEach(face.err()::println);
         return opened;
     }

@@ -37,7 +37,7 @@ final class NewVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         FileKind known = FileKind.of(kind, FileKind.begunKeys());
-        new NewFiles(face.office(), face.today()).write(known, out).forEach(file -> face.out()
+        new NewFiles(face.service(), face.today()).write(known, out).forEach(file -> face.out()
                 .println(face.text("written") + " " + file));
         return Verbs.DONE;
     }

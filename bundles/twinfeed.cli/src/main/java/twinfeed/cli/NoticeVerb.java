@@ -64,9 +64,9 @@ final class NoticeVerb implements Callable<Integer> {
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
-        List<Reason> reasons = chosen(face.office().unsafe(opened, job.book(face), job.locale()));
+        List<Reason> reasons = chosen(face.service().unsafe(opened, job.book(face), job.locale()));
         LocalDate day = date == null ? face.today() : date;
-        face.office().writeNotice(opened, reasons, firm.of(job), day, job.locale(), files);
+        face.service().writeNotice(opened, reasons, firm.of(job), day, job.locale(), files);
         if (json) {
             new JsonReport(face.out()).notice(reasons);
         } else {

@@ -57,9 +57,9 @@ final class PartsVerb implements Callable<Integer> {
         OutputPaths files = new OutputPaths(out, pdf).sparing(quote, firm.file());
         files.check();
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
-        IssuedQuote issued = face.office().issued(quote);
-        List<Part> parts = face.office().parts(issued);
-        face.office().writeParts(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
+        IssuedQuote issued = face.service().issued(quote);
+        List<Part> parts = face.service().parts(issued);
+        face.service().writeParts(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
         if (json) {
             new JsonReport(face.out()).parts(issued.name(), parts);
         } else {

@@ -27,7 +27,7 @@ final class PluginsVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         List<CalculatorDescriptor> statements =
-                face.office().calculators().stream().map(Calculator::statement).toList();
+                face.service().calculators().stream().map(Calculator::statement).toList();
         if (json) {
             new JsonReport(face.out()).plugins(statements);
         } else {

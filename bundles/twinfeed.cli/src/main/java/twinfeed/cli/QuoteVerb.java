@@ -99,23 +99,23 @@ final class QuoteVerb implements Callable<Integer> {
                     "--issue and --revise: a quote is new, or the next revision of one; give one of the two",
                     new IllegalArgumentException());
         }
-        face.office().prepareWriting();
+        face.service().prepareWriting();
         OutputPaths outputs = new OutputPaths(out, pdf)
                 .withUbl(ubl)
                 .sparing(book, firm, revise)
                 .sparing(job.inputs());
         outputs.check();
-        PriceBook prices = face.office().book(book);
+        PriceBook prices = face.service().book(book);
         OpenedJob opened = job.open(face);
         outputs = outputs.sparing(opened.companions());
         outputs.check();
-        AssessedJob judged = face.office().judgeWith(opened, prices, heaters, job.locale());
+        AssessedJob judged = face.service().judgeWith(opened, prices, heaters, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
-        Quote draft = face.office().quote(judged, prices, day, who, job.locale(), heaters);
+        Quote draft = face.service().quote(judged, prices, day, who, job.locale(), heaters);
         draft.setEstimateReason(reason);
         if (issue == null && revise == null) {
-            face.office().write(judged, draft, who, job.locale(), outputs);
+            face.service().write(judged, draft, who, job.locale(), outputs);
             answer(draft, outputs, null);
         } else {
             issue(judged, draft, prices, who, outputs);
@@ -125,7 +125,7 @@ final class QuoteVerb implements Callable<Integer> {
 
     /** What was issued is told before its workbook is written: whatever happens then, its number is known. */
     private void issue(AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs) {
-        try (IssuedQuoteWriting writing = face.office().prepare(judged, draft, who, job.locale(), outputs)) {
+        try (IssuedQuoteWriting writing = face.service().prepare(judged, draft, who, job.locale(), outputs)) {
             IssuedQuote issued = issued(judged, draft, prices);
             face.err()
                     .println(face.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
@@ -139,8 +139,8 @@ final class QuoteVerb implements Callable<Integer> {
 
     private IssuedQuote issued(AssessedJob judged, Quote draft, PriceBook prices) {
         return revise == null
-                ? face.office().issue(judged, draft, prices, Objects.requireNonNull(issue))
-                : face.office().revise(judged, draft, prices, revise);
+                ? face.service().issue(judged, draft, prices, Objects.requireNonNull(issue))
+                : face.service().revise(judged, draft, prices, revise);
     }
 
     private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {

@@ -41,7 +41,7 @@ final class ReadVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         OutputCheck.check(out, ".job", List.of(form));
-        new SurveyForms(face.office()).read(form, out, catalogue).forEach(face.err()::println);
+        new SurveyForms(face.service()).read(form, out, catalogue).forEach(face.err()::println);
         face.out().println(face.text("written") + " " + out);
         return Verbs.DONE;
     }

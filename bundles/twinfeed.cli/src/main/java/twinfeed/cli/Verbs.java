@@ -23,13 +23,13 @@ public final class Verbs {
     /**
      * With the use cases and where to print.
      *
-     * @param office the use cases
+     * @param service the use cases
      * @param today the date of drafts where none is given
      * @param out for the answer, and nothing else
      * @param err for messages
      */
-    public Verbs(TwinfeedService office, LocalDate today, PrintStream out, PrintStream err) {
-        this.face = new CliContext(office, today, new TerminalStream(out), new TerminalStream(err));
+    public Verbs(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err) {
+        this.face = new CliContext(service, today, new TerminalStream(out), new TerminalStream(err));
     }
 
     /** All verbs with their options. */
@@ -71,7 +71,7 @@ public final class Verbs {
             return UNUSABLE;
         }
         int status = line.execute(arguments);
-        face.office().problems().forEach(problem -> face.err().println(problem.text(CliContext.LOCALE)));
+        face.service().problems().forEach(problem -> face.err().println(problem.text(CliContext.LOCALE)));
         if (face.out().checkError()) {
             face.err().println("the answer was not written in full: standard output is closed or full");
             status = Math.max(status, FAULT);

@@ -34,7 +34,7 @@ final class VerifyVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FolderCheck check = face.office().verify(place);
+        FolderCheck check = face.service().verify(place);
         if (json) {
             new JsonReport(face.out()).verification(check);
         } else {

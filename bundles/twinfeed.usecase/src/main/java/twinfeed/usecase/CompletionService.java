@@ -40,12 +40,12 @@ import twinfeed.workbook.JobSheetWorkbook;
 
 /** What comes after the work: readings judged in the house as it was finished, and the pages that are printed of it. */
 final class CompletionService {
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final Runner runner;
     private final Locale locale;
 
-    CompletionService(TwinfeedService office, Runner runner, Locale locale) {
-        this.office = office;
+    CompletionService(TwinfeedService service, Runner runner, Locale locale) {
+        this.service = service;
         this.runner = runner;
         this.locale = locale;
     }
@@ -69,7 +69,7 @@ final class CompletionService {
     FinishedHouse finished(OpenedJob opened, WorkCost.Source costs) {
         Completion completion = opened.job().getCompletion();
         Candidate candidate = candidate(opened, completion == null ? null : completion.getHeaterId());
-        AssessedJob before = office.judge(opened, List.of(candidate), costs, locale);
+        AssessedJob before = service.judge(opened, List.of(candidate), costs, locale);
         WorkPlan plan = before.plans().get(0);
         Survey surveyed = TwinfeedService.withPresentHeater(opened.job().getSurvey(), List.of(candidate));
         Survey house = EcoreUtil.copy(surveyed);
@@ -158,7 +158,7 @@ final class CompletionService {
         }
         List<Candidate> present =
                 new Candidates(opened).all().stream().filter(Candidate::present).toList();
-        AssessedJob judged = office.judge(opened, present, costs, locale);
+        AssessedJob judged = service.judge(opened, present, costs, locale);
         for (OptionAssessment option : judged.record().getOptions()) {
             for (Finding finding : option.getFindings()) {
                 if (finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS) {

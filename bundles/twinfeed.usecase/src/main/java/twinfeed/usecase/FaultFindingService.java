@@ -32,12 +32,12 @@ import twinfeed.workbook.JobSheetWorkbook;
 
 /** The fault-finding at the unit that is there, beside what a new one would cost. */
 final class FaultFindingService {
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final OpenedJob opened;
     private final Locale locale;
 
-    FaultFindingService(TwinfeedService office, OpenedJob opened, Locale locale) {
-        this.office = office;
+    FaultFindingService(TwinfeedService service, OpenedJob opened, Locale locale) {
+        this.service = service;
         this.opened = opened;
         this.locale = locale;
     }
@@ -48,10 +48,10 @@ final class FaultFindingService {
             // Tolerances are counted with and without prices alike, or the two would blame different parts.
             List<Candidate> present = new Candidates(opened)
                     .all().stream().filter(Candidate::present).toList();
-            return desk(office.judge(opened, present, WorkCost.BY_COUNT, locale), locale)
+            return desk(service.judge(opened, present, WorkCost.BY_COUNT, locale), locale)
                     .sheet();
         }
-        return sheet(office.judge(opened, book, null, locale), book, date);
+        return sheet(service.judge(opened, book, null, locale), book, date);
     }
 
     /** The same from what was judged already, with all candidates and by the same book. */
@@ -107,7 +107,7 @@ final class FaultFindingService {
     private List<ReplacementOffer> offers(AssessedJob judged, PriceBook book, LocalDate date) {
         Quote quote;
         try {
-            quote = office.quote(judged, book, date, FirmFile.none(), locale);
+            quote = service.quote(judged, book, date, FirmFile.none(), locale);
         } catch (UnusableException nothingSuits) {
             return List.of();
         }

@@ -42,8 +42,8 @@ public class AssessmentBenchmark {
     @Param({"alder-beck", "birch-syke", "hazel-ghyll", "rowan-brook", "willow-mere"})
     public String job = "";
 
-    private final TwinfeedService office = TwinfeedService.onClassPath();
-    private final PriceBook book = office.book(DEMO.resolve("prices.csv"));
+    private final TwinfeedService service = TwinfeedService.onClassPath();
+    private final PriceBook book = service.book(DEMO.resolve("prices.csv"));
     private @Nullable OpenedJob opened;
 
     /** Reads the job. */
@@ -53,7 +53,7 @@ public class AssessmentBenchmark {
     }
 
     private OpenedJob read() {
-        return office.open(DEMO.resolve(job + ".job"), null);
+        return service.open(DEMO.resolve(job + ".job"), null);
     }
 
     private OpenedJob opened() {
@@ -63,19 +63,19 @@ public class AssessmentBenchmark {
     /** All findings of all candidates, without the search for works. */
     @Benchmark
     public AssessedJob glance() {
-        return office.glance(opened(), Locale.UK);
+        return service.glance(opened(), Locale.UK);
     }
 
     /** Findings, and for each candidate that does not suit the least costly work that makes it suit. */
     @Benchmark
     public AssessedJob judge() {
-        return office.judge(opened(), book, null, Locale.UK);
+        return service.judge(opened(), book, null, Locale.UK);
     }
 
     /** From the file to the priced quote. */
     @Benchmark
     public Quote fileToQuote() {
-        AssessedJob judged = office.judge(read(), book, null, Locale.UK);
-        return office.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
+        AssessedJob judged = service.judge(read(), book, null, Locale.UK);
+        return service.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
     }
 }

@@ -29,8 +29,8 @@ final class Books {
     static final Path DEMO = demo();
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
-    private final TwinfeedService office = TwinfeedService.onClassPath();
-    private final PriceBook prices = office.book(DEMO.resolve("prices.csv"));
+    private final TwinfeedService service = TwinfeedService.onClassPath();
+    private final PriceBook prices = service.book(DEMO.resolve("prices.csv"));
 
     private static Path demo() {
         Path folder = Path.of("").toAbsolutePath();
@@ -42,7 +42,7 @@ final class Books {
 
     /** A job of the demonstration. */
     OpenedJob opened(String name) {
-        return office.open(DEMO.resolve(name), null);
+        return service.open(DEMO.resolve(name), null);
     }
 
     /** The book of a job; its heaters are those that the program would offer, or all of them if it would offer none. */
@@ -68,7 +68,7 @@ final class Books {
     }
 
     AssessedJob judged(OpenedJob opened) {
-        return office.judge(opened, prices, null, Locale.ROOT);
+        return service.judge(opened, prices, null, Locale.ROOT);
     }
 
     private byte[] written(AssessedJob judged, List<String> chosen) throws IOException {

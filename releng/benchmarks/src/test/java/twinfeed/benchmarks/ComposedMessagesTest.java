@@ -99,15 +99,15 @@ class ComposedMessagesTest {
     @Test
     void everyComposedMessageIsSaidWithTheValuesOfItsCaller() throws IOException {
         List<OpenedJob> jobs = new ArrayList<>();
-        TwinfeedService office = TwinfeedService.onClassPath();
+        TwinfeedService service = TwinfeedService.onClassPath();
         try (Stream<Path> files = Files.list(Books.DEMO)) {
             for (Path file : files.filter(each -> each.toString().endsWith(".job"))
                     .sorted()
                     .toList()) {
-                jobs.add(office.open(file, null));
+                jobs.add(service.open(file, null));
             }
         }
-        List<String> questions = office.faultQuestions(Locale.UK).stream()
+        List<String> questions = service.faultQuestions(Locale.UK).stream()
                 .map(FaultQuestion::key)
                 .toList();
         ChangedHouse changes = new ChangedHouse();

@@ -25,15 +25,15 @@ class LongerCableTest {
     private static final List<Verdict> BEST_FIRST =
             List.of(Verdict.SUITS, Verdict.SUITS_WITH_WORK, Verdict.CANNOT_TELL, Verdict.DOES_NOT_SUIT);
 
-    private final TwinfeedService office = TwinfeedService.onClassPath();
-    private final OpenedJob alderBeck = office.open(Books.DEMO.resolve("alder-beck.job"), null);
-    private final PriceBook book = office.book(Books.DEMO.resolve("prices.csv"));
+    private final TwinfeedService service = TwinfeedService.onClassPath();
+    private final OpenedJob alderBeck = service.open(Books.DEMO.resolve("alder-beck.job"), null);
+    private final PriceBook book = service.book(Books.DEMO.resolve("prices.csv"));
 
     private WorkPlan plan(int metres) {
         Job job = EcoreUtil.copy(alderBeck.job());
         job.getSurvey().getElectricity().getCircuit().getSegments().get(0).setLength(Length.valueOf(metres + " m"));
         OpenedJob changed = new OpenedJob(alderBeck.file(), job, alderBeck.catalogue(), List.of());
-        List<WorkPlan> plans = office.judge(changed, book, "h85", Locale.UK).plans();
+        List<WorkPlan> plans = service.judge(changed, book, "h85", Locale.UK).plans();
         return plans.get(plans.size() - 1);
     }
 

@@ -101,16 +101,16 @@ class WorseReadingTest {
 
     @Test
     void aWorseReadingNeverGivesABetterVerdict() {
-        TwinfeedService office = TwinfeedService.onClassPath();
-        PriceBook book = office.book(Books.DEMO.resolve("prices.csv"));
+        TwinfeedService service = TwinfeedService.onClassPath();
+        PriceBook book = service.book(Books.DEMO.resolve("prices.csv"));
         Map<Verdict, Integer> seen = new EnumMap<>(Verdict.class);
         List<String> better = new ArrayList<>();
         for (long seed = 0; seed < WHOLE; seed++) {
             RandomHouse house = RandomHouse.of(1000 + seed);
-            Verdict before = verdict(office, book, house, house.survey());
+            Verdict before = verdict(service, book, house, house.survey());
             seen.merge(before, 1, Integer::sum);
             for (WorseReading worse : WorseReading.values()) {
-                Verdict after = verdict(office, book, house, worse.of(house.survey(), SHARES[(int) (seed % 3)]));
+                Verdict after = verdict(service, book, house, worse.of(house.survey(), SHARES[(int) (seed % 3)]));
                 if (rank(after) < rank(before)) {
                     better.add("house " + (1000 + seed) + ", " + worse + ": " + before + " -> " + after);
                 }
@@ -121,14 +121,14 @@ class WorseReadingTest {
         assertTrue(seen.size() > 1, "houses of one verdict say little: " + seen);
     }
 
-    private static Verdict verdict(TwinfeedService office, PriceBook book, RandomHouse house, Survey survey) {
+    private static Verdict verdict(TwinfeedService service, PriceBook book, RandomHouse house, Survey survey) {
         Catalogue catalogue = CatalogueFactory.eINSTANCE.createCatalogue();
         catalogue.getHeaters().add(EcoreUtil.copy(house.candidate().heater()));
         Job job = JobFile.create();
         job.setSurvey(EcoreUtil.copy(survey));
         job.getSurvey().getCandidates().add("h");
         OpenedJob opened = new OpenedJob(Path.of("random.job"), job, catalogue, List.of());
-        AssessedJob judged = office.judge(opened, book, "h", Locale.UK);
+        AssessedJob judged = service.judge(opened, book, "h", Locale.UK);
         return judged.plans().get(0).verdict();
     }
 }

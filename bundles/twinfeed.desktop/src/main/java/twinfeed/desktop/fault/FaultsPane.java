@@ -50,7 +50,7 @@ public final class FaultsPane {
         Controls.heading(content, words.get("faults.questions"));
         this.by = by(content);
         Complaints complaints = new Complaints(content, questions::fit);
-        List<FaultQuestion> all = session.desk().office().faultQuestions(session.locale());
+        List<FaultQuestion> all = session.desk().service().faultQuestions(session.locale());
         safe.add(list(content, "told", all, complaints));
         safe.add(list(content, "outside", all, complaints));
         this.isolationHeading = heading(content, "faults.safeIsolation");

@@ -133,7 +133,7 @@ public final class Offers {
                 found.put(each.substring(prefix.length()), words.get(each));
             }
         }
-        for (Calculator calculator : session.desk().office().calculators()) {
+        for (Calculator calculator : session.desk().service().calculators()) {
             Texts texts = calculator.statement().texts();
             texts.keys().stream()
                     .filter(each -> each.startsWith(prefix))

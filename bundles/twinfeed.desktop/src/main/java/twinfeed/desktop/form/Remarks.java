@@ -42,7 +42,7 @@ public final class Remarks {
         if (result != null && result.judged() != null) {
             remarks.wanted(
                     result.judged().assessed().options(),
-                    session.desk().office().calculators(),
+                    session.desk().service().calculators(),
                     words);
         }
         return remarks;

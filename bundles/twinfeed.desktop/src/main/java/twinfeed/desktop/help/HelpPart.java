@@ -42,8 +42,8 @@ public final class HelpPart {
     /** Made by the platform. */
     @Inject
     public HelpPart(Composite parent, Desk desk, Words words) {
-        this.pages = new HelpPages(desk.office().calculators(), words);
-        this.guide = new FileGuide(desk.office());
+        this.pages = new HelpPages(desk.service().calculators(), words);
+        this.guide = new FileGuide(desk.service());
         parent.setLayout(new FillLayout());
         SashForm halves = new SashForm(parent, SWT.HORIZONTAL);
         Composite left = Controls.pane(halves);

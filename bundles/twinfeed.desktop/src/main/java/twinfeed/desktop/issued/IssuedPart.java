@@ -226,7 +226,7 @@ public final class IssuedPart {
 
     /** Records that the customer accepted an option; a correction takes it back. */
     public void accept(IssuedQuote quote, String option) {
-        decided(() -> desk.office().accept(quote.file(), option, desk.today()));
+        decided(() -> desk.service().accept(quote.file(), option, desk.today()));
     }
 
     private void decline() {
@@ -241,7 +241,7 @@ public final class IssuedPart {
 
     /** Records that the customer declined; a correction takes it back. */
     public void decline(IssuedQuote quote) {
-        decided(() -> desk.office().decline(quote.file(), desk.today()));
+        decided(() -> desk.service().decline(quote.file(), desk.today()));
     }
 
     private void correct() {
@@ -260,12 +260,12 @@ public final class IssuedPart {
 
     /** Takes a decision back that was recorded by mistake; what was recorded and the reason stay on record. */
     public void correct(IssuedQuote quote, String reason) {
-        decided(() -> desk.office().correct(quote.file(), desk.today(), reason));
+        decided(() -> desk.service().correct(quote.file(), desk.today(), reason));
     }
 
     private List<QuoteCorrection> corrections(IssuedQuote quote) {
         try {
-            return desk.office().corrections(quote.file());
+            return desk.service().corrections(quote.file());
         } catch (RuntimeException unreadable) {
             say(String.valueOf(unreadable.getMessage()));
             return List.of();
@@ -289,7 +289,7 @@ public final class IssuedPart {
                 ? chosen.get(0).issued()
                 : before(chosen.get(0)).orElseThrow().issued();
         try {
-            detail.compare(before, after, desk.office().compare(before.file(), after.file()));
+            detail.compare(before, after, desk.service().compare(before.file(), after.file()));
         } catch (RuntimeException refused) {
             say(String.valueOf(refused.getMessage()));
         }

@@ -24,9 +24,9 @@ record IssuedQuoteList(List<IssuedQuote> quotes, List<String> troubles) {
         List<IssuedQuote> quotes = new ArrayList<>();
         List<String> troubles = new ArrayList<>();
         try {
-            for (Path file : desk.office().issuedIn(office)) {
+            for (Path file : desk.service().issuedIn(office)) {
                 try {
-                    quotes.add(desk.office().issued(file));
+                    quotes.add(desk.service().issued(file));
                 } catch (RuntimeException unreadable) {
                     troubles.add(String.valueOf(unreadable.getMessage()));
                 }

@@ -167,7 +167,7 @@ final class FindingsPane {
         tree.setRedraw(false);
         OptionAssessment shown = option.orElse(null);
         filter.count(shown);
-        fill(FindingGroup.of(shown, filter.chosen(), session.desk().office().calculators(), words), shown, binding);
+        fill(FindingGroup.of(shown, filter.chosen(), session.desk().service().calculators(), words), shown, binding);
         reselect(binding);
         columns.fit();
         tree.setRedraw(true);

@@ -271,7 +271,7 @@ public final class JobPart {
 
     /** Explains the check that is looked at. */
     public void explain() {
-        String fault = session.desk().office().check(CheckTopic.LIKELY_FAULT).orElse(null);
+        String fault = session.desk().service().check(CheckTopic.LIKELY_FAULT).orElse(null);
         jobs.explain(survey.shows(SurveyPages.FAULTS) ? fault : findings.chosen(), session);
     }
 

@@ -63,7 +63,7 @@ public final class QuickPart {
     @Inject
     public QuickPart(Composite parent, Desk desk, ECommandService commands, EHandlerService handlers, Words words) {
         this.words = words;
-        this.question = new QuickQuestion(desk.office(), words);
+        this.question = new QuickQuestion(desk.service(), words);
         RuleSet rules = RuleSets.standard();
         this.devices = rules.devices().keys();
         this.methods = new ArrayList<>(rules.methods());

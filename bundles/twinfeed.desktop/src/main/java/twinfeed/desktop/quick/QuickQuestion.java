@@ -33,13 +33,13 @@ public final class QuickQuestion {
     private static final int DIGITS = 3;
     private static final double TO_MM2 = 1e6;
 
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final Words words;
     private final RuleSet rules = RuleSets.standard();
 
     /** Asked of these use cases, answered in one language. */
-    public QuickQuestion(TwinfeedService office, Words words) {
-        this.office = office;
+    public QuickQuestion(TwinfeedService service, Words words) {
+        this.service = service;
         this.words = words;
     }
 
@@ -246,7 +246,7 @@ public final class QuickQuestion {
     }
 
     private NamedFormula formula(String name) {
-        return office.formula(name)
+        return service.formula(name)
                 .orElseThrow(() -> new ArgumentException(words.format("quick.noFormula", Map.of("name", name))));
     }
 

@@ -42,13 +42,13 @@ final class CompletionJudge {
     CompletionResult judge(long revision, OpenedJob opened) {
         Known now = known(opened);
         @Nullable Completion entered = opened.job().getCompletion();
-        CompletionSheet sheet = desk.office()
+        CompletionSheet sheet = desk.service()
                 .completion(
                         now.house(),
                         entered == null ? JobFactory.eINSTANCE.createCompletion() : entered,
                         desk.locale());
         return new CompletionResult(
-                revision, sheet, entered == null ? now.before() : desk.office().unsafe(sheet), "");
+                revision, sheet, entered == null ? now.before() : desk.service().unsafe(sheet), "");
     }
 
     private synchronized Known known(OpenedJob opened) {
@@ -65,9 +65,9 @@ final class CompletionJudge {
             return last;
         }
         OpenedJob untouched = new OpenedJob(opened.file(), EcoreUtil.copy(opened.job()), opened.catalogue(), List.of());
-        FinishedHouse house = desk.office().finished(untouched, book, desk.locale());
+        FinishedHouse house = desk.service().finished(untouched, book, desk.locale());
         untouched.job().setCompletion(null);
-        List<Reason> before = desk.office().unsafe(untouched, book, desk.locale());
+        List<Reason> before = desk.service().unsafe(untouched, book, desk.locale());
         Known made = new Known(EcoreUtil.copy(survey), heaterId, book, house, before);
         known = made;
         return made;

@@ -54,8 +54,8 @@ public final class CompletionPages {
             throw new IllegalStateException(words.get("completion.nobody"));
         }
         paths.check();
-        CompletionSheet sheet = desk.office().completion(opened, book(), desk.locale());
-        desk.office().write(opened, sheet, firm(), desk.today(), desk.locale(), paths);
+        CompletionSheet sheet = desk.service().completion(opened, book(), desk.locale());
+        desk.service().write(opened, sheet, firm(), desk.today(), desk.locale(), paths);
     }
 
     /**
@@ -68,7 +68,7 @@ public final class CompletionPages {
     public void notice(List<String> keys, Path out) {
         OutputPaths paths = paths(out);
         paths.check();
-        List<Reason> all = desk.office().unsafe(opened, book(), desk.locale());
+        List<Reason> all = desk.service().unsafe(opened, book(), desk.locale());
         List<Reason> chosen = all.stream()
                 .filter(each -> keys.isEmpty() || keys.contains(each.key()))
                 .toList();
@@ -82,7 +82,7 @@ public final class CompletionPages {
                                             "findings",
                                             all.stream().map(Reason::title).collect(Collectors.joining(", ")))));
         }
-        desk.office().writeNotice(opened, chosen, firm(), desk.today(), desk.locale(), paths);
+        desk.service().writeNotice(opened, chosen, firm(), desk.today(), desk.locale(), paths);
     }
 
     private OutputPaths paths(Path out) {

@@ -38,7 +38,7 @@ public final class Desk {
 
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final Clock clock;
     private final Locale locale;
     private final Signal changed = new Signal();
@@ -49,12 +49,12 @@ public final class Desk {
     /**
      * A desk without a price book.
      *
-     * @param office the use cases
+     * @param service the use cases
      * @param clock the day that a draft bears, and the time that is recorded with answers
      * @param locale language and way of writing numbers
      */
-    public Desk(TwinfeedService office, Clock clock, Locale locale) {
-        this.office = office;
+    public Desk(TwinfeedService service, Clock clock, Locale locale) {
+        this.service = service;
         this.clock = clock;
         this.locale = locale;
     }
@@ -70,8 +70,8 @@ public final class Desk {
     }
 
     /** The use cases. */
-    public TwinfeedService office() {
-        return office;
+    public TwinfeedService service() {
+        return service;
     }
 
     /** Language and way of writing numbers. */
@@ -109,7 +109,7 @@ public final class Desk {
      * @throws twinfeed.model.io.InputException if it cannot be used
      */
     public void demonstrationPrices(Path file) {
-        demonstration.set(new Prices(file, office.book(file)));
+        demonstration.set(new Prices(file, service.book(file)));
         changed.fire();
     }
 
@@ -119,7 +119,7 @@ public final class Desk {
      * @throws twinfeed.model.io.InputException if it cannot be used; the one before stays in force then
      */
     public void usePrices(Path file) {
-        prices.set(new Prices(file, office.book(file)));
+        prices.set(new Prices(file, service.book(file)));
         changed.fire();
     }
 
@@ -135,12 +135,13 @@ public final class Desk {
         sparing.check();
         @Nullable Prices chosen = prices.get();
         FirmFile firm = chosen == null ? FirmFile.none() : FirmFile.beside(chosen.file());
-        office.writeParts(issued, firm, today(), locale, sparing);
+        service.writeParts(issued, firm, today(), locale, sparing);
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */
     JobResult glance(long revision, OpenedJob opened) {
-        return attempt(revision, opened, () -> new JobResult(revision, false, office.glance(opened, locale), null, ""));
+        return attempt(
+                revision, opened, () -> new JobResult(revision, false, service.glance(opened, locale), null, ""));
     }
 
     /**
@@ -150,7 +151,7 @@ public final class Desk {
     JobResult result(long revision, OpenedJob opened) {
         @Nullable Prices inForce = prices(opened.job().getSurvey());
         return attempt(revision, opened, () -> {
-            AssessedJob judged = office.judge(opened, inForce == null ? null : inForce.book(), null, locale);
+            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), null, locale);
             return priced(revision, judged, inForce);
         });
     }
@@ -158,12 +159,12 @@ public final class Desk {
     /** The fault-finding without prices, quickly; never throws, see {@link #result}. */
     FaultResult faults(long revision, OpenedJob opened) {
         String errors = unusable(opened);
-        return faults(revision, false, errors, () -> office.faults(opened, null, today(), locale));
+        return faults(revision, false, errors, () -> service.faults(opened, null, today(), locale));
     }
 
     /** The fault-finding of a judged job with repair and replacement priced; likewise. */
     FaultResult faults(long revision, AssessedJob judged, Prices inForce) {
-        return faults(revision, true, "", () -> office.faults(judged, inForce.book(), today(), locale));
+        return faults(revision, true, "", () -> service.faults(judged, inForce.book(), today(), locale));
     }
 
     /** The readings after the work, judged in the house as it should be finished; likewise. */
@@ -204,7 +205,7 @@ public final class Desk {
 
     /** Without calculators nothing fails, and everything would seem to suit. */
     private String unusable(OpenedJob opened) {
-        return office.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
+        return service.calculators().isEmpty() ? new Words(locale).get("findings.noCalculators") : errors(opened);
     }
 
     /** What cannot be so in the survey: nothing must be computed, let alone sold, from it. */
@@ -226,7 +227,7 @@ public final class Desk {
             return new JobResult(revision, true, judged, null, "");
         }
         try {
-            Quote quote = office.quote(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
+            Quote quote = service.quote(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
             return new JobResult(revision, true, judged, quote, "");
         } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, judged, null, reason(refused));

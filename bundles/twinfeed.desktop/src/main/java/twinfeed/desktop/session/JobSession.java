@@ -306,7 +306,7 @@ public final class JobSession {
         threads.quick().execute(() -> {
             IssuedQuote now;
             try {
-                now = desk.office().issued(known.file());
+                now = desk.service().issued(known.file());
             } catch (RuntimeException unreadable) {
                 // The list of issued quotes says what is wrong with the file; here the last known state stays.
                 return;

@@ -52,7 +52,7 @@ public final class QuoteWork {
     public void write(Path out) {
         Ready ready = ready();
         OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
-        desk.office().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
+        desk.service().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
     }
 
     /**
@@ -75,8 +75,8 @@ public final class QuoteWork {
         }
         ready.quote.setEstimateReason(reason.isEmpty() ? null : reason);
         return previous == null
-                ? desk.office().issue(ready.judged, ready.quote, ready.prices.book(), office)
-                : desk.office().revise(ready.judged, ready.quote, ready.prices.book(), previous);
+                ? desk.service().issue(ready.judged, ready.quote, ready.prices.book(), office)
+                : desk.service().revise(ready.judged, ready.quote, ready.prices.book(), previous);
     }
 
     /**
@@ -86,7 +86,7 @@ public final class QuoteWork {
      */
     public void write(IssuedQuote issued, Path out) {
         Ready ready = ready();
-        desk.office().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+        desk.service().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
     }
 
     private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}

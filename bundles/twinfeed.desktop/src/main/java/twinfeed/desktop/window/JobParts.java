@@ -118,7 +118,7 @@ public final class JobParts implements Jobs {
     private void read(Path file) {
         try {
             FileMark mark = FileMark.of(file);
-            show(new OpenJob(desk.office().open(file, null), mark, false));
+            show(new OpenJob(desk.service().open(file, null), mark, false));
             remember(file);
         } catch (RuntimeException refused) {
             complain("open.refused", file, refused);
@@ -148,7 +148,7 @@ public final class JobParts implements Jobs {
     @Override
     public void takeOldChanges(JobSession job) {
         try {
-            OpenedJob opened = desk.office().open(job.file(), null);
+            OpenedJob opened = desk.service().open(job.file(), null);
             OpenedJob changed = new OpenedJob(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
             FileMark mark = FileMark.of(job.file());
             hide(job);

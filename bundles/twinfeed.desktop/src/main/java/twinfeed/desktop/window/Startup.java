@@ -47,7 +47,7 @@ public final class Startup {
     /** Before the window is there. */
     @PostConstruct
     void prepare(
-            TwinfeedService office,
+            TwinfeedService service,
             MApplication application,
             @Optional @Named(TranslationService.LOCALE) Locale chosen) {
         Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
@@ -60,7 +60,7 @@ public final class Startup {
         Bounds.of(settings, Display.getCurrent())
                 .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
-        context.set(Desk.class, new Desk(office, Clock.systemDefaultZone(), locale));
+        context.set(Desk.class, new Desk(service, Clock.systemDefaultZone(), locale));
     }
 
     /** The window is there. */

@@ -36,10 +36,10 @@ final class NeededReadingsTest {
         DemoFiles.copyInto(folder);
         Path file = folder.resolve("blank.job");
         NewJob.write(file, folder.resolve("heaters.catalogue"));
-        TwinfeedService office = DemoFiles.service();
+        TwinfeedService service = DemoFiles.service();
         session = new JobSession(
-                new OpenJob(office.open(file, null), FileMark.of(file), false),
-                new Desk(office, Clock.systemUTC(), Locale.UK),
+                new OpenJob(service.open(file, null), FileMark.of(file), false),
+                new Desk(service, Clock.systemUTC(), Locale.UK),
                 new Threads(Runnable::run, work -> {}, Runnable::run));
         session.recalculate();
     }

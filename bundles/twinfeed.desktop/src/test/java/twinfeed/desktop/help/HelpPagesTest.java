@@ -57,10 +57,10 @@ final class HelpPagesTest {
     @Test
     void everyCheckHasAPageWithoutALackingText() throws Exception {
         DemoFiles.copyInto(folder);
-        TwinfeedService office = DemoFiles.service();
+        TwinfeedService service = DemoFiles.service();
         JobResult result = new JobResult(
-                1, true, office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
-        HelpPages pages = new HelpPages(office.calculators(), words);
+                1, true, service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
+        HelpPages pages = new HelpPages(service.calculators(), words);
         int checks = 0;
         for (CalculatorDescriptor statement : pages.statements()) {
             for (Check check : statement.checks()) {
@@ -83,10 +83,10 @@ final class HelpPagesTest {
     @Test
     void formulaAndSourceComeFromTheAnswerOfAJob() throws Exception {
         DemoFiles.copyInto(folder);
-        TwinfeedService office = DemoFiles.service();
+        TwinfeedService service = DemoFiles.service();
         JobResult result = new JobResult(
-                1, true, office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
-        HelpPages pages = new HelpPages(office.calculators(), words);
+                1, true, service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
+        HelpPages pages = new HelpPages(service.calculators(), words);
         String text =
                 pages.of("circuit.voltageDrop", result, null).orElseThrow().text();
         assertTrue(text.contains("BS 7671"), text);

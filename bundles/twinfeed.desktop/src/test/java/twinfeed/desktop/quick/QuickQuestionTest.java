@@ -27,8 +27,8 @@ import twinfeed.usecase.TwinfeedService;
  * 230 V as limit: BS 7671:2018 tables 4D5 and 4Ab, from memory. The rest by hand from them, as written beside each.
  */
 final class QuickQuestionTest {
-    private final TwinfeedService office = DemoFiles.service();
-    private final QuickQuestion question = new QuickQuestion(office, new Words(Locale.UK));
+    private final TwinfeedService service = DemoFiles.service();
+    private final QuickQuestion question = new QuickQuestion(service, new Words(Locale.UK));
 
     @TempDir
     Path folder;

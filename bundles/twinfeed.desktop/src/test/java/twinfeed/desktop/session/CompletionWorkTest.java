@@ -48,7 +48,7 @@ final class CompletionWorkTest {
         Desk desk = new Desk(DemoFiles.service(), CLOCK, Locale.UK);
         Path file = folder.resolve("birch-syke.job");
         session = new JobSession(
-                new OpenJob(desk.office().open(file, null), FileMark.of(file), false),
+                new OpenJob(desk.service().open(file, null), FileMark.of(file), false),
                 desk,
                 // What is thorough judges all heaters, which nobody looks at here.
                 new Threads(quick::add, work -> {}, Runnable::run));
@@ -152,7 +152,7 @@ final class CompletionWorkTest {
         assertEquals(
                 0.30,
                 session.desk()
-                        .office()
+                        .service()
                         .open(session.file(), null)
                         .job()
                         .getCompletion()

@@ -49,10 +49,10 @@ final class FirstVerdictTest {
                 new JobTemplates(folder.resolve("none"), words).all().get(template);
         Path file = folder.resolve("first.job");
         NewJob.write(file, folder.resolve("heaters.catalogue"), house.survey().get());
-        TwinfeedService office = DemoFiles.service();
-        desk = new Desk(office, CLOCK, Locale.UK);
+        TwinfeedService service = DemoFiles.service();
+        desk = new Desk(service, CLOCK, Locale.UK);
         Threads idle = new Threads(work -> {}, work -> {}, Runnable::run);
-        session = new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), false), desk, idle);
+        session = new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), false), desk, idle);
         session.edits().setAll(session.survey(), SurveyPackage.Literals.SURVEY__CANDIDATES, List.of("h105"));
         entries = 2;
     }

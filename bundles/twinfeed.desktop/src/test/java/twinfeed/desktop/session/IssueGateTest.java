@@ -40,15 +40,15 @@ final class IssueGateTest {
     Path folder;
 
     private Desk desk;
-    private TwinfeedService office;
+    private TwinfeedService service;
 
     @BeforeEach
     void open() throws Exception {
         DemoFiles.copyInto(folder);
         Path job = folder.resolve("alder-beck.job");
         Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));
-        office = DemoFiles.service();
-        desk = new Desk(office, CLOCK, Locale.UK);
+        service = DemoFiles.service();
+        desk = new Desk(service, CLOCK, Locale.UK);
     }
 
     private JobSession session() {
@@ -58,7 +58,7 @@ final class IssueGateTest {
     private JobSession session(String name) {
         Path file = folder.resolve(name);
         JobSession session = new JobSession(
-                new OpenJob(office.open(file, null), FileMark.of(file), false),
+                new OpenJob(service.open(file, null), FileMark.of(file), false),
                 desk,
                 new Threads(Runnable::run, Runnable::run, Runnable::run));
         session.recalculate();
@@ -84,11 +84,11 @@ final class IssueGateTest {
 
     private Desk.Prices demonstrationPrices() {
         Path file = folder.resolve("prices.csv");
-        return new Desk.Prices(file, office.book(file));
+        return new Desk.Prices(file, service.book(file));
     }
 
     private Survey survey() {
-        return office.open(folder.resolve("alder-beck.job"), null).job().getSurvey();
+        return service.open(folder.resolve("alder-beck.job"), null).job().getSurvey();
     }
 
     @Test
@@ -103,7 +103,7 @@ final class IssueGateTest {
         assertEquals(
                 List.of(Refusal.DEMONSTRATION_PRICES), IssueGate.refusals(survey, demonstrationPrices(), quote("1")));
         Path own = ownPrices();
-        assertEquals(List.of(), IssueGate.refusals(survey, new Desk.Prices(own, office.book(own)), quote("480.00")));
+        assertEquals(List.of(), IssueGate.refusals(survey, new Desk.Prices(own, service.book(own)), quote("480.00")));
     }
 
     @Test
@@ -215,7 +215,7 @@ final class IssueGateTest {
         assertEquals(issued.name(), proposed.name());
         later.survey().getSite().setName("Alder Beck 4");
         assertNull(new Revisions(later).proposed(revisions.in(quotes)), "another house is another quote");
-        office.decline(issued.file(), desk.today());
+        service.decline(issued.file(), desk.today());
         session.issued(issued);
         session.lookAtIssued();
         assertEquals("declined", session.issued().stateOn(desk.today()).getLiteral());

@@ -37,14 +37,14 @@ final class JobSessionTest {
 
     private final List<Runnable> quick = new ArrayList<>();
     private final List<Runnable> thorough = new ArrayList<>();
-    private TwinfeedService office;
+    private TwinfeedService service;
     private Desk desk;
 
     @BeforeEach
     void open() throws Exception {
         DemoFiles.copyInto(folder);
-        office = DemoFiles.service();
-        desk = new Desk(office, CLOCK, Locale.UK);
+        service = DemoFiles.service();
+        desk = new Desk(service, CLOCK, Locale.UK);
     }
 
     /** A job whose work waits until {@link #work} does it. */
@@ -54,7 +54,7 @@ final class JobSessionTest {
 
     private JobSession session(Threads threads) {
         Path file = folder.resolve("alder-beck.job");
-        return new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), false), desk, threads);
+        return new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), false), desk, threads);
     }
 
     private static void work(List<Runnable> queue) {
@@ -168,7 +168,7 @@ final class JobSessionTest {
         session.saveAs(elsewhere);
         assertEquals(elsewhere, session.file());
         assertEquals("../../heaters.catalogue", JobFile.load(elsewhere).getCatalogue());
-        assertFalse(office.open(elsewhere, null).catalogue().getHeaters().isEmpty());
+        assertFalse(service.open(elsewhere, null).catalogue().getHeaters().isEmpty());
     }
 
     @Test
@@ -236,7 +236,7 @@ final class JobSessionTest {
     void changesThatWereTakenOverCountAsUnsaved() {
         Path file = folder.resolve("alder-beck.job");
         JobSession session =
-                new JobSession(new OpenJob(office.open(file, null), FileMark.of(file), true), desk, Threads.here());
+                new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), true), desk, Threads.here());
         assertTrue(session.edits().dirty());
         session.save();
         assertFalse(session.edits().dirty());

@@ -42,20 +42,21 @@ final class PartsToPackTest {
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
         Desk desk = new Desk(DemoFiles.service(), clock, Locale.UK);
         Path prices = folder.resolve("prices.csv");
-        PriceBook book = desk.office().book(prices);
-        OpenedJob opened = desk.office().open(folder.resolve("alder-beck.job"), null);
+        PriceBook book = desk.service().book(prices);
+        OpenedJob opened = desk.service().open(folder.resolve("alder-beck.job"), null);
         opened.job().getSurvey().getCandidates().clear();
         opened.job().getSurvey().getCandidates().add("h85");
-        AssessedJob judged = desk.office().judge(opened, book, null, Locale.UK);
-        Quote quote = desk.office().quote(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
-        IssuedQuote issued = desk.office().issue(judged, quote, book, folder.resolve("office"));
+        AssessedJob judged = desk.service().judge(opened, book, null, Locale.UK);
+        Quote quote = desk.service().quote(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
+        IssuedQuote issued = desk.service().issue(judged, quote, book, folder.resolve("office"));
         Path out = folder.resolve("parts.pdf");
         RuntimeException early = assertThrows(RuntimeException.class, () -> desk.writeParts(issued, out));
         assertTrue(early.getMessage().contains("was not accepted"), early.getMessage());
         assertFalse(Files.exists(out));
-        desk.office().accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
-        desk.writeParts(desk.office().issued(issued.file()), out);
+        desk.service().accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
+        desk.writeParts(desk.service().issued(issued.file()), out);
         assertTrue(Files.size(out) > 1000);
-        assertThrows(RuntimeException.class, () -> desk.writeParts(desk.office().issued(issued.file()), issued.file()));
+        assertThrows(
+                RuntimeException.class, () -> desk.writeParts(desk.service().issued(issued.file()), issued.file()));
     }
 }

@@ -48,8 +48,8 @@ final class QuoteEditsTest {
         DemoFiles.copyInto(folder);
         Path job = folder.resolve("alder-beck.job");
         Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95s|h105)</candidates>\\s*", ""));
-        TwinfeedService office = DemoFiles.service();
-        desk = new Desk(office, CLOCK, Locale.UK);
+        TwinfeedService service = DemoFiles.service();
+        desk = new Desk(service, CLOCK, Locale.UK);
         desk.usePrices(folder.resolve("prices.csv"));
         session = reopened();
     }
@@ -57,7 +57,7 @@ final class QuoteEditsTest {
     private JobSession reopened() {
         Path file = folder.resolve("alder-beck.job");
         Threads idle = new Threads(work -> {}, work -> {}, Runnable::run);
-        return new JobSession(new OpenJob(desk.office().open(file, null), FileMark.of(file), false), desk, idle);
+        return new JobSession(new OpenJob(desk.service().open(file, null), FileMark.of(file), false), desk, idle);
     }
 
     private JobResult result() {

@@ -44,12 +44,12 @@ final class ViewTest {
     @TempDir
     Path folder;
 
-    private TwinfeedService office;
+    private TwinfeedService service;
 
     private AssessedJob judged() throws Exception {
         DemoFiles.copyInto(folder);
-        office = DemoFiles.service();
-        return office.glance(office.open(folder.resolve("alder-beck.job"), null), Locale.UK);
+        service = DemoFiles.service();
+        return service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK);
     }
 
     @Test
@@ -94,7 +94,7 @@ final class ViewTest {
     @Test
     void findingsAreGroupedByCalculatorWithItsTitle() throws Exception {
         OptionAssessment option = judged().record().getOptions().get(1);
-        List<FindingGroup> groups = FindingGroup.of(option, FindingFilter.ALL, office.calculators(), words);
+        List<FindingGroup> groups = FindingGroup.of(option, FindingFilter.ALL, service.calculators(), words);
         assertEquals(
                 option.getFindings().size(),
                 groups.stream().mapToInt(group -> group.findings().size()).sum());

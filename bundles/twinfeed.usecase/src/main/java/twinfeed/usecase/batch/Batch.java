@@ -35,7 +35,7 @@ import twinfeed.workbook.form.FormLanguage;
  * A row that cannot be used is set aside with its reason, and the rest goes on.
  */
 final class Batch {
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final BatchTask task;
     private final List<Refused> refused = new ArrayList<>();
     private final NameTable names = new NameTable();
@@ -43,8 +43,8 @@ final class Batch {
     private List<String> labels = List.of();
     private @Nullable Columns columns;
 
-    Batch(TwinfeedService office, BatchTask task) {
-        this.office = office;
+    Batch(TwinfeedService service, BatchTask task) {
+        this.service = service;
         this.task = task;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
     }
@@ -184,11 +184,11 @@ final class Batch {
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
         List<DwellingReading> readings = heads.fill(row, job.getSurvey());
-        AssessedJob judged = office.judge(office.checked(task.pattern(), job), task.book(), null, task.locale());
+        AssessedJob judged = service.judge(service.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = heads.dwelling(row);
         FaultSheet faults = faults(judged);
         try {
-            Quote quote = office.quote(judged, task.book(), task.date(), task.firm(), task.locale());
+            Quote quote = service.quote(judged, task.book(), task.date(), task.firm(), task.locale());
             String why = quote.getOptions().isEmpty() ? String.valueOf(quote.getSummary()) : "";
             return new Dwelling(row.number(), name, readings, judged, quote, why, faults);
         } catch (UnusableException nothing) {
@@ -201,7 +201,7 @@ final class Batch {
         Survey survey = judged.opened().job().getSurvey();
         boolean asked =
                 survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(Urgency::reported);
-        return asked ? office.faults(judged, task.book(), task.date(), task.locale()) : null;
+        return asked ? service.faults(judged, task.book(), task.date(), task.locale()) : null;
     }
 
     /**

@@ -16,18 +16,18 @@ import twinfeed.workbook.batch.ResultWorkbook;
 
 /** Judges and prices a list of dwellings and writes the results as a workbook. */
 public final class BatchWriting {
-    private final TwinfeedService office;
+    private final TwinfeedService service;
     private final BatchTask task;
     private final int mostRows;
 
     /** With the use cases and what is to be done. */
-    public BatchWriting(TwinfeedService office, BatchTask task) {
-        this(office, task, BatchTable.MOST_ROWS);
+    public BatchWriting(TwinfeedService service, BatchTask task) {
+        this(service, task, BatchTable.MOST_ROWS);
     }
 
     /** The same with fewer rows a sheet, for tests. */
-    BatchWriting(TwinfeedService office, BatchTask task, int mostRows) {
-        this.office = office;
+    BatchWriting(TwinfeedService service, BatchTask task, int mostRows) {
+        this.service = service;
         this.task = task;
         this.mostRows = mostRows;
     }
@@ -62,7 +62,7 @@ public final class BatchWriting {
      * @throws InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
-        Batch batch = new Batch(office, task);
+        Batch batch = new Batch(service, task);
         BatchTotals totals = new BatchTotals(task.locale());
         Counts counts = new Counts();
         DwellingSheets sheets = new DwellingSheets(task.locale(), batch::labels);
