@@ -34,7 +34,7 @@ import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.model.survey.SurveyPackage;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** Quotes are issued, reopened, revised, compared and decided at the window. The steps build on one another. */
 @ExtendWith(Window.Shared.class)

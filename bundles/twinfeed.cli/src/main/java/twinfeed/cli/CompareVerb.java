@@ -8,8 +8,9 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.QuoteDifference;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuoteDifference;
 
 /** Two issued quotes line by line. */
 @Command(
@@ -38,9 +39,9 @@ final class CompareVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         List<IssuedQuote> quotes =
-                Stream.of(before, after).map(face.service()::issued).toList();
+                Stream.of(before, after).map(IssuedQuotes::open).toList();
         quotes.forEach(this::warn);
-        List<QuoteDifference> differences = face.service().compare(before, after);
+        List<QuoteDifference> differences = IssuedQuotes.compare(before, after);
         if (json) {
             new JsonReport(face.out()).comparison(quotes, differences);
         } else if (differences.isEmpty()) {

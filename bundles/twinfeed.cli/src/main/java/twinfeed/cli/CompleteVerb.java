@@ -13,9 +13,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import twinfeed.diagnosis.completion.CompletionReading;
 import twinfeed.diagnosis.completion.CompletionSheet;
-import twinfeed.usecase.CompletionPaths;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.completion.CompletionPaths;
+import twinfeed.usecase.completion.CompletionService;
 
 /** The readings after the work: entered, judged, printed. */
 @Command(
@@ -77,11 +78,11 @@ final class CompleteVerb implements Callable<Integer> {
         files.check();
         LocalDate day = date == null ? face.today() : date;
         if (!readings.isEmpty()) {
-            opened = face.service()
-                    .recordCompletion(job.file().file(), job.file().catalogue(), by, day, readings);
+            opened = new CompletionService(face.service())
+                    .record(job.file().file(), job.file().catalogue(), by, day, readings);
         }
-        CompletionSheet sheet = face.service().completion(opened, job.book(face), job.locale());
-        face.service().write(opened, sheet, firm.of(job), day, job.locale(), files);
+        CompletionSheet sheet = new CompletionService(face.service()).sheet(opened, job.book(face), job.locale());
+        CompletionService.write(opened, sheet, firm.of(job), day, job.locale(), files);
         if (json) {
             new JsonReport(face.out()).completion(sheet);
         } else {

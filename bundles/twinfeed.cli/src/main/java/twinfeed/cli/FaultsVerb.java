@@ -16,6 +16,7 @@ import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.faults.FaultFindingService;
 
 /** Ranked causes and the next test, as a job sheet. */
 @Command(
@@ -88,12 +89,13 @@ final class FaultsVerb implements Callable<Integer> {
                 .sparing(opened.companions());
         files.check();
         if (!ticks.isEmpty() || !answers.isEmpty()) {
-            opened = face.service().recordFaults(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
+            opened = new FaultFindingService(face.service())
+                    .record(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
-        FaultSheet sheet = face.service().faults(opened, job.book(face), day, job.locale());
+        FaultSheet sheet = new FaultFindingService(face.service()).sheet(opened, job.book(face), day, job.locale());
         if (out != null || pdf != null) {
-            face.service().write(opened, sheet, who(), day, job.locale(), files);
+            FaultFindingService.write(opened, sheet, who(), day, job.locale(), files);
         }
         if (json) {
             new JsonReport(face.out()).faults(sheet);

@@ -14,11 +14,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Languages;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
-import twinfeed.usecase.Visit;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.Visit;
 
 /** What an office does with a quote that is issued. */
 abstract class IssuedVerb implements Callable<Integer> {
@@ -107,7 +108,7 @@ abstract class IssuedVerb implements Callable<Integer> {
         public Integer call() {
             LocalDate on = date == null ? face.today() : date;
             if (visit == null && calendar == null) {
-                tell(face.service().accept(quote(), option, on), nothing());
+                tell(IssuedQuotes.accept(quote(), option, on), nothing());
                 return Verbs.DONE;
             }
             if (visit == null || calendar == null || hours < 0.25 || hours > 24) {
@@ -117,7 +118,7 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
-            tell(face.service().accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
+            tell(IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
             // In a document of JSON the entry has no place; on a screen it is named.
             face.err().println(face.text("written") + " " + calendar);
             return Verbs.DONE;
@@ -152,7 +153,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            tell(face.service().decline(quote(), date == null ? face.today() : date), nothing());
+            tell(IssuedQuotes.decline(quote(), date == null ? face.today() : date), nothing());
             return Verbs.DONE;
         }
     }
@@ -196,7 +197,7 @@ abstract class IssuedVerb implements Callable<Integer> {
             OutputPaths paths = new OutputPaths(out, pdf).withUbl(ubl).sparing(quote(), firm.file());
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
-            tell(face.service().reprint(quote(), firm.beside(null), locale, paths), paths);
+            tell(IssuedQuotes.reprint(face.service(), quote(), firm.beside(null), locale, paths), paths);
             return Verbs.DONE;
         }
     }

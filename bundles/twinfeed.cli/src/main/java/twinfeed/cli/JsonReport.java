@@ -19,14 +19,14 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookReport;
-import twinfeed.usecase.FolderCheck;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
-import twinfeed.usecase.QuoteDifference;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.completion.PartsListWriter.Part;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+import twinfeed.usecase.quote.FolderCheck;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.QuoteDifference;
 
 /**
  * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class

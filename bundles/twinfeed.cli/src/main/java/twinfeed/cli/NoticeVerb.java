@@ -15,6 +15,7 @@ import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+import twinfeed.usecase.completion.UnsafeNotices;
 
 /** The notice of an unsafe unit, to be signed on site. */
 @Command(
@@ -64,9 +65,9 @@ final class NoticeVerb implements Callable<Integer> {
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
-        List<Reason> reasons = chosen(face.service().unsafe(opened, job.book(face), job.locale()));
+        List<Reason> reasons = chosen(new UnsafeNotices(face.service()).reasons(opened, job.book(face), job.locale()));
         LocalDate day = date == null ? face.today() : date;
-        face.service().writeNotice(opened, reasons, firm.of(job), day, job.locale(), files);
+        UnsafeNotices.write(opened, reasons, firm.of(job), day, job.locale(), files);
         if (json) {
             new JsonReport(face.out()).notice(reasons);
         } else {

@@ -11,10 +11,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.Languages;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.completion.PartsListWriter.Part;
+import twinfeed.usecase.completion.PartsToPack;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /** The parts of an accepted quote. */
 @Command(
@@ -57,9 +59,9 @@ final class PartsVerb implements Callable<Integer> {
         OutputPaths files = new OutputPaths(out, pdf).sparing(quote, firm.file());
         files.check();
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
-        IssuedQuote issued = face.service().issued(quote);
-        List<Part> parts = face.service().parts(issued);
-        face.service().writeParts(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
+        IssuedQuote issued = IssuedQuotes.open(quote);
+        List<Part> parts = PartsToPack.of(issued);
+        PartsToPack.write(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
         if (json) {
             new JsonReport(face.out()).parts(issued.name(), parts);
         } else {

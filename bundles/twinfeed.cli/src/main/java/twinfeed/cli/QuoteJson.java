@@ -9,8 +9,8 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
 final class QuoteJson {

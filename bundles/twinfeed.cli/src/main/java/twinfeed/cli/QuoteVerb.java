@@ -14,11 +14,13 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.IssuedQuoteWriting;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuoteWriting;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
 
 /** The itemised quote as a workbook. */
 @Command(
@@ -112,10 +114,10 @@ final class QuoteVerb implements Callable<Integer> {
         AssessedJob judged = face.service().judgeWith(opened, prices, heaters, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
         LocalDate day = date == null ? face.today() : date;
-        Quote draft = face.service().quote(judged, prices, day, who, job.locale(), heaters);
+        Quote draft = QuotingService.draft(judged, prices, day, who, job.locale(), heaters);
         draft.setEstimateReason(reason);
         if (issue == null && revise == null) {
-            face.service().write(judged, draft, who, job.locale(), outputs);
+            QuotingService.write(judged, draft, who, job.locale(), outputs);
             answer(draft, outputs, null);
         } else {
             issue(judged, draft, prices, who, outputs);
@@ -125,7 +127,7 @@ final class QuoteVerb implements Callable<Integer> {
 
     /** What was issued is told before its workbook is written: whatever happens then, its number is known. */
     private void issue(AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs) {
-        try (IssuedQuoteWriting writing = face.service().prepare(judged, draft, who, job.locale(), outputs)) {
+        try (IssuedQuoteWriting writing = QuotingService.prepare(judged, draft, who, job.locale(), outputs)) {
             IssuedQuote issued = issued(judged, draft, prices);
             face.err()
                     .println(face.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
@@ -139,8 +141,8 @@ final class QuoteVerb implements Callable<Integer> {
 
     private IssuedQuote issued(AssessedJob judged, Quote draft, PriceBook prices) {
         return revise == null
-                ? face.service().issue(judged, draft, prices, Objects.requireNonNull(issue))
-                : face.service().revise(judged, draft, prices, revise);
+                ? IssuedQuotes.issue(judged, draft, prices, Objects.requireNonNull(issue))
+                : IssuedQuotes.revise(judged, draft, prices, revise);
     }
 
     private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {

@@ -6,7 +6,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.usecase.FolderCheck;
+import twinfeed.usecase.quote.FolderCheck;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /** Whether issued quotes are what was issued. */
 @Command(
@@ -34,7 +35,7 @@ final class VerifyVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        FolderCheck check = face.service().verify(place);
+        FolderCheck check = IssuedQuotes.verify(place);
         if (json) {
             new JsonReport(face.out()).verification(check);
         } else {

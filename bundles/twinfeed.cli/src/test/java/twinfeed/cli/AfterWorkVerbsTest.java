@@ -17,7 +17,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /** The readings after the work, the notice of an unsafe unit, the parts of an accepted quote. */
 class AfterWorkVerbsTest {
@@ -248,9 +248,8 @@ class AfterWorkVerbsTest {
         Run early = Run.of("parts", quote);
         assertEquals(2, early.status());
         assertTrue(early.err().contains("was not accepted"), early.err());
-        TwinfeedService service = TwinfeedService.onClassPath();
-        String option = service.issued(quote).quote().getOptions().get(0).getName();
-        service.accept(quote, option, LocalDate.of(2026, 11, 26));
+        String option = IssuedQuotes.open(quote).quote().getOptions().get(0).getName();
+        IssuedQuotes.accept(quote, option, LocalDate.of(2026, 11, 26));
         Run list = Run.of("parts", quote, "--pdf", folder.resolve("p.pdf"), "--out", folder.resolve("p.xlsx"));
         assertEquals(0, list.status(), list.err());
         assertTrue(list.out().contains("[ ]"), list.out());

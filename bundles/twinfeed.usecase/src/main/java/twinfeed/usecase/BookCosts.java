@@ -10,14 +10,28 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.pricing.RemedyPrice;
 import twinfeed.pricing.RemedyPrices;
 import twinfeed.pricing.RequiredItem;
+import twinfeed.usecase.choices.ChoicesInJob;
+import twinfeed.usecase.choices.WorksLeftOut;
 
 /** What works cost by a price book; what the book lacks counts as a price on enquiry, for nobody knows it. */
-final class BookCosts implements WorkCost.Source {
+public final class BookCosts implements WorkCost.Source {
     private final RemedyPrices prices;
 
-    BookCosts(PriceBook book, @Nullable LocalDate date) {
+    private BookCosts(PriceBook book, @Nullable LocalDate date) {
         LocalDate day = date == null ? book.getDate() : date;
         this.prices = RemedyPrices.withReplacement(book, day);
+    }
+
+    /**
+     * What works cost in a job, those left out that its quote leaves out.
+     *
+     * @param book the price book; without one the fewest works win
+     */
+    public static WorkCost.Source of(@Nullable PriceBook book, OpenedJob opened) {
+        WorkCost.Source costs = book == null
+                ? WorkCost.BY_COUNT
+                : new BookCosts(book, opened.job().getSurvey().getTakenOn());
+        return WorksLeftOut.of(costs, ChoicesInJob.of(opened.job()));
     }
 
     @Override

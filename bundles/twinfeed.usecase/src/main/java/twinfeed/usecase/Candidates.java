@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.model.catalogue.Catalogue;
@@ -12,19 +13,21 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.NearestName;
 import twinfeed.model.survey.PresentUnit;
+import twinfeed.model.survey.Survey;
 
 /** The heaters that a job asks about: the unit that is there, then the candidates in the survey's order. */
-final class Candidates {
+public final class Candidates {
     private final OpenedJob opened;
 
-    Candidates(OpenedJob opened) {
+    /** Of this job. */
+    public Candidates(OpenedJob opened) {
         this.opened = opened;
     }
 
     /** All of them. */
-    List<Candidate> all() {
+    public List<Candidate> all() {
         List<Candidate> result = new ArrayList<>();
-        present().ifPresent(heater -> result.add(new Candidate(heater, true)));
+        presentHeater().ifPresent(heater -> result.add(new Candidate(heater, true)));
         List<String> wished = opened.job().getSurvey().getCandidates();
         for (Heater heater : wished.isEmpty() ? opened.catalogue().getHeaters() : heaters(wished)) {
             result.add(new Candidate(heater, false));
@@ -37,7 +40,7 @@ final class Candidates {
      *
      * @param asked ids, {@link twinfeed.pricing.QuoteRequest#PRESENT} for the unit that is there
      */
-    List<Candidate> with(List<String> asked) {
+    public List<Candidate> with(List<String> asked) {
         List<Candidate> result = new ArrayList<>(all());
         for (String id : asked) {
             boolean known = id.equals(twinfeed.pricing.QuoteRequest.PRESENT)
@@ -51,12 +54,33 @@ final class Candidates {
         return result;
     }
 
-    /** The unit that is there, and one other heater of the catalogue. */
-    List<Candidate> only(String id) {
+    /**
+     * The unit that is there, and one other heater of the catalogue.
+     *
+     * @throws InputException if the catalogue has no such heater; the nearest is named
+     */
+    public List<Candidate> only(String id) {
         List<Candidate> result = new ArrayList<>();
-        present().ifPresent(heater -> result.add(new Candidate(heater, true)));
+        presentHeater().ifPresent(heater -> result.add(new Candidate(heater, true)));
         result.add(new Candidate(heater(id, "--heater"), false));
         return result;
+    }
+
+    /** The unit that is there alone; none where none is there. */
+    public List<Candidate> present() {
+        return all().stream().filter(Candidate::present).toList();
+    }
+
+    /**
+     * A copy of the survey in which the unit that is there has its data, with which calculators compare; the survey may only name it.
+     *
+     * @param candidates heaters of the job, the unit that is there perhaps among them
+     */
+    public static Survey withPresentHeater(Survey survey, List<Candidate> candidates) {
+        Survey copy = EcoreUtil.copy(survey);
+        candidates.stream().filter(Candidate::present).findFirst().ifPresent(candidate -> copy.getUnit()
+                .setHeater(EcoreUtil.copy(candidate.heater())));
+        return copy;
     }
 
     private List<Heater> heaters(List<String> ids) {
@@ -66,7 +90,7 @@ final class Candidates {
                 .toList();
     }
 
-    private Optional<Heater> present() {
+    private Optional<Heater> presentHeater() {
         @Nullable PresentUnit unit = opened.job().getSurvey().getUnit();
         if (unit == null) {
             return Optional.empty();

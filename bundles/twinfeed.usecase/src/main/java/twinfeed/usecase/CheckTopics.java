@@ -14,12 +14,13 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Supply;
 
 /** Which topic and which supply the findings of a record are about, as their calculators declare it. */
-final class CheckTopics {
+public final class CheckTopics {
     private record Subject(CheckTopic topic, Supply supply) {}
 
     private final Map<String, Subject> byKey = new HashMap<>();
 
-    CheckTopics(List<Calculator> calculators) {
+    /** As these calculators declare. */
+    public CheckTopics(List<Calculator> calculators) {
         for (Calculator calculator : calculators) {
             CalculatorDescriptor declared = calculator.statement();
             for (Check check : declared.checks()) {
@@ -29,7 +30,7 @@ final class CheckTopics {
     }
 
     /** Marks the findings of a record that was written before findings named their topic; others stay as they are. */
-    void complete(Assessment record) {
+    public void complete(Assessment record) {
         record.getOptions().stream()
                 .flatMap(option -> Stream.concat(option.getFindings().stream(), option.getAfterWork().stream()))
                 .filter(finding -> !finding.isSetTopic() && !finding.isSetSupply())

@@ -137,7 +137,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
      *
      * @throws InputException if its own wording cannot be used
      */
-    StandingTexts texts(Locale locale) {
+    public StandingTexts texts(Locale locale) {
         StandingTexts texts = folder == null ? StandingTexts.of(locale) : StandingTextFile.in(folder, locale);
         return texts.with("firm", firm.name());
     }

@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.document.PhotoSource;
 
 /** The pictures beside a job. A name that leads out of the job's folder opens nothing: a job may come from anywhere. */
-final class JobPhotos implements PhotoSource {
+public final class JobPhotos implements PhotoSource {
     private final Path folder;
 
     /** Beside this job. */
-    JobPhotos(Path job) {
+    public JobPhotos(Path job) {
         Path parent = job.toAbsolutePath().normalize().getParent();
         this.folder = parent == null ? Path.of("").toAbsolutePath() : parent;
     }

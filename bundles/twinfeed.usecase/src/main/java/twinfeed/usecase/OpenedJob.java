@@ -30,6 +30,11 @@ public record OpenedJob(Path file, Job job, Catalogue catalogue, List<String> wa
         this(file, job, catalogue, warnings, FileFingerprint.NONE);
     }
 
+    /** What the job is called: its file's name without the ending. */
+    public String name() {
+        return String.valueOf(file.getFileName()).replaceFirst("\\.job$", "");
+    }
+
     /** The files that it names: its own catalogue and its photographs. */
     public List<Path> companions() {
         Path folder = file.toAbsolutePath();

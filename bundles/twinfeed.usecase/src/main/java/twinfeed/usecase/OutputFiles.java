@@ -59,7 +59,7 @@ public final class OutputFiles {
      *
      * @throws twinfeed.model.io.InputException if one could not be written
      */
-    StagedFiles reserve() {
+    public StagedFiles reserve() {
         StagedFiles staged = StagedFiles.at(contents.keySet());
         try {
             staged.reserve(contents);
@@ -75,7 +75,7 @@ public final class OutputFiles {
      *
      * @throws twinfeed.model.io.InputException if one cannot be written
      */
-    void writeTo(StagedFiles staged) {
+    public void writeTo(StagedFiles staged) {
         staged.place(contents);
     }
 }

@@ -24,6 +24,7 @@ import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.QuotingService;
 
 /**
  * A whole demonstration job, as the window re-assesses it after each change (it has 50 ms for that) and as a batch does for each
@@ -76,6 +77,6 @@ public class AssessmentBenchmark {
     @Benchmark
     public Quote fileToQuote() {
         AssessedJob judged = service.judge(read(), book, null, Locale.UK);
-        return service.quote(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
+        return QuotingService.draft(judged, book, LocalDate.of(2026, Month.NOVEMBER, 25), FirmFile.none(), Locale.UK);
     }
 }

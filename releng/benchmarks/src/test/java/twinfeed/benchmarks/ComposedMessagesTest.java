@@ -54,6 +54,7 @@ import twinfeed.units.TemperatureDifference;
 import twinfeed.units.text.Texts;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.faults.FaultFindingService;
 
 /**
  * The keys of most messages of a calculator are put together where it runs: check, outcome and variant; kind of work; assumption. Here the
@@ -107,7 +108,7 @@ class ComposedMessagesTest {
                 jobs.add(service.open(file, null));
             }
         }
-        List<String> questions = service.faultQuestions(Locale.UK).stream()
+        List<String> questions = FaultFindingService.questions(Locale.UK).stream()
                 .map(FaultQuestion::key)
                 .toList();
         ChangedHouse changes = new ChangedHouse();
@@ -196,7 +197,7 @@ class ComposedMessagesTest {
                 // Whatever is asked, the answer is no: no part of the list explains that.
                 survey.setFaultFinding(null);
                 survey.getSymptoms().clear();
-                TwinfeedService.onClassPath().faultQuestions(Locale.UK).forEach(question -> {
+                FaultFindingService.questions(Locale.UK).forEach(question -> {
                     Symptom symptom = SurveyFactory.eINSTANCE.createSymptom();
                     symptom.setKey(question.key());
                     symptom.setAnswer(FaultAnswer.NO);

@@ -23,6 +23,8 @@ import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
 
 /** Reads a file of one kind as the program does, in a folder of its own that holds the demonstration's files. */
 final class Target {
@@ -125,13 +127,13 @@ final class Target {
         PriceBook book = service.book(folder.resolve("prices.csv"));
         OpenedJob opened = service.open(folder.resolve("alder-beck.job"), null);
         AssessedJob assessed = service.judge(opened, book, null, Locale.UK);
-        service.issue(
+        IssuedQuotes.issue(
                 assessed,
-                service.quote(assessed, book, DAY, FirmFile.load(folder.resolve("firm.properties")), Locale.UK),
+                QuotingService.draft(assessed, book, DAY, FirmFile.load(folder.resolve("firm.properties")), Locale.UK),
                 book,
                 office);
         List<byte[]> found = new ArrayList<>();
-        for (Path file : service.issuedIn(office)) {
+        for (Path file : IssuedQuotes.in(office)) {
             found.add(Files.readAllBytes(file));
         }
         return found;
@@ -156,7 +158,7 @@ final class Target {
             }
             case FIRM -> FirmFile.load(input);
             case TEXTS -> StandingTextFile.load(input, Locale.UK);
-            case QUOTE -> service.issued(input);
+            case QUOTE -> IssuedQuotes.open(input);
         }
         accepted++;
         return "";

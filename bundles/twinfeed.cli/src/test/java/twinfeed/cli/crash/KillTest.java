@@ -22,8 +22,9 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.JobFile;
-import twinfeed.usecase.FolderCheck;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.FolderCheck;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /**
  * Programs that write are killed at random moments, as by a power cut, and run at once in one folder. {@code -Dtwinfeed.kills=300}
@@ -157,7 +158,7 @@ class KillTest {
             assertEquals(Set.of(), issued, "quotes were issued and their folder is gone");
             return new FolderCheck(true, List.of(), List.of());
         }
-        FolderCheck found = service.verify(office.quotes());
+        FolderCheck found = IssuedQuotes.verify(office.quotes());
         assertTrue(found.quotes().stream().allMatch(quote -> quote.status().equals("unchanged")), found.toString());
         // A killed program may have taken a number for which there is no quote; nothing else is ever missing.
         assertTrue(found.missing().stream().allMatch(one -> one.kind().equals("quote")), found.toString());

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.usecase.FolderCheck;
-import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.FolderCheck;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /**
  * There is no room, or no right to write: a message, and nothing lost. A limit on the size of a file that the system sets a program
@@ -118,7 +118,7 @@ class NoRoomTest {
                     "--out",
                     folder.resolve(kib + ".xlsx"));
             FolderCheck found = Files.exists(office.quotes())
-                    ? TwinfeedService.onClassPath().verify(office.quotes())
+                    ? IssuedQuotes.verify(office.quotes())
                     : new FolderCheck(true, List.of(), List.of());
             assertTrue(found.sound(), kib + " KiB: " + found + ended.said());
             for (FolderCheck.Quote quote : found.quotes()) {

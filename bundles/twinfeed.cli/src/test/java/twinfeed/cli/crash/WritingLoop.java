@@ -14,14 +14,16 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.IssuedQuoteWriting;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuoteWriting;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
 
 /**
  * A program of its own that does all that writes, over and over in a seeded order: save, save unsaved changes, quote, issue, revise,
@@ -47,7 +49,7 @@ public final class WritingLoop {
         firm = FirmFile.none();
         opened = service.open(office.job(), null);
         judged = service.judge(opened, prices, null, Locale.ROOT);
-        draft = service.quote(judged, prices, DAY, firm, Locale.ROOT);
+        draft = QuotingService.draft(judged, prices, DAY, firm, Locale.ROOT);
     }
 
     /** Writes until it has taken all its steps or is killed. */
@@ -72,12 +74,12 @@ public final class WritingLoop {
         switch (random.nextInt(16)) {
             case 0, 1, 2 -> save(office.job());
             case 3, 4 -> save(office.unsaved());
-            case 5, 6, 7, 8 -> issued(service.issue(judged, draft, prices, office.quotes()));
-            case 9, 10 -> withLatest(file -> issued(service.revise(judged, draft, prices, file)));
+            case 5, 6, 7, 8 -> issued(IssuedQuotes.issue(judged, draft, prices, office.quotes()));
+            case 9, 10 -> withLatest(file -> issued(IssuedQuotes.revise(judged, draft, prices, file)));
             case 11 ->
-                withLatest(
-                        file -> service.accept(file, draft.getOptions().get(0).getName(), DAY));
-            case 12 -> withLatest(file -> service.decline(file, DAY));
+                withLatest(file ->
+                        IssuedQuotes.accept(file, draft.getOptions().get(0).getName(), DAY));
+            case 12 -> withLatest(file -> IssuedQuotes.decline(file, DAY));
             case 13 -> AtomicFile.write(office.imported(), text());
             case 14 -> issueWithWorkbook();
             default -> judgeList();
@@ -97,7 +99,7 @@ public final class WritingLoop {
     }
 
     private void withLatest(java.util.function.Consumer<Path> step) {
-        List<Path> files = service.issuedIn(office.quotes());
+        List<Path> files = IssuedQuotes.in(office.quotes());
         if (!files.isEmpty()) {
             step.accept(files.get(random.nextInt(files.size())));
         }
@@ -105,8 +107,8 @@ public final class WritingLoop {
 
     private void issueWithWorkbook() {
         OutputPaths out = new OutputPaths(office.workbook(), office.pdf());
-        try (IssuedQuoteWriting writing = service.prepare(judged, draft, firm, Locale.ROOT, out)) {
-            IssuedQuote issued = service.issue(judged, draft, prices, office.quotes());
+        try (IssuedQuoteWriting writing = QuotingService.prepare(judged, draft, firm, Locale.ROOT, out)) {
+            IssuedQuote issued = IssuedQuotes.issue(judged, draft, prices, office.quotes());
             issued(issued);
             writing.write(issued);
         }

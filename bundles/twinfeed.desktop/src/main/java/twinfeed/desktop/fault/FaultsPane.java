@@ -22,6 +22,7 @@ import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultQuestion;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.usecase.faults.FaultFindingService;
 
 /**
  * Fault-finding: on the left what is asked, with the cover on first, then the safe isolation, then what is found under the cover;
@@ -50,7 +51,7 @@ public final class FaultsPane {
         Controls.heading(content, words.get("faults.questions"));
         this.by = by(content);
         Complaints complaints = new Complaints(content, questions::fit);
-        List<FaultQuestion> all = session.desk().service().faultQuestions(session.locale());
+        List<FaultQuestion> all = FaultFindingService.questions(session.locale());
         safe.add(list(content, "told", all, complaints));
         safe.add(list(content, "outside", all, complaints));
         this.isolationHeading = heading(content, "faults.safeIsolation");

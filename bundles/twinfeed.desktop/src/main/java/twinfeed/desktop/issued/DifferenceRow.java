@@ -11,7 +11,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
-import twinfeed.usecase.QuoteDifference;
+import twinfeed.usecase.quote.QuoteDifference;
 
 /**
  * One place in which two issued quotes differ, in words.

@@ -24,7 +24,7 @@ import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** Shows what is to be issued, asks whether, where and as what, and says what is frozen by it. */
 public final class IssueDialog extends Dialog {

@@ -25,9 +25,9 @@ import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRows;
 import twinfeed.model.quote.QuoteOption;
-import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.QuoteCorrection;
-import twinfeed.usecase.QuoteDifference;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.QuoteCorrection;
+import twinfeed.usecase.quote.QuoteDifference;
 
 /** What an issued quote says, or how two of them differ. */
 final class IssuedDetail {

@@ -34,8 +34,9 @@ import twinfeed.desktop.view.OptionPrice;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
-import twinfeed.usecase.IssuedQuote;
-import twinfeed.usecase.QuoteCorrection;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuoteCorrection;
 
 /** The quotes that an office has issued: where they stand, what they say, how revisions differ, what the customer decided. */
 public final class IssuedPart {
@@ -226,7 +227,7 @@ public final class IssuedPart {
 
     /** Records that the customer accepted an option; a correction takes it back. */
     public void accept(IssuedQuote quote, String option) {
-        decided(() -> desk.service().accept(quote.file(), option, desk.today()));
+        decided(() -> IssuedQuotes.accept(quote.file(), option, desk.today()));
     }
 
     private void decline() {
@@ -241,7 +242,7 @@ public final class IssuedPart {
 
     /** Records that the customer declined; a correction takes it back. */
     public void decline(IssuedQuote quote) {
-        decided(() -> desk.service().decline(quote.file(), desk.today()));
+        decided(() -> IssuedQuotes.decline(quote.file(), desk.today()));
     }
 
     private void correct() {
@@ -260,12 +261,12 @@ public final class IssuedPart {
 
     /** Takes a decision back that was recorded by mistake; what was recorded and the reason stay on record. */
     public void correct(IssuedQuote quote, String reason) {
-        decided(() -> desk.service().correct(quote.file(), desk.today(), reason));
+        decided(() -> IssuedQuotes.correct(quote.file(), desk.today(), reason));
     }
 
     private List<QuoteCorrection> corrections(IssuedQuote quote) {
         try {
-            return desk.service().corrections(quote.file());
+            return IssuedQuotes.corrections(quote.file());
         } catch (RuntimeException unreadable) {
             say(String.valueOf(unreadable.getMessage()));
             return List.of();
@@ -289,7 +290,7 @@ public final class IssuedPart {
                 ? chosen.get(0).issued()
                 : before(chosen.get(0)).orElseThrow().issued();
         try {
-            detail.compare(before, after, desk.service().compare(before.file(), after.file()));
+            detail.compare(before, after, IssuedQuotes.compare(before.file(), after.file()));
         } catch (RuntimeException refused) {
             say(String.valueOf(refused.getMessage()));
         }

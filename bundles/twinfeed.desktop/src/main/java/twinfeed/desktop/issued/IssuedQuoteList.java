@@ -5,7 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.desktop.session.Desk;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /**
  * What stands in an office's folder.
@@ -24,9 +25,9 @@ record IssuedQuoteList(List<IssuedQuote> quotes, List<String> troubles) {
         List<IssuedQuote> quotes = new ArrayList<>();
         List<String> troubles = new ArrayList<>();
         try {
-            for (Path file : desk.service().issuedIn(office)) {
+            for (Path file : IssuedQuotes.in(office)) {
                 try {
-                    quotes.add(desk.service().issued(file));
+                    quotes.add(IssuedQuotes.open(file));
                 } catch (RuntimeException unreadable) {
                     troubles.add(String.valueOf(unreadable.getMessage()));
                 }

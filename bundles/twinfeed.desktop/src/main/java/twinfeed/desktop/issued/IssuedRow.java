@@ -10,7 +10,7 @@ import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /**
  * An issued quote as a line of a table.

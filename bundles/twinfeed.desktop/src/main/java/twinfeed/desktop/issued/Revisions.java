@@ -12,7 +12,7 @@ import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.Survey;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** Which issued quotes can be revised: the latest revision of each number that was not accepted, those of the same customer first. */
 public final class Revisions {

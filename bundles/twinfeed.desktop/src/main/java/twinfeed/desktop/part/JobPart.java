@@ -34,8 +34,8 @@ import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.io.InputException;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
 public final class JobPart {

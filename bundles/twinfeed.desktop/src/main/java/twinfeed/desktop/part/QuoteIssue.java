@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** Issues a quote while a progress is shown. It cannot be undone, so whoever calls has asked before. */
 public final class QuoteIssue {

@@ -30,7 +30,7 @@ import twinfeed.desktop.view.QuoteRows;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
-import twinfeed.usecase.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuote;
 
 /** The quote of the chosen option as it stands: lines and totals. */
 final class QuotePane {

@@ -10,9 +10,11 @@ import twinfeed.model.job.Completion;
 import twinfeed.model.job.JobFactory;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
-import twinfeed.usecase.FinishedHouse;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.completion.CompletionService;
+import twinfeed.usecase.completion.FinishedHouse;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+import twinfeed.usecase.completion.UnsafeNotices;
 
 /**
  * Judges the readings after the work. The work that was to be done is looked for anew only when survey, unit or prices have changed: a
@@ -42,13 +44,9 @@ final class CompletionJudge {
     CompletionResult judge(long revision, OpenedJob opened) {
         Known now = known(opened);
         @Nullable Completion entered = opened.job().getCompletion();
-        CompletionSheet sheet = desk.service()
-                .completion(
-                        now.house(),
-                        entered == null ? JobFactory.eINSTANCE.createCompletion() : entered,
-                        desk.locale());
-        return new CompletionResult(
-                revision, sheet, entered == null ? now.before() : desk.service().unsafe(sheet), "");
+        CompletionSheet sheet = new CompletionService(desk.service())
+                .sheet(now.house(), entered == null ? JobFactory.eINSTANCE.createCompletion() : entered, desk.locale());
+        return new CompletionResult(revision, sheet, entered == null ? now.before() : UnsafeNotices.reasons(sheet), "");
     }
 
     private synchronized Known known(OpenedJob opened) {
@@ -65,9 +63,9 @@ final class CompletionJudge {
             return last;
         }
         OpenedJob untouched = new OpenedJob(opened.file(), EcoreUtil.copy(opened.job()), opened.catalogue(), List.of());
-        FinishedHouse house = desk.service().finished(untouched, book, desk.locale());
+        FinishedHouse house = new CompletionService(desk.service()).finished(untouched, book, desk.locale());
         untouched.job().setCompletion(null);
-        List<Reason> before = desk.service().unsafe(untouched, book, desk.locale());
+        List<Reason> before = new UnsafeNotices(desk.service()).reasons(untouched, book, desk.locale());
         Known made = new Known(EcoreUtil.copy(survey), heaterId, book, house, before);
         known = made;
         return made;

@@ -10,11 +10,13 @@ import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.model.job.Completion;
 import twinfeed.model.pricebook.PriceBook;
-import twinfeed.usecase.CompletionPaths;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.completion.CompletionPaths;
+import twinfeed.usecase.completion.CompletionService;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+import twinfeed.usecase.completion.UnsafeNotices;
 
 /**
  * The pages that are printed of finished work, and the notice of an unsafe unit. It has a copy of its own, so that what is printed is what
@@ -54,8 +56,8 @@ public final class CompletionPages {
             throw new IllegalStateException(words.get("completion.nobody"));
         }
         paths.check();
-        CompletionSheet sheet = desk.service().completion(opened, book(), desk.locale());
-        desk.service().write(opened, sheet, firm(), desk.today(), desk.locale(), paths);
+        CompletionSheet sheet = new CompletionService(desk.service()).sheet(opened, book(), desk.locale());
+        CompletionService.write(opened, sheet, firm(), desk.today(), desk.locale(), paths);
     }
 
     /**
@@ -68,7 +70,7 @@ public final class CompletionPages {
     public void notice(List<String> keys, Path out) {
         OutputPaths paths = paths(out);
         paths.check();
-        List<Reason> all = desk.service().unsafe(opened, book(), desk.locale());
+        List<Reason> all = new UnsafeNotices(desk.service()).reasons(opened, book(), desk.locale());
         List<Reason> chosen = all.stream()
                 .filter(each -> keys.isEmpty() || keys.contains(each.key()))
                 .toList();
@@ -82,7 +84,7 @@ public final class CompletionPages {
                                             "findings",
                                             all.stream().map(Reason::title).collect(Collectors.joining(", ")))));
         }
-        desk.service().writeNotice(opened, chosen, firm(), desk.today(), desk.locale(), paths);
+        UnsafeNotices.write(opened, chosen, firm(), desk.today(), desk.locale(), paths);
     }
 
     private OutputPaths paths(Path out) {

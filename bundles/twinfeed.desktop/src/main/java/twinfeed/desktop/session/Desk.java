@@ -21,10 +21,13 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.completion.PartsToPack;
+import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.QuotingService;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
 public final class Desk {
@@ -135,7 +138,7 @@ public final class Desk {
         sparing.check();
         @Nullable Prices chosen = prices.get();
         FirmFile firm = chosen == null ? FirmFile.none() : FirmFile.beside(chosen.file());
-        service.writeParts(issued, firm, today(), locale, sparing);
+        PartsToPack.write(issued, firm, today(), locale, sparing);
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */
@@ -159,12 +162,13 @@ public final class Desk {
     /** The fault-finding without prices, quickly; never throws, see {@link #result}. */
     FaultResult faults(long revision, OpenedJob opened) {
         String errors = unusable(opened);
-        return faults(revision, false, errors, () -> service.faults(opened, null, today(), locale));
+        return faults(
+                revision, false, errors, () -> new FaultFindingService(service).sheet(opened, null, today(), locale));
     }
 
     /** The fault-finding of a judged job with repair and replacement priced; likewise. */
     FaultResult faults(long revision, AssessedJob judged, Prices inForce) {
-        return faults(revision, true, "", () -> service.faults(judged, inForce.book(), today(), locale));
+        return faults(revision, true, "", () -> FaultFindingService.sheet(judged, inForce.book(), today(), locale));
     }
 
     /** The readings after the work, judged in the house as it should be finished; likewise. */
@@ -227,7 +231,8 @@ public final class Desk {
             return new JobResult(revision, true, judged, null, "");
         }
         try {
-            Quote quote = service.quote(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
+            Quote quote =
+                    QuotingService.draft(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
             return new JobResult(revision, true, judged, quote, "");
         } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, judged, null, reason(refused));

@@ -12,8 +12,9 @@ import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /**
  * One open job: its survey, the edits of it, and what follows. Belongs to the user interface's thread; results are computed on
@@ -306,7 +307,7 @@ public final class JobSession {
         threads.quick().execute(() -> {
             IssuedQuote now;
             try {
-                now = desk.service().issued(known.file());
+                now = IssuedQuotes.open(known.file());
             } catch (RuntimeException unreadable) {
                 // The list of issued quotes says what is wrong with the file; here the last known state stays.
                 return;

@@ -8,9 +8,11 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
 
 /**
  * The way from one state of a survey to its workbook. It has a copy of its own, so that what is written is what stood on the
@@ -52,7 +54,7 @@ public final class QuoteWork {
     public void write(Path out) {
         Ready ready = ready();
         OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
-        desk.service().write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
+        QuotingService.write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
     }
 
     /**
@@ -75,8 +77,8 @@ public final class QuoteWork {
         }
         ready.quote.setEstimateReason(reason.isEmpty() ? null : reason);
         return previous == null
-                ? desk.service().issue(ready.judged, ready.quote, ready.prices.book(), office)
-                : desk.service().revise(ready.judged, ready.quote, ready.prices.book(), previous);
+                ? IssuedQuotes.issue(ready.judged, ready.quote, ready.prices.book(), office)
+                : IssuedQuotes.revise(ready.judged, ready.quote, ready.prices.book(), previous);
     }
 
     /**
@@ -86,7 +88,8 @@ public final class QuoteWork {
      */
     public void write(IssuedQuote issued, Path out) {
         Ready ready = ready();
-        desk.service().write(ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), out);
+        QuotingService.write(
+                ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), OutputPaths.workbook(out));
     }
 
     private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}

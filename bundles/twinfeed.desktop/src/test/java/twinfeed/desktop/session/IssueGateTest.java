@@ -27,8 +27,9 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /** What a quote must have before it is issued, and by which prices a job is priced. */
 final class IssueGateTest {
@@ -215,7 +216,7 @@ final class IssueGateTest {
         assertEquals(issued.name(), proposed.name());
         later.survey().getSite().setName("Alder Beck 4");
         assertNull(new Revisions(later).proposed(revisions.in(quotes)), "another house is another quote");
-        service.decline(issued.file(), desk.today());
+        IssuedQuotes.decline(issued.file(), desk.today());
         session.issued(issued);
         session.lookAtIssued();
         assertEquals("declined", session.issued().stateOn(desk.today()).getLiteral());

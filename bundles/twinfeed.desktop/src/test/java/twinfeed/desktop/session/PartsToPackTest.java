@@ -20,8 +20,10 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.IssuedQuote;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
 
 /** The parts to pack come from an accepted quote alone. */
 final class PartsToPackTest {
@@ -47,16 +49,15 @@ final class PartsToPackTest {
         opened.job().getSurvey().getCandidates().clear();
         opened.job().getSurvey().getCandidates().add("h85");
         AssessedJob judged = desk.service().judge(opened, book, null, Locale.UK);
-        Quote quote = desk.service().quote(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
-        IssuedQuote issued = desk.service().issue(judged, quote, book, folder.resolve("office"));
+        Quote quote = QuotingService.draft(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
+        IssuedQuote issued = IssuedQuotes.issue(judged, quote, book, folder.resolve("office"));
         Path out = folder.resolve("parts.pdf");
         RuntimeException early = assertThrows(RuntimeException.class, () -> desk.writeParts(issued, out));
         assertTrue(early.getMessage().contains("was not accepted"), early.getMessage());
         assertFalse(Files.exists(out));
-        desk.service().accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
-        desk.writeParts(desk.service().issued(issued.file()), out);
+        IssuedQuotes.accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
+        desk.writeParts(IssuedQuotes.open(issued.file()), out);
         assertTrue(Files.size(out) > 1000);
-        assertThrows(
-                RuntimeException.class, () -> desk.writeParts(desk.service().issued(issued.file()), issued.file()));
+        assertThrows(RuntimeException.class, () -> desk.writeParts(IssuedQuotes.open(issued.file()), issued.file()));
     }
 }

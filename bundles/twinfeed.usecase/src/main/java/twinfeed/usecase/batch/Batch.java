@@ -28,6 +28,8 @@ import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.quote.QuotingService;
 import twinfeed.workbook.form.FormLanguage;
 
 /**
@@ -188,7 +190,7 @@ final class Batch {
         String name = heads.dwelling(row);
         FaultSheet faults = faults(judged);
         try {
-            Quote quote = service.quote(judged, task.book(), task.date(), task.firm(), task.locale());
+            Quote quote = QuotingService.draft(judged, task.book(), task.date(), task.firm(), task.locale());
             String why = quote.getOptions().isEmpty() ? String.valueOf(quote.getSummary()) : "";
             return new Dwelling(row.number(), name, readings, judged, quote, why, faults);
         } catch (UnusableException nothing) {
@@ -201,7 +203,7 @@ final class Batch {
         Survey survey = judged.opened().job().getSurvey();
         boolean asked =
                 survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(Urgency::reported);
-        return asked ? service.faults(judged, task.book(), task.date(), task.locale()) : null;
+        return asked ? FaultFindingService.sheet(judged, task.book(), task.date(), task.locale()) : null;
     }
 
     /**

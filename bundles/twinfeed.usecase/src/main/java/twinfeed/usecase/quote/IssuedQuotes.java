@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.usecase.quote;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,23 +24,47 @@ import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
 import twinfeed.quotes.QuoteFolder;
 import twinfeed.quotes.Verification;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.CheckTopics;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.OutputCheck;
+import twinfeed.usecase.OutputFiles;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.interchange.VisitCalendar;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
-final class IssuedQuotes {
+public final class IssuedQuotes {
+    private IssuedQuotes() {}
+
     /** A step that reads or writes an office's folder. */
     @FunctionalInterface
     private interface Step<T> {
         T take() throws IOException;
     }
 
-    IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
+    /**
+     * Issues a draft: takes a number and freezes survey, findings and prices with it in an office's folder.
+     *
+     * @param office the folder of the office's quotes; created where it is first written to
+     * @return the issued quote with its number, file and digest
+     * @throws InputException if the folder cannot be written
+     */
+    public static IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
         return issued(written(office, () -> new QuoteFolder(office)
                 .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, TwinfeedService.VERSION)));
     }
 
-    IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
+    /**
+     * Issues a draft as the next revision of a quote, which is superseded by it unless it was declined or has lapsed.
+     *
+     * @param previous file of the latest revision
+     * @throws UnusableException if that one was accepted, is not the latest or was changed since it was issued
+     * @throws InputException if the folder cannot be written
+     */
+    public static IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
         return issued(written(previous, () -> folder(previous)
                 .revise(
                         previous,
@@ -51,12 +75,28 @@ final class IssuedQuotes {
                         TwinfeedService.VERSION)));
     }
 
-    IssuedQuote accept(Path file, String option, LocalDate on) {
+    /**
+     * Records that the customer accepted one option of an issued quote.
+     *
+     * @param option name of the option
+     * @param on the day, from the date of the quote to the last day on which it holds
+     * @throws UnusableException if the quote is not open on that day, was changed or has no such option
+     */
+    public static IssuedQuote accept(Path file, String option, LocalDate on) {
         return issued(written(file, () -> folder(file).accept(file, option, on)));
     }
 
-    /** The same, and the visit goes into a calendar: that file is written only if the answer could be recorded. */
-    IssuedQuote accept(Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
+    /**
+     * Records that the customer accepted an option, and writes the visit that was agreed as an entry of a calendar (RFC 5545); that
+     * file is written only if the answer could be recorded.
+     *
+     * @param firm who quotes
+     * @param locale language of the entry
+     * @throws UnusableException if the quote is not open on that day, was changed or has no such option; no entry is written then
+     * @throws InputException if the entry cannot be written; where its place is right, the answer is recorded all the same
+     */
+    public static IssuedQuote accept(
+            Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
         OutputCheck.check(visit.calendar(), ".ics", List.of(file));
         IssuedQuote accepted = accept(file, option, on);
         VisitCalendar calendar = new VisitCalendar(accepted.quote(), survey(file), firm.firm(), locale);
@@ -68,15 +108,36 @@ final class IssuedQuotes {
         return accepted;
     }
 
-    IssuedQuote decline(Path file, LocalDate on) {
+    /**
+     * Records that the customer declined an issued quote.
+     *
+     * @throws UnusableException if the quote is not open on that day or was changed
+     */
+    public static IssuedQuote decline(Path file, LocalDate on) {
         return issued(written(file, () -> folder(file).decline(file, on)));
     }
 
-    IssuedQuote correct(Path file, LocalDate on, String reason) {
+    /**
+     * Takes a decision of the customer back that was recorded by mistake: the quote is open again, as long as it holds. What had been
+     * recorded, the day and the reason stay on record.
+     *
+     * @param file the issued quote
+     * @param on the day of the correction
+     * @param reason why, not empty
+     * @throws UnusableException if it was neither accepted nor declined, was changed since it was issued, or has a later revision
+     * @throws InputException if it cannot be read or written
+     */
+    public static IssuedQuote correct(Path file, LocalDate on, String reason) {
         return issued(written(file, () -> folder(file).correct(file, on, reason)));
     }
 
-    List<QuoteCorrection> corrections(Path file) {
+    /**
+     * The decisions about an issued quote that were taken back, the first one first.
+     *
+     * @throws UnusableException if what lies beside the quote is no correction
+     * @throws InputException if it cannot be read
+     */
+    public static List<QuoteCorrection> corrections(Path file) {
         try {
             return QuoteFolder.corrections(file).stream()
                     .map(each ->
@@ -91,7 +152,12 @@ final class IssuedQuotes {
         }
     }
 
-    List<Path> files(Path office) {
+    /**
+     * The files of the quotes issued in an office's folder, by number and revision; none where nothing was issued yet.
+     *
+     * @throws InputException if the folder cannot be read
+     */
+    public static List<Path> in(Path office) {
         try {
             return new QuoteFolder(office).files();
         } catch (IOException unreadable) {
@@ -123,7 +189,8 @@ final class IssuedQuotes {
         }
     }
 
-    List<QuoteDifference> compare(Path before, Path after) {
+    /** Two issued quotes line by line. */
+    public static List<QuoteDifference> compare(Path before, Path after) {
         return QuoteComparison.compare(open(before).quote(), open(after).quote()).differences().stream()
                 .map(one -> new QuoteDifference(
                         one.kind().name().toLowerCase(Locale.ROOT),
@@ -152,7 +219,13 @@ final class IssuedQuotes {
         return text == null ? "" : text;
     }
 
-    FolderCheck verify(Path place) {
+    /**
+     * Looks whether issued quotes are as they were issued, and in an office's folder whether numbers or revisions are missing.
+     *
+     * @param place an issued quote, or an office's folder
+     * @throws InputException if the folder cannot be read
+     */
+    public static FolderCheck verify(Path place) {
         if (!Files.isDirectory(place)) {
             InputBytes.check(place);
         }
@@ -169,7 +242,16 @@ final class IssuedQuotes {
         }
     }
 
-    IssuedQuote reprint(CheckTopics topics, Path file, FirmFile firm, Locale locale, OutputPaths out) {
+    /**
+     * Writes the workbook and PDF of an issued quote again, from what was frozen with it; all of it appears, or nothing.
+     *
+     * @param service its calculators say what the checks of an older quote are about
+     * @param locale the language in which it was issued
+     * @throws UnusableException if it is not as it was issued
+     * @throws InputException if it cannot be read, or a file not be written
+     */
+    public static IssuedQuote reprint(
+            TwinfeedService service, Path file, FirmFile firm, Locale locale, OutputPaths out) {
         OpenedQuote opened = opened(file);
         if (opened.verification() != Verification.UNCHANGED) {
             throw new UnusableException(
@@ -177,7 +259,7 @@ final class IssuedQuotes {
                     new IllegalStateException(opened.verification().name()));
         }
         Assessment record = opened.frozen().assessment();
-        topics.complete(record);
+        new CheckTopics(service.calculators()).complete(record);
         try {
             QuoteDocument document = QuoteDocument.of(
                             opened.frozen().survey(),
@@ -190,7 +272,7 @@ final class IssuedQuotes {
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                     .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                    .add(out.ubl(), bytes -> QuoteMaking.quotation(
+                    .add(out.ubl(), bytes -> QuotingService.quotation(
                                     opened.current(), opened.frozen().survey(), firm)
                             .write(bytes))
                     .write();
@@ -201,7 +283,7 @@ final class IssuedQuotes {
     }
 
     /** The survey that was frozen with an issued quote. */
-    Survey survey(Path file) {
+    public static Survey survey(Path file) {
         return opened(file).frozen().survey();
     }
 
@@ -217,7 +299,8 @@ final class IssuedQuotes {
         }
     }
 
-    IssuedQuote open(Path file) {
+    /** Opens an issued quote and says whether it is what was issued. */
+    public static IssuedQuote open(Path file) {
         return issued(opened(file));
     }
 }

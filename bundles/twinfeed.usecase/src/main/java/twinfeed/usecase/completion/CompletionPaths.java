@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.usecase.completion;
+
+import twinfeed.usecase.OutputPaths;
 
 /**
  * Where the pages after the work are written to. All of it appears, or nothing.

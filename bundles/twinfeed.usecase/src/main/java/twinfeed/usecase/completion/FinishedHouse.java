@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.usecase.completion;
 
 import java.util.List;
 import twinfeed.calculator.Candidate;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.usecase.quote;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.usecase.quote;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +7,10 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.StagedFiles;
 import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.UnusableException;
 
 /**
  * The workbook and PDF of a quote that is about to be issued: everything about them that can fail is tried, and their room on the
@@ -16,7 +20,7 @@ public final class IssuedQuoteWriting implements AutoCloseable {
     /** As long as a digest. */
     private static final String NO_DIGEST = "0".repeat(64);
 
-    private final QuoteMaking making;
+    private final AssessedJob judged;
     private final FirmFile firm;
     private final Locale locale;
     private final OutputPaths out;
@@ -24,11 +28,12 @@ public final class IssuedQuoteWriting implements AutoCloseable {
 
     IssuedQuoteWriting(AssessedJob judged, Quote draft, FirmFile firm, Locale locale, OutputPaths out) {
         out.check();
-        this.making = new QuoteMaking(judged);
+        this.judged = judged;
         this.firm = firm;
         this.locale = locale;
         this.out = out;
-        this.staged = making.files(draft, NO_DIGEST, firm, locale, out).reserve();
+        this.staged = QuotingService.files(judged, draft, NO_DIGEST, firm, locale, out)
+                .reserve();
     }
 
     /**
@@ -38,7 +43,8 @@ public final class IssuedQuoteWriting implements AutoCloseable {
      */
     public void write(IssuedQuote issued) {
         try {
-            making.files(issued.quote(), issued.digest(), firm, locale, out).writeTo(staged);
+            QuotingService.files(judged, issued.quote(), issued.digest(), firm, locale, out)
+                    .writeTo(staged);
         } catch (InputException | UnusableException failed) {
             InputProblem first = failed instanceof InputException input
                     ? input.problems().get(0)

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase;
+
+import twinfeed.document.JobSheet;
+import twinfeed.pdf.JobSheetPdf;
+import twinfeed.workbook.JobSheetWorkbook;
+
+/** Sheets of a job that are written together, each as a workbook, as a PDF or as both; all of them appear, or nothing. */
+public final class JobSheetFiles {
+    private final OutputFiles files = new OutputFiles();
+
+    /**
+     * Makes the files of a sheet.
+     *
+     * @param out where to
+     * @throws UnusableException if one cannot be made
+     */
+    public JobSheetFiles add(JobSheet sheet, OutputPaths out) {
+        files.add(out.workbook(), bytes -> JobSheetWorkbook.write(sheet, bytes))
+                .add(out.pdf(), bytes -> JobSheetPdf.write(sheet, bytes));
+        return this;
+    }
+
+    /**
+     * Writes them all.
+     *
+     * @throws twinfeed.model.io.InputException if one cannot be written
+     */
+    public void write() {
+        files.write();
+    }
+}

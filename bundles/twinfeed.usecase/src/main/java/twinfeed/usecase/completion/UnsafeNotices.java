@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.completion;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.document.JobSheet;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.catalogue.Heater;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.BookCosts;
+import twinfeed.usecase.Candidates;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.JobSheetFiles;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
+
+/** Whether the unit that is there is unsafe, and the notice that says so. */
+public final class UnsafeNotices {
+    private final TwinfeedService service;
+
+    /** With the calculators of this service. */
+    public UnsafeNotices(TwinfeedService service) {
+        this.service = service;
+    }
+
+    /**
+     * Why the unit is unsafe: where readings after the work were entered, those that fail on safety and the checks of safety that the
+     * house as it was finished fails; else the failed checks of safety of the unit that is there. Empty if there is nothing of the kind.
+     */
+    public List<Reason> reasons(OpenedJob opened, @Nullable PriceBook book, Locale locale) {
+        if (opened.job().getCompletion() != null) {
+            return reasons(new CompletionService(service).sheet(opened, book, locale));
+        }
+        AssessedJob judged =
+                service.judgeCandidates(opened, new Candidates(opened).present(), BookCosts.of(book, opened), locale);
+        return judged.record().getOptions().stream()
+                .flatMap(option -> option.getFindings().stream())
+                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
+                .map(finding -> new Reason(finding.getKey(), finding.getTitle(), finding.getText()))
+                .toList();
+    }
+
+    /** Why the unit is unsafe, by what was measured after the work and the checks of the house as it was finished; empty if nothing says so. */
+    public static List<Reason> reasons(CompletionSheet sheet) {
+        return sheet.unsafe().stream()
+                .map(each -> new Reason(
+                        each.key(),
+                        each.title(),
+                        each.expected().isEmpty() ? each.value() : each.value() + " (" + each.expected() + ")"))
+                .toList();
+    }
+
+    /**
+     * Writes the notice of an unsafe unit.
+     *
+     * @param reasons why it is unsafe; at least one
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public static void write(
+            OpenedJob opened, List<Reason> reasons, FirmFile firm, LocalDate day, Locale locale, OutputPaths out) {
+        Heater heater = CompletionService.fitted(opened).heater();
+        String title = heater.getTitle() == null ? String.valueOf(heater.getId()) : heater.getTitle();
+        JobSheet notice = new UnsafeNoticeWriter(opened.job().getSurvey(), reasons, locale)
+                .write(opened.name(), title, firm.firm(), TwinfeedService.VERSION, day);
+        new JobSheetFiles().add(notice, out).write();
+    }
+}
