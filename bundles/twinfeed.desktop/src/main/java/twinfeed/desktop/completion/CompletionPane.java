@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -65,9 +64,10 @@ public final class CompletionPane {
         trouble.setData("twinfeed.field", "completion.trouble");
         Composite buttons = Controls.columns(content, 3);
         buttons.setLayoutData(Controls.across(content));
-        this.record = button(buttons, "completion.record", printing::record);
-        this.customer = button(buttons, "completion.customer", printing::customer);
-        this.notice = button(buttons, "completion.notice", printing::notice);
+        this.record = Controls.push(buttons, words.get("completion.record"), "completion.record", printing::record);
+        this.customer =
+                Controls.push(buttons, words.get("completion.customer"), "completion.customer", printing::customer);
+        this.notice = Controls.push(buttons, words.get("completion.notice"), "completion.notice", printing::notice);
         this.body = Controls.columns(content, 1);
         body.setLayoutData(Controls.across(content));
         Controls.text(content, words.get("completion.data"), Tone.QUIET);
@@ -76,14 +76,6 @@ public final class CompletionPane {
         ends.add(session.desk().changed().listen(session.completion()::refresh));
         scroll.control().addListener(SWT.Dispose, event -> ends.forEach(Runnable::run));
         show();
-    }
-
-    private Button button(Composite parent, String key, Runnable action) {
-        Button button = new Button(parent, SWT.PUSH);
-        button.setText(words.get(key));
-        button.setData("twinfeed.field", key);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return button;
     }
 
     /** Comes to be seen, or goes. */

@@ -4,7 +4,6 @@ package twinfeed.desktop.issued;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
@@ -19,6 +18,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
@@ -27,7 +27,7 @@ import twinfeed.desktop.view.IssueSummary;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Shows what is to be issued, asks whether, where and as what, and says what is frozen by it. */
-public final class IssueDialog extends Dialog {
+public final class IssueDialog extends FormDialog {
     private static final int WIDTH = 640;
 
     private final Words words;
@@ -51,7 +51,7 @@ public final class IssueDialog extends Dialog {
      * @param job the job whose quote is to be issued
      */
     public IssueDialog(Shell shell, Words words, @Nullable Path office, JobSession job) {
-        super(shell);
+        super(shell, words, words.get("issue.title"), words.get("issue.do"), 3);
         this.words = words;
         this.office = office;
         this.job = job;
@@ -74,25 +74,15 @@ public final class IssueDialog extends Dialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(words.get("issue.title"));
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
+    protected void fillAbove(Composite area) {
         IssueSummaryView view = new IssueSummaryView(area, words);
         summary = view;
         Runnable results = job.resulted().listen(this::showSummary);
         area.addListener(SWT.Dispose, event -> results.run());
-        Composite body = Controls.columns(area, 3);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    }
+
+    @Override
+    protected void fill(Composite body) {
         label(body, "issue.office");
         Text where = new Text(body, SWT.BORDER | SWT.READ_ONLY);
         where.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
@@ -113,7 +103,6 @@ public final class IssueDialog extends Dialog {
         text(body, words.get("issue.frozen"));
         Label last = text(body, "\u26A0 " + words.get("issue.noUndo"));
         last.setForeground(Palette.of(Tone.BAD, last));
-        return area;
     }
 
     /** An estimate is issued for a reason that somebody types; for a quote the field is not there. */
@@ -161,11 +150,12 @@ public final class IssueDialog extends Dialog {
         return label;
     }
 
+    /** What is issued cannot be taken back: Enter cancels. */
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, words.get("issue.do"), false);
-        createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), true);
-        look();
+        super.createButtonsForButtonBar(parent);
+        Button cancel = getButton(IDialogConstants.CANCEL_ID);
+        cancel.getShell().setDefaultButton(cancel);
         showSummary();
     }
 
@@ -201,7 +191,8 @@ public final class IssueDialog extends Dialog {
     }
 
     /** What there is in the folder. */
-    private void look() {
+    @Override
+    protected void look() {
         Path there = office;
         latest = there == null ? List.of() : revisions.in(there);
         if (folder == null || as == null) {

@@ -70,8 +70,8 @@ public final class IssuedPart {
         head.setLayoutData(Controls.across(pane));
         this.folder = new Label(head, SWT.NONE);
         folder.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        button(head, "issued.folder", this::chooseFolder);
-        button(head, "issued.again", this::read);
+        Controls.push(head, words.get("issued.folder"), "issued.folder", this::chooseFolder);
+        Controls.push(head, words.get("issued.again"), "issued.again", this::read);
         this.trouble = Controls.wrapped(pane);
         trouble.setForeground(Palette.of(Tone.BAD, trouble));
         trouble.setData("twinfeed.field", "issued.trouble");
@@ -79,23 +79,15 @@ public final class IssuedPart {
         this.table = table(pane);
         this.columns = Columns.of(table, 1, 140, 7);
         Composite actions = Controls.columns(pane, 4);
-        this.accept = button(actions, "issued.accept", this::accept);
-        this.decline = button(actions, "issued.decline", this::decline);
-        this.correct = button(actions, "issued.correct", this::correct);
-        this.compare = button(actions, "issued.compare", this::compare);
-        this.parts = button(actions, "issued.parts", this::parts);
+        this.accept = Controls.push(actions, words.get("issued.accept"), "issued.accept", this::accept);
+        this.decline = Controls.push(actions, words.get("issued.decline"), "issued.decline", this::decline);
+        this.correct = Controls.push(actions, words.get("issued.correct"), "issued.correct", this::correct);
+        this.compare = Controls.push(actions, words.get("issued.compare"), "issued.compare", this::compare);
+        this.parts = Controls.push(actions, words.get("issued.parts"), "issued.parts", this::parts);
         this.detail = new IssuedDetail(halves, words);
         halves.setWeights(45, 55);
         select();
         read();
-    }
-
-    private Button button(Composite parent, String key, Runnable action) {
-        Button button = new Button(parent, SWT.PUSH);
-        button.setText(words.get(key));
-        button.setData("twinfeed.field", key);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return button;
     }
 
     private Table table(Composite pane) {

@@ -7,9 +7,11 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -24,6 +26,20 @@ public final class Controls {
     private static final String NAME = "twinfeed.name";
 
     private Controls() {}
+
+    /**
+     * A key that does something.
+     *
+     * @param text what stands on it
+     * @param field name by which it is found
+     */
+    public static Button push(Composite parent, String text, String field, Runnable action) {
+        Button button = new Button(parent, SWT.PUSH);
+        button.setText(text);
+        button.setData("twinfeed.field", field);
+        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
+        return button;
+    }
 
     /** A composite in columns without margins. */
     public static Composite columns(Composite parent, int columns) {

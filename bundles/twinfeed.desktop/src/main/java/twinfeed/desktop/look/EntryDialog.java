@@ -4,7 +4,6 @@ package twinfeed.desktop.look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
@@ -19,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.Words;
 
 /** Asks for a few entries, and says beside them what is wrong; the key that takes them is off until nothing is. */
-public final class EntryDialog extends Dialog {
+public final class EntryDialog extends FormDialog {
     private static final int WIDTH = 360;
 
     /**
@@ -37,7 +36,6 @@ public final class EntryDialog extends Dialog {
     }
 
     private final Words words;
-    private final String title;
     private final String lead;
     private final List<Entry> entries;
     private final Function<List<String>, String> problem;
@@ -59,9 +57,8 @@ public final class EntryDialog extends Dialog {
             String lead,
             List<Entry> entries,
             Function<List<String>, String> problem) {
-        super(shell);
+        super(shell, words, words.get(title), words.get(title), 2);
         this.words = words;
-        this.title = words.get(title);
         this.lead = words.get(lead);
         this.entries = List.copyOf(entries);
         this.problem = problem;
@@ -73,21 +70,7 @@ public final class EntryDialog extends Dialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(title);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
-        Composite body = Controls.columns(area, 2);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    protected void fill(Composite body) {
         Label text = Controls.wrapped(body);
         text.setText(lead);
         ((GridData) text.getLayoutData()).widthHint = WIDTH;
@@ -99,7 +82,6 @@ public final class EntryDialog extends Dialog {
         data.widthHint = WIDTH;
         data.heightHint = 2 * Controls.lineHeight(wrong);
         trouble = wrong;
-        return area;
     }
 
     private void entry(Composite body, Entry entry) {
@@ -130,13 +112,7 @@ public final class EntryDialog extends Dialog {
     }
 
     @Override
-    protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, title, true);
-        createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), false);
-        look();
-    }
-
-    private void look() {
+    protected void look() {
         values = controls.stream().map(EntryDialog::value).toList();
         Button take = getButton(IDialogConstants.OK_ID);
         if (trouble != null && take != null) {

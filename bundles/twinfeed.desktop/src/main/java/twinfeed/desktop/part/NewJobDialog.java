@@ -3,7 +3,6 @@ package twinfeed.desktop.part;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
@@ -11,13 +10,13 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobTemplate;
@@ -25,7 +24,7 @@ import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.text.Words;
 
 /** Asks with which house a job begins, where it is kept and which heaters are on offer; all of it is proposed. */
-public final class NewJobDialog extends Dialog {
+public final class NewJobDialog extends FormDialog {
     private static final int WIDTH = 520;
 
     private final Words words;
@@ -46,7 +45,7 @@ public final class NewJobDialog extends Dialog {
      * @param heaters the catalogue that was used last; null if none was
      */
     public NewJobDialog(Shell shell, Words words, List<JobTemplate> templates, Path proposal, @Nullable Path heaters) {
-        super(shell);
+        super(shell, words, words.get("new.title"), words.get("new.do"), 3);
         this.words = words;
         this.templates = templates;
         this.proposal = proposal;
@@ -64,21 +63,7 @@ public final class NewJobDialog extends Dialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(words.get("new.title"));
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
-        Composite body = Controls.columns(area, 3);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    protected void fill(Composite body) {
         if (templates.size() > 1) {
             templates(body);
         }
@@ -90,7 +75,6 @@ public final class NewJobDialog extends Dialog {
         ((GridData) trouble.getLayoutData()).widthHint = WIDTH;
         ((GridData) trouble.getLayoutData()).heightHint = 2 * Controls.lineHeight(trouble);
         problem = trouble;
-        return area;
     }
 
     private void templates(Composite body) {
@@ -144,13 +128,7 @@ public final class NewJobDialog extends Dialog {
     }
 
     @Override
-    protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, words.get("new.do"), true);
-        createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), false);
-        look();
-    }
-
-    private void look() {
+    protected void look() {
         if (file == null || catalogue == null || problem == null) {
             return;
         }

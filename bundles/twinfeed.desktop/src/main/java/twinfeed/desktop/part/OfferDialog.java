@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
@@ -16,13 +14,14 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OfferList;
 
 /** Asks which heaters the quote offers and in which order, and why the first one is recommended. */
-final class OfferDialog extends Dialog {
+final class OfferDialog extends FormDialog {
     private static final int WIDTH = 520;
     private static final int ROWS = 9;
 
@@ -33,7 +32,7 @@ final class OfferDialog extends Dialog {
     private @Nullable Label trouble;
 
     OfferDialog(Shell shell, Words words, OfferList list, String reason) {
-        super(shell);
+        super(shell, words, words.get("offer.title"), words.get("offer.do"), 2);
         this.words = words;
         this.list = list;
         this.reason = reason;
@@ -45,21 +44,7 @@ final class OfferDialog extends Dialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(words.get("offer.title"));
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
-        Composite body = Controls.columns(area, 2);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    protected void fill(Composite body) {
         Label lead = Controls.wrapped(body);
         lead.setText(words.get("offer.lead"));
         ((GridData) lead.getLayoutData()).widthHint = WIDTH;
@@ -77,7 +62,6 @@ final class OfferDialog extends Dialog {
         key(keys, "offer.down", 1);
         why(body);
         show(0);
-        return area;
     }
 
     private void why(Composite body) {
@@ -129,13 +113,7 @@ final class OfferDialog extends Dialog {
     }
 
     @Override
-    protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, words.get("offer.do"), true);
-        createButton(parent, IDialogConstants.CANCEL_ID, words.get("dialog.cancel"), false);
-        look();
-    }
-
-    private void look() {
+    protected void look() {
         Button take = getButton(IDialogConstants.OK_ID);
         if (take != null && trouble != null) {
             trouble.setText(list.possible() ? "" : words.get("offer.problem"));
