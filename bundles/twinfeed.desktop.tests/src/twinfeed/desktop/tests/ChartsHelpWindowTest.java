@@ -4,7 +4,6 @@ package twinfeed.desktop.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,42 +24,23 @@ import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.chart.ChartCanvas;
 import twinfeed.desktop.chart.MarginCanvas;
 import twinfeed.desktop.chart.MarginRow;
-import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.model.assessment.OptionAssessment;
 
 /** Charts below the drawing, and the page that explains a finding. */
-@ExtendWith(Window.Shared.class)
-@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-final class ChartsHelpWindowTest {
-    @TempDir
-    static Path folder;
-
-    private static Window window;
-    private static Ui ui;
-
+final class ChartsHelpWindowTest extends DemoWindow {
     @BeforeAll
     static void start() throws Exception {
-        Offices.demoInto(folder);
-        window = Window.Shared.get();
-        ui = window.ui();
+        copyDemo();
         window.open(folder);
         window.settled();
-    }
-
-    private static JobPart job() {
-        return window.job();
     }
 
     private static OptionAssessment option() {

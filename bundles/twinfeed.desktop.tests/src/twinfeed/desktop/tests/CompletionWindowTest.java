@@ -15,33 +15,18 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.part.CompletionPrint;
-import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.session.CompletionPages;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.JobFile;
 
 /** The page after the work at the window: typed, judged, undone, saved, printed. The steps build on one another. */
-@ExtendWith(Window.Shared.class)
-@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-final class CompletionWindowTest {
-    @TempDir
-    static Path folder;
-
-    private static Window window;
-    private static Ui ui;
-
+final class CompletionWindowTest extends DemoWindow {
     @BeforeAll
     static void start() throws Exception {
-        Offices.demoInto(folder);
-        window = Window.Shared.get();
-        ui = window.ui();
+        copyDemo();
         ui.run(() -> window.parts().open(folder.resolve("birch-syke.job")));
         ui.await("the job is open", () -> !window.parts().parts().isEmpty());
         ui.run(() -> job().survey().show(job().survey().size() - 1));
@@ -50,10 +35,6 @@ final class CompletionWindowTest {
     @AfterAll
     static void end() throws Exception {
         window.giveUp();
-    }
-
-    private static JobPart job() {
-        return window.job();
     }
 
     private static void judged() throws InterruptedException {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -17,21 +16,14 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
-import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.view.CauseRow;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.survey.IsolationTick;
 
 /** A fault-finding at the window: answers, ranked causes, safe isolation, dead tests. The steps build on one another. */
-@ExtendWith(Window.Shared.class)
-@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-final class FaultsWindowTest {
+final class FaultsWindowTest extends DemoWindow {
     /** Number of the page. */
     private static final int FAULTS = 2;
 
@@ -45,17 +37,9 @@ final class FaultsWindowTest {
             "deadAtTerminals",
             "testerProvedAfter");
 
-    @TempDir
-    static Path folder;
-
-    private static Window window;
-    private static Ui ui;
-
     @BeforeAll
     static void start() throws Exception {
-        Offices.demoInto(folder);
-        window = Window.Shared.get();
-        ui = window.ui();
+        copyDemo();
         window.open(folder);
         ui.run(() -> job().survey().show(FAULTS));
     }
@@ -63,10 +47,6 @@ final class FaultsWindowTest {
     @AfterAll
     static void end() throws Exception {
         window.giveUp();
-    }
-
-    private static JobPart job() {
-        return window.job();
     }
 
     private static void looked() throws InterruptedException {

@@ -19,17 +19,12 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.issued.IssuedPart;
-import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
@@ -37,23 +32,13 @@ import twinfeed.model.survey.SurveyPackage;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Quotes are issued, reopened, revised, compared and decided at the window. The steps build on one another. */
-@ExtendWith(Window.Shared.class)
-@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-final class IssueWindowTest {
+final class IssueWindowTest extends DemoWindow {
     private static final Words WORDS = new Words(Locale.UK);
-
-    @TempDir
-    static Path folder;
-
-    private static Window window;
-    private static Ui ui;
 
     @BeforeAll
     static void start() throws Exception {
-        Offices.demoInto(folder);
+        copyDemo();
         Offices.onlyOneCandidate(folder);
-        window = Window.Shared.get();
-        ui = window.ui();
         ui.run(() -> window.context().get(Settings.class).office(folder.resolve("office")));
         window.open(folder);
         window.settled();
@@ -66,10 +51,6 @@ final class IssueWindowTest {
         try (Stream<Path> files = Files.walk(folder)) {
             files.forEach(file -> file.toFile().setWritable(true));
         }
-    }
-
-    private static JobPart job() {
-        return window.job();
     }
 
     private static Path office() {

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.tests;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.part.JobPart;
+
+/** The shared window with the demonstration in a folder of the test's own, whose steps build on one another. */
+@ExtendWith(Window.Shared.class)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+abstract class DemoWindow {
+    @TempDir
+    static Path folder;
+
+    static Window window;
+    static Ui ui;
+
+    /** Copies the demonstration and takes hold of the window. */
+    static void copyDemo() throws Exception {
+        Offices.demoInto(folder);
+        window = Window.Shared.get();
+        ui = window.ui();
+    }
+
+    static JobPart job() {
+        return window.job();
+    }
+}
