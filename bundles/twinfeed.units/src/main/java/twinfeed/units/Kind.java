@@ -70,6 +70,41 @@ public enum Kind {
         return displayUnit;
     }
 
+    /** How many of the SI unit make one of the unit in which the trade writes this kind: 100 000 for bar and pascal. */
+    public double siPerDisplayUnit() {
+        return display().siInOne();
+    }
+
+    /** How many of the unit in which the trade writes this kind make one of the SI unit: 60 000 for L/min and m3/s. */
+    public double displayUnitsPerSi() {
+        return display().inOneSi();
+    }
+
+    /**
+     * An expression in the unit in which the trade writes this kind, made of one in SI: {@code m / rho * 60000} of {@code m / rho} for a
+     * flow.
+     *
+     * @param expression a product or quotient, or a sum in brackets
+     * @throws IllegalStateException if the two units differ in their zero
+     */
+    public String inDisplayUnit(String expression) {
+        return expression + display().factor(" * ", " / ");
+    }
+
+    /**
+     * An expression in SI, made of one in the unit in which the trade writes this kind: {@code Q / 60000} of {@code Q} for a flow.
+     *
+     * @param expression a product or quotient, or a sum in brackets
+     * @throws IllegalStateException if the two units differ in their zero
+     */
+    public String inSi(String expression) {
+        return expression + display().factor(" / ", " * ");
+    }
+
+    private TradeUnit display() {
+        return find(displayUnit).orElseThrow();
+    }
+
     /** Whether a reading of this kind may be written as a bare number. */
     public boolean mayBeBare() {
         return this == RATIO;

@@ -65,6 +65,30 @@ final class TradeUnit {
         return isSi() ? si : conversion().fromSi(BigDecimal.valueOf(si)).doubleValue();
     }
 
+    /** How many of the SI unit make one of this unit. */
+    double siInOne() {
+        return Double.parseDouble(dividend) / Double.parseDouble(divisor);
+    }
+
+    /** How many of this unit make one of the SI unit. */
+    double inOneSi() {
+        return Double.parseDouble(divisor) / Double.parseDouble(dividend);
+    }
+
+    /**
+     * What turns an expression in SI units into one in this unit: a factor where the SI unit is the larger, else a divisor.
+     *
+     * @param times what a factor is written after
+     * @param over what a divisor is written after
+     */
+    String factor(String times, String over) {
+        if (!offset.equals("0")) {
+            throw new IllegalStateException(symbol + " differs from its SI unit in its zero, not by a factor alone");
+        }
+        String multiplied = divisor.equals("1") ? "" : times + divisor;
+        return dividend.equals("1") ? multiplied : multiplied + over + dividend;
+    }
+
     boolean isSi() {
         return dividend.equals(divisor) && offset.equals("0");
     }

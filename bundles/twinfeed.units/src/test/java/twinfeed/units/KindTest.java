@@ -132,4 +132,15 @@ class KindTest {
                 List.of(Kind.RATIO),
                 List.of(Kind.values()).stream().filter(Kind::mayBeBare).toList());
     }
+
+    @Test
+    void expressionsChangeToTheUnitOfTheTradeAndBackByItsFactor() {
+        assertEquals(60_000, Kind.FLOW.displayUnitsPerSi());
+        assertEquals(100_000, Kind.PRESSURE.siPerDisplayUnit());
+        assertEquals("m / rho * 60000", Kind.FLOW.inDisplayUnit("m / rho"));
+        assertEquals("Q / 60000", Kind.FLOW.inSi("Q"));
+        assertEquals("rho * g * z / 100000", Kind.PRESSURE.inDisplayUnit("rho * g * z"));
+        assertEquals("dp * 100000", Kind.PRESSURE.inSi("dp"));
+        assertEquals("U", Kind.VOLTAGE.inSi("U"));
+    }
 }

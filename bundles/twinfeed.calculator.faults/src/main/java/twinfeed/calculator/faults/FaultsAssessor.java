@@ -25,6 +25,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
 import twinfeed.units.text.Phrase;
 
 /** Judges the unit that is there; for candidates the question does not arise. */
@@ -166,7 +167,9 @@ final class FaultsAssessor implements Assessor {
     /** Flow at the wished outlet in winter, L/min at the outlet; 0 where nothing is heated. */
     private double flow(double powerW) {
         Solution mass = powerW <= 0 ? null : Heat.massFlowForOutlet(powerW, intakeC, outletC);
-        return mass == null || !mass.isPresent() ? 0 : Heat.volumeFlowAtOutlet(mass.value(), outletC) * 60_000;
+        return mass == null || !mass.isPresent()
+                ? 0
+                : Heat.volumeFlowAtOutlet(mass.value(), outletC) * Kind.FLOW.displayUnitsPerSi();
     }
 
     private static void coil(CoilAssessment coil, Findings findings) {

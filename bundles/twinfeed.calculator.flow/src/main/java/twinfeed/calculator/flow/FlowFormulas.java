@@ -20,7 +20,7 @@ import twinfeed.units.Kind;
 
 /** The heat balance for a quick question: flow, outlet temperature or power, whichever is sought; and the cold water. */
 final class FlowFormulas {
-    private static final double MOST_W = 100_000;
+    private static final double MOST_W = 100e3;
     private static final double MOST_M3_PER_S = 0.01;
     private static final Parameter POWER = Parameter.required("power", Kind.POWER, 1, MOST_W);
     private static final Parameter INTAKE =

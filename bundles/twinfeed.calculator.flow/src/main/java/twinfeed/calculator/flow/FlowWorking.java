@@ -5,6 +5,7 @@ import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /** Writes down, line by line, how a flow, a temperature or a power is found. */
 final class FlowWorking {
@@ -57,7 +58,7 @@ final class FlowWorking {
     private static Working.Builder addVolume(Working.Builder lines, String end) {
         String where = "in".equals(end) ? "In" : "Out";
         return lines.step("rho_" + end, "density" + where, Water.densityExpression("T_" + end), "kg/m³", WATER)
-                .step("Q_" + end, "flow" + where, "m / rho_" + end + " * 60000", "L/min", "");
+                .step("Q_" + end, "flow" + where, Kind.FLOW.inDisplayUnit("m / rho_" + end), "L/min", "");
     }
 
     /**
@@ -78,7 +79,12 @@ final class FlowWorking {
                     .step("P_now", "presentPower", "(U_s * R_2 / (R_2 + R_c))^2 / R_2", "W", OHM);
         }
         addFlows(heat.temperatures(lines), true);
-        return lines.step("Q_now", "presentFlow", "P_now / (h_out - h_in) / rho_out * 60000", "L/min", "")
+        return lines.step(
+                        "Q_now",
+                        "presentFlow",
+                        Kind.FLOW.inDisplayUnit("P_now / (h_out - h_in) / rho_out"),
+                        "L/min",
+                        "")
                 .step("dQ", "flowGain", "Q_out - Q_now", "L/min", "")
                 .build();
     }
@@ -162,6 +168,6 @@ final class FlowWorking {
         return lines.input("T_in", "intake", intakeC, "°C", "")
                 .input("Q_in", "flowIn", flowM3PerS * Wish.L_PER_MIN, "L/min", "")
                 .step("rho_in", "densityIn", Water.densityExpression("T_in"), "kg/m³", WATER)
-                .step("m", "massFlow", "Q_in / 60000 * rho_in", "kg/s", "");
+                .step("m", "massFlow", Kind.FLOW.inSi("Q_in") + " * rho_in", "kg/s", "");
     }
 }

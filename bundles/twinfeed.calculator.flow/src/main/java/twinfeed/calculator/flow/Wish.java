@@ -9,6 +9,7 @@ import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
 
 /**
  * The wished outlet temperature, with the heat that every intake of the grid needs, worked out once for all heaters.
@@ -17,7 +18,7 @@ import twinfeed.model.survey.Survey;
  */
 final class Wish {
     /** Litres a minute in a cubic metre a second. */
-    static final double L_PER_MIN = 60_000;
+    static final double L_PER_MIN = Kind.FLOW.displayUnitsPerSi();
 
     /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
     static final double AMPLE_L_PER_MIN = 30;

@@ -8,6 +8,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Kind;
 
 /**
  * What a sound unit gives in this house, for the readings after the repair.
@@ -31,7 +32,7 @@ public record AcceptanceValues(
     private static final double NOMINAL_V = 230;
     private static final double USUAL_OUTLET_C = 40;
     private static final double USUAL_INTAKE_C = 5;
-    private static final double L_PER_MIN = 60_000;
+    private static final double L_PER_MIN = Kind.FLOW.displayUnitsPerSi();
 
     /** For a heater whose power and voltage are known. */
     public static AcceptanceValues of(Survey survey, Heater heater, FaultData data) {

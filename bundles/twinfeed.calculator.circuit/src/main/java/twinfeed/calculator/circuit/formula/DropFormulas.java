@@ -40,7 +40,7 @@ public final class DropFormulas {
 
     private static List<Parameter> delivered() {
         List<Parameter> all = new ArrayList<>(List.of(
-                Parameter.required("power", Kind.POWER, 1, 100_000),
+                Parameter.required("power", Kind.POWER, 1, 100e3),
                 FormulaParameters.RATED,
                 FormulaParameters.SUPPLY,
                 FormulaParameters.SIZE,

@@ -18,7 +18,7 @@ public final class ElementFormulas {
     static final Formula ELEMENT = new Formula(
             "element",
             List.of(
-                    Parameter.required("power", Kind.POWER, 1, 100_000),
+                    Parameter.required("power", Kind.POWER, 1, 100e3),
                     FormulaParameters.RATED,
                     FormulaParameters.SUPPLY),
             ElementFormulas::element);

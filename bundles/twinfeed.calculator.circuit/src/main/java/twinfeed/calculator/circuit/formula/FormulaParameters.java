@@ -10,7 +10,7 @@ import twinfeed.units.Kind;
 public final class FormulaParameters {
     static final Parameter RULES = Parameter.word("rules", RuleSets.DEFAULT);
     static final Parameter CABLE = Parameter.word("cable", "");
-    static final Parameter POWER = Parameter.absent("power", Kind.POWER, 1, 100_000);
+    static final Parameter POWER = Parameter.absent("power", Kind.POWER, 1, 100e3);
     static final Parameter RATED = Parameter.optional("rated", Kind.VOLTAGE, 240, 50, 500);
     static final Parameter SUPPLY = Parameter.optional("supply", Kind.VOLTAGE, 230, 50, 500);
     static final Parameter NOMINAL = Parameter.absent("nominal", Kind.VOLTAGE, 50, 500);
@@ -36,7 +36,7 @@ public final class FormulaParameters {
     static final Parameter GRADIENT = Parameter.absent("gradient", Kind.GRADIENT_VOLTAGE, 1e-5, 1);
     static final Parameter LINE = Parameter.absent("line", Kind.GRADIENT_RESISTANCE, 1e-5, 1);
     static final Parameter ZE = Parameter.optional("ze", Kind.RESISTANCE, 0, 0, 1000);
-    static final Parameter OWN_LIMIT = Parameter.absent("zmax", Kind.RESISTANCE, 0.001, 100_000);
+    static final Parameter OWN_LIMIT = Parameter.absent("zmax", Kind.RESISTANCE, 0.001, 100e3);
     static final Parameter CMIN = Parameter.absent("cmin", Kind.RATIO, 0.5, 1.1);
     static final Parameter MULTIPLE = Parameter.absent("multiple", Kind.RATIO, 1, 100);
     static final Parameter HOT = Parameter.absent("hot", Kind.RATIO, 1, 2);

@@ -45,7 +45,7 @@ public final class LoopFormulas {
             "electrode",
             List.of(
                     Parameter.required("residual", Kind.CURRENT, 0.001, 10),
-                    Parameter.absent("resistance", Kind.RESISTANCE, 0, 100_000),
+                    Parameter.absent("resistance", Kind.RESISTANCE, 0, 100e3),
                     Parameter.absent("touch", Kind.VOLTAGE, 1, 200),
                     FormulaParameters.RULES),
             LoopFormulas::electrode);

@@ -19,6 +19,7 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
+import twinfeed.units.Kind;
 
 /** The supply itself: whether the test is usable, the static pressure neither too high nor too low. */
 public final class SupplyChecks implements CheckGroup {
@@ -119,7 +120,12 @@ public final class SupplyChecks implements CheckGroup {
             rises.append(" + ").append(z);
         }
         FeedWorking.addDensity(lines, feed.intakeC(coldest), feed.intakeOrigin(coldest));
-        return lines.step("p_u", "staticAtUnit", "p_0 - rho * 9.80665 * (" + rises + ") / 100000", "bar", "")
+        return lines.step(
+                        "p_u",
+                        "staticAtUnit",
+                        "p_0 - " + Kind.PRESSURE.inDisplayUnit("rho * 9.80665 * (" + rises + ")"),
+                        "bar",
+                        "")
                 .build();
     }
 

@@ -177,7 +177,7 @@ final class NetworkFormula {
         }
         return lines.input("D_o", "outletBore", given.si("shower-outlet-bore") * 1000, "mm", "")
                 .step("w_o", "outletVelocity", FeedWorking.velocity("1", "_o"), "m/s", "")
-                .step("h_o", "outletVelocityHead", "rho / 2 * w_o^2 / 100000", "bar/(L/min)²", "")
+                .step("h_o", "outletVelocityHead", Kind.PRESSURE.inDisplayUnit("rho / 2 * w_o^2"), "bar/(L/min)²", "")
                 .step("Q_s", "unitFlow", "sqrt(p_in / (p_m / C^2 + h_o))", "L/min", "")
                 .build();
     }

@@ -92,7 +92,7 @@ public final class PressureFormulas {
         FeedWorking.addWater(lines, temperatureC);
         FeedWorking.addPipe(lines, new NamedPipe("", pipe), "");
         FeedWorking.addLoss(lines, pipe, "Q", "", "");
-        lines.step("head", "head", "dp * 100000 / (rho * 9.80665)", "m", "");
+        lines.step("head", "head", Kind.PRESSURE.inSi("dp") + " / (rho * 9.80665)", "m", "");
         return Answer.of(lines.build(), results.toArray(Answer.Result[]::new))
                 .warned(Pipe.regime(reynolds).name().toLowerCase(Locale.ROOT));
     }

@@ -40,7 +40,7 @@ final class UnitFormulas {
             FormulaTerms.TEMPERATURE);
 
     private static final List<Parameter> TAP = List.of(
-            Parameter.required("power", Kind.POWER, 1, 100_000),
+            Parameter.required("power", Kind.POWER, 1, 100e3),
             Parameter.required("intake", Kind.TEMPERATURE, 0, 100),
             Parameter.optional("outlet", Kind.TEMPERATURE, 40, 0, 100),
             Parameter.required("ratio", Kind.RATIO, 0, 1),

@@ -14,6 +14,7 @@ import twinfeed.calculator.pressure.survey.TestOrigin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Water;
+import twinfeed.units.Kind;
 
 /**
  * Writes down losses of pressure as on paper: pressures in bar, flows in L/min, bores in mm. The equation of Colebrook and White
@@ -76,7 +77,7 @@ public final class FeedWorking {
             lines.input("T_m", "testTemperature", test.temperatureC(), "°C", "", test.temperatureOrigin())
                     .step("rho_m", "density", Water.densityExpression("T_m"), "kg/m³", WATER)
                     .input("z_m", "gaugeHeight", test.heightM(), "m", "", TEST + "gaugeHeight");
-            head = " + rho_m * 9.80665 * z_m / 100000";
+            head = Kind.PRESSURE.inDisplayUnit(" + rho_m * 9.80665 * z_m");
         }
         lines.input("p_r0", "staticReading", test.staticPa() / FeedUnits.BAR, "bar", "", TEST + "staticPressure")
                 .input("p_r1", "runningReading", test.runningPa() / FeedUnits.BAR, "bar", "", TEST + "runningPressure")
@@ -138,12 +139,12 @@ public final class FeedWorking {
 
     /** Velocity of a flow, L/min, in a pipe. */
     public static String velocity(String flow, String ending) {
-        return flow + " / 60000 / (" + PI + " * (D" + ending + " / 1000)^2 / 4)";
+        return Kind.FLOW.inSi(flow) + " / (" + PI + " * (D" + ending + " / 1000)^2 / 4)";
     }
 
     /** Height of a pipe as a pressure, bar. */
     public static String height(String ending) {
-        return "rho * 9.80665 * z" + ending + " / 100000";
+        return Kind.PRESSURE.inDisplayUnit("rho * 9.80665 * z" + ending);
     }
 
     /**
@@ -162,7 +163,8 @@ public final class FeedWorking {
         lines.step(
                 "dp" + ending,
                 "pipeLoss",
-                "(" + friction + "K" + ending + ") * rho * v" + like + "^2 / 2 / 100000 + " + height(ending),
+                Kind.PRESSURE.inDisplayUnit("(" + friction + "K" + ending + ") * rho * v" + like + "^2 / 2") + " + "
+                        + height(ending),
                 "bar",
                 DARCY);
     }

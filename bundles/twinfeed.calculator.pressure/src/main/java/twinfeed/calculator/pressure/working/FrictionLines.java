@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure.working;
 
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.engineering.pipe.PipeSegment;
+import twinfeed.units.Kind;
 
 /**
  * Writes down a pipe in a round of a search: its loss over the square of the flow, with one Newton step for the friction factor
@@ -40,7 +41,12 @@ final class FrictionLines {
     static String addSquare(WorkingLines lines, PipeSegment pipe, String of, String flow, int round) {
         String at = of + "_" + round;
         if (pipe.lengthM() <= 0) {
-            lines.step("S" + at, "square", "K" + of + " * rho * w" + of + "^2 / 2 / 100000", SQUARE, DARCY)
+            lines.step(
+                            "S" + at,
+                            "square",
+                            Kind.PRESSURE.inDisplayUnit("K" + of + " * rho * w" + of + "^2 / 2"),
+                            SQUARE,
+                            DARCY)
                     .step("M" + at, "squareSlope", "S" + at, SQUARE, DARCY);
             return at;
         }
@@ -52,7 +58,7 @@ final class FrictionLines {
         String turbulent = "1 / y" + at + "^2";
         String factor =
                 "if(" + reynolds + " < 2000, 64 / " + reynolds + ", max(64 / " + reynolds + ", " + turbulent + "))";
-        String dynamic = " * rho * w" + of + "^2 / 2 / 100000";
+        String dynamic = Kind.PRESSURE.inDisplayUnit(" * rho * w" + of + "^2 / 2");
         lines.step(
                 "S" + at,
                 "square",

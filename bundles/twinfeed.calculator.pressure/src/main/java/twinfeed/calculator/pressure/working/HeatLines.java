@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.working;
 
 import twinfeed.engineering.water.Water;
+import twinfeed.units.Kind;
 
 /** Writes down the outlet temperature of a flow. */
 public final class HeatLines {
@@ -18,7 +19,7 @@ public final class HeatLines {
     public static void addOutlet(WorkingLines lines, String flow, String ending) {
         String h = "h_x" + ending;
         lines.step("h_in", "enthalpyIn", Water.enthalpyExpression("T"), "J/kg", WATER)
-                .step("m" + ending, "massFlow", flow + " / 60000 * rho", "kg/s", "")
+                .step("m" + ending, "massFlow", Kind.FLOW.inSi(flow) + " * rho", "kg/s", "")
                 .step(h, "enthalpyOut", "h_in + P / m" + ending, "J/kg", "heat balance")
                 .step("T_0" + ending, "temperatureStart", Water.temperatureStartExpression(h), "°C", WATER)
                 .step(

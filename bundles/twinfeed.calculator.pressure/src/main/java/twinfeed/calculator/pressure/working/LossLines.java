@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.pressure.survey.NamedPipe;
+import twinfeed.units.Kind;
 
 /** Writes down where the pressure is lost on the way to the unit. */
 public final class LossLines {
@@ -22,7 +23,7 @@ public final class LossLines {
             NamedPipe piece = run.get(number - 1);
             String at = "_" + number;
             String like = alike.computeIfAbsent(FeedWorking.alike(piece), key -> at);
-            String dynamic = " * rho * v" + like + "^2 / 2 / 100000";
+            String dynamic = Kind.PRESSURE.inDisplayUnit(" * rho * v" + like + "^2 / 2");
             if (piece.pipe().lengthM() > 0) {
                 pipes.append(" + f" + like + " * L" + at + " / (D" + at + " / 1000)" + dynamic);
             }

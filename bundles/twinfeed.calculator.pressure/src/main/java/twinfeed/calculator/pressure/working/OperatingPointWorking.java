@@ -9,6 +9,7 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.engineering.pipe.Outlet;
+import twinfeed.units.Kind;
 
 /** Writes down the flow through a unit and the pressure at its inlet in one condition of the grid. */
 public final class OperatingPointWorking {
@@ -120,7 +121,7 @@ public final class OperatingPointWorking {
             lines.input("s", "powerShare", share, "", "");
             part = "s * ";
         }
-        lines.step(symbol, "unitFlow", part + "m_w / rho * 60000", "L/min", "");
+        lines.step(symbol, "unitFlow", Kind.FLOW.inDisplayUnit(part + "m_w / rho"), "L/min", "");
     }
 
     private void addAvailable(Outlet unit, String symbol) {

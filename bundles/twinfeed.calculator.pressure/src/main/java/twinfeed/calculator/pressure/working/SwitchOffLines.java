@@ -7,6 +7,7 @@ import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.units.Kind;
 
 /** Writes down the flow through a unit at which its heat goes off. */
 final class SwitchOffLines {
@@ -29,7 +30,12 @@ final class SwitchOffLines {
         }
         UnitLines.addDownstream(lines, unit);
         UnitLines.addHandset(lines, breaks.lowestHandsetM());
-        lines.step(symbol, "breakFlow", "sqrt((p_b - rho * 9.80665 * z_h / 100000) / R_d)", "L/min", "");
+        lines.step(
+                symbol,
+                "breakFlow",
+                "sqrt((p_b - " + Kind.PRESSURE.inDisplayUnit("rho * 9.80665 * z_h") + ") / R_d)",
+                "L/min",
+                "");
         return symbol;
     }
 

@@ -9,6 +9,7 @@ import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.catalogue.SwitchPlace;
+import twinfeed.units.Kind;
 
 /** Writes down the pressure at a switch in its worst condition. */
 public final class SwitchWorking {
@@ -49,6 +50,6 @@ public final class SwitchWorking {
         point.lines()
                 .input("T_h", "intake", feed.intakeC(intake), "°C", "", feed.intakeOrigin(intake))
                 .step("rho_h", "density", Water.densityExpression("T_h"), "kg/m³", "IAPWS R7-97(2012), fitted");
-        return " + rho_h * 9.80665 * z_h / 100000";
+        return Kind.PRESSURE.inDisplayUnit(" + rho_h * 9.80665 * z_h");
     }
 }
