@@ -4,13 +4,9 @@ package twinfeed.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import twinfeed.calculator.Finding;
-import twinfeed.calculator.Remedy;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
@@ -25,41 +21,21 @@ import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
 import twinfeed.units.Temperature;
-import twinfeed.usecase.OpenedJob;
-import twinfeed.usecase.TwinfeedService;
 
 /**
  * Houses fed from the main, a tank, a pump and a hot-water store, each through the whole assessment with the demonstration's prices: the
  * verdict, what decides and the work, as the trade would judge them (common practice).
  */
 class WaterSourceHousesTest {
-    private static final TwinfeedService OFFICE = TwinfeedService.onClassPath();
-
-    private OpenedJob job;
+    private House house;
     private WaterFeed water;
     private Heater heater;
 
     @BeforeEach
     void openAHouseInOrder() {
-        job = OFFICE.open(Run.DEMO.resolve("birch-syke.job"), null);
-        job.job().getSurvey().getCandidates().clear();
-        job.job().getSurvey().getCandidates().add("h85");
-        water = job.job().getSurvey().getWater();
-        heater = job.catalogue().getHeaters().stream()
-                .filter(each -> each.getId().equals("h85"))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private WorkPlan plan() {
-        return OFFICE.judge(job, OFFICE.book(Run.DEMO.resolve("prices.csv")), "h85", Locale.UK).plans().stream()
-                .filter(plan -> !plan.before().candidate().present())
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static List<String> works(WorkPlan plan) {
-        return plan.works().stream().map(Remedy::id).toList();
+        house = new House("h85");
+        water = house.survey().getWater();
+        heater = house.heater();
     }
 
     private static WaterTest test(String staticPressure, String running, String flow) {
@@ -93,34 +69,18 @@ class WaterSourceHousesTest {
         water.getMainPipe().setRise(Length.valueOf("2 m"));
     }
 
-    private static void assertPlan(WorkPlan plan, Verdict verdict, String... works) {
-        assertEquals(verdict, plan.verdict(), () -> open(plan));
-        assertEquals(List.of(works), works(plan), () -> open(plan));
-    }
-
-    private static String open(WorkPlan plan) {
-        return plan.before().findings().stream()
-                        .filter(Finding::stands)
-                        .map(finding -> finding.check().key())
-                        .toList() + " unmended " + plan.unmended();
-    }
-
-    private static Outcome outcome(WorkPlan plan, String check) {
-        return plan.before().finding(check).orElseThrow().outcome();
-    }
-
     @Test
     void theMainSuits() {
-        assertPlan(plan(), Verdict.SUITS);
+        House.assertPlan(house.plan(), Verdict.SUITS);
     }
 
     @Test
     void aHotFeedIsMovedToTheColdMain() {
         water.setSource(WaterSource.HOT);
         water.setHottestFeed(Temperature.valueOf("60 °C"));
-        WorkPlan plan = plan();
-        assertEquals(Outcome.FAILS, outcome(plan, "pressure.source"));
-        assertPlan(plan, Verdict.SUITS_WITH_WORK, "repipe-main");
+        WorkPlan plan = house.plan();
+        assertEquals(Outcome.FAILS, House.outcome(plan, "pressure.source"));
+        House.assertPlan(plan, Verdict.SUITS_WITH_WORK, "repipe-main");
     }
 
     @Test
@@ -129,62 +89,62 @@ class WaterSourceHousesTest {
         water.setHottestFeed(Temperature.valueOf("30 °C"));
         heater.setPreheatedAllowed(true);
         heater.setMaximumIntake(Temperature.valueOf("35 °C"));
-        assertEquals(Outcome.PASSES, outcome(plan(), "pressure.source"));
+        assertEquals(Outcome.PASSES, House.outcome(house.plan(), "pressure.source"));
         water.setHottestFeed(Temperature.valueOf("45 °C"));
-        WorkPlan tooHot = plan();
-        assertEquals(Outcome.FAILS, outcome(tooHot, "pressure.source"));
-        assertPlan(tooHot, Verdict.SUITS_WITH_WORK, "repipe-main");
+        WorkPlan tooHot = house.plan();
+        assertEquals(Outcome.FAILS, House.outcome(tooHot, "pressure.source"));
+        House.assertPlan(tooHot, Verdict.SUITS_WITH_WORK, "repipe-main");
     }
 
     @Test
     void aLowTankIsLeftForTheMainWhereThatWasTested() {
         tank("0.4 bar", "0.2 bar");
         main("3.2 bar", "2.4 bar");
-        WorkPlan plan = plan();
-        assertEquals(Outcome.FAILS, outcome(plan, "pressure.running"));
-        assertPlan(plan, Verdict.SUITS_WITH_WORK, "repipe-main");
+        WorkPlan plan = house.plan();
+        assertEquals(Outcome.FAILS, House.outcome(plan, "pressure.running"));
+        House.assertPlan(plan, Verdict.SUITS_WITH_WORK, "repipe-main");
     }
 
     @Test
     void aLowTankAndAnUntestedMainGetAPumpAfterTheMainIsTested() {
         tank("0.4 bar", "0.2 bar");
-        WorkPlan plan = plan();
-        assertPlan(plan, Verdict.SUITS_WITH_WORK, "break-tank-pump");
+        WorkPlan plan = house.plan();
+        House.assertPlan(plan, Verdict.SUITS_WITH_WORK, "break-tank-pump");
         assertEquals("breakTankPumpAfterMain", plan.works().get(0).kind());
     }
 
     @Test
     void aTankWithTwoAndAHalfBarIsQueriedAndInstructionsDecide() {
         tank("2.5 bar", "1.8 bar");
-        WorkPlan plan = plan();
-        assertEquals(Outcome.FAILS, outcome(plan, "pressure.tankHead"));
-        assertPlan(plan, Verdict.SUITS);
+        WorkPlan plan = house.plan();
+        assertEquals(Outcome.FAILS, House.outcome(plan, "pressure.tankHead"));
+        House.assertPlan(plan, Verdict.SUITS);
         heater.setPumpedFeedAllowed(false);
-        WorkPlan open = plan();
-        assertPlan(open, Verdict.CANNOT_TELL);
+        WorkPlan open = house.plan();
+        House.assertPlan(open, Verdict.CANNOT_TELL);
         heater.setTankFeedAllowed(false);
         main("3.2 bar", "2.4 bar");
-        assertPlan(plan(), Verdict.SUITS_WITH_WORK, "repipe-main");
+        House.assertPlan(house.plan(), Verdict.SUITS_WITH_WORK, "repipe-main");
     }
 
     @Test
     void aWeakMainBehindAThrottledStopValveIsTestedAgain() {
         weaken(feed -> feed.setStopValveOpen(false));
-        assertPlan(plan(), Verdict.CANNOT_TELL);
+        House.assertPlan(house.plan(), Verdict.CANNOT_TELL);
     }
 
     @Test
     void aWeakMainGetsAPumpOnceValveAndCompanyAreRuledOut() {
         weaken(feed -> {});
-        WorkPlan first = plan();
-        assertPlan(first, Verdict.SUITS_WITH_WORK, "break-tank-pump");
+        WorkPlan first = house.plan();
+        House.assertPlan(first, Verdict.SUITS_WITH_WORK, "break-tank-pump");
         assertEquals("breakTankPumpAfterValve", first.works().get(0).kind());
         weaken(feed -> {
             feed.setStopValveOpen(true);
             feed.setCompanyPressureConfirmed(true);
         });
-        WorkPlan then = plan();
-        assertPlan(then, Verdict.SUITS_WITH_WORK, "break-tank-pump");
+        WorkPlan then = house.plan();
+        House.assertPlan(then, Verdict.SUITS_WITH_WORK, "break-tank-pump");
         assertEquals("breakTankPump", then.works().get(0).kind());
         assertTrue(first.cost().price().compareTo(then.cost().price()) > 0, "the test before the pump is priced");
     }

@@ -18,6 +18,7 @@ import twinfeed.calculator.Remedy;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.IsolatorCondition;
@@ -49,6 +50,12 @@ class CircuitRemediesTest {
         circuit(survey).getRcd().setScope(RcdScope.HOUSE);
     }
 
+    /** 23.5 A for 6 mm², 32 A for 10 mm² and 42.5 A for 16 mm² (BS 7671 table 4D5; memory). */
+    private static void inStudWall(Survey survey) {
+        circuit(survey).getSegments().get(0).setMethod("103");
+        size(survey, "6 mm2");
+    }
+
     private record Case(String check, String work, String power, Consumer<Survey> trouble) {}
 
     private static List<Case> cases() {
@@ -59,6 +66,8 @@ class CircuitRemediesTest {
                     circuit(survey).getSegments().get(0).setMethod("100");
                     size(survey, "6 mm2");
                 }),
+                new Case("circuit.capacity", "cable-elsewhere-6", "9.5 kW", CircuitRemediesTest::inStudWall),
+                new Case("circuit.capacity", "cable-elsewhere-10", "9.5 kW", CircuitRemediesTest::inStudWall),
                 new Case("circuit.capacity", "lift-out-of-insulation", "9.5 kW", survey -> circuit(survey)
                         .getSegments()
                         .get(0)
@@ -237,6 +246,25 @@ class CircuitRemediesTest {
         assertEquals(
                 new Remedy.Item("cable-10", new BigDecimal("10.7")),
                 cable.items().get(0));
+    }
+
+    /** Until the way is known it is taken a quarter longer: 4 m of 10.5 m become 5 m. */
+    @Test
+    void aCableByAnotherWayIsTakenAQuarterLonger() {
+        Survey survey = Surveys.suitable();
+        inStudWall(survey);
+        circuit(survey).getSegments().get(0).setLength(Length.valueOf("4 m"));
+        double othersM = circuit(survey).getSegments().stream()
+                .skip(1)
+                .mapToDouble(piece -> piece.getLength().si())
+                .sum();
+        Remedy cable = offered(finding(survey, heater("9.5 kW"), "circuit.capacity"), "cable-elsewhere-10");
+        assertEquals(5 + othersM, cable.items().get(0).quantity().doubleValue(), 1e-9);
+        cable.edit().accept(survey);
+        CableSegment moved = circuit(survey).getSegments().get(0);
+        assertEquals(5, moved.getLength().si(), 1e-9);
+        assertEquals("C", moved.getMethod());
+        assertEquals("10 mm²", circuit(survey).getSegments().get(1).getSize().toString());
     }
 
     /** In binary 3.6 + 4.2 + 2.4 is a little more than 10.2, which is no reason to charge 10.3 m. */

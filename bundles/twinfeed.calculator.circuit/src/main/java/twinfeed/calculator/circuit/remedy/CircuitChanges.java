@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.remedy;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
@@ -10,6 +12,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Area;
 import twinfeed.units.Kind;
+import twinfeed.units.Length;
 import twinfeed.units.Quantities;
 
 /** The parts of a survey copy that remedies change, made where the survey has none yet. */
@@ -52,6 +55,10 @@ public final class CircuitChanges {
         circuit.setMeasuredLoop(null);
         circuit.setMeasuredLine(null);
         circuit.setInsulationResistance(null);
+    }
+
+    static Length length(double m) {
+        return (Length) Quantities.parse(Kind.LENGTH, BigDecimal.valueOf(m).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m");
     }
 
     static Area area(double mm2) {

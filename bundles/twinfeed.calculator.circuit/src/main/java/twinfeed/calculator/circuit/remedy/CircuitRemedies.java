@@ -9,12 +9,14 @@ import twinfeed.calculator.circuit.survey.ShowerCase;
 
 /** The remedies for this circuit, gathered for the checks that fail. */
 public final class CircuitRemedies {
-    private final CableRemedies cables;
+    private final NewCables cables;
+    private final MovedCable moved;
     private final DeviceRemedies devices;
     private final OriginRemedies origin;
 
     public CircuitRemedies(CircuitSurvey survey) {
-        this.cables = new CableRemedies(survey);
+        this.moved = new MovedCable(survey);
+        this.cables = new NewCables(survey, moved);
         this.devices = new DeviceRemedies(survey);
         this.origin = new OriginRemedies(survey);
     }
@@ -44,28 +46,35 @@ public final class CircuitRemedies {
         return devices.approved(shower);
     }
 
-    /** Thicker cables by the same route. */
+    /** Thicker cables. */
     public List<Remedy> cables(ShowerCase shower) {
-        return cables.thicker(shower);
+        return cables(shower, false);
     }
 
     /** The cable renewed, of its present size or thicker. */
     public List<Remedy> renewedCables(ShowerCase shower) {
-        return cables.renewed(shower);
+        return cables(shower, true);
+    }
+
+    private List<Remedy> cables(ShowerCase shower, boolean same) {
+        List<Remedy> remedies = new ArrayList<>(same ? cables.renewed(shower) : cables.thicker(shower));
+        remedies.addAll(cables.elsewhere(shower, devices.ratings(shower), same));
+        return remedies;
     }
 
     /** What raises the capacity, or lowers the rating that it has to match. */
     public List<Remedy> forCapacity(ShowerCase shower, double ratingA) {
         List<Remedy> remedies = new ArrayList<>(devices.forCable(shower, ratingA));
-        remedies.addAll(cables.moved(ratingA, devices.ratings(shower)));
+        remedies.addAll(moved.moved(ratingA, devices.ratings(shower)));
         remedies.addAll(cables.thicker(shower));
+        remedies.addAll(cables.elsewhere(shower, devices.ratings(shower), true));
         return remedies;
     }
 
     /** What lowers the loop impedance or lets it be higher. */
     public List<Remedy> forLoop(ShowerCase shower, double ratingA) {
         List<Remedy> remedies = new ArrayList<>(devices.residualOrUpTo(shower, ratingA));
-        remedies.addAll(cables.thicker(shower));
+        remedies.addAll(cables(shower));
         return remedies;
     }
 

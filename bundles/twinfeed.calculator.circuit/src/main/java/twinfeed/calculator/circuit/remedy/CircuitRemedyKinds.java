@@ -35,7 +35,9 @@ public final class CircuitRemedyKinds {
             RemedyKind.of("extra-way", Stage.ORIGIN, "extra-way"),
             RemedyKind.of("tails", Stage.ORIGIN, "tails-25"),
             RemedyKind.of("electrode", Stage.ORIGIN, "electrode"),
-            RemedyKind.of("cable", Stage.CABLE, "task-run-cable", "making-good").and(codes("cable-", SIZES)));
+            RemedyKind.of("cable", Stage.CABLE, "task-run-cable", "making-good").and(codes("cable-", SIZES)),
+            RemedyKind.of("cable-elsewhere", Stage.CABLE, "task-run-cable", "making-good")
+                    .and(codes("cable-", SIZES)));
 
     private CircuitRemedyKinds() {}
 
