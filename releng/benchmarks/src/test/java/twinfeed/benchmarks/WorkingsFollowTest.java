@@ -43,7 +43,10 @@ class WorkingsFollowTest {
     private static final double KELVIN = 0.3;
     private static final double NEAR = 1e-9;
 
-    /** The hottest moment is reached by a fixed number of rounds, which end a little short of the root when a reading changes. */
+    /**
+     * The flow of the hottest moment can lie where the flow in a pipe turns turbulent (Re = 2000), at which its friction jumps: there the
+     * rounds go to and fro over the jump that the program's search stops at.
+     */
     private static final String BY_ROUNDS = "pressure.scald";
 
     private static final double NEAR_BY_ROUNDS = 1e-3;

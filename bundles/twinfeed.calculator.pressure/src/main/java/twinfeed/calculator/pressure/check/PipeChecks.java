@@ -14,12 +14,11 @@ import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
-import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.LossLines;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
+import twinfeed.calculator.pressure.working.TapAloneWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.LossShares;
 import twinfeed.engineering.pipe.Pipe;
@@ -110,15 +109,8 @@ public final class PipeChecks implements CheckGroup {
         WorkingLines lines = OperatingPointWorking.of(flows, point).addFlow().lines();
         String flow = "Q";
         if (speed.flowM3PerS() > point.flowM3PerS()) {
-            SurveyedTap tap = flows.feed().feed().taps().get(0);
-            TapFit fit = tap.fit();
-            lines.input(
-                    "Q_t",
-                    "tapAlone",
-                    tap.flowM3PerS() * FeedUnits.L_PER_MIN,
-                    "L/min",
-                    "",
-                    fit == null ? "" : fit.flowOrigin());
+            TapAloneWorking.add(
+                    lines, flows.feed().feed(), flows.feed().feed().taps().get(0), "Q_t");
             flow = "(Q + Q_t)";
         }
         return lines.input(

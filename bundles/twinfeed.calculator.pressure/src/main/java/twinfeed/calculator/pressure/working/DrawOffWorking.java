@@ -99,7 +99,7 @@ public final class DrawOffWorking {
 
     private static String addAfter(WorkingLines lines, FeedConditions feed, HeldThrottle held, double afterM3PerS) {
         OperatingPoint before = held.before();
-        NetworkWorking network = new NetworkWorking(lines, feed, before.intake(), feed.mostOpen(), "R_h", "o");
+        NetworkWorking network = NetworkWorking.of(lines, feed, before.intake(), feed.mostOpen(), "R_h", "o");
         network.solve(feed.at(before.intake()), afterM3PerS);
         return network.unitFlow();
     }

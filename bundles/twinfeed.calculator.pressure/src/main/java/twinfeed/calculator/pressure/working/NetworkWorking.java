@@ -36,6 +36,7 @@ final class NetworkWorking {
     private final List<Reach> reaches = new ArrayList<>();
     private final List<Pipe> toUnit = new ArrayList<>();
     private final @Nullable String unit;
+    private final String given;
     private final String mark;
     private int round;
 
@@ -45,25 +46,43 @@ final class NetworkWorking {
     /** Pipes up to a tee, and the tap that leaves there. */
     private record Reach(List<Pipe> before, SurveyedTap tap, List<Pipe> branch, String ending) {}
 
+    private NetworkWorking(
+            WorkingLines lines,
+            Feed feed,
+            List<SurveyedTap> open,
+            @Nullable String unit,
+            String given,
+            String mark) {
+        this.mark = "_" + mark;
+        this.lines = lines;
+        this.feed = feed;
+        this.unit = unit;
+        this.given = given;
+        addPipes(open);
+    }
+
     /**
      * Starts with water, test, pipes and taps; lines that are there already stay as they are.
      *
      * @param unit symbol of the unit's resistance, which is among the lines, or null where its flow {@code Q} is
      * @param mark begins every ending, so that symbols do not meet
      */
-    NetworkWorking(
+    static NetworkWorking of(
             WorkingLines lines, FeedConditions conditions, int intake, int open, @Nullable String unit, String mark) {
-        this.mark = "_" + mark;
-        this.lines = lines;
-        this.feed = conditions.feed();
-        this.unit = unit;
+        Feed feed = conditions.feed();
         FeedWorking.addWater(lines, conditions.intakeC(intake), conditions.intakeOrigin(intake));
         FeedWorking.addTest(lines, feed);
-        addPipes(open);
+        return new NetworkWorking(lines, feed, feed.taps().subList(0, open), unit, "Q", mark);
     }
 
-    private void addPipes(int open) {
-        List<SurveyedTap> taps = new ArrayList<>(feed.taps().subList(0, open));
+    /** Adds the flow of a tap that is open alone, the unit shut; the water and the test are among the lines. Returns its symbol. */
+    static String alone(WorkingLines lines, Feed feed, SurveyedTap tap) {
+        NetworkWorking network = new NetworkWorking(lines, feed, List.of(tap), null, "0", "");
+        return network.solve(new double[] {tap.flowM3PerS()}, 0).taps().get(0);
+    }
+
+    private void addPipes(List<SurveyedTap> open) {
+        List<SurveyedTap> taps = new ArrayList<>(open);
         taps.sort(Comparator.comparingInt(SurveyedTap::tee));
         int at = 0;
         for (SurveyedTap tap : taps) {
@@ -113,26 +132,30 @@ final class NetworkWorking {
      * @param unitFlowM3PerS flow through the unit
      */
     void solve(FeedHydraulics hydraulics, double unitFlowM3PerS) {
-        Flows flows = trial(hydraulics, unitFlowM3PerS);
+        List<SurveyedTap> taps = reaches.stream().map(Reach::tap).toList();
+        solve(hydraulics.tapFlows(unitFlowM3PerS, taps), unitFlowM3PerS);
+    }
+
+    private Flows solve(double[] tapFlows, double unitFlowM3PerS) {
+        Flows flows = trial(tapFlows, unitFlowM3PerS);
         for (round = 1; round <= ROUNDS; round++) {
             lines.round(round);
             flows = addRound(flows);
         }
         lines.round(0);
+        return flows;
     }
 
-    private Flows trial(FeedHydraulics hydraulics, double unitFlowM3PerS) {
+    private Flows trial(double[] flows, double unitFlowM3PerS) {
         List<String> taps = new ArrayList<>();
         StringBuilder sum = new StringBuilder();
-        double[] flows = hydraulics.tapFlows(
-                unitFlowM3PerS, reaches.stream().map(Reach::tap).toList());
         for (int i = 0; i < flows.length; i++) {
             String symbol = "q" + reaches.get(i).ending() + "_0";
             lines.input(symbol, "tapTrial", rounded(flows[i]), "L/min", "", "start.tap");
             taps.add(symbol);
             sum.append(symbol).append(" + ");
         }
-        String own = "Q";
+        String own = given;
         if (unit != null) {
             own = "Q_u" + mark + "0";
             lines.input(own, "unitTrial", rounded(unitFlowM3PerS), "L/min", "", "start.unit");
@@ -147,23 +170,23 @@ final class NetworkWorking {
                 .doubleValue();
     }
 
-    private Flows addRound(Flows last) {
+    private Flows addRound(Flows before) {
         String at = mark + round;
-        March march = start(last.total(), at);
+        March march = start(before.total(), at);
         List<String> taps = new ArrayList<>();
         for (int i = 0; i < reaches.size(); i++) {
-            taps.add(addReach(march, reaches.get(i), last.taps().get(i), at));
+            taps.add(addReach(march, reaches.get(i), before.taps().get(i), at));
             if (i + 1 < reaches.size() && !reaches.get(i + 1).before().isEmpty()) {
                 String on = "Q" + reaches.get(i).ending() + at;
                 lines.step(on, "flowOn", march.rest, "L/min", "");
                 march.rest = on;
             }
         }
-        String own = unit == null ? last.unit() : addUnit(march, last.unit(), at);
+        String own = unit == null ? before.unit() : addUnit(march, before.unit(), at);
         lines.step(
                 "Qt" + at,
                 "totalFlow",
-                last.total() + " - (" + march.rest + " - " + own + ") / " + march.gain,
+                before.total() + " - (" + march.rest + " - " + own + ") / " + march.gain,
                 "L/min",
                 "Newton's step");
         return new Flows("Qt" + at, taps, own);
@@ -275,13 +298,13 @@ final class NetworkWorking {
 
     /** Adds the pressure at the inlet for the flow {@code Q} from the pressure at the last tee, as {@code p_in}. */
     void addInlet() {
-        Reach last = reaches.get(reaches.size() - 1);
-        int tee = last.tap().tee();
+        Reach outermost = reaches.get(reaches.size() - 1);
+        int tee = outermost.tap().tee();
         FeedWorking.addRun(
                 lines,
                 feed.run().subList(tee, feed.run().size()),
                 "Q",
-                "p" + last.ending() + mark + ROUNDS,
+                "p" + outermost.ending() + mark + ROUNDS,
                 tee + 1,
                 "p_in");
     }

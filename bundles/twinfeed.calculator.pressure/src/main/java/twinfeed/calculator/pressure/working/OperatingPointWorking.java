@@ -127,7 +127,7 @@ public final class OperatingPointWorking {
     private void addAvailable(Outlet unit, String symbol) {
         addOutlet(lines, unit, outlet.get());
         NetworkWorking network =
-                new NetworkWorking(lines, feed, point.intake(), point.open(), "R_u", isNear() ? "a" : "");
+                NetworkWorking.of(lines, feed, point.intake(), point.open(), "R_u", isNear() ? "a" : "");
         network.solve(feed.at(point.intake()), feed.available(unit, point.intake(), point.open()));
         lines.step(symbol, "unitFlow", network.unitFlow(), "L/min", "");
     }
@@ -147,7 +147,7 @@ public final class OperatingPointWorking {
         if (point.limited() && fullBore != null && !isNear()) {
             lines.step("p_in", "inletPressure", "R_u * Q^2", "bar", "");
         } else if (point.open() > 0) {
-            NetworkWorking network = new NetworkWorking(lines, feed, point.intake(), point.open(), null, "");
+            NetworkWorking network = NetworkWorking.of(lines, feed, point.intake(), point.open(), null, "");
             network.solve(feed.at(point.intake()), point.flowM3PerS());
             network.addInlet();
         } else {

@@ -8,9 +8,6 @@ import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
-import twinfeed.calculator.pressure.survey.FeedUnits;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
-import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.UnitData;
 
 /** Writes down the draw-off at which the heat goes off, with the throttle held. */
@@ -32,7 +29,7 @@ public final class SwitchDropOutWorking {
         OperatingPoint before = limit.held().before();
         OperatingPointWorking start = OperatingPointWorking.of(flows, before).addInlet();
         WorkingLines lines = start.lines();
-        addLimit(lines, feed.feed().taps().get(0));
+        TapAloneWorking.add(lines, feed.feed(), feed.feed().taps().get(0), Step.LIMIT);
         DrawOffWorking.addHeld(lines, flows, unit, limit.held());
         FeedWorking.addWater(lines, feed.intakeC(before.intake()), feed.intakeOrigin(before.intake()));
         FeedWorking.addTest(lines, feed.feed());
@@ -41,18 +38,6 @@ public final class SwitchDropOutWorking {
         working.addTee(breakFlow);
         working.addDraw(breakFlow, limit.breakFlow().value() + limit.drawOff().value());
         return lines.build();
-    }
-
-    /** The tap's flow when it is open alone: as it was read, or as it is in a changed house. */
-    private static void addLimit(WorkingLines lines, SurveyedTap tap) {
-        TapFit fit = tap.fit();
-        lines.input(
-                Step.LIMIT,
-                "tapAlone",
-                tap.flowM3PerS() * FeedUnits.L_PER_MIN,
-                "L/min",
-                "",
-                fit == null ? "" : fit.flowOrigin());
     }
 
     /** From the unit back to the tee. */
