@@ -35,6 +35,9 @@ public record Step(
     /** What the origins of lines of rounds of a search begin with. */
     public static final String ROUND = "round.";
 
+    /** What the origin of a reading begins with whose thing the work renews with the same figure. */
+    public static final String RENEWED = "done.";
+
     /** A line of its own working, without an origin. */
     public Step(String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
         this(symbol, meaning, value, unit, expression, source, "");

@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.PassProbability;
@@ -21,6 +22,7 @@ import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.RemedyItem;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.Survey;
 import twinfeed.units.text.Texts;
 
 /** Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. */
@@ -42,17 +44,18 @@ final class AssessmentMapper {
     /**
      * Records an assessment.
      *
+     * @param survey the house as surveyed
      * @param assessed the results
      * @param plans a plan for each option, in the same order
      * @param program version of the program
      */
-    Assessment record(AssessmentResult assessed, List<WorkPlan> plans, String program) {
+    Assessment record(Survey survey, AssessmentResult assessed, List<WorkPlan> plans, String program) {
         Assessment record = MAKE.createAssessment();
         record.setRules(assessed.rules().title());
         record.setRulesNote(assessed.rules().caution());
         record.setProgram(program);
         for (int i = 0; i < assessed.options().size(); i++) {
-            record.getOptions().add(option(assessed.options().get(i), plans.get(i)));
+            record.getOptions().add(option(survey, assessed.options().get(i), plans.get(i)));
         }
         assessed.assumptions().forEach(each -> {
             Assumption assumption = MAKE.createAssumption();
@@ -66,7 +69,7 @@ final class AssessmentMapper {
         return record;
     }
 
-    private OptionAssessment option(OptionResult result, WorkPlan plan) {
+    private OptionAssessment option(Survey survey, OptionResult result, WorkPlan plan) {
         Heater heater = result.candidate().heater();
         OptionAssessment option = MAKE.createOptionAssessment();
         option.setHeaterId(heater.getId());
@@ -77,17 +80,18 @@ final class AssessmentMapper {
         result.binding().ifPresent(finding -> option.setBinding(finding.check().key()));
         result.findings().forEach(finding -> option.getFindings().add(finding(finding)));
         order.of(plan.works()).forEach(work -> option.getRemedies().add(remedy(work, plan)));
-        afterWork(plan).forEach(finding -> option.getAfterWork().add(finding));
+        afterWork(survey, plan).forEach(finding -> option.getAfterWork().add(finding));
         option.getUnmended().addAll(plan.unmended());
         return option;
     }
 
     /** The answers with the works done; a working stands only where the work changed something, the others are above. */
-    private List<twinfeed.model.assessment.Finding> afterWork(WorkPlan plan) {
+    private List<twinfeed.model.assessment.Finding> afterWork(Survey survey, WorkPlan plan) {
+        RenewedReadings renewed = new RenewedReadings(survey, plan.works());
         return plan.works().isEmpty()
                 ? List.of()
                 : plan.after().findings().stream()
-                        .map(finding -> finding(finding, changed(finding, plan.before())))
+                        .map(finding -> finding(finding, changed(finding, plan.before()), renewed::origin))
                         .toList();
     }
 
@@ -100,10 +104,11 @@ final class AssessmentMapper {
     }
 
     private twinfeed.model.assessment.Finding finding(Finding finding) {
-        return finding(finding, true);
+        return finding(finding, true, Step::origin);
     }
 
-    private twinfeed.model.assessment.Finding finding(Finding finding, boolean withWorking) {
+    private twinfeed.model.assessment.Finding finding(
+            Finding finding, boolean withWorking, Function<Step, String> origin) {
         twinfeed.model.assessment.Finding record = MAKE.createFinding();
         record.setKey(finding.check().key());
         record.setCalculator(finding.calculator());
@@ -120,7 +125,7 @@ final class AssessmentMapper {
         chance(finding, record);
         record.getMissing().addAll(words.missing(finding));
         if (withWorking) {
-            finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step)));
+            finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step, origin.apply(step))));
         }
         finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
         return record;
@@ -150,7 +155,7 @@ final class AssessmentMapper {
         }
     }
 
-    private twinfeed.model.assessment.Step step(Finding finding, Step step) {
+    private twinfeed.model.assessment.Step step(Finding finding, Step step, String origin) {
         twinfeed.model.assessment.Step record = MAKE.createStep();
         record.setSymbol(step.symbol());
         record.setMeaning(words.meaning(finding.calculator(), step));
@@ -158,7 +163,7 @@ final class AssessmentMapper {
         record.setUnit(step.unit());
         record.setExpression(step.expression());
         record.setSource(step.source().isEmpty() ? null : step.source());
-        record.setOrigin(step.origin().isEmpty() ? null : step.origin());
+        record.setOrigin(origin.isEmpty() ? null : origin);
         return record;
     }
 

@@ -185,11 +185,11 @@ public final class TwinfeedService {
      */
     public AssessedJob glance(OpenedJob opened, Locale locale) {
         List<Candidate> candidates = new Candidates(opened).all();
-        AssessmentResult assessed =
-                runner.assess(Candidates.withPresentHeater(opened.job().getSurvey(), candidates), candidates);
+        Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
+        AssessmentResult assessed = runner.assess(survey, candidates);
         List<WorkPlan> plans = withoutWork(assessed);
         return new AssessedJob(
-                opened, assessed, plans, new AssessmentMapper(runner, locale).record(assessed, plans, VERSION));
+                opened, assessed, plans, new AssessmentMapper(runner, locale).record(survey, assessed, plans, VERSION));
     }
 
     /**
@@ -201,7 +201,7 @@ public final class TwinfeedService {
      */
     public Assessment asItStands(Survey house, List<Candidate> candidates, Locale locale) {
         AssessmentResult assessed = runner.assess(house, candidates);
-        return new AssessmentMapper(runner, locale).record(assessed, withoutWork(assessed), VERSION);
+        return new AssessmentMapper(runner, locale).record(house, assessed, withoutWork(assessed), VERSION);
     }
 
     private static List<WorkPlan> withoutWork(AssessmentResult assessed) {
@@ -227,7 +227,7 @@ public final class TwinfeedService {
                 assessed.grid(),
                 plans.stream().map(WorkPlan::before).toList(),
                 assessed.assumptions());
-        Assessment record = new AssessmentMapper(runner, locale).record(sure, plans, VERSION);
+        Assessment record = new AssessmentMapper(runner, locale).record(survey, sure, plans, VERSION);
         return new AssessedJob(opened, sure, plans, record);
     }
 

@@ -120,7 +120,7 @@ class LiveChainTest {
                     differences);
             if (!before.get(at).getAfterWork().isEmpty()) {
                 Map<String, Row> done = blocks.get(block++);
-                if (works(before.get(at)).equals(works(option)) && !renewed(change, option)) {
+                if (works(before.get(at)).equals(works(option))) {
                     compared += compare(
                             change + ", " + option.getTitle() + " done",
                             before.get(at).getAfterWork(),
@@ -131,11 +131,6 @@ class LiveChainTest {
             }
         }
         return compared;
-    }
-
-    /** A new device of the same rating is taken for the old one: the sheet tells readings that work changes by their figures. */
-    private static boolean renewed(ChangedInput change, OptionAssessment option) {
-        return change == ChangedInput.DEVICE_RATING && works(option).stream().anyMatch(work -> work.contains("rcbo"));
     }
 
     private static List<String> works(OptionAssessment option) {

@@ -26,6 +26,9 @@ public final class Inputs {
     /** What the origins of first trials of a search begin with: they are no inputs, any near value does. */
     public static final String START = "start.";
 
+    /** What the origins of readings begin with whose thing the work renews with the same figure. */
+    static final String RENEWED = twinfeed.calculator.Step.RENEWED;
+
     private static final int LAST = 4;
     private static final Pattern ELEMENT = Pattern.compile("\\[([^\\]]*)\\][^\\[]*$");
 

@@ -59,7 +59,7 @@ final class OtherInputs {
         if (path.startsWith("heater[")) {
             return Group.HEATER;
         }
-        return readings.has(path) ? Group.WORK : Group.TABLE;
+        return path.startsWith(Inputs.RENEWED) || readings.has(path) ? Group.WORK : Group.TABLE;
     }
 
     /** Says where an input stands. */
