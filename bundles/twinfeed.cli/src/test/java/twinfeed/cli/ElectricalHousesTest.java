@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Confidence;
@@ -39,37 +39,198 @@ class ElectricalHousesTest {
      * @param works least costly work
      */
     private record Row(
-            String name, String heater, Consumer<House> change, Verdict verdict, List<String> ruledOutBy, List<String> works) {}
+            String name,
+            String heater,
+            Consumer<House> change,
+            Verdict verdict,
+            List<String> ruledOutBy,
+            List<String> works) {}
 
     private static List<Row> rows() {
         return List.of(
                 new Row("a house in order", "h85", house -> {}, Verdict.SUITS, List.of(), List.of()),
-                new Row("two rings on 100 A, like for like", "h85", house -> house.feed().getLoads().get(1).setCount(2), Verdict.SUITS, List.of(), List.of()),
-                new Row("a service fuse of 80 A, like for like", "h85", house -> fuse(house, "80 A"), Verdict.SUITS, List.of(), List.of()),
-                new Row("a service fuse of 60 A, less power than before", "h75", house -> fuse(house, "60 A"), Verdict.SUITS, List.of(), List.of()),
-                new Row("a service fuse of 80 A, more power than before", "h95", house -> fuse(house, "80 A"), Verdict.SUITS_WITH_WORK, List.of("demand.serviceFuse"), List.of("operator-fuse-100")),
-                new Row("6 mm² out of sight in masonry, 10.5 kW", "h105", house -> cable(house, "C"), Verdict.SUITS_WITH_WORK, List.of("circuit.designCurrent", "circuit.smallestConductor"), List.of("cable-10", "device-rcbo-45")),
-                new Row("6 mm² inside an insulated wall, 10.5 kW", "h105", house -> cable(house, "103"), Verdict.SUITS_WITH_WORK, List.of("circuit.designCurrent", "circuit.capacity", "circuit.smallestConductor"), List.of("cable-elsewhere-10", "device-rcbo-45")),
-                new Row("a house-wide RCCB of 63 A with 83.8 A", "h105", ElectricalHousesTest::sharedRccb, Verdict.SUITS_WITH_WORK, List.of("circuit.rcdRating"), List.of("enclosure-rcbo-45")),
-                new Row("the same with an own electrode", "h105", ElectricalHousesTest::sharedRccbAtAnElectrode, Verdict.SUITS_WITH_WORK, List.of("circuit.rcd", "circuit.rcdRating"), List.of("delayed-main-rcbo-45")),
-                new Row("half an ohm of the earth path unexplained", "h85", ElectricalHousesTest::badJoint, Verdict.SUITS_WITH_WORK, List.of("circuit.earthPath"), List.of("task-trace-joint")),
-                new Row("Ze of 0.5 ohm on TN-C-S", "h85", ElectricalHousesTest::highExternalLoop, Verdict.SUITS, List.of(), List.of()),
-                new Row("a rewirable fuse and no RCD", "h75", ElectricalHousesTest::rewirable, Verdict.SUITS_WITH_WORK, List.of("circuit.designCurrent", "circuit.rcd"), List.of("enclosure-rcbo-32")),
-                new Row("a cable in rubber", "h85", house -> old(house, OldCable.RUBBER), Verdict.SUITS_WITH_WORK, List.of("circuit.oldCable"), List.of("cable-10")),
-                new Row("a cable in lead", "h85", house -> old(house, OldCable.LEAD), Verdict.SUITS_WITH_WORK, List.of("circuit.oldCable"), List.of("cable-10")),
-                new Row("a cable of aluminium", "h85", house -> old(house, OldCable.ALUMINIUM), Verdict.SUITS_WITH_WORK, List.of("circuit.oldCable"), List.of("cable-10")),
-                new Row("a cable of an imperial size", "h85", house -> old(house, OldCable.IMPERIAL), Verdict.SUITS_WITH_WORK, List.of("circuit.oldCable"), List.of("cable-10")),
-                new Row("insulation of 0.02 Mohm, unit connected", "h85", house -> house.circuit().setInsulationResistance(Resistance.valueOf("0.02 Mohm")), Verdict.SUITS_WITH_WORK, List.of("circuit.insulationResistance"), List.of("task-test-apart")),
-                new Row("no main bonding", "h85", house -> bonding(house, null), Verdict.SUITS_WITH_WORK, List.of("circuit.mainBonding"), List.of("bonding-10")),
-                new Row("all services of plastic", "h85", house -> bonding(house, false), Verdict.SUITS, List.of(), List.of()),
-                new Row("an isolator within reach of the water", "h85", house -> house.survey().getSite().setOutsideZones(false), Verdict.SUITS_WITH_WORK, List.of("circuit.zones"), List.of("task-move-isolator")),
-                new Row("no isolator", "h85", ElectricalHousesTest::noIsolator, Verdict.SUITS_WITH_WORK, List.of("circuit.isolatorRating"), List.of("isolator-45")),
-                new Row("no protective conductor", "h85", house -> house.circuit().getSegments().get(0).setHasCpc(false), Verdict.SUITS_WITH_WORK, List.of("circuit.protectiveConductor"), List.of("cable-10")),
-                new Row("instructions that ask for 16 mm²", "h85", house -> house.heater().setMinimumConductor(Area.valueOf("16 mm2")), Verdict.SUITS_WITH_WORK, List.of("circuit.smallestConductor"), List.of("cable-16")),
-                new Row("a hose that reaches the WC", "h85", house -> house.survey().getWater().setHandsetReachesWc(true), Verdict.SUITS_WITH_WORK, List.of("pressure.backflow"), List.of("hose-retainer")),
-                new Row("water of 420 mg/L", "h85", house -> house.survey().getWater().setHardness(Concentration.valueOf("420 mg/L")), Verdict.SUITS_WITH_WORK, List.of("pressure.hardness"), List.of("scale-inhibitor")),
-                new Row("a vulnerable user and a heater that holds its temperature", "h95s", house -> house.survey().getCustomer().setVulnerable(true), Verdict.SUITS, List.of(), List.of()),
-                new Row("a vulnerable user who wishes 48 °C", "h85", ElectricalHousesTest::scalding, Verdict.DOES_NOT_SUIT, List.of("pressure.tapOpens"), List.of()));
+                new Row(
+                        "two rings on 100 A, like for like",
+                        "h85",
+                        house -> house.feed().getLoads().get(1).setCount(2),
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "a service fuse of 80 A, like for like",
+                        "h85",
+                        house -> fuse(house, "80 A"),
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "a service fuse of 60 A, less power than before",
+                        "h75",
+                        house -> fuse(house, "60 A"),
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "a service fuse of 80 A, more power than before",
+                        "h95",
+                        house -> fuse(house, "80 A"),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("demand.serviceFuse"),
+                        List.of("operator-fuse-100")),
+                new Row(
+                        "6 mm² out of sight in masonry, 10.5 kW",
+                        "h105",
+                        house -> cable(house, "C"),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.designCurrent", "circuit.smallestConductor"),
+                        List.of("cable-10", "device-rcbo-45")),
+                new Row(
+                        "6 mm² inside an insulated wall, 10.5 kW",
+                        "h105",
+                        house -> cable(house, "103"),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.designCurrent", "circuit.capacity", "circuit.smallestConductor"),
+                        List.of("cable-elsewhere-10", "device-rcbo-45")),
+                new Row(
+                        "a house-wide RCCB of 63 A with 83.8 A",
+                        "h105",
+                        ElectricalHousesTest::sharedRccb,
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.rcdRating"),
+                        List.of("enclosure-rcbo-45")),
+                new Row(
+                        "the same with an own electrode",
+                        "h105",
+                        ElectricalHousesTest::sharedRccbAtAnElectrode,
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.rcd", "circuit.rcdRating"),
+                        List.of("delayed-main-rcbo-45")),
+                new Row(
+                        "half an ohm of the earth path unexplained",
+                        "h85",
+                        ElectricalHousesTest::badJoint,
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.earthPath"),
+                        List.of("task-trace-joint")),
+                new Row(
+                        "Ze of 0.5 ohm on TN-C-S",
+                        "h85",
+                        ElectricalHousesTest::highExternalLoop,
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "a rewirable fuse and no RCD",
+                        "h75",
+                        ElectricalHousesTest::rewirable,
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.designCurrent", "circuit.rcd"),
+                        List.of("enclosure-rcbo-32")),
+                new Row(
+                        "a cable in rubber",
+                        "h85",
+                        house -> old(house, OldCable.RUBBER),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.oldCable"),
+                        List.of("cable-10")),
+                new Row(
+                        "a cable in lead",
+                        "h85",
+                        house -> old(house, OldCable.LEAD),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.oldCable"),
+                        List.of("cable-10")),
+                new Row(
+                        "a cable of aluminium",
+                        "h85",
+                        house -> old(house, OldCable.ALUMINIUM),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.oldCable"),
+                        List.of("cable-10")),
+                new Row(
+                        "a cable of an imperial size",
+                        "h85",
+                        house -> old(house, OldCable.IMPERIAL),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.oldCable"),
+                        List.of("cable-10")),
+                new Row(
+                        "insulation of 0.02 Mohm, unit connected",
+                        "h85",
+                        house -> house.circuit().setInsulationResistance(Resistance.valueOf("0.02 Mohm")),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.insulationResistance"),
+                        List.of("task-test-apart")),
+                new Row(
+                        "no main bonding",
+                        "h85",
+                        house -> bonding(house, null),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.mainBonding"),
+                        List.of("bonding-10")),
+                new Row(
+                        "all services of plastic",
+                        "h85",
+                        house -> bonding(house, false),
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "an isolator within reach of the water",
+                        "h85",
+                        house -> house.survey().getSite().setOutsideZones(false),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.zones"),
+                        List.of("task-move-isolator")),
+                new Row(
+                        "no isolator",
+                        "h85",
+                        ElectricalHousesTest::noIsolator,
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.isolatorRating"),
+                        List.of("isolator-45")),
+                new Row(
+                        "no protective conductor",
+                        "h85",
+                        house -> house.circuit().getSegments().get(0).setHasCpc(false),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.protectiveConductor"),
+                        List.of("cable-10")),
+                new Row(
+                        "instructions that ask for 16 mm²",
+                        "h85",
+                        house -> house.heater().setMinimumConductor(Area.valueOf("16 mm2")),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("circuit.smallestConductor"),
+                        List.of("cable-16")),
+                new Row(
+                        "a hose that reaches the WC",
+                        "h85",
+                        house -> house.survey().getWater().setHandsetReachesWc(true),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("pressure.backflow"),
+                        List.of("hose-retainer")),
+                new Row(
+                        "water of 420 mg/L",
+                        "h85",
+                        house -> house.survey().getWater().setHardness(Concentration.valueOf("420 mg/L")),
+                        Verdict.SUITS_WITH_WORK,
+                        List.of("pressure.hardness"),
+                        List.of("scale-inhibitor")),
+                new Row(
+                        "a vulnerable user and a heater that holds its temperature",
+                        "h95s",
+                        house -> house.survey().getCustomer().setVulnerable(true),
+                        Verdict.SUITS,
+                        List.of(),
+                        List.of()),
+                new Row(
+                        "a vulnerable user who wishes 48 °C",
+                        "h85",
+                        ElectricalHousesTest::scalding,
+                        Verdict.DOES_NOT_SUIT,
+                        List.of("pressure.tapOpens"),
+                        List.of()));
     }
 
     private static void fuse(House house, String rating) {

@@ -52,7 +52,10 @@ final class House {
 
     /** The verdict on the candidate, with the work that makes it suit. */
     WorkPlan plan() {
-        return OFFICE.judge(job, OFFICE.book(Run.DEMO.resolve("prices.csv")), heater.getId(), Locale.UK).plans().stream()
+        return OFFICE
+                .judge(job, OFFICE.book(Run.DEMO.resolve("prices.csv")), heater.getId(), Locale.UK)
+                .plans()
+                .stream()
                 .filter(plan -> !plan.before().candidate().present())
                 .findFirst()
                 .orElseThrow();
@@ -83,6 +86,7 @@ final class House {
         return plan.before().findings().stream()
                         .filter(Finding::stands)
                         .map(finding -> finding.check().key() + " " + finding.outcome())
-                        .toList() + " works " + works(plan) + " unmended " + plan.unmended();
+                        .toList()
+                + " works " + works(plan) + " unmended " + plan.unmended();
     }
 }

@@ -58,7 +58,9 @@ public final class CircuitChanges {
     }
 
     static Length length(double m) {
-        return (Length) Quantities.parse(Kind.LENGTH, BigDecimal.valueOf(m).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m");
+        return (Length) Quantities.parse(
+                Kind.LENGTH,
+                BigDecimal.valueOf(m).setScale(2, RoundingMode.HALF_UP).toPlainString() + " m");
     }
 
     static Area area(double mm2) {

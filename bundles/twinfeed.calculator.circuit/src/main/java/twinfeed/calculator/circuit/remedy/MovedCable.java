@@ -12,7 +12,6 @@ import twinfeed.calculator.Remedy;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.rules.Method;
-import twinfeed.engineering.cable.CableSegment;
 import twinfeed.model.survey.Confidence;
 
 /** Remedies on the cable that is there: brought into better surroundings. */

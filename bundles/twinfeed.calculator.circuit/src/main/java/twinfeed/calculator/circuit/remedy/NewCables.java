@@ -75,8 +75,7 @@ final class NewCables {
         double leastA = Collections.min(ratings);
         List<Remedy> remedies = new ArrayList<>();
         for (CableSize size : survey.rules().cables().sizes(present.cable())) {
-            List<Integer> places =
-                    better(size, present, same) && fits(size, shower) ? unfit(size, leastA) : List.of();
+            List<Integer> places = better(size, present, same) && fits(size, shower) ? unfit(size, leastA) : List.of();
             if (!places.isEmpty()) {
                 remedies.add(elsewhere(size, places));
             }
@@ -148,7 +147,8 @@ final class NewCables {
 
     private boolean canBeMoved() {
         return survey.run().segments().stream()
-                .anyMatch(segment -> MovedCable.moves(segment, Method.Move.LIFT) || MovedCable.moves(segment, Method.Move.CLIP));
+                .anyMatch(segment ->
+                        MovedCable.moves(segment, Method.Move.LIFT) || MovedCable.moves(segment, Method.Move.CLIP));
     }
 
     /** Whether the cable carries the heater everywhere on its route; one that does not is no help with any device. */
@@ -203,7 +203,8 @@ final class NewCables {
     /** Work inside a wall or along a way that nobody has seen leaves something to make good, but none in a loft. */
     private static boolean hidden(RunSegment segment) {
         return MovedCable.moves(segment, Method.Move.NO)
-                || (segment.place().confidence() == Confidence.CONCEALED && !MovedCable.moves(segment, Method.Move.LIFT));
+                || (segment.place().confidence() == Confidence.CONCEALED
+                        && !MovedCable.moves(segment, Method.Move.LIFT));
     }
 
     /** Where nobody can say any more how an old cable lies, the new one is clipped to the surface or lies in masonry. */
@@ -227,5 +228,4 @@ final class NewCables {
                 .setScale(MICROMETRE, RoundingMode.HALF_UP)
                 .setScale(1, RoundingMode.CEILING);
     }
-
 }

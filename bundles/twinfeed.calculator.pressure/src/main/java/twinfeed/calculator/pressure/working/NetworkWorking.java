@@ -47,12 +47,7 @@ final class NetworkWorking {
     private record Reach(List<Pipe> before, SurveyedTap tap, List<Pipe> branch, String ending) {}
 
     private NetworkWorking(
-            WorkingLines lines,
-            Feed feed,
-            List<SurveyedTap> open,
-            @Nullable String unit,
-            String given,
-            String mark) {
+            WorkingLines lines, Feed feed, List<SurveyedTap> open, @Nullable String unit, String given, String mark) {
         this.mark = "_" + mark;
         this.lines = lines;
         this.feed = feed;
