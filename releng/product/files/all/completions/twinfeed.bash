@@ -161,7 +161,9 @@ function _complete_twinfeed() {
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} quote" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} accept" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} decline" ];    then _picocli_twinfeed; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} reopen" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} reprint" ];    then _picocli_twinfeed; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} issued" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} batch" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} book" ];    then _picocli_twinfeed; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} faults" ];    then _picocli_twinfeed; return $?; fi
@@ -183,31 +185,35 @@ function _complete_twinfeed() {
   local cmds5=(quote)
   local cmds6=(accept)
   local cmds7=(decline)
-  local cmds8=(reprint)
-  local cmds9=(batch)
-  local cmds10=(book)
-  local cmds11=(faults)
-  local cmds12=(complete)
-  local cmds13=(notice)
-  local cmds14=(parts)
-  local cmds15=(compare)
-  local cmds16=(verify)
-  local cmds17=(calc)
-  local cmds18=(plugins)
-  local cmds19=(help)
+  local cmds8=(reopen)
+  local cmds9=(reprint)
+  local cmds10=(issued)
+  local cmds11=(batch)
+  local cmds12=(book)
+  local cmds13=(faults)
+  local cmds14=(complete)
+  local cmds15=(notice)
+  local cmds16=(parts)
+  local cmds17=(compare)
+  local cmds18=(verify)
+  local cmds19=(calc)
+  local cmds20=(plugins)
+  local cmds21=(help)
 
-  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_twinfeed_help; return $?; fi
-  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_twinfeed_plugins; return $?; fi
-  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_twinfeed_calc; return $?; fi
-  if CompWordsContainsArray "${cmds16[@]}"; then _picocli_twinfeed_verify; return $?; fi
-  if CompWordsContainsArray "${cmds15[@]}"; then _picocli_twinfeed_compare; return $?; fi
-  if CompWordsContainsArray "${cmds14[@]}"; then _picocli_twinfeed_parts; return $?; fi
-  if CompWordsContainsArray "${cmds13[@]}"; then _picocli_twinfeed_notice; return $?; fi
-  if CompWordsContainsArray "${cmds12[@]}"; then _picocli_twinfeed_complete; return $?; fi
-  if CompWordsContainsArray "${cmds11[@]}"; then _picocli_twinfeed_faults; return $?; fi
-  if CompWordsContainsArray "${cmds10[@]}"; then _picocli_twinfeed_book; return $?; fi
-  if CompWordsContainsArray "${cmds9[@]}"; then _picocli_twinfeed_batch; return $?; fi
-  if CompWordsContainsArray "${cmds8[@]}"; then _picocli_twinfeed_reprint; return $?; fi
+  if CompWordsContainsArray "${cmds21[@]}"; then _picocli_twinfeed_help; return $?; fi
+  if CompWordsContainsArray "${cmds20[@]}"; then _picocli_twinfeed_plugins; return $?; fi
+  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_twinfeed_calc; return $?; fi
+  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_twinfeed_verify; return $?; fi
+  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_twinfeed_compare; return $?; fi
+  if CompWordsContainsArray "${cmds16[@]}"; then _picocli_twinfeed_parts; return $?; fi
+  if CompWordsContainsArray "${cmds15[@]}"; then _picocli_twinfeed_notice; return $?; fi
+  if CompWordsContainsArray "${cmds14[@]}"; then _picocli_twinfeed_complete; return $?; fi
+  if CompWordsContainsArray "${cmds13[@]}"; then _picocli_twinfeed_faults; return $?; fi
+  if CompWordsContainsArray "${cmds12[@]}"; then _picocli_twinfeed_book; return $?; fi
+  if CompWordsContainsArray "${cmds11[@]}"; then _picocli_twinfeed_batch; return $?; fi
+  if CompWordsContainsArray "${cmds10[@]}"; then _picocli_twinfeed_issued; return $?; fi
+  if CompWordsContainsArray "${cmds9[@]}"; then _picocli_twinfeed_reprint; return $?; fi
+  if CompWordsContainsArray "${cmds8[@]}"; then _picocli_twinfeed_reopen; return $?; fi
   if CompWordsContainsArray "${cmds7[@]}"; then _picocli_twinfeed_decline; return $?; fi
   if CompWordsContainsArray "${cmds6[@]}"; then _picocli_twinfeed_accept; return $?; fi
   if CompWordsContainsArray "${cmds5[@]}"; then _picocli_twinfeed_quote; return $?; fi
@@ -226,7 +232,7 @@ function _picocli_twinfeed() {
   # Get completion data
   local curr_word=${COMP_WORDS[COMP_CWORD]}
 
-  local commands="form read new assess options quote accept decline reprint batch book faults complete notice parts compare verify calc plugins help"
+  local commands="form read new assess options quote accept decline reopen reprint issued batch book faults complete notice parts compare verify calc plugins help"
   local flag_opts="'-h' '--help' '-V' '--version'"
   local arg_opts=""
 
@@ -633,6 +639,43 @@ function _picocli_twinfeed_decline() {
   fi
 }
 
+# Generates completions for the options and subcommands of the `reopen` subcommand.
+function _picocli_twinfeed_reopen() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'--json' '-h' '--help' '-V' '--version'"
+  local arg_opts="'--reason' '--date'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--reason')
+      return
+      ;;
+    '--date')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local currIndex
+    currIndex=$(currentPositionalIndex "reopen" "${arg_opts}" "${flag_opts}")
+    if (( currIndex >= 0 && currIndex <= 0 )); then
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      positionals=$( compgen -f -- "${curr_word}" ) # files
+    fi
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
 # Generates completions for the options and subcommands of the `reprint` subcommand.
 function _picocli_twinfeed_reprint() {
   # Get completion data
@@ -681,6 +724,40 @@ function _picocli_twinfeed_reprint() {
     local positionals=""
     local currIndex
     currIndex=$(currentPositionalIndex "reprint" "${arg_opts}" "${flag_opts}")
+    if (( currIndex >= 0 && currIndex <= 0 )); then
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      positionals=$( compgen -f -- "${curr_word}" ) # files
+    fi
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `issued` subcommand.
+function _picocli_twinfeed_issued() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'--json' '-h' '--help' '-V' '--version'"
+  local arg_opts="'--date'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--date')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local currIndex
+    currIndex=$(currentPositionalIndex "issued" "${arg_opts}" "${flag_opts}")
     if (( currIndex >= 0 && currIndex <= 0 )); then
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames

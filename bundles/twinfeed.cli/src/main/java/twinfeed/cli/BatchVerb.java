@@ -25,10 +25,14 @@ import twinfeed.usecase.batch.BatchWriting;
         description = {
             "Judge and price every dwelling of a list.",
             "Its first row names the columns: \"dwelling\", and fields of the survey such as",
-            "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job says, \"-\" takes",
-            "the value away, a column whose name begins with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
-            "with totals, visits by street, repair beside replacement where something is complained of, and for each reading whether it is the",
-            "dwelling's own, from the job or missing. Rows that cannot be used are set aside in a sheet of their own, with the reason."
+            "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job"
+                    + " says, \"-\" takes",
+            "the value away, a plain number is in the unit that help dwellings names first, a column whose name begins"
+                + " with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
+            "with totals, visits by street, repair beside replacement where something is complained of, and for each"
+                    + " reading whether it is the",
+            "dwelling's own, from the job or missing. Rows that cannot be used are set aside in a sheet of their own,"
+                    + " with the reason."
         })
 final class BatchVerb implements Callable<Integer> {
     private final CliContext face;
@@ -100,10 +104,14 @@ final class BatchVerb implements Callable<Integer> {
         if (report.unanswered() > 0) {
             face.out().println(face.text("batch.unanswered") + " " + report.unanswered());
         }
-        face.out().println(face.text("batch.refused") + " " + report.refused().size());
+        face.out().println(face.text("batch.refused") + " " + report.rejected());
         report.refused().forEach(one -> face.err()
                 .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "
                         + one.reason().replace("\n", "\n  ")));
+        int untold = report.rejected() - report.refused().size();
+        if (untold > 0) {
+            face.err().println(face.text("batch.untold") + " " + untold);
+        }
         face.out().println(CliContext.cautions());
         face.out().println(face.text("written") + " " + out);
     }

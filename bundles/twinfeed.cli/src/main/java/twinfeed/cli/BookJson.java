@@ -59,6 +59,7 @@ final class BookJson {
         json.writeNumberField("unanswered", report.unanswered());
         json.writeNumberField("unsafe", report.unsafe());
         json.writeNumberField("complaints", report.complaints());
+        json.writeNumberField("rejected", report.rejected());
         json.writeArrayFieldStart("refused");
         for (Refused one : report.refused()) {
             json.writeStartObject();

@@ -24,7 +24,8 @@ import twinfeed.usecase.completion.CompletionService;
         mixinStandardHelpOptions = true,
         description = {
             "Enter the readings after the work, judge each, and print record and customer's page.",
-            "The record holds the data that a certificate asks for and is not the certificate. Exit status 1 with --strict unless every reading is there and as it should be."
+            "The record holds the data that a certificate asks for and is not the certificate. Exit status 1 with"
+                    + " --strict unless every reading is there and as it should be."
         })
 final class CompleteVerb implements Callable<Integer> {
     private final CliContext face;
@@ -39,9 +40,12 @@ final class CompleteVerb implements Callable<Integer> {
             names = "--reading",
             paramLabel = "FIELD=VALUE",
             description = {
-                "Enter a reading or a remark; may be repeated. Fields: externalLoop, loop, line, cpcContinuous, bonding, insulation, polaritySupply,",
-                "polarity, residualTime, residualButton, prospectiveFault, loadedVoltage, elements, runningPressure, flow, intake, outlet, tight, shutsDown;",
-                "heaterId (the unit that was fitted), work, settings, instruments, departures, notes. VALUE - takes it away."
+                "Enter a reading or a remark; may be repeated. Fields: externalLoop, loop, line, cpcContinuous,"
+                        + " bonding, insulation, polaritySupply,",
+                "polarity, residualTime, residualButton, prospectiveFault, loadedVoltage, elements, runningPressure,"
+                        + " flow, intake, outlet, tight, shutsDown;",
+                "heaterId (the unit that was fitted), work, settings, instruments, departures, notes. VALUE - takes it"
+                        + " away."
             })
     private Map<String, String> readings = new LinkedHashMap<>();
 

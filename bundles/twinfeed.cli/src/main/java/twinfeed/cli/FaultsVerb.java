@@ -24,7 +24,8 @@ import twinfeed.usecase.faults.FaultFindingService;
         mixinStandardHelpOptions = true,
         description = {
             "The job sheet of the fault-finding: ranked causes and the next step.",
-            "With its safe isolation, readings beside their bands and, with a price book, repair beside replacement. Ticks and answers are entered into the job."
+            "With its safe isolation, readings beside their bands and, with a price book, repair beside replacement."
+                    + " Ticks and answers are entered into the job."
         })
 final class FaultsVerb implements Callable<Integer> {
     private final CliContext face;
@@ -40,7 +41,8 @@ final class FaultsVerb implements Callable<Integer> {
             paramLabel = "STEP",
             description = {
                 "Enter a step of the safe isolation as done; may be repeated, in the order of the procedure:",
-                "showerOff, breakerLocked, noticeUp, (isolatorSupplyDead,) isolatorOpen, waterShut; testerProvedBefore, deadAtTerminals, testerProvedAfter."
+                "showerOff, breakerLocked, noticeUp, (isolatorSupplyDead,) isolatorOpen, waterShut;"
+                        + " testerProvedBefore, deadAtTerminals, testerProvedAfter."
             })
     private List<String> ticks = new ArrayList<>();
 

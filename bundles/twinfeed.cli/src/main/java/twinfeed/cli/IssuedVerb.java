@@ -113,7 +113,8 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             if (visit == null || calendar == null || hours < 0.25 || hours > 24) {
                 throw new UnusableException(
-                        "--visit, --calendar: a visit needs its time and the file of its entry, and takes 0.25 to 24 hours; give both, for example --visit \"2026-12-03 09:00\" --calendar visit.ics",
+                        "--visit, --calendar: a visit needs its time and the file of its entry, and takes 0.25 to 24"
+                                + " hours; give both, for example --visit \"2026-12-03 09:00\" --calendar visit.ics",
                         new IllegalArgumentException());
             }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
@@ -158,13 +159,45 @@ abstract class IssuedVerb implements Callable<Integer> {
         }
     }
 
+    /** A decision that was recorded by mistake. */
+    @Command(
+            name = "reopen",
+            mixinStandardHelpOptions = true,
+            description = {
+                "Take back an acceptance or refusal that was recorded by mistake: the quote is open again, as long as"
+                        + " it holds.",
+                "What had been recorded, the day and the reason stay on record; the verb issued shows them."
+            })
+    static final class Reopen extends IssuedVerb {
+        @Option(
+                names = "--reason",
+                required = true,
+                paramLabel = "TEXT",
+                description = "Why the decision is taken back.")
+        private String reason = "";
+
+        @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the correction; today if not given.")
+        private @Nullable LocalDate date;
+
+        Reopen(CliContext face) {
+            super(face);
+        }
+
+        @Override
+        public Integer call() {
+            tell(IssuedQuotes.correct(quote(), date == null ? face.today() : date, reason), nothing());
+            return Verbs.DONE;
+        }
+    }
+
     /** The workbook and PDF once more. */
     @Command(
             name = "reprint",
             mixinStandardHelpOptions = true,
             description = {
                 "Write the workbook, PDF and UBL Quotation of an issued quote again, from what was frozen with it.",
-                "Photographs are no part of what is frozen and are left out. A quote that is not as it was issued is refused."
+                "Photographs are those that were kept in the office's folder when it was issued. What is not as it was"
+                        + " issued is refused."
             })
     static final class Reprint extends IssuedVerb {
         @Mixin
@@ -195,6 +228,11 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Override
         public Integer call() {
             OutputPaths paths = new OutputPaths(out, pdf).withUbl(ubl).sparing(quote(), firm.file());
+            if (paths.files().isEmpty()) {
+                throw new UnusableException(
+                        "--out, --pdf, --ubl: nothing is to be written; name at least one file",
+                        new IllegalArgumentException());
+            }
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             tell(IssuedQuotes.reprint(face.service(), quote(), firm.beside(null), locale, paths), paths);

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -66,6 +67,17 @@ final class JsonReport {
 
     void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         document("quote", json -> new QuoteJson(json).write(quote, written, issued));
+    }
+
+    /** The issued quotes of an office. */
+    void issued(List<IssuedListVerb.Entry> entries, LocalDate day) {
+        document("issued", json -> {
+            json.writeArrayFieldStart("quotes");
+            for (IssuedListVerb.Entry entry : entries) {
+                new QuoteJson(json).entry(entry, day);
+            }
+            json.writeEndArray();
+        });
     }
 
     /** The readings after the work. */

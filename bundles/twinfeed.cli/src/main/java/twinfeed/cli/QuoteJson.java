@@ -4,6 +4,7 @@ package twinfeed.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
@@ -11,6 +12,7 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.QuoteCorrection;
 
 /** A quote as JSON; what the customer must not see, cost and margin, is not in it. */
 final class QuoteJson {
@@ -31,6 +33,8 @@ final class QuoteJson {
         JsonFields.text(json, "number", quote.getNumber());
         json.writeNumberField("revision", quote.getRevision());
         json.writeStringField("state", quote.getState().getLiteral());
+        JsonFields.text(json, "decidedOn", day(quote.getDecidedOn()));
+        JsonFields.text(json, "chosen", quote.getChosen());
         json.writeStringField("date", quote.getDate().toString());
         json.writeStringField("validUntil", quote.getValidUntil().toString());
         json.writeStringField("currency", quote.getCurrency());
@@ -52,6 +56,51 @@ final class QuoteJson {
 
     private static @Nullable String text(@Nullable Path file) {
         return file == null ? null : file.toString();
+    }
+
+    /** An issued quote as a line of a list: where it stands on a day, and which decisions were taken back. */
+    void entry(IssuedListVerb.Entry entry, LocalDate day) throws IOException {
+        IssuedQuote issued = entry.issued();
+        Quote quote = issued.quote();
+        json.writeStartObject();
+        json.writeStringField("file", issued.file().toString());
+        json.writeStringField("name", issued.name());
+        json.writeStringField("state", issued.stateOn(day).getLiteral());
+        json.writeStringField("date", quote.getDate().toString());
+        json.writeStringField("validUntil", quote.getValidUntil().toString());
+        JsonFields.text(json, "decidedOn", day(quote.getDecidedOn()));
+        JsonFields.text(json, "chosen", quote.getChosen());
+        JsonFields.text(json, "customer", issued.customer());
+        JsonFields.text(json, "site", issued.site());
+        json.writeStringField("digest", issued.digest());
+        json.writeBooleanField("unchanged", issued.unchanged());
+        json.writeStringField("currency", quote.getCurrency());
+        json.writeArrayFieldStart("options");
+        for (QuoteOption option : quote.getOptions()) {
+            json.writeStartObject();
+            json.writeStringField("name", option.getName());
+            json.writeStringField("title", option.getTitle());
+            json.writeStringField("verdict", option.getVerdict().getLiteral());
+            JsonFields.money(json, "total", option.getTotal());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("takenBack");
+        for (QuoteCorrection one : entry.corrections()) {
+            json.writeStartObject();
+            json.writeStringField("state", one.was().getLiteral());
+            json.writeStringField("decidedOn", one.decidedOn().toString());
+            JsonFields.text(json, "chosen", one.chosen());
+            json.writeStringField("on", one.on().toString());
+            json.writeStringField("reason", one.reason());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static @Nullable String day(@Nullable LocalDate day) {
+        return day == null ? null : day.toString();
     }
 
     private void option(QuoteOption option) throws IOException {

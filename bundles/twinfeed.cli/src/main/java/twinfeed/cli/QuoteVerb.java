@@ -49,7 +49,8 @@ final class QuoteVerb implements Callable<Integer> {
             names = "--ubl",
             paramLabel = "QUOTE.xml",
             description =
-                    "The first option as an OASIS UBL 2.1 Quotation too, for office programs; --heater chooses what is first.")
+                    "The first option as an OASIS UBL 2.1 Quotation too, for office programs; --heater chooses what is"
+                            + " first.")
     private @Nullable Path ubl;
 
     @Option(
@@ -73,15 +74,15 @@ final class QuoteVerb implements Callable<Integer> {
     @Option(
             names = "--reason",
             paramLabel = "TEXT",
-            description =
-                    "With --issue or --revise: why an estimate (readings are missing) is issued all the same; kept in the frozen quote, not printed.")
+            description = "With --issue or --revise: why a quote is issued although an option is not known to suit, or"
+                    + " readings are missing (an estimate); kept in the frozen quote, not printed.")
     private @Nullable String reason;
 
     @Option(
             names = "--heater",
             paramLabel = "ID",
-            description =
-                    "Offer this heater of the catalogue, whatever its verdict; once for each, at most four. \"present\" is the unit that is there.")
+            description = "Offer this heater of the catalogue, whatever its verdict; once for each, at most four."
+                    + " \"present\" is the unit that is there.")
     private List<String> heaters = List.of();
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date of the quote; today if not given.")

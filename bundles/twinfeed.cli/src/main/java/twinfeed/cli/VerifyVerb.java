@@ -15,7 +15,8 @@ import twinfeed.usecase.quote.IssuedQuotes;
         mixinStandardHelpOptions = true,
         description = {
             "Look whether issued quotes are as they were issued.",
-            "In an office's folder also whether numbers or revisions are missing. Exit status 1 if anything is not as it should be."
+            "In an office's folder also whether numbers or revisions are missing. Exit status 1 if anything is not as"
+                    + " it should be."
         })
 final class VerifyVerb implements Callable<Integer> {
     private final CliContext face;

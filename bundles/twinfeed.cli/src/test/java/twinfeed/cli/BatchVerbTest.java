@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -367,7 +368,8 @@ class BatchVerbTest {
                 "water.test.flow | 12 L/min | no column names the dwelling",
                 "dwelling,unit.age,survey.unit.age | One,1,2 | two columns are for this",
                 "dwelling,dwelling | One,Two | two columns are for this",
-                "dwelling,water.segments[2].length,water.segments[rising main].length | One,1 m,2 m | two columns are for this",
+                "dwelling,water.segments[2].length,water.segments[rising main].length | One,1 m,2 m | two columns are"
+                        + " for this",
                 "dwelling,water.hardnes | One,1 mg/L | did you mean hardness?",
                 "dwelling,water.segments.length | One,1 m | say which one in square brackets",
                 "dwelling |  | it names no dwelling",
@@ -378,6 +380,30 @@ class BatchVerbTest {
         assertEquals(2, run.status(), run.out());
         assertTrue(run.err().contains(wrong) && run.err().contains("list.csv"), run.err());
         assertFalse(Files.exists(out));
+    }
+
+    /** As spreadsheet programs save lists: with semicolons and decimal commas, with tabs, in either encoding, units left to the head. */
+    @Test
+    void aPlainNumberIsInTheUnitOfItsColumn() throws IOException {
+        String semicolons = "dwelling;site.address;water.test.staticPressure;electricity.circuit.rcd.residual\n"
+                + "\u00c4hrenweg 1;\u00c4hrenweg 1;3,4 \u00b1 0,1;30\n";
+        String tabs = semicolons.replace(';', '\t').replace(',', '.');
+        List<byte[]> lists = List.of(
+                semicolons.getBytes(StandardCharsets.UTF_8),
+                ("\uFEFF" + semicolons).getBytes(StandardCharsets.UTF_8),
+                semicolons.getBytes(Charset.forName("windows-1252")),
+                tabs.getBytes(StandardCharsets.UTF_8));
+        for (byte[] list : lists) {
+            Run run = batch(Files.write(folder.resolve("list.csv"), list));
+            assertEquals(0, run.status(), run.err());
+            try (XSSFWorkbook book = result()) {
+                String readings = rows(book.getSheet("Readings"), "Dwelling", "Reading", "Value")
+                        .toString();
+                assertTrue(readings.contains("\u00c4hrenweg 1"), readings);
+                assertTrue(readings.contains("3.4 bar \u00b1 0.1 bar"), readings);
+                assertTrue(readings.contains("30 mA"), readings);
+            }
+        }
     }
 
     @Test

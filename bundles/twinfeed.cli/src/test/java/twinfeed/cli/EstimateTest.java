@@ -74,6 +74,48 @@ class EstimateTest {
         assertFalse(paper.contains("Can be accepted until"), paper);
     }
 
+    /** The heater is asked for by name and known not to suit: somebody answers for that offer. */
+    @Test
+    void anOptionThatDoesNotSuitIsIssuedForATypedReasonOnly() throws IOException {
+        Path job = job("prospectiveFault=\"1.3 kA", "prospectiveFault=\"60 kA");
+        Path office = folder.resolve("office");
+        Run refused = quote(job, "--heater", "h105", "--issue", office);
+        assertEquals(2, refused.status(), refused.out());
+        assertTrue(refused.err().contains("an option is not known to suit: Heater 10.5 kW"), refused.err());
+        assertFalse(Files.exists(folder.resolve("q.pdf")), "nothing is written");
+        Run issued = quote(
+                job, "--heater", "h105", "--issue", office, "--reason", "The network operator replaces the cut-out.");
+        assertEquals(0, issued.status(), issued.err());
+    }
+
+    /** The window's gate stands before the command line too; all that is wrong is said at once. */
+    @Test
+    void aQuoteWithoutCustomerAddressOrOwnPricesIsNotIssued() throws IOException {
+        Path job = job("name=\"Netherquill Lettings (invented)\" address=\"1 Osier Quay; Netherquill\"", "");
+        Files.writeString(job, Files.readString(job).replace("address=\"5 Hazel Ghyll; Netherquill\"", ""));
+        assertEquals(0, quote(job).status(), "a draft may be written");
+        Path office = folder.resolve("office");
+        Run refused = quote(job, "--issue", office);
+        assertEquals(2, refused.status(), refused.out());
+        assertTrue(refused.err().contains("survey.customer.name: the quote names no customer"), refused.err());
+        assertTrue(refused.err().contains("survey.customer.address: the quote has no address"), refused.err());
+        assertTrue(refused.err().contains("the prices are those of the demonstration"), refused.err());
+        assertFalse(Files.exists(office));
+        Path own = Files.writeString(
+                folder.resolve("own.csv"),
+                Files.readString(Run.DEMO.resolve("prices.csv"))
+                        .replace("# title: Demonstration prices (invented)", "# title: List of spring"));
+        Files.writeString(
+                job,
+                Files.readString(job).replace("<customer ", "<customer name=\"A. Tenant\" address=\"2 Sedge Row\" "));
+        Run foreign = quote(job, "--issue", office);
+        assertEquals(2, foreign.status(), foreign.out());
+        assertEquals(1, foreign.err().lines().count(), foreign.err());
+        assertTrue(foreign.err().contains("the customer is not"), foreign.err());
+        Run issued = Run.of("quote", job, "--book", own, "--out", folder.resolve("own.xlsx"), "--issue", office);
+        assertEquals(0, issued.status(), issued.err());
+    }
+
     /** Where nothing suits there is a paper that says why and what to do; it cannot be issued. */
     @Test
     void whereNothingSuitsThePaperSaysWhyAndWhatToDo() throws IOException {

@@ -132,6 +132,34 @@ class JsonSchemaTest {
     }
 
     @Test
+    void issuedQuotes(@TempDir Path folder) throws IOException {
+        Path office = folder.resolve("office");
+        Run issued = Run.of(
+                "quote",
+                Run.DEMO.resolve("rowan-brook.job"),
+                "--book",
+                Run.DEMO.resolve("prices.csv"),
+                "--out",
+                folder.resolve("q.xlsx"),
+                "--issue",
+                office,
+                "--json");
+        valid(issued, "quote");
+        Path file = office.resolve("quotes/2026-0001-r1.quote");
+        JsonNode accepted = valid(Run.of("accept", file, "--option", "h85", "--json"), "quote");
+        assertEquals("h85", accepted.get("chosen").asText());
+        valid(Run.of("reprint", file, "--pdf", folder.resolve("again.pdf"), "--json"), "quote");
+        JsonNode reopened = valid(Run.of("reopen", file, "--reason", "A slip.", "--json"), "quote");
+        assertEquals("issued", reopened.get("state").asText());
+        JsonNode list = valid(Run.of("issued", office, "--json"), "issued");
+        JsonNode taken = list.get("quotes").get(0).get("takenBack").get(0);
+        assertEquals("h85", taken.get("chosen").asText());
+        assertEquals("A slip.", taken.get("reason").asText());
+        valid(Run.of("decline", file, "--json"), "quote");
+        valid(Run.of("issued", office, "--json"), "issued");
+    }
+
+    @Test
     void afterTheWork(@TempDir Path folder) throws IOException {
         Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
         Path job = Files.copy(Run.DEMO.resolve("birch-syke.job"), folder.resolve("birch-syke.job"));

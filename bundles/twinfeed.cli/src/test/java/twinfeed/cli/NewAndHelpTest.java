@@ -166,7 +166,11 @@ class NewAndHelpTest {
             String name = column.replaceAll("\\[\\d+]", "[1]");
             assertTrue(name.startsWith("#") || dwellings.contains("\n  " + name), name);
         }
-        assertTrue(help("job").contains("for example 16 bar; units bar"), "unit and example");
+        String job = help("job");
+        assertTrue(job.contains("for example 3.0 bar; units bar"), "unit and example");
+        assertTrue(job.contains("\n        weakFlowHere \u2013 "), "what a word means");
+        assertTrue(dwellings.contains("\n        weakFlowHere \u2013 "), "what a word means");
+        assertTrue(job.contains("(one of A, AC, B, F)"), "words that only the checks know");
     }
 
     @ParameterizedTest

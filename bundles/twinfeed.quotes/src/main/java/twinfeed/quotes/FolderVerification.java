@@ -16,7 +16,7 @@ import twinfeed.model.io.InputException;
  * What was found where the quotes of an office were looked at.
  *
  * @param quotes each quote, by number and revision
- * @param missing numbers and revisions that are not there
+ * @param missing numbers, revisions and photographs that are not there
  */
 public record FolderVerification(List<Checked> quotes, List<Missing> missing) {
     /**
@@ -40,13 +40,15 @@ public record FolderVerification(List<Checked> quotes, List<Missing> missing) {
         /** A number below the largest that nobody seems to have taken: both its files were removed. */
         NUMBER,
         /** A revision below the latest one. */
-        REVISION
+        REVISION,
+        /** A photograph of a quote, missing or not as it was issued. */
+        PHOTOGRAPH
     }
 
     /**
      * A quote that is not there.
      *
-     * @param name its number, of a revision with that: {@code 2026-0042} or {@code 2026-0042-r1}
+     * @param name its number, of a revision with that: {@code 2026-0042} or {@code 2026-0042-r1}; of a photograph with its name too
      * @param kind what is missing
      */
     public record Missing(String name, Kind kind) {}
@@ -64,7 +66,7 @@ public record FolderVerification(List<Checked> quotes, List<Missing> missing) {
         return missing.isEmpty() && quotes.stream().allMatch(Checked::sound);
     }
 
-    static FolderVerification of(List<Path> files, SortedSet<QuoteNumber> taken) {
+    static FolderVerification of(List<Path> files, SortedSet<QuoteNumber> taken, QuotePhotos photos) {
         List<Checked> checked = files.stream().map(FolderVerification::check).toList();
         Map<QuoteNumber, SortedSet<Integer>> revisions = new TreeMap<>();
         for (Path file : files) {
@@ -79,7 +81,18 @@ public record FolderVerification(List<Checked> quotes, List<Missing> missing) {
                 missing(new QuoteNumber(year.getKey(), count), taken, revisions, missing);
             }
         }
+        checked.forEach(each -> photographs(each.opened(), photos, missing));
         return new FolderVerification(checked, missing);
+    }
+
+    private static void photographs(@Nullable OpenedQuote opened, QuotePhotos photos, List<Missing> missing) {
+        if (opened != null) {
+            opened.frozen().photos().forEach((name, digest) -> {
+                if (!photos.sound(digest)) {
+                    missing.add(new Missing(QuoteLife.name(opened.current()) + ", " + name, Kind.PHOTOGRAPH));
+                }
+            });
+        }
     }
 
     /** Looks at one file. */

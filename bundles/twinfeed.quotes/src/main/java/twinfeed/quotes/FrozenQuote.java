@@ -5,9 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentPackage;
@@ -26,8 +29,15 @@ import twinfeed.model.survey.SurveyPackage;
  * @param assessment what followed from it
  * @param book the head of the price book and the items that took part
  * @param program version of the program
+ * @param photos digests of the photographs by the name that the survey has for them, see {@link QuotePhotos}
  */
-public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, PriceBook book, String program) {
+public record FrozenQuote(
+        Quote quote,
+        Survey survey,
+        Assessment assessment,
+        PriceBook book,
+        String program,
+        SortedMap<String, String> photos) {
     /** Version of the file's form, the value of its key {@code form}. */
     public static final String FORM = "twinfeed-quote-2";
 
@@ -37,10 +47,19 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
     /** Stands in each file: it holds what the firm pays, and is no output for a customer. */
     public static final String NOTICE = "holds the firm's costs; not to be sent to a customer";
 
-    /** Freezes copies; of the book only what took part. */
+    public FrozenQuote {
+        photos = Collections.unmodifiableSortedMap(new TreeMap<>(photos));
+    }
+
+    /** Freezes copies, without photographs; of the book only what took part. */
     public static FrozenQuote of(Quote issued, Survey survey, Assessment assessment, PriceBook book, String program) {
         PriceBook used = BookExcerpt.of(book, issued, assessment);
-        return new FrozenQuote(issued, survey, assessment, used, program);
+        return new FrozenQuote(issued, survey, assessment, used, program, new TreeMap<>());
+    }
+
+    /** The same with photographs that are kept under these digests. */
+    FrozenQuote with(SortedMap<String, String> kept) {
+        return new FrozenQuote(quote, survey, assessment, book, program, kept);
     }
 
     /** The file's content: canonical JSON. */
@@ -53,6 +72,9 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
         tree.put("survey", ModelTree.of(survey));
         SharedSteps.write(ModelTree.of(assessment), tree);
         tree.put("book", ModelTree.of(book));
+        if (!photos.isEmpty()) {
+            tree.put("photos", new LinkedHashMap<>(photos));
+        }
         return CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -100,6 +122,24 @@ public record FrozenQuote(Quote quote, Survey survey, Assessment assessment, Pri
                 (Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("survey")),
                 (Assessment) ModelTree.object(AssessmentPackage.Literals.ASSESSMENT, assessment),
                 (PriceBook) ModelTree.object(PricebookPackage.Literals.PRICE_BOOK, map.get("book")),
-                String.valueOf(map.get("program")));
+                String.valueOf(map.get("program")),
+                photos(map.get("photos")));
+    }
+
+    private static SortedMap<String, String> photos(@Nullable Object tree) {
+        SortedMap<String, String> photos = new TreeMap<>();
+        if (tree == null) {
+            return photos;
+        }
+        if (!(tree instanceof Map<?, ?> map)) {
+            throw new IllegalArgumentException("\"photos\" holds no digests");
+        }
+        map.forEach((name, digest) -> {
+            if (!String.valueOf(digest).matches("[0-9a-f]{64}")) {
+                throw new IllegalArgumentException("\"photos\" holds a digest that is none");
+            }
+            photos.put(String.valueOf(name), String.valueOf(digest));
+        });
+        return photos;
     }
 }

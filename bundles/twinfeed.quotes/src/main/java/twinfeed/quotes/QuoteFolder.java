@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ public final class QuoteFolder {
 
     private final Path quotes;
     private final QuoteNumbers numbers;
+    private final QuotePhotos photos;
 
     /**
      * The quotes of an office.
@@ -41,21 +44,31 @@ public final class QuoteFolder {
     public QuoteFolder(Path office) {
         quotes = office.resolve("quotes");
         numbers = new QuoteNumbers(office);
+        photos = new QuotePhotos(office);
     }
 
     /**
      * Issues a draft as of its own date: takes a number, freezes it and writes it.
      *
-     * <p>The room for its files is taken before the number is.
+     * <p>Its photographs are kept, and the room for its files is taken, before the number is.
      *
+     * @param pictures the files of its photographs by the name that the survey has for them
      * @throws LifeException if it is no draft or offers nothing; no number is taken then
      * @throws IOException if the folder cannot be written; no number is taken, and no file is there, then
      */
-    public OpenedQuote issue(Quote draft, Survey survey, Assessment assessment, PriceBook book, String program)
+    public OpenedQuote issue(
+            Quote draft,
+            Survey survey,
+            Assessment assessment,
+            PriceBook book,
+            String program,
+            Map<String, Path> pictures)
             throws IOException {
         int year = draft.getDate().getYear();
+        Quote first = QuoteLife.issue(draft, new QuoteNumber(year, 1));
+        SortedMap<String, String> kept = photos.keep(pictures);
         FrozenQuote provisional =
-                FrozenQuote.of(QuoteLife.issue(draft, new QuoteNumber(year, 1)), survey, assessment, book, program);
+                FrozenQuote.of(first, survey, assessment, book, program).with(kept);
         try (QuoteFiles files = QuoteFiles.reserve(quotes, provisional.bytes().length)) {
             QuoteNumber number = numbers.take(year);
             while (Files.exists(file(QuoteLife.issue(draft, number)))) {
@@ -65,7 +78,10 @@ public final class QuoteFolder {
             Quote issued = QuoteLife.issue(draft, number);
             Path file = file(issued);
             try {
-                files.place(file, FrozenQuote.of(issued, survey, assessment, book, program));
+                files.place(
+                        file,
+                        FrozenQuote.of(issued, survey, assessment, book, program)
+                                .with(kept));
             } finally {
                 if (!Files.exists(file)) {
                     numbers.giveBack(number);
@@ -79,11 +95,18 @@ public final class QuoteFolder {
      * Issues a draft as the next revision of a quote, which is superseded unless it was declined or has lapsed.
      *
      * @param previous file of the latest revision
+     * @param pictures the files of its photographs by the name that the survey has for them
      * @throws LifeException if that one was accepted, is not the latest or was changed since it was issued, or the draft is none
      * @throws IOException if the folder cannot be read or written
      */
     public OpenedQuote revise(
-            Path previous, Quote draft, Survey survey, Assessment assessment, PriceBook book, String program)
+            Path previous,
+            Quote draft,
+            Survey survey,
+            Assessment assessment,
+            PriceBook book,
+            String program,
+            Map<String, Path> pictures)
             throws IOException {
         OpenedQuote before = open(previous);
         if (before.verification() == Verification.CHANGED) {
@@ -92,11 +115,12 @@ public final class QuoteFolder {
         Quote revision = QuoteLife.nextRevision(draft, before.current());
         Quote issued =
                 QuoteLife.issue(revision, QuoteNumber.parse(before.current().getNumber()));
-        FrozenQuote frozen = FrozenQuote.of(issued, survey, assessment, book, program);
         if (Files.exists(file(issued))) {
             throw new LifeException(
                     "notLatest", previous.getFileName(), file(issued).getFileName());
         }
+        FrozenQuote frozen =
+                FrozenQuote.of(issued, survey, assessment, book, program).with(photos.keep(pictures));
         try (QuoteFiles files = QuoteFiles.reserve(quotes, frozen.bytes().length)) {
             // Claimed first: an acceptance that comes in between is then refused, and not overtaken.
             LocalDate day = draft.getDate();
@@ -216,12 +240,12 @@ public final class QuoteFolder {
     }
 
     /**
-     * Looks at every quote of the office, and for numbers and revisions that are missing.
+     * Looks at every quote of the office, and for numbers, revisions and photographs that are missing.
      *
      * @throws IOException if the folder cannot be read
      */
     public FolderVerification verify() throws IOException {
-        return FolderVerification.of(files(), numbers.taken());
+        return FolderVerification.of(files(), numbers.taken(), photos);
     }
 
     private static Matcher matcher(Path file) {

@@ -2,6 +2,7 @@
 package twinfeed.quotes;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.check.Offers;
@@ -19,7 +20,7 @@ public final class QuoteLife {
     /**
      * Issues a draft as of its own date.
      *
-     * @throws LifeException if it is no draft, has no option, or is an estimate for whose issue no reason is given
+     * @throws LifeException if it is no draft, has no option, or an option that is not known to suit and for which no reason is given
      */
     public static Quote issue(Quote draft, QuoteNumber number) {
         require(draft, QuoteState.DRAFT, "notADraft");
@@ -27,13 +28,26 @@ public final class QuoteLife {
             throw new LifeException("nothingOffered");
         }
         String reason = draft.getEstimateReason();
-        if (Offers.estimate(draft) && (reason == null || reason.isBlank())) {
-            throw new LifeException("estimateWithoutReason");
+        if (reason == null || reason.isBlank()) {
+            requireProven(draft);
         }
         Quote issued = EcoreUtil.copy(draft);
         issued.setNumber(number.toString());
         issued.setState(QuoteState.ISSUED);
         return issued;
+    }
+
+    /** What is not known to suit goes out only for a reason that somebody typed. */
+    private static void requireProven(Quote draft) {
+        if (Offers.estimate(draft)) {
+            throw new LifeException("estimateWithoutReason");
+        }
+        List<QuoteOption> unproven = Offers.unproven(draft);
+        if (!unproven.isEmpty()) {
+            throw new LifeException(
+                    "optionWithoutReason",
+                    unproven.stream().map(QuoteOption::getTitle).collect(Collectors.joining(", ")));
+        }
     }
 
     /**

@@ -389,7 +389,14 @@ class QuoteFolderTest {
         assertEquals("correctionWithoutReason", refused(() -> folder.correct(issued.file(), DAY.plusDays(1), " ")));
         assertEquals("beforeDecision", refused(() -> folder.correct(issued.file(), DAY, "why")));
         Issued again = Issued.today();
-        folder.revise(issued.file(), again.draft(), again.survey(), again.assessment(), again.book(), "test");
+        folder.revise(
+                issued.file(),
+                again.draft(),
+                again.survey(),
+                again.assessment(),
+                again.book(),
+                "test",
+                java.util.Map.of());
         assertEquals("notLatest", refused(() -> folder.correct(issued.file(), DAY.plusDays(1), "why")));
         assertEquals(
                 QuoteState.DECLINED, QuoteFolder.open(issued.file()).current().getState());

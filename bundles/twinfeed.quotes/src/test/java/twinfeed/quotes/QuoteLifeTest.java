@@ -55,8 +55,25 @@ class QuoteLifeTest {
         assertEquals("The landlord wants a figure before the loft is opened.", estimate.getEstimateReason());
         assertEquals("optionIsEstimate", refused(quote -> QuoteLife.accept(quote, "h95", DAY), estimate));
         draft.setEstimateReason(null);
-        draft.getOptions().get(0).setVerdict(Verdict.SUITS);
-        assertNull(QuoteLife.issue(draft, NUMBER).getEstimateReason(), "one option is decided: that is a quote");
+        draft.getOptions().forEach(option -> option.setVerdict(Verdict.SUITS_WITH_WORK));
+        assertNull(QuoteLife.issue(draft, NUMBER).getEstimateReason());
+    }
+
+    /** One option of several is enough: somebody answers for offering it. */
+    @Test
+    void anOptionThatIsNotKnownToSuitIsIssuedForAReasonOnly() {
+        draft.getOptions().forEach(option -> option.setVerdict(Verdict.SUITS));
+        for (Verdict open :
+                List.of(Verdict.DOES_NOT_SUIT, Verdict.CANNOT_TELL, Verdict.NOT_AS_IT_IS, Verdict.NOT_CHECKED)) {
+            draft.setEstimateReason(null);
+            draft.getOptions().get(1).setVerdict(open);
+            assertEquals(
+                    "optionWithoutReason", refused(quote -> QuoteLife.issue(quote, NUMBER), draft), open.toString());
+            draft.setEstimateReason("The customer insists on this heater.");
+            assertEquals(
+                    "The customer insists on this heater.",
+                    QuoteLife.issue(draft, NUMBER).getEstimateReason());
+        }
     }
 
     @Test
@@ -126,8 +143,8 @@ class QuoteLifeTest {
         LifeException late = assertThrows(
                 LifeException.class, () -> System.out.println(QuoteLife.accept(issued, "h95", LAST.plusDays(1))));
         assertEquals(
-                "2026-0042-r1 held until 2026-12-25 and cannot be accepted on 2026-12-26; issue a new revision with today’s"
-                        + " prices",
+                "2026-0042-r1 held until 2026-12-25 and cannot be accepted on 2026-12-26; issue a new revision with"
+                        + " today’s prices",
                 late.getMessage());
     }
 }

@@ -5,8 +5,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.PhotoSource;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.Survey;
 
 /** The pictures beside a job. A name that leads out of the job's folder opens nothing: a job may come from anywhere. */
 public final class JobPhotos implements PhotoSource {
@@ -22,6 +26,19 @@ public final class JobPhotos implements PhotoSource {
     public @Nullable InputStream open(String file) throws IOException {
         Path picture = inside(file);
         return picture == null ? null : Files.newInputStream(picture);
+    }
+
+    /** The pictures that a survey names and that are there, by that name. */
+    public Map<String, Path> of(Survey survey) {
+        Map<String, Path> files = new TreeMap<>();
+        for (Photo photo : survey.getPhotos()) {
+            String file = photo.getFile();
+            Path picture = file == null ? null : inside(file);
+            if (file != null && picture != null) {
+                files.put(file, picture);
+            }
+        }
+        return files;
     }
 
     /** Why a name opens nothing; empty if it opens a picture. */

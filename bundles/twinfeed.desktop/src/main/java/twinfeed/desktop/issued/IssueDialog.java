@@ -40,7 +40,7 @@ public final class IssueDialog extends FormDialog {
     private @Nullable CCombo as;
     private @Nullable Label follows;
     private @Nullable IssueSummaryView summary;
-    private @Nullable Label whyEstimate;
+    private @Nullable Label whyUnproven;
     private @Nullable Text typedReason;
     private String reason = "";
 
@@ -68,7 +68,7 @@ public final class IssueDialog extends FormDialog {
         return previous;
     }
 
-    /** Why an estimate is issued although readings are missing, as it was typed; empty where none is asked for. */
+    /** Why it is issued although an option is not known to suit, as it was typed; empty where none is asked for. */
     public String reason() {
         return reason;
     }
@@ -105,12 +105,12 @@ public final class IssueDialog extends FormDialog {
         last.setForeground(Palette.of(Tone.BAD, last));
     }
 
-    /** An estimate is issued for a reason that somebody types; for a quote the field is not there. */
+    /** What is not known to suit is issued for a reason that somebody types; otherwise the field is not there. */
     private void reasonField(Composite body) {
         Label why = new Label(body, SWT.NONE);
         why.setText(words.get("issue.reason"));
         why.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
-        whyEstimate = why;
+        whyUnproven = why;
         Text typed = new Text(body, SWT.BORDER);
         typed.setLayoutData(acrossTwo());
         typed.setMessage(words.get("issue.reason.example"));
@@ -129,11 +129,11 @@ public final class IssueDialog extends FormDialog {
         return across;
     }
 
-    private void showReason(boolean estimate) {
-        for (Control each : new Control[] {whyEstimate, typedReason}) {
+    private void showReason(boolean unproven) {
+        for (Control each : new Control[] {whyUnproven, typedReason}) {
             if (each != null) {
-                each.setVisible(estimate);
-                ((GridData) each.getLayoutData()).exclude = !estimate;
+                each.setVisible(unproven);
+                ((GridData) each.getLayoutData()).exclude = !unproven;
             }
         }
     }
@@ -162,7 +162,7 @@ public final class IssueDialog extends FormDialog {
     /** What is to be issued as it is now; until all of it is worked out, or where it may not be issued, the key is off. */
     private void showSummary() {
         IssueSummary now = IssueSummary.of(job, words);
-        showReason(now.estimate());
+        showReason(now.unproven());
         if (summary != null) {
             summary.show(now);
         }
@@ -172,7 +172,7 @@ public final class IssueDialog extends FormDialog {
     private void enable(IssueSummary now) {
         Button issue = getButton(IDialogConstants.OK_ID);
         if (issue != null) {
-            boolean reasoned = !now.estimate() || !reason.isEmpty();
+            boolean reasoned = !now.unproven() || !reason.isEmpty();
             issue.setEnabled(office != null && now.ready() && now.refusals().isEmpty() && reasoned);
         }
     }

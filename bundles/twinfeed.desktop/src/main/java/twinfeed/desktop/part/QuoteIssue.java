@@ -29,7 +29,7 @@ public final class QuoteIssue {
      *
      * @param office folder of the office's quotes
      * @param previous file of the quote to be revised; null takes a new number
-     * @param reason why it is issued although it is an estimate; empty where it is none
+     * @param reason why it is issued although an option is not known to suit; empty where all are
      */
     public void issue(Path office, @Nullable Path previous, String reason, Shell shell) {
         QuoteWork work = job.session().quoteWork();

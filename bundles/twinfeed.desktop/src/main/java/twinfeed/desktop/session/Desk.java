@@ -26,6 +26,7 @@ import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.completion.PartsToPack;
 import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.quote.Demonstration;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.QuotingService;
 

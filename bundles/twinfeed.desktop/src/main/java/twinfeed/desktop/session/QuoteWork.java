@@ -10,6 +10,7 @@ import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.quote.IssueGate;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
 import twinfeed.usecase.quote.QuotingService;
@@ -63,13 +64,13 @@ public final class QuoteWork {
      *
      * @param office folder of the office's quotes
      * @param previous file of the latest revision of the quote to be revised; null takes a new number
-     * @param reason why it is issued although it is an estimate; empty where it is none
+     * @param reason why it is issued although an option is not known to suit; empty where all are
      * @throws RuntimeException if it cannot be issued; its message says why
      */
     public IssuedQuote issue(Path office, @Nullable Path previous, String reason) {
         Ready ready = ready();
         Words words = new Words(desk.locale());
-        String refusals = IssueGate.refusals(opened.job().getSurvey(), ready.prices, ready.quote).stream()
+        String refusals = IssueGate.refusals(opened.job().getSurvey(), ready.prices.book(), ready.quote).stream()
                 .map(each -> words.get("issue.refusal." + each.key()))
                 .collect(Collectors.joining(" "));
         if (!refusals.isEmpty()) {

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.IssueGate;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
@@ -21,6 +20,7 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.quote.IssueGate;
 
 /**
  * What is to be issued, in short, for the person who issues it.
@@ -31,7 +31,7 @@ import twinfeed.model.survey.Survey;
  * @param options what is offered
  * @param prices the price book and the day since which it holds
  * @param date day of the quote, and until when it holds
- * @param estimate whether it rests on missing readings throughout, so that a reason must be typed before it is issued
+ * @param unproven whether an option is not known to suit, so that a reason must be typed before it is issued
  * @param refusals why it may not be issued, in sentences; empty if it may
  */
 public record IssueSummary(
@@ -41,7 +41,7 @@ public record IssueSummary(
         List<Option> options,
         String prices,
         String date,
-        boolean estimate,
+        boolean unproven,
         List<String> refusals) {
     /**
      * One option of the quote.
@@ -72,9 +72,9 @@ public record IssueSummary(
                                 .toList(),
                 prices == null ? words.get("issue.missing") : prices(prices, words),
                 quote == null ? words.get("issue.missing") : date(quote, words),
-                quote != null && Offers.estimate(quote),
+                quote != null && !Offers.unproven(quote).isEmpty(),
                 ready
-                        ? IssueGate.refusals(survey, prices, quote).stream()
+                        ? IssueGate.refusals(survey, prices == null ? null : prices.book(), quote).stream()
                                 .map(each -> words.get("issue.refusal." + each.key()))
                                 .toList()
                         : List.of());

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.issued.Revisions;
-import twinfeed.desktop.session.IssueGate.Refusal;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
 import twinfeed.model.quote.Quote;
@@ -28,6 +27,8 @@ import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssueGate;
+import twinfeed.usecase.quote.IssueGate.Refusal;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
 
@@ -94,7 +95,8 @@ final class IssueGateTest {
 
     @Test
     void demonstrationIssuesItsOwnJobsByItsOwnPrices() {
-        assertEquals(List.of(), IssueGate.refusals(survey(), demonstrationPrices(), quote("480.00")));
+        assertEquals(
+                List.of(), IssueGate.refusals(survey(), demonstrationPrices().book(), quote("480.00")));
     }
 
     @Test
@@ -102,18 +104,22 @@ final class IssueGateTest {
         Survey survey = survey();
         survey.getCustomer().setName("A. Tenant");
         assertEquals(
-                List.of(Refusal.DEMONSTRATION_PRICES), IssueGate.refusals(survey, demonstrationPrices(), quote("1")));
+                List.of(Refusal.DEMONSTRATION_PRICES),
+                IssueGate.refusals(survey, demonstrationPrices().book(), quote("1")));
         Path own = ownPrices();
-        assertEquals(List.of(), IssueGate.refusals(survey, new Desk.Prices(own, service.book(own)), quote("480.00")));
+        assertEquals(List.of(), IssueGate.refusals(survey, service.book(own), quote("480.00")));
     }
 
     @Test
     void customerAndOneAddressAreNeeded() {
         Survey survey = survey();
         survey.getCustomer().setAddress(" ");
-        assertEquals(List.of(), IssueGate.refusals(survey, demonstrationPrices(), quote("1")), "the site has one");
+        assertEquals(
+                List.of(), IssueGate.refusals(survey, demonstrationPrices().book(), quote("1")), "the site has one");
         survey.getSite().setAddress(null);
-        assertEquals(List.of(Refusal.NO_ADDRESS), IssueGate.refusals(survey, demonstrationPrices(), quote("1")));
+        assertEquals(
+                List.of(Refusal.NO_ADDRESS),
+                IssueGate.refusals(survey, demonstrationPrices().book(), quote("1")));
         survey.setCustomer(null);
         survey.setSite(null);
         assertEquals(
@@ -123,13 +129,19 @@ final class IssueGateTest {
 
     @Test
     void somethingMustHaveAPrice() {
+        Quote empty = QuoteFactory.eINSTANCE.createQuote();
+        assertEquals(
+                List.of(Refusal.NOTHING_OFFERED),
+                IssueGate.refusals(survey(), demonstrationPrices().book(), empty));
         for (String total : List.of("", "0.00")) {
             assertEquals(
                     List.of(Refusal.NOTHING_PRICED),
-                    IssueGate.refusals(survey(), demonstrationPrices(), quote(total)),
+                    IssueGate.refusals(survey(), demonstrationPrices().book(), quote(total)),
                     total);
         }
-        assertEquals(List.of(Refusal.NOTHING_PRICED), IssueGate.refusals(survey(), demonstrationPrices(), null));
+        assertEquals(
+                List.of(Refusal.NOTHING_PRICED),
+                IssueGate.refusals(survey(), demonstrationPrices().book(), null));
     }
 
     @Test
@@ -169,8 +181,8 @@ final class IssueGateTest {
     void anEstimateIsIssuedForATypedReasonOnly() {
         desk.demonstrationPrices(folder.resolve("prices.csv"));
         JobSession session = session("willow-mere.job");
-        assertTrue(IssueSummary.of(session, words).estimate());
-        assertFalse(IssueSummary.of(session(), words).estimate());
+        assertTrue(IssueSummary.of(session, words).unproven());
+        assertFalse(IssueSummary.of(session(), words).unproven());
         QuoteWork work = session.quoteWork();
         work.compute();
         Path quotes = folder.resolve("office");

@@ -54,6 +54,13 @@ public final class Offers {
         return !quote.getOptions().isEmpty() && quote.getOptions().stream().allMatch(Offers::estimate);
     }
 
+    /** Those among the options that are not known to suit, or are known not to: such a quote is issued for a typed reason only. */
+    public static List<QuoteOption> unproven(Quote quote) {
+        return quote.getOptions().stream()
+                .filter(option -> !suits(option.getVerdict()))
+                .toList();
+    }
+
     /** Whether a heater has the rating of the unit that is there; false if either rating is not known. */
     public static boolean sameRating(OptionAssessment present, OptionAssessment heater) {
         return present.getPowerKw() != null

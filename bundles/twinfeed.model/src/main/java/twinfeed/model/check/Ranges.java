@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * first asked for, so that a check of a small survey does not pay for the whole table.
  */
 final class Ranges {
-    private static final int COLUMNS = 6;
+    private static final int COLUMNS = 7;
 
     private final Map<String, String[]> lines = new HashMap<>();
     private final Map<EAttribute, Optional<Entry>> entries = new ConcurrentHashMap<>();
@@ -67,7 +67,7 @@ final class Ranges {
         }
         Range possible = Range.of(attribute.getEAttributeType(), cells[2], cells[3]);
         Range usual = Range.of(attribute.getEAttributeType(), cells[4], cells[5]);
-        return Optional.of(new Entry(possible, usual));
+        return Optional.of(new Entry(possible, usual, cells[6]));
     }
 
     /**
@@ -75,8 +75,9 @@ final class Ranges {
      *
      * @param possible outside is an error
      * @param usual outside is a warning
+     * @param example a value as somebody may write it
      */
-    record Entry(Range possible, Range usual) {}
+    record Entry(Range possible, Range usual, String example) {}
 
     /** Read at the first check only. */
     private static final class Holder {

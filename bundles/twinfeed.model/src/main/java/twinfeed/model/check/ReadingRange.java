@@ -15,8 +15,9 @@ import twinfeed.units.Quantity;
  * @param most most that can be, SI or a count; infinity for none
  * @param from where it usually begins, with its unit; empty for no end
  * @param to where it usually ends, with its unit; empty for no end
+ * @param example a value as somebody may write it
  */
-public record ReadingRange(double least, double most, String from, String to) {
+public record ReadingRange(double least, double most, String from, String to, String example) {
     private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
     private static final Pattern NUMBER = Pattern.compile("^[-+]?[\\d.]+\\s*");
 
@@ -29,7 +30,8 @@ public record ReadingRange(double least, double most, String from, String to) {
                         entry.possible().least(),
                         entry.possible().most(),
                         entry.usual().from(),
-                        entry.usual().to()));
+                        entry.usual().to(),
+                        entry.example()));
     }
 
     /** The kind of quantity that an attribute holds; empty if it holds none. */

@@ -26,6 +26,21 @@ public final class AtomicFile {
     }
 
     /**
+     * Writes a file whose content may be larger than the memory.
+     *
+     * @throws InputException if it cannot be written, is write-protected, or is no regular file, or its content cannot be made
+     */
+    public static void write(Path path, StagedFile.Content content) {
+        checkPlace(path);
+        try (StagedFile file = StagedFile.at(path)) {
+            file.fill(content);
+            file.replace();
+        } catch (IOException e) {
+            throw failed(path, e);
+        }
+    }
+
+    /**
      * Writes several files. None takes its place before all of them lie complete beside theirs.
      *
      * @param contents what to write where

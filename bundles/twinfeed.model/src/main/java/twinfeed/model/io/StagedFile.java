@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.io;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -96,6 +99,28 @@ public final class StagedFile implements AutoCloseable {
     public void fill(byte[] content) throws IOException {
         write(ByteBuffer.wrap(content), 0);
         channel.truncate(content.length);
+        channel.force(true);
+    }
+
+    /** Writes a content piece by piece, which may be larger than the memory. */
+    @FunctionalInterface
+    public interface Content {
+        /** Writes all of it; the stream is left open. */
+        void to(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Gives it its content as it comes.
+     *
+     * @throws IOException if the disk has no room for it, or the content cannot be made
+     */
+    public void fill(Content content) throws IOException {
+        channel.position(0);
+        // Not closed: that would close the file, which has yet to take its place.
+        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BLOCK);
+        content.to(out);
+        out.flush();
+        channel.truncate(channel.position());
         channel.force(true);
     }
 

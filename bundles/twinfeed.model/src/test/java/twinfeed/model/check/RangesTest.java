@@ -78,6 +78,21 @@ class RangesTest {
         assertFalse(entry.possible().words().isBlank());
     }
 
+    /** What is printed as an example is written in the unit that is asked for, and is a usual reading. */
+    @ParameterizedTest
+    @MethodSource("numbers")
+    void everyExampleIsAUsualReading(EAttribute number) {
+        Ranges.Entry entry = Ranges.table().of(number);
+        Range example = Range.of(number.getEAttributeType(), entry.example(), entry.example());
+        String name = number.getEContainingClass().getName() + "." + number.getName() + ": " + entry.example();
+        assertTrue(
+                example.least() >= entry.usual().least()
+                        && example.most() <= entry.usual().most(),
+                name);
+        assertTrue(entry.example().endsWith(ReadingRange.unit(number)), name);
+        assertFalse(entry.example().startsWith("-"), "spreadsheets take that for a formula: " + name);
+    }
+
     @ParameterizedTest
     @MethodSource("numbers")
     void rangeAgreesWithTheDocumentation(EAttribute number) {

@@ -39,15 +39,16 @@ import twinfeed.workbook.form.FormLanguage;
 final class Batch {
     private final TwinfeedService service;
     private final BatchTask task;
-    private final List<Refused> refused = new ArrayList<>();
+    private final Refusals refused;
     private final NameTable names = new NameTable();
     private final FormLanguage language;
     private List<String> labels = List.of();
     private @Nullable Columns columns;
 
-    Batch(TwinfeedService service, BatchTask task) {
+    Batch(TwinfeedService service, BatchTask task, Refusals refused) {
         this.service = service;
         this.task = task;
+        this.refused = refused;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
     }
 
@@ -242,10 +243,5 @@ final class Batch {
 
     private static Taken refuse(Row row, Columns heads, String reason) {
         return new Taken(null, new Refused(row.number(), heads.dwelling(row), reason));
-    }
-
-    /** The rows set aside so far. */
-    List<Refused> refused() {
-        return List.copyOf(refused);
     }
 }

@@ -11,9 +11,11 @@ import java.util.List;
  * @param unanswered number of those of which a calculator left a check unanswered
  * @param unsafe number of those in which a safety check fails now
  * @param complaints number of those of which something is complained, for which a repair may be the answer
- * @param refused the rows that could not be used, in their order
+ * @param rejected number of rows that could not be used
+ * @param refused the first of them, at most a thousand, in their order; the workbook has them all
  */
-public record BatchReport(int judged, int offered, int unanswered, int unsafe, int complaints, List<Refused> refused) {
+public record BatchReport(
+        int judged, int offered, int unanswered, int unsafe, int complaints, int rejected, List<Refused> refused) {
     public BatchReport {
         refused = List.copyOf(refused);
     }

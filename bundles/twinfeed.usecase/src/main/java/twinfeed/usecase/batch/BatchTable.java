@@ -55,8 +55,7 @@ final class BatchTable {
     }
 
     /** Writes all sheets. */
-    void write(
-            String template, BatchTotals totals, DwellingOrder order, List<List<String>> shared, List<Refused> refused)
+    void write(String template, BatchTotals totals, DwellingOrder order, List<List<String>> shared, Refusals refused)
             throws IOException {
         sheet("totals", note("totals", template), totalColumns(), taker -> {
             for (List<@Nullable Object> row : totals.rows()) {
@@ -88,11 +87,11 @@ final class BatchTable {
                 taker.take(row);
             }
         });
-        sheet("refused", text(refused.isEmpty() ? "refused.none" : "refused.note"), refusedColumns(), taker -> {
-            for (Refused one : refused) {
-                taker.take(List.of(one.row(), one.dwelling(), one.reason()));
-            }
-        });
+        sheet(
+                "refused",
+                text(refused.count() == 0 ? "refused.none" : "refused.note"),
+                refusedColumns(),
+                taker -> refused.each(one -> taker.take(List.of(one.row(), one.dwelling(), one.reason()))));
     }
 
     private String note(String sheet, String template) {

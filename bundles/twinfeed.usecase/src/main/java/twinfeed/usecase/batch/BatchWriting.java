@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
@@ -48,8 +46,8 @@ public final class BatchWriting {
             complaints += RepairRow.count(dwelling) > 0 ? 1 : 0;
         }
 
-        BatchReport report(List<Refused> refused) {
-            return new BatchReport(judged, offered, unanswered, unsafe, complaints, refused);
+        BatchReport report(Refusals refused) {
+            return new BatchReport(judged, offered, unanswered, unsafe, complaints, refused.count(), refused.first());
         }
     }
 
@@ -62,9 +60,22 @@ public final class BatchWriting {
      * @throws InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
-        Batch batch = new Batch(service, task);
         BatchTotals totals = new BatchTotals(task.locale());
         Counts counts = new Counts();
+        try (Refusals refused = new Refusals()) {
+            Batch batch = new Batch(service, task, refused);
+            write(list, out, progress, batch, counts, totals, refused);
+            return counts.report(refused);
+        } catch (IOException full) {
+            throw new UnusableException(out + ": " + full.getMessage(), full);
+        } catch (UncheckedIOException full) {
+            throw new UnusableException(out + ": " + full.getMessage(), full);
+        }
+    }
+
+    private void write(
+            Path list, Path out, IntConsumer progress, Batch batch, Counts counts, BatchTotals totals, Refusals refused)
+            throws IOException {
         DwellingSheets sheets = new DwellingSheets(task.locale(), batch::labels);
         try (DwellingOrder order = new DwellingOrder(sheets, batch::ownAge)) {
             batch.run(
@@ -82,17 +93,10 @@ public final class BatchWriting {
                                 totals,
                                 order,
                                 batch.shared(),
-                                batch.refused());
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-                results.write(bytes);
-                AtomicFile.write(out, bytes.toByteArray());
+                                refused);
+                AtomicFile.write(out, results::write);
             }
-        } catch (IOException refused) {
-            throw new UnusableException(out + ": " + refused.getMessage(), refused);
-        } catch (UncheckedIOException full) {
-            throw new UnusableException(out + ": " + full.getMessage(), full);
         }
-        return counts.report(batch.refused());
     }
 
     private ResultWorkbook results(Path list) {

@@ -8,9 +8,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.check.FieldException;
 import twinfeed.model.check.FieldPath;
+import twinfeed.model.check.ReadingRange;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.rows.Row;
@@ -25,6 +30,10 @@ import twinfeed.model.survey.Symptom;
  * {@code electricity.circuit.segments[1].length}. A column without a head, or whose head begins with #, is a remark.
  */
 final class Columns {
+    private static final String NUMBER = "\\d+(?:\\.\\d+)?";
+    private static final Pattern PLAIN =
+            Pattern.compile("([-+]?" + NUMBER + ")(?:\\s*(\u00b1|u\\b)\\s*(" + NUMBER + "))?");
+
     static final String DWELLING = "dwelling";
 
     /** Complaints are a list of things in a survey; in a list of dwellings they are words in one cell. */
@@ -172,9 +181,23 @@ final class Columns {
                 });
     }
 
+    /** A plain number, and a plain tolerance after it, is in the unit in which the column is asked for. */
+    private static String withUnit(Column column, String text) {
+        List<EStructuralFeature> way = column.path().features(SurveyPackage.Literals.SURVEY);
+        String unit = way.isEmpty() || !(way.get(way.size() - 1) instanceof EAttribute attribute)
+                ? ""
+                : ReadingRange.unit(attribute);
+        Matcher plain = PLAIN.matcher(text);
+        if (unit.isEmpty() || !plain.matches()) {
+            return text;
+        }
+        String value = plain.group(1) + " " + unit;
+        return plain.group(3) == null ? value : value + " " + plain.group(2) + " " + plain.group(3) + " " + unit;
+    }
+
     private void set(Column column, String text, Row row, Survey survey, List<InputProblem> problems) {
         try {
-            column.path().set(survey, text);
+            column.path().set(survey, withUnit(column, text));
         } catch (FieldException refused) {
             problems.add(new InputProblem(file, row.number(), column.head(), text, refused.wrong(), refused.right()));
         }

@@ -44,6 +44,12 @@ final class PaperForm {
     /** Two readings stand beside one another. */
     private static final int BESIDE = 2;
 
+    /** Shares of the width that a reading and its value have together, and a value of its own. */
+    private static final int ROOM_OF_A_LINE = 89;
+
+    private static final int ROOM_OF_A_READING = 21;
+    private static final int ROOM_OF_A_TEXT = 49;
+
     /** Shares of a table's width are counted in letters of its heads. */
     private static final int LETTERS_OF_A_SHARE = 4;
 
@@ -112,7 +118,7 @@ final class PaperForm {
                 parts.stream().filter(part -> !part.table()).forEach(part -> part.attributes().stream()
                         .filter(attribute -> !OFFICE.contains(attribute))
                         .forEach(attribute -> labels.add(label(attribute))));
-                pairs(language.text("page." + page.key()), labels);
+                pairs(page, labels);
                 parts.stream().filter(FormPart::table).forEach(this::table);
             }
         }
@@ -134,14 +140,14 @@ final class PaperForm {
                 first.add(label);
             }
         }
-        pairs(text("needed"), first);
+        pairs(text("needed"), first, ROOM_OF_A_READING, ROOM_OF_A_READING);
         for (FormPage page : SurveyForm.pages()) {
             if (!page.key().equals("faults")) {
                 List<String> labels = new ArrayList<>();
                 page.parts().stream()
                         .filter(part -> onPaper(part) && !part.table())
                         .forEach(part -> unset(job, part, told, labels));
-                pairs(language.text("page." + page.key()), labels);
+                pairs(page, labels);
             }
         }
         return sheet(reference, day, text(sections.isEmpty() ? "complete" : "howMissing"));
@@ -177,15 +183,22 @@ final class PaperForm {
         return TEXTS.has(thing) ? text(thing) + ": " + label : label;
     }
 
+    /** Names and addresses, which stand at the left of the first page, and remarks at the right of the last take more room than readings. */
+    private void pairs(FormPage page, List<String> labels) {
+        int left = page.key().equals("visit") ? ROOM_OF_A_TEXT : ROOM_OF_A_READING;
+        int right = page.key().equals("wishes") ? ROOM_OF_A_TEXT : ROOM_OF_A_READING;
+        pairs(language.text("page." + page.key()), labels, left, right);
+    }
+
     /** Readings in two columns, each with room for its value and boxes for why there is none. */
-    private void pairs(String title, List<String> labels) {
+    private void pairs(String title, List<String> labels, int... rooms) {
         if (labels.isEmpty()) {
             return;
         }
         List<Column> columns = new ArrayList<>();
-        for (int at = 0; at < BESIDE; at++) {
-            columns.add(new Column(text("head.reading"), Kind.TEXT, 68));
-            columns.add(new Column(text("head.value"), Kind.BOX, 21));
+        for (int room : rooms) {
+            columns.add(new Column(text("head.reading"), Kind.TEXT, ROOM_OF_A_LINE - room));
+            columns.add(new Column(text("head.value"), Kind.BOX, room));
             columns.add(new Column("\u2013", Kind.TICK, 5));
             columns.add(new Column("?", Kind.TICK, 5));
         }

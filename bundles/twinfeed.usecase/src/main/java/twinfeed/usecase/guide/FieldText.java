@@ -3,9 +3,11 @@ package twinfeed.usecase.guide;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
@@ -16,16 +18,29 @@ import twinfeed.model.text.ModelDocs;
 import twinfeed.units.Kind;
 import twinfeed.units.text.Texts;
 import twinfeed.usecase.form.SurveyWords;
+import twinfeed.workbook.form.FormLanguage;
 import twinfeed.workbook.form.FormWords;
 
 /** What an attribute is in a file: how it is written, its unit or words, an example, and what it means. */
 final class FieldText {
     private static final Texts TEXTS = new Texts(FieldText.class, "Guide");
 
-    private final FormWords words;
+    /** Examples that are the same in every language: codes, ids and words of files. */
+    private static final Map<String, String> CODES = Map.ofEntries(
+            Map.entry("PipeSegment.size", "15 mm"),
+            Map.entry("PresentUnit.heaterId", "h85"),
+            Map.entry("ProtectiveDevice.kind", "breaker-b"),
+            Map.entry("ResidualDevice.type", "A"),
+            Map.entry("Site.reference", "NQ-0110"),
+            Map.entry("Survey.candidates", "h85; h95"),
+            Map.entry("Symptom.key", "weakFlowHere"),
+            Map.entry("WaterFeed.backflowProtection", "double-check-valve"),
+            Map.entry("WaterTest.takenAt", "08:10"));
+
+    private final FormLanguage words;
 
     FieldText(List<Calculator> calculators) {
-        this.words = new SurveyWords(calculators, Locale.ROOT, null, null);
+        this.words = new FormLanguage(Locale.ROOT, new SurveyWords(calculators, Locale.ROOT, null, null));
     }
 
     /** What it means, with its usual range. */
@@ -42,7 +57,7 @@ final class FieldText {
         if (kind != null) {
             form = text(
                     "form.quantity",
-                    Map.of("example", example(attribute), "units", String.join(", ", kind.unitSymbols())));
+                    Map.of("example", example(attribute), "units", String.join(", ", units(attribute, kind))));
         } else if (attribute.getEAttributeType() instanceof EEnum list) {
             form = text("form.words", Map.of("words", literals(list)));
         } else {
@@ -51,17 +66,23 @@ final class FieldText {
         return attribute.isMany() ? form + ", " + text("form.several") : form;
     }
 
+    /** The unit in which it is asked for comes first. */
+    private static Set<String> units(EAttribute attribute, Kind kind) {
+        Set<String> units = new LinkedHashSet<>();
+        units.add(ReadingRange.unit(attribute));
+        units.addAll(kind.unitSymbols());
+        units.remove("");
+        return units;
+    }
+
     private String other(EAttribute attribute) {
-        List<FormWords.Word> known = words.of(attribute);
+        List<FormWords.Word> known = words.words(attribute);
         if (!known.isEmpty()) {
             return text(
                     "form.words",
                     Map.of("words", known.stream().map(FormWords.Word::value).collect(Collectors.joining(", "))));
         }
         Class<?> type = attribute.getEAttributeType().getInstanceClass();
-        if (type == Boolean.class) {
-            return text("form.words", Map.of("words", "true, false"));
-        }
         if (type == LocalDate.class) {
             return text("form.day");
         }
@@ -71,12 +92,34 @@ final class FieldText {
         return type == BigDecimal.class || type == Double.class ? text("form.number") : text("form.text");
     }
 
-    /** An example of how a value is written; for words the first of them. */
+    /** What each word of a closed list means, where the word does not say so itself. */
+    List<String> meanings(EAttribute attribute) {
+        Class<?> type = attribute.getEAttributeType().getInstanceClass();
+        return type == Boolean.class
+                ? List.of()
+                : words.words(attribute).stream()
+                        .filter(word -> !plain(word.text()).equals(plain(word.value())))
+                        .map(word -> word.text().startsWith(word.value() + FormWords.MEANS)
+                                ? word.text()
+                                : word.value() + FormWords.MEANS + word.text())
+                        .toList();
+    }
+
+    private static String plain(String word) {
+        return word.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+    }
+
+    /** An example of how a value is written: a typical one where there is one, for other words the first of them. */
     String example(EAttribute attribute) {
         Class<?> type = attribute.getEAttributeType().getInstanceClass();
+        String name = attribute.getEContainingClass().getName() + "." + attribute.getName();
+        String code = CODES.get(name);
+        if (code != null || TEXTS.has("example." + name)) {
+            return code != null ? code : text("example." + name);
+        }
         ReadingRange range = ReadingRange.of(attribute).orElse(null);
-        if (range != null && !range.to().isEmpty()) {
-            return range.to();
+        if (range != null) {
+            return range.example();
         }
         if (ReadingRange.kind(attribute).isPresent()) {
             return ("1 " + ReadingRange.unit(attribute)).strip();
@@ -84,12 +127,10 @@ final class FieldText {
         if (attribute.getEAttributeType() instanceof EEnum list) {
             return list.getELiterals().get(0).getLiteral();
         }
-        if (!words.of(attribute).isEmpty()) {
-            return words.of(attribute).get(0).value();
+        if (!words.words(attribute).isEmpty()) {
+            return words.words(attribute).get(0).value();
         }
-        return type == Boolean.class
-                ? "true"
-                : type == LocalDate.class ? "2026-10-06" : type == Integer.class ? "1" : text("example.text");
+        return type == LocalDate.class ? "2026-10-06" : type == Integer.class ? "1" : text("example.text");
     }
 
     /** The unit, or the words that are right; empty for free text. */

@@ -94,6 +94,7 @@ public final class FileGuide {
         for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
             if (feature instanceof EAttribute attribute) {
                 field(attribute.getName(), fields.form(attribute), fields.meaning(attribute));
+                words(attribute);
             } else if (feature instanceof EReference part) {
                 String form = TEXTS.format(
                         Locale.ROOT,
@@ -107,6 +108,10 @@ public final class FileGuide {
     private void field(String name, String form, String meaning) {
         lines.add("  " + name + (form.isEmpty() ? "" : "  (" + form + ")"));
         lines.add("      " + meaning);
+    }
+
+    private void words(EAttribute attribute) {
+        fields.meanings(attribute).forEach(word -> lines.add("        " + word));
     }
 
     /** The head's keys and the columns are the attributes, written with hyphens. */
@@ -153,14 +158,16 @@ public final class FileGuide {
     private void dwellings() {
         field("dwelling", "", text("dwelling"));
         field(SYMPTOMS, fields.form(SurveyPackage.Literals.SYMPTOM__KEY), text("symptoms"));
+        words(SurveyPackage.Literals.SYMPTOM__KEY);
         SurveyForm.pages().stream()
                 .flatMap(page -> page.parts().stream())
                 .filter(part -> !part.path().isEmpty())
-                .forEach(part -> part.attributes()
-                        .forEach(attribute -> field(
-                                column(part) + attribute.getName(),
-                                fields.form(attribute),
-                                fields.meaning(attribute))));
+                .forEach(part -> part.attributes().forEach(attribute -> {
+                    field(column(part) + attribute.getName(), fields.form(attribute), fields.meaning(attribute));
+                    if (attribute != SurveyPackage.Literals.SYMPTOM__KEY) {
+                        words(attribute);
+                    }
+                }));
     }
 
     /** A column's name without the attribute: {@code electricity.circuit.segments[1].}; the number counts from 1, or is a name. */

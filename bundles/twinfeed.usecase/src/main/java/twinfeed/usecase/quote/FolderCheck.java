@@ -29,8 +29,8 @@ public record FolderCheck(boolean sound, List<Quote> quotes, List<Missing> missi
     /**
      * A quote that is not there.
      *
-     * @param name number, or number and revision
-     * @param kind {@code quote} (the number was taken), {@code number} or {@code revision}
+     * @param name number, or number and revision, of a photograph with its name too
+     * @param kind {@code quote} (the number was taken), {@code number}, {@code revision} or {@code photograph}
      */
     public record Missing(String name, String kind) {}
 

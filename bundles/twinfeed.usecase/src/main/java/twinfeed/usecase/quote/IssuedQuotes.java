@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
+import twinfeed.document.PhotoSource;
 import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
@@ -23,10 +25,12 @@ import twinfeed.quotes.LifeException;
 import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
 import twinfeed.quotes.QuoteFolder;
+import twinfeed.quotes.QuotePhotos;
 import twinfeed.quotes.Verification;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.CheckTopics;
 import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.JobPhotos;
 import twinfeed.usecase.OutputCheck;
 import twinfeed.usecase.OutputFiles;
 import twinfeed.usecase.OutputPaths;
@@ -50,21 +54,31 @@ public final class IssuedQuotes {
      *
      * @param office the folder of the office's quotes; created where it is first written to
      * @return the issued quote with its number, file and digest
-     * @throws InputException if the folder cannot be written
+     * @throws UnusableException if an option that is not known to suit has no reason with it
+     * @throws InputException if the folder cannot be written, or {@link IssueGate} keeps the quote from being issued
      */
     public static IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
+        check(judged, draft, book);
         return issued(written(office, () -> new QuoteFolder(office)
-                .issue(draft, judged.opened().job().getSurvey(), judged.record(), book, TwinfeedService.VERSION)));
+                .issue(
+                        draft,
+                        judged.opened().job().getSurvey(),
+                        judged.record(),
+                        book,
+                        TwinfeedService.VERSION,
+                        pictures(judged))));
     }
 
     /**
      * Issues a draft as the next revision of a quote, which is superseded by it unless it was declined or has lapsed.
      *
      * @param previous file of the latest revision
-     * @throws UnusableException if that one was accepted, is not the latest or was changed since it was issued
-     * @throws InputException if the folder cannot be written
+     * @throws UnusableException if that one was accepted, is not the latest or was changed since it was issued, or an option that is not
+     *     known to suit has no reason with it
+     * @throws InputException if the folder cannot be written, or {@link IssueGate} keeps the quote from being issued
      */
     public static IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
+        check(judged, draft, book);
         return issued(written(previous, () -> folder(previous)
                 .revise(
                         previous,
@@ -72,7 +86,16 @@ public final class IssuedQuotes {
                         judged.opened().job().getSurvey(),
                         judged.record(),
                         book,
-                        TwinfeedService.VERSION)));
+                        TwinfeedService.VERSION,
+                        pictures(judged))));
+    }
+
+    private static Map<String, Path> pictures(AssessedJob judged) {
+        return new JobPhotos(judged.opened().file()).of(judged.opened().job().getSurvey());
+    }
+
+    private static void check(AssessedJob judged, Quote draft, PriceBook book) {
+        IssueGate.check(judged.opened().file(), judged.opened().job().getSurvey(), book, draft);
     }
 
     /**
@@ -170,7 +193,11 @@ public final class IssuedQuotes {
 
     /** The office whose folder {@code quotes} holds a file. */
     private static QuoteFolder folder(Path file) {
-        return new QuoteFolder(file.toAbsolutePath().resolve("../..").normalize());
+        return new QuoteFolder(office(file));
+    }
+
+    private static Path office(Path file) {
+        return file.toAbsolutePath().resolve("../..").normalize();
     }
 
     private static <T> T written(Path where, Step<T> step) {
@@ -268,6 +295,7 @@ public final class IssuedQuotes {
                             firm.firm(),
                             opened.frozen().program(),
                             locale)
+                    .withPhotos(photos(opened))
                     .withFingerprint(opened.digest());
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
@@ -280,6 +308,15 @@ public final class IssuedQuotes {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         }
         return issued(opened);
+    }
+
+    /** The pictures that were kept when a quote was issued. */
+    private static PhotoSource photos(OpenedQuote opened) {
+        QuotePhotos kept = new QuotePhotos(office(opened.file()));
+        return name -> {
+            String digest = opened.frozen().photos().get(name);
+            return digest == null ? null : kept.open(digest);
+        };
     }
 
     /** The survey that was frozen with an issued quote. */

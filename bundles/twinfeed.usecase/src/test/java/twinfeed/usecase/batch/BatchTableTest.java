@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -16,15 +17,32 @@ import org.junit.jupiter.api.Test;
 import twinfeed.workbook.batch.ResultWorkbook;
 
 class BatchTableTest {
+    /** What is told on the screen ends; what is written into the workbook does not. */
+    @Test
+    void manyRefusalsAreCountedAndKeptOutsideTheMemory() throws IOException {
+        try (Refusals refused = new Refusals()) {
+            int many = Refusals.MOST_AT_HAND + 5;
+            for (int row = 1; row <= many; row++) {
+                refused.add(new Refused(row, "Sedge Row " + row, "no reading"));
+            }
+            assertEquals(many, refused.count());
+            assertEquals(Refusals.MOST_AT_HAND, refused.first().size());
+            List<Refused> all = new ArrayList<>();
+            refused.each(all::add);
+            assertEquals(many, all.size());
+            assertEquals(new Refused(many, "Sedge Row " + many, "no reading"), all.get(many - 1));
+        }
+    }
+
     /** No spreadsheet program has more than 2^20 rows a sheet. */
     @Test
     void aFullSheetGoesOnInAFurtherOne() throws IOException {
-        List<Refused> refused = IntStream.rangeClosed(2, 6)
-                .mapToObj(row -> new Refused(row, "Rowan Lane " + row, "no reading"))
-                .toList();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DwellingOrder order = new DwellingOrder(new DwellingSheets(Locale.ROOT, List::of), dwelling -> -1);
+        try (Refusals refused = new Refusals();
+                DwellingOrder order = new DwellingOrder(new DwellingSheets(Locale.ROOT, List::of), dwelling -> -1);
                 ResultWorkbook book = new ResultWorkbook("Batch", "", "0.1.0", 0, Locale.ROOT, Instant.EPOCH)) {
+            IntStream.rangeClosed(2, 6)
+                    .forEach(row -> refused.add(new Refused(row, "Rowan Lane " + row, "no reading")));
             new BatchTable(book, "GBP", Locale.ROOT, 2)
                     .write("a.job", new BatchTotals(Locale.ROOT), order, List.of(), refused);
             book.write(bytes);

@@ -26,6 +26,9 @@ final class FormSheetWriter {
     private static final CellStyle LABEL = SheetStyles.LINE;
     private static final CellStyle NOTE = SheetStyles.MUTED.single();
 
+    /** A table of more columns is printed across the long side. */
+    private static final int COLUMNS_UPRIGHT = 6;
+
     private final SheetWriter page;
     private final FormLanguage language;
     private final FormChecks checks;
@@ -47,7 +50,13 @@ final class FormSheetWriter {
     void write(FormPage form, String sign, List<String> notes) {
         page.columns(1, 46, 22, 14, 14, 14, 14, 14, 14, 14, 14, 14, 14, 14, 14, 14, 14);
         page.sheet().setColumnHidden(FormCells.SIGN, true);
-        page.setup().landscape();
+        boolean wide = form.parts().stream()
+                .anyMatch(part -> part.table() && part.attributes().size() > COLUMNS_UPRIGHT);
+        if (wide) {
+            page.setup().landscape();
+        } else {
+            page.setup();
+        }
         page.row().text(FormCells.SIGN, sign, SIGN);
         page.text(FormCells.LABEL, language.text("page." + form.key()), SheetStyles.TITLE);
         notes.forEach(this::note);

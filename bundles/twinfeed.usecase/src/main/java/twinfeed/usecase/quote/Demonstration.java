@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.session;
+package twinfeed.usecase.quote;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
