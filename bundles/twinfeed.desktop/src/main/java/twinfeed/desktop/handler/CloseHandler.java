@@ -2,7 +2,6 @@
 package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -10,12 +9,7 @@ import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 
 /** Closes the job that is shown, after asking where it was changed. */
-public final class CloseHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class CloseHandler extends JobHandler {
     @Execute
     void close(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part, EPartService service) {
         ActiveJob.of(part).ifPresent(job -> job.survey().commit());

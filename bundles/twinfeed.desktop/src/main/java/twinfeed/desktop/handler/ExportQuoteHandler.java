@@ -3,7 +3,6 @@ package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
 import java.nio.file.Path;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -15,12 +14,7 @@ import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.text.Words;
 
 /** Writes the quote as it stands to a workbook or as a PDF. */
-public final class ExportQuoteHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class ExportQuoteHandler extends JobHandler {
     @Execute
     void export(
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,

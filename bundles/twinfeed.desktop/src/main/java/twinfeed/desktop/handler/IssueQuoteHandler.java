@@ -3,7 +3,6 @@ package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
 import java.nio.file.Path;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -17,12 +16,7 @@ import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
 
 /** Issues the quote as it stands, after saying what is frozen by that. */
-public final class IssueQuoteHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class IssueQuoteHandler extends JobHandler {
     @Execute
     void issue(
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,

@@ -2,7 +2,6 @@
 package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -12,12 +11,7 @@ import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.text.Words;
 
 /** Goes to the next reading that a check waits for. */
-public final class NextNeededHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class NextNeededHandler extends JobHandler {
     @Execute
     void go(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part, Words words) {
         ActiveJob.of(part).filter(job -> !job.survey().nextNeeded()).ifPresent(job -> say(job, words));

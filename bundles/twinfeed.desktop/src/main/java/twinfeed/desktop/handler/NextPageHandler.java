@@ -2,19 +2,13 @@
 package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 
 /** Shows the next page of the survey. */
-public final class NextPageHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class NextPageHandler extends JobHandler {
     @Execute
     void turn(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
         ActiveJob.of(part).ifPresent(job -> job.survey().turn(1));

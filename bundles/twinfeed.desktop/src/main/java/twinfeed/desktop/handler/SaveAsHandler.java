@@ -2,7 +2,6 @@
 package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -13,12 +12,7 @@ import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.text.Words;
 
 /** Saves the job under another name. */
-public final class SaveAsHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class SaveAsHandler extends JobHandler {
     @Execute
     void save(
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,

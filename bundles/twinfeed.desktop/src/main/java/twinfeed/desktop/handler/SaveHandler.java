@@ -2,19 +2,13 @@
 package twinfeed.desktop.handler;
 
 import jakarta.inject.Named;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 
 /** Saves the job. Always possible while one is shown: what is typed and not taken yet counts too. */
-public final class SaveHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class SaveHandler extends JobHandler {
     @Execute
     void save(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
         ActiveJob.of(part).ifPresent(job -> job.save());

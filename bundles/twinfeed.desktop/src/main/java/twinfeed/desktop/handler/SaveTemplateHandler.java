@@ -4,7 +4,6 @@ package twinfeed.desktop.handler;
 import jakarta.inject.Named;
 import java.nio.file.Path;
 import java.util.Map;
-import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -18,12 +17,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 
 /** Keeps the house of a job as a template of the firm's own. */
-public final class SaveTemplateHandler {
-    @CanExecute
-    boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).isPresent();
-    }
-
+public final class SaveTemplateHandler extends JobHandler {
     @Execute
     void keep(
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,
