@@ -12,7 +12,7 @@ import twinfeed.model.text.ModelDocs;
  * the model's own definition, so that help and model cannot drift apart.
  */
 public final class Documentation {
-    private static final Pattern FALLBACK = Pattern.compile("unset means ([^;.]+)");
+    private static final Pattern FALLBACK = Pattern.compile("no entry means ([^;.]+)");
 
     private Documentation() {}
 

@@ -255,7 +255,7 @@ final class PaperForm {
         }
         for (EAttribute attribute : part.attributes()) {
             boolean optional =
-                    OFFICE.contains(attribute) || ModelDocs.of(attribute).contains("unset means");
+                    OFFICE.contains(attribute) || ModelDocs.of(attribute).contains("no entry means");
             boolean there = owner != null && owner.eIsSet(attribute);
             boolean begun = owner != null || part.path().size() <= 2;
             String path = part.key() + "." + attribute.getName();
