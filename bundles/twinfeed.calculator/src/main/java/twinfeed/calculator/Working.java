@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import twinfeed.calculator.expression.Expression;
+import twinfeed.calculator.rules.RuleSet;
 
 /**
  * How a figure was found, line by line; the last step is the figure. Every step but the inputs has an expression over the
@@ -62,6 +63,11 @@ public record Working(List<Step> steps) {
          */
         public Builder input(String symbol, String meaning, double value, String unit, String source, String origin) {
             return add(new Step(symbol, meaning, value, unit, null, source, origin));
+        }
+
+        /** A figure of the rule set, with its source. */
+        public Builder rule(String symbol, String meaning, RuleSet rules, String key, String unit) {
+            return input(symbol, meaning, rules.number(key), unit, rules.source(key), Origin.rule(key));
         }
 
         /**

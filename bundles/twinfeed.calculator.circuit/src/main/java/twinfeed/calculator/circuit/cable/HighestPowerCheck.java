@@ -7,7 +7,6 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -77,14 +76,8 @@ public final class HighestPowerCheck implements CheckGroup {
     private Working powerWorking(double ratedV, double ratingA) {
         Working.Builder working = Working.start()
                 .input("Ur", "ratedVoltage", ratedV, "V", "")
-                .input("In", "deviceRating", ratingA, "A", "", survey.device().ratingOrigin())
-                .input(
-                        "dUmax",
-                        "dropLimit",
-                        survey.dropLimitV(),
-                        "V",
-                        survey.rules().source("drop.limit"),
-                        Origin.rule("drop.limitV"));
+                .input("In", "deviceRating", ratingA, "A", "", survey.device().ratingOrigin());
+        survey.addDropLimit(working, "dUmax");
         List<String> sum = new ArrayList<>();
         for (RunSegment segment : survey.run().segments()) {
             int n = sum.size() + 1;

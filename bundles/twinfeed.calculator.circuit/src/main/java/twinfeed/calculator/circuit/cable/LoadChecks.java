@@ -8,15 +8,14 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.Rating;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
@@ -91,14 +90,13 @@ public final class LoadChecks implements CheckGroup {
             return;
         }
         double highestV = survey.rules().number("voltage.most");
-        String source = survey.rules().source("voltage.most");
         Double isolatorA = survey.isolator().ratingA();
         findings.on(check)
                 .compare(load.currentA(highestV), isolatorA == null ? ratingA : Math.min(ratingA, isolatorA))
                 .condition(Condition.of(null, highestV, null))
-                .source(source)
+                .source(survey.rules().source("voltage.most"))
                 .working(() -> smallerRating(load.working(), ratingA, isolatorA)
-                        .input("Umax", "highestVoltage", highestV, "V", source, Origin.rule("voltage.most"))
+                        .rule("Umax", "highestVoltage", survey.rules(), "voltage.most", "V")
                         .step("I", "highVoltageCurrent", "Ib * Umax / Ur", "A", "")
                         .build())
                 .add();
@@ -106,12 +104,11 @@ public final class LoadChecks implements CheckGroup {
 
     /** The limit: the smaller of two ratings, or the only one. */
     private Working.Builder smallerRating(Working.Builder working, double ratingA, @Nullable Double isolatorA) {
-        String origin = survey.device().ratingOrigin();
-        if (isolatorA == null) {
-            return working.input(Step.LIMIT, "deviceRating", ratingA, "A", "", origin);
-        }
-        return working.input("In", "deviceRating", ratingA, "A", "", origin)
-                .input("Ii", "isolatorRating", isolatorA, "A", "", ReadingPaths.ISOLATOR_RATING)
-                .step(Step.LIMIT, "smallerRating", "min(In, Ii)", "A", "");
+        return new Rating("In", "deviceRating", ratingA, "A", survey.device().ratingOrigin())
+                .addLimit(
+                        working,
+                        isolatorA == null
+                                ? null
+                                : new Rating("Ii", "isolatorRating", isolatorA, "A", ReadingPaths.ISOLATOR_RATING));
     }
 }

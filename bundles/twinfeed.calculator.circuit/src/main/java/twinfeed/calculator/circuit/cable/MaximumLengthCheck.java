@@ -4,7 +4,6 @@ package twinfeed.calculator.circuit.cable;
 import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
@@ -71,14 +70,7 @@ public final class MaximumLengthCheck implements CheckGroup {
     }
 
     private Working working(ShowerLoad load, CableSize size) {
-        return load.working()
-                .input(
-                        "dUmax",
-                        "dropLimit",
-                        survey.dropLimitV(),
-                        "V",
-                        survey.rules().source("drop.limit"),
-                        Origin.rule("drop.limitV"))
+        return survey.addDropLimit(load.working(), "dUmax")
                 .input(
                         "g",
                         "dropGradient",

@@ -5,7 +5,6 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
@@ -66,14 +65,7 @@ public final class VoltageDropCheck implements CheckGroup {
     }
 
     private Working working(ShowerLoad load) {
-        Working.Builder working = load.working()
-                .input(
-                        Step.LIMIT,
-                        "dropLimit",
-                        survey.dropLimitV(),
-                        "V",
-                        survey.rules().source("drop.limit"),
-                        Origin.rule("drop.limitV"));
+        Working.Builder working = survey.addDropLimit(load.working(), Step.LIMIT);
         CableRunWorking.drops(working, survey);
         return working.build();
     }

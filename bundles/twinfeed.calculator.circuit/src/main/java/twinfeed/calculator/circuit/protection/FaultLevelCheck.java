@@ -6,11 +6,11 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
+import twinfeed.calculator.circuit.survey.Rating;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 
@@ -47,13 +47,13 @@ public final class FaultLevelCheck implements CheckGroup {
     }
 
     private static Working.Builder limit(Working.Builder working, double deviceA, @Nullable Double assemblyA) {
-        if (assemblyA == null) {
-            return working.input(
-                    Step.LIMIT, "breakingCapacity", deviceA / 1000, "kA", "", ReadingPaths.DEVICE_BREAKING);
-        }
-        return working.input("Icn", "breakingCapacity", deviceA / 1000, "kA", "", ReadingPaths.DEVICE_BREAKING)
-                .input("Icc", "assemblyRating", assemblyA / 1000, "kA", "", ReadingPaths.ASSEMBLY_RATING)
-                .step(Step.LIMIT, "smallerRating", "min(Icn, Icc)", "kA", "");
+        return new Rating("Icn", "breakingCapacity", deviceA / 1000, "kA", ReadingPaths.DEVICE_BREAKING)
+                .addLimit(
+                        working,
+                        assemblyA == null
+                                ? null
+                                : new Rating(
+                                        "Icc", "assemblyRating", assemblyA / 1000, "kA", ReadingPaths.ASSEMBLY_RATING));
     }
 
     /** Only for readings that the check has found to be there. */

@@ -7,7 +7,6 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
@@ -182,13 +181,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
         Working.Builder working = Working.start();
         double residualA = Objects.requireNonNullElse(survey.residual().residualA(), 1.0);
         working.input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
-                .input(
-                        "Ut",
-                        "touchVoltage",
-                        survey.rules().number("touch.voltage"),
-                        "V",
-                        survey.rules().source("touch.voltage"),
-                        Origin.rule("touch.voltage"))
+                .rule("Ut", "touchVoltage", survey.rules(), "touch.voltage", "V")
                 .step(Step.LIMIT, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
         loop.working(working, survey);
         return working.build();

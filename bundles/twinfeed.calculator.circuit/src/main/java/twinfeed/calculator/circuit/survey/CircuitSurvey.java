@@ -5,6 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Grid;
+import twinfeed.calculator.Origin;
+import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.CableSegment;
@@ -124,5 +126,11 @@ public record CircuitSurvey(
     /** Largest voltage drop allowed from the origin to the heater, V. */
     public double dropLimitV() {
         return rules.number("drop.limit") * rules.number("voltage.nominal");
+    }
+
+    /** Adds that limit to a working. */
+    public Working.Builder addDropLimit(Working.Builder working, String symbol) {
+        return working.input(
+                symbol, "dropLimit", dropLimitV(), "V", rules.source("drop.limit"), Origin.rule("drop.limitV"));
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Working;
 import twinfeed.engineering.cable.Protection;
 
@@ -88,13 +87,7 @@ public record LoopData(
             return;
         }
         parts(working, survey);
-        working.input(
-                "h",
-                "hotFactor",
-                survey.rules().number("hot.factor"),
-                "",
-                survey.rules().source("hot.factor"),
-                Origin.rule("hot.factor"));
+        working.rule("h", "hotFactor", survey.rules(), "hot.factor", "");
         working.step("Zs", "loopImpedance", "Ze + h * R12", "ohm", survey.cite("loop"));
     }
 

@@ -3,7 +3,6 @@ package twinfeed.calculator.circuit.survey;
 
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.DeviceKind;
@@ -38,32 +37,14 @@ public final class LoopLimit {
         } else {
             working.input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
                     .input("m", "tripMultiple", kind.multiple().getAsDouble(), "", rules.tableSource("devices"))
-                    .input(
-                            "U0",
-                            "nominalVoltage",
-                            rules.number("voltage.nominal"),
-                            "V",
-                            rules.source("voltage.nominal"),
-                            Origin.rule("voltage.nominal"))
-                    .input(
-                            "Cmin",
-                            "leastVoltageFactor",
-                            rules.number("cmin"),
-                            "",
-                            rules.source("cmin"),
-                            Origin.rule("cmin"))
+                    .rule("U0", "nominalVoltage", rules, "voltage.nominal", "V")
+                    .rule("Cmin", "leastVoltageFactor", rules, "cmin", "")
                     .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "ohm", survey.cite("loop"));
         }
         if (share == 1) {
             working.step(Step.LIMIT, "loopLimit", "Zt", "ohm", "");
         } else {
-            working.input(
-                            "sm",
-                            "measuredShare",
-                            share,
-                            "",
-                            rules.source("measured.factor"),
-                            Origin.rule("measured.factor"))
+            working.rule("sm", "measuredShare", rules, "measured.factor", "")
                     .step(Step.LIMIT, "measuredLimit", "sm * Zt", "ohm", "");
         }
     }
