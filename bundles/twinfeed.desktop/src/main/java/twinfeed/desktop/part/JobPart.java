@@ -4,7 +4,6 @@ package twinfeed.desktop.part;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -16,7 +15,6 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.ShellListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.completion.CompletionPane;
@@ -34,7 +32,6 @@ import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.io.InputException;
-import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
@@ -45,7 +42,7 @@ public final class JobPart {
     private final Jobs jobs;
     private final Words words;
     private final JobSession session;
-    private final NoticeBar notice;
+    private final JobNotices notices;
     private final SashForm panes;
     private final SurveyPane survey;
     private final FindingsPane findings;
@@ -68,7 +65,7 @@ public final class JobPart {
         layout.marginHeight = 0;
         layout.verticalSpacing = 0;
         parent.setLayout(layout);
-        this.notice = new NoticeBar(parent);
+        this.notices = new JobNotices(new NoticeBar(parent), words, jobs, session);
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
         panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         CompletionPrint print = new CompletionPrint(this, parent.getShell(), words);
@@ -89,7 +86,7 @@ public final class JobPart {
         panes.addListener(SWT.Dispose, event -> settings.keepLayout(LAYOUT, panes.getWeights()));
         listen(parent);
         showState();
-        warn(open.opened());
+        notices.opened(open.opened(), part.getLabel());
         session.recalculate();
         settings.office().ifPresent(office -> lookForIssued(office, threads));
     }
@@ -122,7 +119,7 @@ public final class JobPart {
 
     private void listen(Composite parent) {
         session.edits().changed().listen(this::showState);
-        session.edits().changed().listen(notice::passOn);
+        session.edits().changed().listen(notices::passOn);
         session.resulted().listen(this::showState);
         ShellListener activated = ShellListener.shellActivatedAdapter(event -> lookOutside());
         parent.getShell().addShellListener(activated);
@@ -147,17 +144,6 @@ public final class JobPart {
                 "job.tab", Map.of("job", name, "quote", issued.name(), "state", words.get("issued.state." + state)));
     }
 
-    private void warn(OpenedJob opened) {
-        if (session.oldChanges()) {
-            Map<String, Runnable> answers = new LinkedHashMap<>();
-            answers.put(words.get("rescue.take"), () -> jobs.takeOldChanges(session));
-            answers.put(words.get("rescue.drop"), session::dropOldChanges);
-            notice.show(Tone.DOUBT, words.format("rescue.there", Map.of("job", part.getLabel())), answers);
-        } else if (!opened.warnings().isEmpty()) {
-            say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
-        }
-    }
-
     /** The job. */
     public JobSession session() {
         return session;
@@ -170,16 +156,9 @@ public final class JobPart {
 
     /** Says that the file was changed by another program, if it was. */
     private void lookOutside() {
-        if (!panes.isDisposed() && !notice.shown() && session.changedOutside()) {
-            changedOutside();
+        if (!panes.isDisposed() && !notices.shown() && session.changedOutside()) {
+            notices.changedOutside();
         }
-    }
-
-    private void changedOutside() {
-        Map<String, Runnable> answers = new LinkedHashMap<>();
-        answers.put(words.get("outside.read"), () -> jobs.readAgain(session));
-        answers.put(words.get("outside.keep"), session::acceptOutside);
-        notice.show(Tone.DOUBT, words.format("outside.changed", Map.of("file", session.file())), answers);
     }
 
     /** Saves; the answer is whether that was done. A file that another program has changed meanwhile is left alone. */
@@ -187,7 +166,7 @@ public final class JobPart {
     public boolean save() {
         boolean read = survey.commit();
         if (session.changedOutside()) {
-            changedOutside();
+            notices.changedOutside();
             return false;
         }
         boolean saved = attempt(target -> session.save(), session.file());
@@ -206,7 +185,7 @@ public final class JobPart {
     private boolean attempt(Consumer<Path> action, Path target) {
         try {
             action.accept(target);
-            notice.hide();
+            notices.hide();
             jobs.remember(target);
             showState();
             return true;
@@ -222,7 +201,7 @@ public final class JobPart {
     /** Takes back what was typed last, or else the last edit. */
     public void undo() {
         if (survey.revert()) {
-            notice.passOn();
+            notices.passOn();
         } else {
             session.edits().undo();
         }
@@ -249,24 +228,17 @@ public final class JobPart {
 
     /** Says something with nothing to be done about it. */
     public void say(Tone tone, String text) {
-        notice.say(tone, text, words.get("notice.close"));
+        notices.say(tone, text);
     }
 
     /** Says that the quote was written to a file, and offers to look at it. */
     public void written(Path file) {
-        written("export.done", file);
+        notices.written("export.done", file);
     }
 
     /** Says that a page was written to a file, and offers to look at it. */
     public void printed(Path file) {
-        written("completion.done", file);
-    }
-
-    private void written(String key, Path file) {
-        Map<String, Runnable> answers = new LinkedHashMap<>();
-        answers.put(words.get("export.look"), () -> Program.launch(file.toString()));
-        answers.put(words.get("notice.close"), () -> {});
-        notice.show(Tone.GOOD, words.format(key, Map.of("file", file)), answers);
+        notices.written("completion.done", file);
     }
 
     /** Explains the check that is looked at. */
@@ -277,22 +249,7 @@ public final class JobPart {
 
     /** Says that a quote was issued, and offers its workbook and the list of issued quotes. */
     void issued(IssuedQuote issued, QuoteWork work) {
-        Map<String, Runnable> answers = new LinkedHashMap<>();
-        answers.put(words.get("issue.workbook"), () -> writeIssued(issued, work));
-        answers.put(words.get("issue.show"), jobs::showIssued);
-        answers.put(words.get("notice.close"), () -> {});
-        notice.show(
-                Tone.GOOD, words.format("issue.done", Map.of("name", issued.name(), "file", issued.file())), answers);
-    }
-
-    private void writeIssued(IssuedQuote issued, QuoteWork work) {
-        Path out = issued.file().resolveSibling(issued.name() + ".xlsx");
-        try {
-            work.write(issued, out);
-            written(out);
-        } catch (RuntimeException refused) {
-            say(Tone.BAD, words.format("export.refused", Map.of("reason", String.valueOf(refused.getMessage()))));
-        }
+        notices.issued(issued, work);
     }
 
     /** Goes on to the next of the three panes. */

@@ -3,7 +3,6 @@ package twinfeed.desktop.session;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.atomic.AtomicLong;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
@@ -35,8 +34,7 @@ public final class JobSession {
     private final QuoteEdits quoteEdits;
     private final Runnable otherPrices;
     private final Runnable decisions;
-    private final AtomicLong changes = new AtomicLong();
-    private boolean oldChanges;
+    private final UnsavedChanges unsaved;
     private Path file;
     private FileMark mark;
     private @Nullable JobResult result;
@@ -56,7 +54,7 @@ public final class JobSession {
         this.file = open.opened().file();
         this.mark = open.mark();
         this.edits = new SurveyEdits(open.rescued());
-        this.oldChanges = !open.rescued() && rescue().there();
+        this.unsaved = new UnsavedChanges(threads, !open.rescued() && new Rescue(file).there());
         this.desk = desk;
         this.threads = threads;
         this.recalculation = new Recalculation<>(threads.display());
@@ -64,7 +62,7 @@ public final class JobSession {
             job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
         }
         edits.changed().listen(this::recalculate);
-        edits.changed().listen(this::keepCopy);
+        edits.changed().listen(() -> unsaved.keep(rescue(), EcoreUtil.copy(job), edits.dirty()));
         this.faults = new FaultSearch(this, threads);
         this.completion = new CompletionWork(this, threads);
         this.quoteEdits = new QuoteEdits(job, edits);
@@ -102,42 +100,13 @@ public final class JobSession {
 
     /** Whether changes of an earlier sitting wait for somebody to say what is to become of them. */
     public boolean oldChanges() {
-        return oldChanges;
+        return unsaved.old();
     }
 
     /** Nobody wants the changes of an earlier sitting. */
     public void dropOldChanges() {
-        oldChanges = false;
+        unsaved.forgetOld();
         rescue().drop();
-    }
-
-    /** While changes of an earlier sitting wait for an answer, no copy of newer ones may take their place. */
-    private void keepCopy() {
-        if (oldChanges) {
-            return;
-        }
-        long change = changes.incrementAndGet();
-        Rescue rescue = rescue();
-        Job copy = EcoreUtil.copy(job);
-        boolean dirty = edits.dirty();
-        threads.quick().execute(() -> {
-            if (change == changes.get()) {
-                if (dirty) {
-                    rescue.write(copy);
-                } else {
-                    rescue.drop();
-                }
-            }
-        });
-    }
-
-    /** What was saved or given up needs no copy, also none that is just being written. */
-    private void dropCopy() {
-        if (!oldChanges) {
-            changes.incrementAndGet();
-            Rescue rescue = rescue();
-            threads.quick().execute(rescue::drop);
-        }
     }
 
     /** The whole job; change it by {@link #edits()} only. */
@@ -255,7 +224,7 @@ public final class JobSession {
         mark = new FileMark(
                 JobFile.save(job, file, new FileFingerprint(mark.content())).digest());
         edits.saved();
-        dropCopy();
+        unsaved.drop(rescue());
     }
 
     /**
@@ -269,10 +238,10 @@ public final class JobSession {
         Job moved = EcoreUtil.copy(job);
         new Companions(file, target).move(moved);
         JobFile.save(moved, target);
-        dropCopy();
+        unsaved.drop(rescue());
         new Companions(file, target).move(job);
         file = target;
-        oldChanges = false;
+        unsaved.forgetOld();
         acceptOutside();
         edits.saved();
     }
@@ -324,6 +293,6 @@ public final class JobSession {
     public void close() {
         otherPrices.run();
         decisions.run();
-        dropCopy();
+        unsaved.drop(rescue());
     }
 }
