@@ -25,13 +25,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Nothing that a customer gets tells what a thing costs the firm or how the price was made of it, hidden or not: every part of the
  * workbook, every stream and text of the PDF, its metadata, and the JSON are read for figures that stand nowhere else.
  */
-class CustomerOutputTest {
+class CustomerOutputTest extends DemoFolder {
     /** Costs, a markup and a margin that no price, sum or result happens to equal. */
     private static final List<String> SECRETS = List.of("17.7319", "23.9173", "0.31737", "31.737", "0.2719");
 
@@ -41,17 +40,8 @@ class CustomerOutputTest {
             secret-b,Another item,each,23.9173,,,0.2719,standard,Secret supplier,,,,,
             """;
 
-    @TempDir
-    private Path folder;
-
-    private Path job;
-    private Path book;
-
     @BeforeEach
     void copyDemo() throws IOException {
-        job = copy("alder-beck.job");
-        book = copy("prices.csv");
-        copy("heaters.catalogue");
         // Every item of the book gets a cost, and its price by a markup, so that all that is offered has both to hide.
         List<String> lines = new ArrayList<>();
         boolean items = false;
@@ -68,10 +58,6 @@ class CustomerOutputTest {
             items |= line.startsWith("code,");
         }
         Files.writeString(book, String.join("\n", lines) + "\n" + ITEMS);
-    }
-
-    private Path copy(String name) throws IOException {
-        return Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
     }
 
     private static void open(String where, String text) {

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,23 +21,10 @@ import twinfeed.usecase.TwinfeedService;
 
 /** Files that anybody may have written: what is wrong is named in a line, and nothing reaches further. */
 @Timeout(120)
-class HostileInputTest {
-    @TempDir
-    private Path folder;
-
-    private Path job;
-    private Path book;
-
+class HostileInputTest extends DemoFolder {
     @BeforeEach
     void copyDemo() throws IOException {
-        job = copy("alder-beck.job");
-        book = copy("prices.csv");
-        copy("heaters.catalogue");
         copy("alder-beck-loft.jpg");
-    }
-
-    private Path copy(String name) throws IOException {
-        return Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
     }
 
     private void change(Path file, String from, String to) throws IOException {

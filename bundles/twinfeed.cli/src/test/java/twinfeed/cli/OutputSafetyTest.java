@@ -16,23 +16,13 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A slip of the keyboard costs no survey, no price book and no issued quote. */
-class OutputSafetyTest {
-    @TempDir
-    private Path folder;
-
-    private Path job;
-    private Path book;
-
+class OutputSafetyTest extends DemoFolder {
     @BeforeEach
     void copyDemo() throws IOException {
-        job = copy("alder-beck.job");
-        book = copy("prices.csv");
-        copy("heaters.catalogue");
         copy("dwellings.csv");
         copy("firm.properties");
         copy("alder-beck-loft.jpg");
@@ -42,10 +32,6 @@ class OutputSafetyTest {
                 Files.copy(logo, folder.resolve(logo.getFileName()));
             }
         }
-    }
-
-    private Path copy(String name) throws IOException {
-        return Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
     }
 
     private Map<String, String> contents() throws IOException {

@@ -14,29 +14,16 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class QuoteVerbTest {
-    @TempDir
-    private Path folder;
-
-    private Path job;
-    private Path book;
+class QuoteVerbTest extends DemoFolder {
     private Path out;
 
     @BeforeEach
     void copyDemo() throws IOException {
-        job = copy("alder-beck.job");
-        book = copy("prices.csv");
-        copy("heaters.catalogue");
         out = folder.resolve("quote.xlsx");
-    }
-
-    private Path copy(String name) throws IOException {
-        return Files.copy(Run.DEMO.resolve(name), folder.resolve(name));
     }
 
     private Run quote() {
