@@ -3,6 +3,7 @@ package twinfeed.calculator;
 
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
@@ -30,6 +31,23 @@ public final class Fixtures {
                 false,
                 0,
                 survey -> survey.setNotes((survey.getNotes() == null ? "" : survey.getNotes()) + id + " "));
+    }
+
+    /** Ids of the works that a finding offers. */
+    public static List<String> works(Finding finding) {
+        return finding.remedies().stream().map(Remedy::id).toList();
+    }
+
+    /** A copy of a house in which a work of a finding is done. */
+    public static Survey after(Survey house, Finding finding, String work) {
+        Survey copy = EcoreUtil.copy(house);
+        finding.remedies().stream()
+                .filter(each -> each.id().equals(work))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(work + " is not among " + works(finding)))
+                .edit()
+                .accept(copy);
+        return copy;
     }
 
     public static Candidate candidate() {

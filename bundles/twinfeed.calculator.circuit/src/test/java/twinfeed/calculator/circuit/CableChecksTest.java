@@ -40,7 +40,6 @@ import twinfeed.units.Length;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
 import twinfeed.units.Voltage;
-import twinfeed.units.text.Texts;
 
 /** Currents, capacity, drop and what arrives; expected values by hand from the tables, sources beside them. */
 class CableChecksTest {
@@ -356,15 +355,9 @@ class CableChecksTest {
 
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor(
-                    "taker",
-                    "1",
-                    new Texts(Taker.class, "none"),
-                    List.of(),
-                    List.of(SharedQuantity.DELIVERED_POWER),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            return CalculatorDescriptor.of(Taker.class)
+                    .takes(SharedQuantity.DELIVERED_POWER)
+                    .build();
         }
 
         @Override

@@ -4,6 +4,8 @@ package twinfeed.calculator.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.Fixtures.after;
+import static twinfeed.calculator.Fixtures.works;
 import static twinfeed.calculator.circuit.Surveys.finding;
 import static twinfeed.calculator.circuit.Surveys.limit;
 import static twinfeed.calculator.circuit.Surveys.sentence;
@@ -11,13 +13,11 @@ import static twinfeed.calculator.circuit.Surveys.value;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
@@ -58,21 +58,6 @@ class OrdinaryHousesTest {
                 .filter(each -> each.outcome() == Outcome.CANNOT_TELL)
                 .map(each -> each.check().key())
                 .toList();
-    }
-
-    private static List<String> works(Finding finding) {
-        return finding.remedies().stream().map(Remedy::id).toList();
-    }
-
-    private static Survey after(Survey house, Finding finding, String work) {
-        Survey copy = EcoreUtil.copy(house);
-        finding.remedies().stream()
-                .filter(each -> each.id().equals(work))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError(work + " is not among " + works(finding)))
-                .edit()
-                .accept(copy);
-        return copy;
     }
 
     private void houseWideRccb() {

@@ -4,10 +4,11 @@ package twinfeed.calculator.demand;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.Fixtures.after;
+import static twinfeed.calculator.Fixtures.works;
 
 import java.util.List;
 import java.util.Locale;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
@@ -24,7 +25,6 @@ import twinfeed.model.survey.Load;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Current;
 import twinfeed.units.Power;
-import twinfeed.units.text.Texts;
 
 /** The demand of a house; expected sums by hand from the On-Site Guide's table A1 (memory). */
 class DemandChecksTest {
@@ -40,15 +40,9 @@ class DemandChecksTest {
     private static final class Given implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor(
-                    "given",
-                    "1",
-                    new Texts(Given.class, "none"),
-                    List.of(SharedQuantity.DESIGN_CURRENT),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            return CalculatorDescriptor.of(Given.class)
+                    .gives(SharedQuantity.DESIGN_CURRENT)
+                    .build();
         }
 
         @Override
@@ -81,21 +75,6 @@ class DemandChecksTest {
             throw new AssertionError(finding.check().key() + " has no figures");
         }
         return figures.value();
-    }
-
-    private static List<String> works(Finding finding) {
-        return finding.remedies().stream().map(Remedy::id).toList();
-    }
-
-    private static Survey after(Survey survey, Finding finding, String work) {
-        Survey copy = EcoreUtil.copy(survey);
-        finding.remedies().stream()
-                .filter(each -> each.id().equals(work))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError(work + " is not among " + works(finding)))
-                .edit()
-                .accept(copy);
-        return copy;
     }
 
     @Test

@@ -32,7 +32,6 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Current;
 import twinfeed.units.Power;
 import twinfeed.units.Voltage;
-import twinfeed.units.text.Texts;
 
 /** Ordinary houses: like for like is advice, and added load has the least of several remedies. All of them are invented. */
 class OrdinaryHousesTest {
@@ -43,15 +42,9 @@ class OrdinaryHousesTest {
     private static final class DesignCurrent implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor(
-                    "current",
-                    "1",
-                    new Texts(DesignCurrent.class, "none"),
-                    List.of(SharedQuantity.DESIGN_CURRENT),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            return CalculatorDescriptor.of(DesignCurrent.class)
+                    .gives(SharedQuantity.DESIGN_CURRENT)
+                    .build();
         }
 
         @Override

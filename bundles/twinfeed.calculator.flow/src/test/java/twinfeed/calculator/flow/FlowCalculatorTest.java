@@ -34,15 +34,9 @@ class FlowCalculatorTest {
     private record Cable(double ohm) implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            return new CalculatorDescriptor(
-                    "cable",
-                    "1",
-                    Runner.TEXTS,
-                    List.of(SharedQuantity.DELIVERED_POWER),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            return CalculatorDescriptor.of(Cable.class)
+                    .gives(SharedQuantity.DELIVERED_POWER)
+                    .build();
         }
 
         @Override
