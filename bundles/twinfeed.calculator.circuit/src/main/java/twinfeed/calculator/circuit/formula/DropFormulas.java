@@ -83,14 +83,7 @@ public final class DropFormulas {
                 .input("Ur", "ratedVoltage", given.si("rated"), "V", "")
                 .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "");
         FormulaArguments.Factors factors = given.factors(working, method);
-        CableSegment segment = new CableSegment(
-                given.si("length"),
-                size.dropVPerAm(),
-                given.tabulatedA(size, method),
-                factors.ca(),
-                factors.cg(),
-                factors.ci(),
-                factors.cf());
+        CableSegment segment = given.segment(size, method, factors);
         double elementOhm = Heat.elementResistance(given.si("power"), given.si("rated"));
         double terminalV = Cable.terminalVoltageV(
                 given.si("supply"), elementOhm, List.of(segment), ConductorTemperature.BY_CURRENT);

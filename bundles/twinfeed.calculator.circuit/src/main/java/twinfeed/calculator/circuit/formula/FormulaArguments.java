@@ -14,6 +14,7 @@ import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.engineering.cable.CableSegment;
 
 /** The arguments of a formula, looked up in the rule set; what is not in a table is refused with what the table has. */
 public final class FormulaArguments {
@@ -183,6 +184,24 @@ public final class FormulaArguments {
                     .step("Ib", "designCurrent", "Pr / Ur", "A", "");
         }
         return working.value("Ib");
+    }
+
+    /** The cable as one segment of the length given. */
+    CableSegment segment(CableSize size, Method method, Factors factors) {
+        return new CableSegment(
+                si("length"),
+                size.dropVPerAm(),
+                tabulatedA(size, method),
+                factors.ca(),
+                factors.cg(),
+                factors.ci(),
+                factors.cf());
+    }
+
+    /** Adds the limit dUmax of the voltage drop and the cable's drop g. */
+    Working.Builder addDrop(Working.Builder working, double gradientVPerAm) {
+        return working.input("dUmax", "dropLimit", dropLimitV(), "V", rules.source("drop.limit"))
+                .input("g", "dropGradient", gradientVPerAm * 1000, "mV/A/m", rules.tableSource("cables"));
     }
 
     /** Adds the factors Ca, Cg, Ci and Cf. */

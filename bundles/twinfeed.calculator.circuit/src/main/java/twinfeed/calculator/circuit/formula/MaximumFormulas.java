@@ -97,18 +97,7 @@ public final class MaximumFormulas {
     private static Solution byDrop(FormulaArguments given, Working.Builder working) {
         double currentA = given.current(working);
         double gradient = given.gradientVPerAm();
-        working.input(
-                        "dUmax",
-                        "dropLimit",
-                        given.dropLimitV(),
-                        "V",
-                        given.rules().source("drop.limit"))
-                .input(
-                        "g",
-                        "dropGradient",
-                        gradient * 1000,
-                        "mV/A/m",
-                        given.rules().tableSource("cables"))
+        given.addDrop(working, gradient)
                 .step(
                         "Ld",
                         "runByDrop",
@@ -154,14 +143,7 @@ public final class MaximumFormulas {
         FormulaArguments.Factors factors = given.factors(working, method);
         working.step(
                 "Iz", "capacity", "It * Ca * Cg * Ci * Cf", "A", given.rules().text("cite.capacity"));
-        CableSegment segment = new CableSegment(
-                given.si("length"),
-                size.dropVPerAm(),
-                given.tabulatedA(size, method),
-                factors.ca(),
-                factors.cg(),
-                factors.ci(),
-                factors.cf());
+        CableSegment segment = given.segment(size, method, factors);
         Solution power = Cable.highestPowerW(ratingA, given.si("rated"), List.of(segment), given.dropLimitV());
         if (!power.isPresent()) {
             return Answer.none("deviceAboveCapacity", working.build());
@@ -172,19 +154,7 @@ public final class MaximumFormulas {
     private static Answer power(FormulaArguments given, Working.Builder working, CableSegment segment, double powerW) {
         double ratedV = given.si("rated");
         double ratingA = given.si("rating");
-        working.input("Ur", "ratedVoltage", ratedV, "V", "")
-                .input(
-                        "dUmax",
-                        "dropLimit",
-                        given.dropLimitV(),
-                        "V",
-                        given.rules().source("drop.limit"))
-                .input(
-                        "g",
-                        "dropGradient",
-                        segment.dropVPerAm() * 1000,
-                        "mV/A/m",
-                        given.rules().tableSource("cables"))
+        given.addDrop(working.input("Ur", "ratedVoltage", ratedV, "V", ""), segment.dropVPerAm())
                 .input("L", "length", segment.lengthM(), "m", "")
                 .step("r", "loopResistance", "g * L / 1000", "ohm", "")
                 .step("P", "highestPower", "Ur * if(r * In <= dUmax, In, dUmax / r) / 1000", "kW", "");
