@@ -34,17 +34,8 @@ final class FaultDataReader {
         table.rows().forEach(rows::add);
         rows.whole();
         Map<String, Observation> joined = new LinkedHashMap<>();
-        rows.observations.forEach((key, each) -> joined.put(
-                key,
-                new Observation(
-                        key,
-                        each.place(),
-                        each.after(),
-                        each.powered(),
-                        each.minutes(),
-                        each.otherwise(),
-                        each.reason(),
-                        rows.likelihoods.getOrDefault(key, Map.of()))));
+        rows.observations.forEach(
+                (key, each) -> joined.put(key, each.withLikelihoods(rows.likelihoods.getOrDefault(key, Map.of()))));
         return new FaultData(table.source(), table.sure(), rows.parts, joined, rows.ordered(), rows.limits);
     }
 

@@ -32,6 +32,11 @@ public record Observation(
         likelihoods = Map.copyOf(likelihoods);
     }
 
+    /** The same question with other chances of "yes" by part. */
+    public Observation withLikelihoods(Map<String, Double> others) {
+        return new Observation(key, place, after, powered, minutes, otherwise, reason, others);
+    }
+
     /**
      * Whether it is a question at all.
      *

@@ -166,17 +166,7 @@ class SimulatedVisitsTest {
             Map<String, Double> moved = new LinkedHashMap<>();
             each.likelihoods()
                     .forEach((part, chance) -> moved.put(keys.get((keys.indexOf(part) + 1) % keys.size()), chance));
-            observations.put(
-                    key,
-                    new Observation(
-                            key,
-                            each.place(),
-                            each.after(),
-                            each.powered(),
-                            each.minutes(),
-                            each.otherwise(),
-                            each.reason(),
-                            moved));
+            observations.put(key, each.withLikelihoods(moved));
         });
         return new FaultData(DATA.source(), DATA.sure(), DATA.parts(), observations, DATA.first(), DATA.limits());
     }
