@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -35,20 +36,40 @@ import twinfeed.units.Quantities;
 import twinfeed.units.text.Texts;
 
 /**
- * What every calculator has to keep. A bundle extends this class with its calculators, and with a survey and a heater that have
+ * What every calculator has to keep. A bundle extends this class with its calculator, and with a survey and a heater that have
  * every reading which its checks need.
  */
 public abstract class CalculatorContract {
     private static final double TOLERANCE = 1e-9;
 
-    /** The calculators under test. */
-    protected abstract List<Calculator> calculators();
+    private final List<Calculator> calculators;
+    private final Supplier<Survey> surveys;
+    private final Supplier<Heater> heaters;
 
-    /** A survey with every reading that the checks need; a new one at each call. */
-    protected abstract Survey survey();
+    /**
+     * For a bundle's calculator.
+     *
+     * @param calculator the calculator under test
+     * @param surveys a survey with every reading that the checks need; a new one at each call
+     * @param heaters a heater with every datum that the checks need; a new one at each call
+     */
+    protected CalculatorContract(Calculator calculator, Supplier<Survey> surveys, Supplier<Heater> heaters) {
+        this.calculators = List.of(calculator);
+        this.surveys = surveys;
+        this.heaters = heaters;
+    }
 
-    /** A heater with every datum that the checks need; a new one at each call. */
-    protected abstract Heater heater();
+    private List<Calculator> calculators() {
+        return calculators;
+    }
+
+    private Survey survey() {
+        return surveys.get();
+    }
+
+    private Heater heater() {
+        return heaters.get();
+    }
 
     private Runner runner() {
         Set<SharedQuantity> wanted = new LinkedHashSet<>();

@@ -11,14 +11,11 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import twinfeed.calculator.Assessor;
-import twinfeed.calculator.Calculator;
-import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.StandInCalculator;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
@@ -35,26 +32,9 @@ import twinfeed.units.Voltage;
 
 /** Ordinary houses: like for like is advice, and added load has the least of several remedies. All of them are invented. */
 class OrdinaryHousesTest {
-    private static final Runner RUNNER =
-            new Runner(List.of(new DemandCalculator(), new DesignCurrent()), (mean, spread, day, southern) -> mean);
-
-    /** Gives the design current, as the circuit's calculator does. */
-    private static final class DesignCurrent implements Calculator {
-        @Override
-        public CalculatorDescriptor statement() {
-            return CalculatorDescriptor.of(DesignCurrent.class)
-                    .gives(SharedQuantity.DESIGN_CURRENT)
-                    .build();
-        }
-
-        @Override
-        public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> exchange.give(
-                    SharedQuantity.DESIGN_CURRENT,
-                    candidate.heater().getPower().si()
-                            / candidate.heater().getVoltage().si());
-        }
-    }
+    private static final Runner RUNNER = new Runner(
+            List.of(new DemandCalculator(), new StandInCalculator(List.of(SharedQuantity.DESIGN_CURRENT))),
+            (mean, spread, day, southern) -> mean);
 
     private static Heater heater(String id, String power) {
         Heater heater = CatalogueFactory.eINSTANCE.createHeater();
