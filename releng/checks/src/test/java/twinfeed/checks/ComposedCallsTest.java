@@ -152,7 +152,7 @@ class ComposedCallsTest {
             for (MatchResult match : CALL.matcher(text).results().toList()) {
                 String place = Project.ROOT.relativize(file) + ":"
                         + (text.substring(0, match.start()).lines().count());
-                String inside = inside(text, match.end());
+                String inside = CallText.inside(text, match.end());
                 int comma = comma(inside);
                 all.add(new Call(
                         place,
@@ -162,19 +162,6 @@ class ComposedCallsTest {
             }
         }
         return all;
-    }
-
-    /** What stands between the beginning of the key and the end of the call. */
-    private static String inside(String text, int from) {
-        int depth = 1;
-        for (int at = from; at < text.length(); at++) {
-            char c = text.charAt(at);
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (depth == 0) {
-                return text.substring(from, at);
-            }
-        }
-        return text.substring(from);
     }
 
     /** Where the key ends: at the first comma that is in no brackets. */

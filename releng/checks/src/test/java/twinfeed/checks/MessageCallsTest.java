@@ -86,26 +86,13 @@ class MessageCallsTest {
         for (Path file : files(bundle.resolve("src/main/java"), ".java")) {
             String text = Files.readString(file);
             for (MatchResult match : CALL.matcher(text).results().toList()) {
-                String rest = rest(text, match.end());
+                String rest = CallText.inside(text, match.end());
                 String place = Project.ROOT.relativize(file) + ":"
                         + (text.substring(0, match.start()).lines().count());
                 names(rest).ifPresent(names -> all.add(new Call(place, match.group(1), names)));
             }
         }
         return all;
-    }
-
-    /** What stands between the key and the end of the call. */
-    private static String rest(String text, int from) {
-        int depth = 1;
-        for (int at = from; at < text.length(); at++) {
-            char c = text.charAt(at);
-            depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (depth == 0) {
-                return text.substring(from, at);
-            }
-        }
-        return text.substring(from);
     }
 
     /** Names of the values that a call gives; empty where they come in a map that is made elsewhere. */
