@@ -30,7 +30,7 @@ final class Poison {
 
     private static byte[] poisoned(byte[] sheet) {
         return new String(sheet, StandardCharsets.UTF_8)
-                .replaceAll("</f><v>[^<]*</v>", "</f><v>" + NUMBER + "</v>")
+                .replaceAll("(</f>|<f [^>]*/>)<v>[^<]*</v>", "$1<v>" + NUMBER + "</v>")
                 .getBytes(StandardCharsets.UTF_8);
     }
 }

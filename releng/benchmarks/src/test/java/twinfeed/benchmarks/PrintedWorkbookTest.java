@@ -17,7 +17,7 @@ import twinfeed.workbook.Office;
 /** What LibreOffice prints of the workbooks of the demonstration, and how large their files are. */
 class PrintedWorkbookTest {
     private static final int MOST_PAGES = 11;
-    private static final int MOST_BYTES = 400_000;
+    private static final int MOST_BYTES = 250_000;
     private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page[^s]");
 
     private final Books books = new Books();

@@ -93,7 +93,7 @@ public final class PhotoReader {
     private static byte[] encode(BufferedImage image, boolean jpeg) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
         ImageIO.setUseCache(false);
-        if (!ImageIO.write(image, jpeg ? "jpg" : "png", out)) {
+        if (!ImageIO.write(jpeg ? image : Palettes.indexed(image), jpeg ? "jpg" : "png", out)) {
             throw new IOException("the picture cannot be written");
         }
         return out.toByteArray();

@@ -5,12 +5,16 @@ import java.util.function.UnaryOperator;
 import twinfeed.calculator.expression.Expression;
 
 /**
- * Turns an expression of a working into a spreadsheet formula. Every operation is bracketed: spreadsheets bind a sign more tightly
- * than {@code ^} and read {@code a^b^c} from the left (ECMA-376 part 1, 18.17), the grammar of workings does neither.
+ * Turns an expression of a working into a spreadsheet formula. Signs and powers are always bracketed: spreadsheets bind a sign more
+ * tightly than {@code ^} and read {@code a^b^c} from the left (ECMA-376 part 1, 18.17), the grammar of workings does neither. Sums and
+ * products are bracketed where a reader would, and where another order would round otherwise.
  */
 public final class LiveFormula {
     /** Longest formula that every spreadsheet program takes. */
     public static final int LONGEST = 8000;
+
+    /** The rank of a power. */
+    private static final int POWER = 3;
 
     private LiveFormula() {}
 
@@ -39,16 +43,43 @@ public final class LiveFormula {
             out.append(cells.apply(symbol.name()));
         } else if (expression instanceof Expression.Negative negative) {
             out.append("(-");
-            write(negative.operand(), cells, out);
+            operand(negative.operand(), true, cells, out);
             out.append(')');
         } else if (expression instanceof Expression.Binary binary) {
-            pair(binary.left(), String.valueOf(binary.operator()), binary.right(), cells, out.append('('));
-            out.append(')');
+            int rank = rank(binary.operator());
+            operand(binary.left(), rank(binary.left()) < rank || rank == POWER, cells, out);
+            out.append(binary.operator());
+            operand(binary.right(), rank(binary.right()) <= rank, cells, out);
         } else if (expression instanceof Expression.Comparison comparison) {
             pair(comparison.left(), comparison.operator(), comparison.right(), cells, out);
         } else if (expression instanceof Expression.Call call) {
             call(call, cells, out);
         }
+    }
+
+    private static void operand(
+            Expression expression, boolean bracketed, UnaryOperator<String> cells, StringBuilder out) {
+        boolean brackets = bracketed && expression instanceof Expression.Binary;
+        if (brackets) {
+            out.append('(');
+        }
+        write(expression, cells, out);
+        if (brackets) {
+            out.append(')');
+        }
+    }
+
+    /** How tightly an operation binds; what is none binds most tightly. */
+    private static int rank(Expression expression) {
+        return expression instanceof Expression.Binary binary ? rank(binary.operator()) : POWER + 1;
+    }
+
+    private static int rank(char operator) {
+        return switch (operator) {
+            case '+', '-' -> 1;
+            case '*', '/' -> 2;
+            default -> POWER;
+        };
     }
 
     private static void pair(

@@ -17,6 +17,9 @@ import twinfeed.workbook.writer.SheetWriter;
 public final class ResultRows {
     private static final int VALUE = 2;
 
+    /** Runs over into the empty cell beside it: a merged one in each of a thousand rows would cost more than the rows. */
+    private static final CellStyle HEAD = SheetStyles.BOLD.single();
+
     private final QuoteSheets sheets;
     private final SheetWriter page;
     private final OutcomeText answers;
@@ -52,7 +55,7 @@ public final class ResultRows {
 
     private String figure(String key, double value, @Nullable String formula, Finding finding) {
         CellStyle look = SheetStyles.LINE.format(NumberFormats.of(value)).lettering(CellStyle.Lettering.BOLD);
-        page.row().text(0, 1, sheets.words().get(key), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
+        page.row().text(0, sheets.words().get(key), HEAD);
         if (formula == null) {
             page.number(VALUE, value, look);
         } else {
@@ -74,8 +77,7 @@ public final class ResultRows {
 
     /** Passes and fails follow from the margin; what the tolerances make of it was sampled and stays as it is. */
     private String answer(Finding finding, @Nullable String passes) {
-        page.row()
-                .text(0, 1, sheets.words().get("result.answer"), SheetStyles.LINE.lettering(CellStyle.Lettering.BOLD));
+        page.row().text(0, sheets.words().get("result.answer"), HEAD);
         CellStyle look = OutcomeText.look(finding, SheetStyles.LINE);
         String text = answers.outcome(finding);
         if (passes != null && follows(finding)) {
@@ -84,7 +86,7 @@ public final class ResultRows {
         } else {
             page.text(VALUE, text, look);
         }
-        page.text(3, 5, finding.getCondition(), SheetStyles.LINE_MUTED);
+        page.text(3, finding.getCondition(), SheetStyles.MUTED.single());
         return page.fullAddress(VALUE);
     }
 

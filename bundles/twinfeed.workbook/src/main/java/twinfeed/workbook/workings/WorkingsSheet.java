@@ -59,7 +59,7 @@ public final class WorkingsSheet {
      */
     public Map<Finding, ResultCells> write() {
         page.setup().landscape();
-        page.plainRows();
+        page.plainRows().shareFormulas();
         page.columns(13, 46, 15, 10, 42, 40, 15, 15, 15, 15, 15, 15, 15);
         sheets.head(page, "workings", LAST);
         page.row().text(0, LAST, sheets.words().get("workings.print"), SheetStyles.MUTED);

@@ -27,36 +27,52 @@ final class RowWriter implements AutoCloseable {
     /** Buffer of the writer; larger than most sheets' rows. */
     private static final int BUFFER = 16_384;
 
+    /** Empty cells that are written rather than skipped. */
+    private static final int FEW = 3;
+
     private final @Nullable ByteArrayOutputStream memory;
     private final @Nullable Path file;
+    private final @Nullable SharedStrings strings;
     private final Writer out;
+    private @Nullable SharedFormulas formulas;
     private int rowNumber;
     private int next;
     private double plain = -1;
 
-    private RowWriter(@Nullable ByteArrayOutputStream memory, @Nullable Path file, OutputStream stream) {
+    private RowWriter(
+            @Nullable ByteArrayOutputStream memory,
+            @Nullable Path file,
+            @Nullable SharedStrings strings,
+            OutputStream stream) {
         this.memory = memory;
         this.file = file;
+        this.strings = strings;
         this.out = new java.io.BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), BUFFER);
     }
 
-    /** Rows kept in memory. */
-    static RowWriter inMemory() {
+    /** Rows kept in memory, their texts in the book's table. */
+    static RowWriter inMemory(SharedStrings strings) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(BUFFER);
-        return new RowWriter(bytes, null, bytes);
+        return new RowWriter(bytes, null, strings, bytes);
     }
 
-    /** Rows kept in a temporary file, so that there may be any number of them. */
+    /** Rows kept in a temporary file with their texts, so that there may be any number of them. */
     static RowWriter inFile() throws IOException {
         Path file = Files.createTempFile("twinfeed-rows", ".xml");
-        return new RowWriter(null, file, Files.newOutputStream(file));
+        return new RowWriter(null, file, null, Files.newOutputStream(file));
+    }
+
+    /** From now on a formula that follows from an earlier one by moving it is written as such; only of rows kept in memory. */
+    void shareFormulas() {
+        formulas = memory == null ? null : new SharedFormulas();
     }
 
     /** The rows, complete and to be read once more. */
     InputStream open() throws IOException {
         out.flush();
         if (memory != null) {
-            return new ByteArrayInputStream(memory.toByteArray());
+            byte[] bytes = memory.toByteArray();
+            return new ByteArrayInputStream(formulas == null ? bytes : formulas.complete(bytes));
         }
         if (file == null) {
             throw new IllegalStateException("rows without a place");
@@ -104,6 +120,11 @@ final class RowWriter implements AutoCloseable {
 
     /** A text. */
     void text(int column, int style, String text) {
+        if (strings != null) {
+            open(column, style, " t=\"s\"");
+            put("><v>", Integer.toString(strings.index(text)), "</v></c>");
+            return;
+        }
         open(column, style, " t=\"inlineStr\"");
         put(text.isEmpty() || text.strip().length() == text.length() ? "><is><t>" : "><is><t xml:space=\"preserve\">");
         put(XmlText.of(text), "</t></is></c>");
@@ -112,18 +133,47 @@ final class RowWriter implements AutoCloseable {
     /** A formula with a number that it gives. */
     void formula(int column, int style, String formula, double value) {
         open(column, style, "");
-        put("><f>", XmlText.of(formula), "</f><v>", number(plain > 0 ? rounded(value) : value), "</v></c>");
+        put(">");
+        formula(column, formula);
+        put("<v>", number(rounded(value)), "</v></c>");
     }
 
     /** A formula with a text that it gives. */
     void formula(int column, int style, String formula, String text) {
         open(column, style, " t=\"str\"");
-        put("><f>", XmlText.of(formula), "</f><v>", XmlText.of(text), "</v></c>");
+        put(">");
+        formula(column, formula);
+        put("<v>", XmlText.of(text), "</v></c>");
+    }
+
+    private void formula(int column, String formula) {
+        if (formulas == null || memory == null) {
+            put("<f>", XmlText.of(formula), "</f>");
+            return;
+        }
+        String known = formulas.known(rowNumber, column, formula);
+        if (known != null) {
+            put(known);
+            return;
+        }
+        put("<f");
+        flush();
+        formulas.first(rowNumber, column, formula, memory.size());
+        put(">", XmlText.of(SharedFormulas.anchored(rowNumber, column, formula)), "</f>");
+    }
+
+    private void flush() {
+        try {
+            out.flush();
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException("rows of a sheet", unwritable);
+        }
     }
 
     private void open(int column, int style, String type) {
-        // A cell that follows the last one needs no reference (18.3.1.4), which makes large sheets a third smaller.
-        if (column == next) {
+        // A cell that follows the last one needs no reference (18.3.1.4), which makes large sheets a third smaller; so do a few empty cells.
+        if (column >= next && column - next <= FEW) {
+            put("<c/>".repeat(column - next));
             put("<c s=\"", Integer.toString(style), "\"", type);
         } else {
             put("<c r=\"", CellReference.convertNumToColString(column), Integer.toString(rowNumber));
@@ -132,11 +182,11 @@ final class RowWriter implements AutoCloseable {
         next = column + 1;
     }
 
-    /** Twelve digits of what a formula gives: nobody reads more, and each digit costs its place. */
+    /** Eleven digits of what a formula gives: nobody reads more, and each digit costs its place. */
     private static double rounded(double value) {
         return value == 0 || Double.isNaN(value) || Double.isInfinite(value)
                 ? value
-                : new BigDecimal(value).round(new MathContext(12)).doubleValue();
+                : new BigDecimal(value).round(new MathContext(11)).doubleValue();
     }
 
     private static String number(double value) {

@@ -95,6 +95,15 @@ public final class SheetWriter {
         return this;
     }
 
+    /**
+     * From now on a formula that follows from an earlier one by moving it, as a filled-down one does, is written as such (ECMA-376 part 1,
+     * 18.3.1.40): for a sheet where the same computations stand many times.
+     */
+    public SheetWriter shareFormulas() {
+        rows.shareFormulas();
+        return this;
+    }
+
     /** Makes a cell of the present row a link to a cell of the book. */
     public SheetWriter link(int column, String address) {
         XSSFHyperlink link = book.under().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);

@@ -83,6 +83,13 @@ final class SortedZip extends ZipArchiveOutputStream {
         // Holds no resource.
     }
 
+    /** Replaces the content of a part that is there. */
+    void replace(String partName, byte[] content) {
+        if (parts.replace(partName, content) == null) {
+            throw new IllegalStateException("a book without " + partName);
+        }
+    }
+
     /** Packs all parts; the stream is flushed and left open. */
     void pack(OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out);

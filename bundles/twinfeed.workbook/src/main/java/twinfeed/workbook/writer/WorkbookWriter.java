@@ -20,9 +20,13 @@ import twinfeed.document.Palette;
  * come and put in their place at the end. Not for threads.
  */
 public final class WorkbookWriter implements AutoCloseable {
+    /** The part that POI writes for the table of texts. */
+    private static final String STRINGS = "xl/sharedStrings.xml";
+
     private final XSSFWorkbook workbook = new XSSFWorkbook();
     private final List<SheetWriter> pages = new ArrayList<>();
     private final CellStyles looks;
+    private final SharedStrings strings = new SharedStrings();
     private final boolean inMemory;
     private final Locale locale;
 
@@ -46,8 +50,8 @@ public final class WorkbookWriter implements AutoCloseable {
      * @throws IOException if there is no room for temporary files
      */
     public SheetWriter page(String name) throws IOException {
-        SheetWriter page =
-                new SheetWriter(this, workbook.createSheet(name), inMemory ? RowWriter.inMemory() : RowWriter.inFile());
+        RowWriter rows = inMemory ? RowWriter.inMemory(strings) : RowWriter.inFile();
+        SheetWriter page = new SheetWriter(this, workbook.createSheet(name), rows);
         pages.add(page);
         return page;
     }
@@ -97,6 +101,7 @@ public final class WorkbookWriter implements AutoCloseable {
             zip.rows(part.substring(1), page.rows());
         }
         workbook.write(zip);
+        zip.replace(STRINGS, strings.part());
         zip.pack(out);
     }
 
