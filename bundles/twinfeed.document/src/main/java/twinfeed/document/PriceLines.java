@@ -2,7 +2,6 @@
 package twinfeed.document;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -24,7 +23,6 @@ final class PriceLines {
     private static final String CONTINGENCY = "contingency";
     private static final List<String> ORDER =
             List.of("unit", "remedial", "labour", "testing", "travel", "making-good", CONTINGENCY, "discount");
-    private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     private final List<QuoteOption> options;
     private final DocumentTexts words;
@@ -101,37 +99,8 @@ final class PriceLines {
 
     /** What a tradesperson writes: "Cable 10 mm², 8.5 m", "Labour: change the heater, 50 min", "Contingency, 5 %". */
     private String what(QuoteLine line) {
-        String quantity = quantity(line);
+        String quantity = new QuantityText(words).behind(line);
         return quantity.isEmpty() ? text(line.getDescription()) : text(line.getDescription()) + ", " + quantity;
-    }
-
-    private String quantity(QuoteLine line) {
-        BigDecimal quantity = line.getQuantity();
-        String unit = text(line.getUnit());
-        if (quantity == null) {
-            return "";
-        }
-        if (CONTINGENCY.equals(line.getCode())) {
-            return words.percent(quantity);
-        }
-        if (unit.equals(words.get("unit.h"))) {
-            return minutes(
-                    quantity.multiply(MINUTES).setScale(0, RoundingMode.HALF_UP).intValue());
-        }
-        boolean length = unit.equals("m");
-        if (!length && quantity.compareTo(BigDecimal.ONE) == 0) {
-            return "";
-        }
-        String figure = words.exact(quantity);
-        return length ? figure + " m" : figure + " ×";
-    }
-
-    private String minutes(int minutes) {
-        if (minutes < 60) {
-            return minutes + " min";
-        }
-        String hours = minutes / 60 + " " + words.get("unit.h");
-        return minutes % 60 == 0 ? hours : hours + " " + minutes % 60 + " min";
     }
 
     /** Tax by rate, in the words of the quote. */

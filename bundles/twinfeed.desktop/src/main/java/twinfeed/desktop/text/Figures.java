@@ -64,16 +64,6 @@ public final class Figures {
         return numbers.shortPercent(share);
     }
 
-    /** A quantity on a quote: no more decimals than it has. */
-    public String quantity(@Nullable BigDecimal quantity) {
-        if (quantity == null) {
-            return "";
-        }
-        return number(
-                quantity.doubleValue(),
-                Math.max(0, quantity.stripTrailingZeros().scale()));
-    }
-
     /** An amount of money; empty if there is none. */
     public String money(@Nullable BigDecimal amount, @Nullable String currency) {
         if (amount == null) {

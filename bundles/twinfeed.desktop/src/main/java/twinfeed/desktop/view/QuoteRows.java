@@ -15,6 +15,7 @@ import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.TaxSum;
+import twinfeed.usecase.LineQuantity;
 import twinfeed.usecase.choices.AppliedChoices;
 import twinfeed.usecase.choices.QuoteChoices;
 
@@ -58,7 +59,7 @@ public final class QuoteRows {
     }
 
     private QuoteRow line(QuoteLine line, @Nullable String currency, HandMade hand) {
-        String quantity = (figures.quantity(line.getQuantity()) + " " + text(line.getUnit())).strip();
+        String quantity = LineQuantity.of(line, words.locale());
         return new QuoteRow(
                 Level.LINE,
                 text(line.getDescription()),

@@ -176,7 +176,10 @@ final class ViewTest {
         assertEquals(
                 List.of("", "£99.50", "£100.01", "£20.02", "£120.03"),
                 rows.stream().map(QuoteRow::net).toList());
-        assertEquals("1 each", rows.get(1).quantity());
+        assertEquals("1", rows.get(1).quantity());
+        line.setUnit("h");
+        line.setQuantity(new BigDecimal("0.8333"));
+        assertEquals("50 min", new QuoteRows(words).of(quote, option).get(1).quantity());
     }
 
     @Test
