@@ -33,10 +33,12 @@ final class AssessmentMapper {
     private final FindingText words;
     private final WorkOrder order;
     private final Locale locale;
+    private final SourceText sources;
 
     AssessmentMapper(Runner runner, Locale locale) {
         this.runner = runner;
         this.locale = locale;
+        this.sources = new SourceText(locale);
         this.words = new FindingText(runner, locale);
         this.order = new WorkOrder(runner.calculators());
     }
@@ -52,7 +54,7 @@ final class AssessmentMapper {
     Assessment record(Survey survey, AssessmentResult assessed, List<WorkPlan> plans, String program) {
         Assessment record = MAKE.createAssessment();
         record.setRules(assessed.rules().title());
-        record.setRulesNote(assessed.rules().caution());
+        record.setRulesNote(sources.of(assessed.rules().caution()));
         record.setProgram(program);
         for (int i = 0; i < assessed.options().size(); i++) {
             record.getOptions().add(option(survey, assessed.options().get(i), plans.get(i)));
@@ -121,7 +123,7 @@ final class AssessmentMapper {
         figures(finding, record);
         String condition = words.condition(finding.condition());
         record.setCondition(condition.isEmpty() ? null : condition);
-        record.setSource(finding.source().isEmpty() ? null : finding.source());
+        record.setSource(finding.source().isEmpty() ? null : sources.of(finding.source()));
         chance(finding, record);
         record.getMissing().addAll(words.missing(finding));
         if (withWorking) {
@@ -162,7 +164,7 @@ final class AssessmentMapper {
         record.setValue(step.value());
         record.setUnit(step.unit());
         record.setExpression(step.expression());
-        record.setSource(step.source().isEmpty() ? null : step.source());
+        record.setSource(step.source().isEmpty() ? null : sources.of(step.source()));
         record.setOrigin(origin.isEmpty() ? null : origin);
         return record;
     }
