@@ -15,6 +15,7 @@ import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
@@ -53,7 +54,7 @@ final class AssessmentMapper {
      */
     Assessment record(Survey survey, AssessmentResult assessed, List<WorkPlan> plans, String program) {
         Assessment record = MAKE.createAssessment();
-        record.setRules(assessed.rules().title());
+        record.setRules(sources.of(assessed.rules().title()));
         record.setRulesNote(sources.of(assessed.rules().caution()));
         record.setProgram(program);
         for (int i = 0; i < assessed.options().size(); i++) {

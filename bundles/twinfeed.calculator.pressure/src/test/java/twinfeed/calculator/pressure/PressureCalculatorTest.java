@@ -279,7 +279,7 @@ class PressureCalculatorTest {
         heater.setInletLoss(null);
         assertTrue(assumptions(Samples.survey(), heater)
                 .contains("Loss of strainer and solenoid valve of \"Heater of the test\" taken as 0.05 bar at 12 L/min"
-                        + " (judgement): its instructions do not say"));
+                        + " (engineering judgement): its instructions do not say"));
     }
 
     @Test

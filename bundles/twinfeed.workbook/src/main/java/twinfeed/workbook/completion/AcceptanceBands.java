@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.document.DocumentTexts;
@@ -105,7 +106,8 @@ final class AcceptanceBands {
             return AcceptanceBand.open(key, unit, words.get("basis.unknown"));
         }
         double limit = rules.number(number) * factor;
-        return new AcceptanceBand(key, unit, least ? limit : null, least ? null : limit, rules.source(number));
+        String source = new SourceText(words.locale()).of(rules.source(number));
+        return new AcceptanceBand(key, unit, least ? limit : null, least ? null : limit, source);
     }
 
     private AcceptanceBand loop(OptionAssessment option) {

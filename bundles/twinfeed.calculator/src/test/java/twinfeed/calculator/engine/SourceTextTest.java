@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.calculator.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.usecase;
+package twinfeed.calculator.engine;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -17,13 +17,14 @@ import java.util.regex.Pattern;
  * Sources as readers see them: with one status in the same words everywhere (verified in NAME, unverified, common practice, engineering
  * judgement), and with their text in the reader's language where there are words for it.
  */
-final class SourceText {
+public final class SourceText {
     private static final Map<String, Map<Pattern, String>> FILES = new ConcurrentHashMap<>();
 
     private final Map<Pattern, String> words;
     private final Map<String, String> known = new ConcurrentHashMap<>();
 
-    SourceText(Locale locale) {
+    /** Sources in one language. */
+    public SourceText(Locale locale) {
         words = new LinkedHashMap<>(lines(""));
         String language = locale.getLanguage();
         if (!language.isEmpty() && !language.equals(Locale.ENGLISH.getLanguage())) {
@@ -32,7 +33,7 @@ final class SourceText {
     }
 
     /** The source for readers. */
-    String of(String source) {
+    public String of(String source) {
         return known.computeIfAbsent(source, this::written);
     }
 
