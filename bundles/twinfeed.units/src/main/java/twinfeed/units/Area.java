@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** An area, m2. */
-public final class Area extends Quantity {
+public final class Area extends QuantityOfKind<Area> {
 
     Area(Reading reading) {
-        super(reading);
+        super(reading, Area::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Area extends Quantity {
      */
     public static Area ofSi(double si) {
         return new Area(Reading.ofSi(Kind.AREA, si));
-    }
-
-    @Override
-    public Area withSi(double si) {
-        return new Area(reading().withSi(si));
-    }
-
-    @Override
-    public Area withHalfWidthSi(double halfWidthSi) {
-        return new Area(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Area withStandardUncertaintySi(double uncertaintySi) {
-        return new Area(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** The mass of a solute by volume of water, kg/m3. */
-public final class Concentration extends Quantity {
+public final class Concentration extends QuantityOfKind<Concentration> {
 
     Concentration(Reading reading) {
-        super(reading);
+        super(reading, Concentration::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Concentration extends Quantity {
      */
     public static Concentration ofSi(double si) {
         return new Concentration(Reading.ofSi(Kind.CONCENTRATION, si));
-    }
-
-    @Override
-    public Concentration withSi(double si) {
-        return new Concentration(reading().withSi(si));
-    }
-
-    @Override
-    public Concentration withHalfWidthSi(double halfWidthSi) {
-        return new Concentration(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Concentration withStandardUncertaintySi(double uncertaintySi) {
-        return new Concentration(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A current, A. */
-public final class Current extends Quantity {
+public final class Current extends QuantityOfKind<Current> {
 
     Current(Reading reading) {
-        super(reading);
+        super(reading, Current::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Current extends Quantity {
      */
     public static Current ofSi(double si) {
         return new Current(Reading.ofSi(Kind.CURRENT, si));
-    }
-
-    @Override
-    public Current withSi(double si) {
-        return new Current(reading().withSi(si));
-    }
-
-    @Override
-    public Current withHalfWidthSi(double halfWidthSi) {
-        return new Current(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Current withStandardUncertaintySi(double uncertaintySi) {
-        return new Current(normal(uncertaintySi));
     }
 }

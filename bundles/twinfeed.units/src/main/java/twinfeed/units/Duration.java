@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A length of time, s. */
-public final class Duration extends Quantity {
+public final class Duration extends QuantityOfKind<Duration> {
 
     Duration(Reading reading) {
-        super(reading);
+        super(reading, Duration::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Duration extends Quantity {
      */
     public static Duration ofSi(double si) {
         return new Duration(Reading.ofSi(Kind.DURATION, si));
-    }
-
-    @Override
-    public Duration withSi(double si) {
-        return new Duration(reading().withSi(si));
-    }
-
-    @Override
-    public Duration withHalfWidthSi(double halfWidthSi) {
-        return new Duration(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Duration withStandardUncertaintySi(double uncertaintySi) {
-        return new Duration(normal(uncertaintySi));
     }
 }

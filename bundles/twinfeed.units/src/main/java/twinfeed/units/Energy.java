@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** An energy, J. */
-public final class Energy extends Quantity {
+public final class Energy extends QuantityOfKind<Energy> {
 
     Energy(Reading reading) {
-        super(reading);
+        super(reading, Energy::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Energy extends Quantity {
      */
     public static Energy ofSi(double si) {
         return new Energy(Reading.ofSi(Kind.ENERGY, si));
-    }
-
-    @Override
-    public Energy withSi(double si) {
-        return new Energy(reading().withSi(si));
-    }
-
-    @Override
-    public Energy withHalfWidthSi(double halfWidthSi) {
-        return new Energy(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Energy withStandardUncertaintySi(double uncertaintySi) {
-        return new Energy(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A volume flow, m3/s. */
-public final class Flow extends Quantity {
+public final class Flow extends QuantityOfKind<Flow> {
 
     Flow(Reading reading) {
-        super(reading);
+        super(reading, Flow::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Flow extends Quantity {
      */
     public static Flow ofSi(double si) {
         return new Flow(Reading.ofSi(Kind.FLOW, si));
-    }
-
-    @Override
-    public Flow withSi(double si) {
-        return new Flow(reading().withSi(si));
-    }
-
-    @Override
-    public Flow withHalfWidthSi(double halfWidthSi) {
-        return new Flow(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Flow withStandardUncertaintySi(double uncertaintySi) {
-        return new Flow(normal(uncertaintySi));
     }
 }

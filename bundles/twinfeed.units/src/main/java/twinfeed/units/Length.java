@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A length, m. */
-public final class Length extends Quantity {
+public final class Length extends QuantityOfKind<Length> {
 
     Length(Reading reading) {
-        super(reading);
+        super(reading, Length::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Length extends Quantity {
      */
     public static Length ofSi(double si) {
         return new Length(Reading.ofSi(Kind.LENGTH, si));
-    }
-
-    @Override
-    public Length withSi(double si) {
-        return new Length(reading().withSi(si));
-    }
-
-    @Override
-    public Length withHalfWidthSi(double halfWidthSi) {
-        return new Length(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Length withStandardUncertaintySi(double uncertaintySi) {
-        return new Length(normal(uncertaintySi));
     }
 }

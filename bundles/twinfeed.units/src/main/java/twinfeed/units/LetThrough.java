@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** The let-through energy of a protective device, A2s. */
-public final class LetThrough extends Quantity {
+public final class LetThrough extends QuantityOfKind<LetThrough> {
 
     LetThrough(Reading reading) {
-        super(reading);
+        super(reading, LetThrough::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class LetThrough extends Quantity {
      */
     public static LetThrough ofSi(double si) {
         return new LetThrough(Reading.ofSi(Kind.LET_THROUGH, si));
-    }
-
-    @Override
-    public LetThrough withSi(double si) {
-        return new LetThrough(reading().withSi(si));
-    }
-
-    @Override
-    public LetThrough withHalfWidthSi(double halfWidthSi) {
-        return new LetThrough(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public LetThrough withStandardUncertaintySi(double uncertaintySi) {
-        return new LetThrough(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A mass flow, kg/s. */
-public final class MassFlow extends Quantity {
+public final class MassFlow extends QuantityOfKind<MassFlow> {
 
     MassFlow(Reading reading) {
-        super(reading);
+        super(reading, MassFlow::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class MassFlow extends Quantity {
      */
     public static MassFlow ofSi(double si) {
         return new MassFlow(Reading.ofSi(Kind.MASS_FLOW, si));
-    }
-
-    @Override
-    public MassFlow withSi(double si) {
-        return new MassFlow(reading().withSi(si));
-    }
-
-    @Override
-    public MassFlow withHalfWidthSi(double halfWidthSi) {
-        return new MassFlow(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public MassFlow withStandardUncertaintySi(double uncertaintySi) {
-        return new MassFlow(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A power, W. */
-public final class Power extends Quantity {
+public final class Power extends QuantityOfKind<Power> {
 
     Power(Reading reading) {
-        super(reading);
+        super(reading, Power::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Power extends Quantity {
      */
     public static Power ofSi(double si) {
         return new Power(Reading.ofSi(Kind.POWER, si));
-    }
-
-    @Override
-    public Power withSi(double si) {
-        return new Power(reading().withSi(si));
-    }
-
-    @Override
-    public Power withHalfWidthSi(double halfWidthSi) {
-        return new Power(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Power withStandardUncertaintySi(double uncertaintySi) {
-        return new Power(normal(uncertaintySi));
     }
 }

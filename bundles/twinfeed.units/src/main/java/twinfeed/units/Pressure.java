@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A pressure, Pa; gauge pressure unless its use says otherwise. */
-public final class Pressure extends Quantity {
+public final class Pressure extends QuantityOfKind<Pressure> {
 
     Pressure(Reading reading) {
-        super(reading);
+        super(reading, Pressure::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Pressure extends Quantity {
      */
     public static Pressure ofSi(double si) {
         return new Pressure(Reading.ofSi(Kind.PRESSURE, si));
-    }
-
-    @Override
-    public Pressure withSi(double si) {
-        return new Pressure(reading().withSi(si));
-    }
-
-    @Override
-    public Pressure withHalfWidthSi(double halfWidthSi) {
-        return new Pressure(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Pressure withStandardUncertaintySi(double uncertaintySi) {
-        return new Pressure(normal(uncertaintySi));
     }
 }

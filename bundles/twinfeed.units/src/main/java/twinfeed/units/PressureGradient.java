@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A pressure drop by length, Pa/m. */
-public final class PressureGradient extends Quantity {
+public final class PressureGradient extends QuantityOfKind<PressureGradient> {
 
     PressureGradient(Reading reading) {
-        super(reading);
+        super(reading, PressureGradient::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class PressureGradient extends Quantity {
      */
     public static PressureGradient ofSi(double si) {
         return new PressureGradient(Reading.ofSi(Kind.GRADIENT_PRESSURE, si));
-    }
-
-    @Override
-    public PressureGradient withSi(double si) {
-        return new PressureGradient(reading().withSi(si));
-    }
-
-    @Override
-    public PressureGradient withHalfWidthSi(double halfWidthSi) {
-        return new PressureGradient(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public PressureGradient withStandardUncertaintySi(double uncertaintySi) {
-        return new PressureGradient(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A ratio of two like quantities, 1; the only kind that may be written without a unit. */
-public final class Ratio extends Quantity {
+public final class Ratio extends QuantityOfKind<Ratio> {
 
     Ratio(Reading reading) {
-        super(reading);
+        super(reading, Ratio::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Ratio extends Quantity {
      */
     public static Ratio ofSi(double si) {
         return new Ratio(Reading.ofSi(Kind.RATIO, si));
-    }
-
-    @Override
-    public Ratio withSi(double si) {
-        return new Ratio(reading().withSi(si));
-    }
-
-    @Override
-    public Ratio withHalfWidthSi(double halfWidthSi) {
-        return new Ratio(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Ratio withStandardUncertaintySi(double uncertaintySi) {
-        return new Ratio(normal(uncertaintySi));
     }
 }

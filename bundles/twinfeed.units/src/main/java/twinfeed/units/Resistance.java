@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A resistance or the magnitude of an impedance, ohm. */
-public final class Resistance extends Quantity {
+public final class Resistance extends QuantityOfKind<Resistance> {
 
     Resistance(Reading reading) {
-        super(reading);
+        super(reading, Resistance::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Resistance extends Quantity {
      */
     public static Resistance ofSi(double si) {
         return new Resistance(Reading.ofSi(Kind.RESISTANCE, si));
-    }
-
-    @Override
-    public Resistance withSi(double si) {
-        return new Resistance(reading().withSi(si));
-    }
-
-    @Override
-    public Resistance withHalfWidthSi(double halfWidthSi) {
-        return new Resistance(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Resistance withStandardUncertaintySi(double uncertaintySi) {
-        return new Resistance(normal(uncertaintySi));
     }
 }

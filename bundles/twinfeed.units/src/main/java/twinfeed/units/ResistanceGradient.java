@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A resistance by length, ohm/m. */
-public final class ResistanceGradient extends Quantity {
+public final class ResistanceGradient extends QuantityOfKind<ResistanceGradient> {
 
     ResistanceGradient(Reading reading) {
-        super(reading);
+        super(reading, ResistanceGradient::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class ResistanceGradient extends Quantity {
      */
     public static ResistanceGradient ofSi(double si) {
         return new ResistanceGradient(Reading.ofSi(Kind.GRADIENT_RESISTANCE, si));
-    }
-
-    @Override
-    public ResistanceGradient withSi(double si) {
-        return new ResistanceGradient(reading().withSi(si));
-    }
-
-    @Override
-    public ResistanceGradient withHalfWidthSi(double halfWidthSi) {
-        return new ResistanceGradient(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public ResistanceGradient withStandardUncertaintySi(double uncertaintySi) {
-        return new ResistanceGradient(normal(uncertaintySi));
     }
 }

@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A temperature, degree Celsius; its tolerance is in K. */
-public final class Temperature extends Quantity {
+public final class Temperature extends QuantityOfKind<Temperature> {
 
     Temperature(Reading reading) {
-        super(reading);
+        super(reading, Temperature::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Temperature extends Quantity {
      */
     public static Temperature ofSi(double si) {
         return new Temperature(Reading.ofSi(Kind.TEMPERATURE, si));
-    }
-
-    @Override
-    public Temperature withSi(double si) {
-        return new Temperature(reading().withSi(si));
-    }
-
-    @Override
-    public Temperature withHalfWidthSi(double halfWidthSi) {
-        return new Temperature(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Temperature withStandardUncertaintySi(double uncertaintySi) {
-        return new Temperature(normal(uncertaintySi));
     }
 }

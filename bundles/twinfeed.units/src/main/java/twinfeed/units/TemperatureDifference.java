@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A difference of two temperatures, K. */
-public final class TemperatureDifference extends Quantity {
+public final class TemperatureDifference extends QuantityOfKind<TemperatureDifference> {
 
     TemperatureDifference(Reading reading) {
-        super(reading);
+        super(reading, TemperatureDifference::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class TemperatureDifference extends Quantity {
      */
     public static TemperatureDifference ofSi(double si) {
         return new TemperatureDifference(Reading.ofSi(Kind.TEMPERATURE_DIFFERENCE, si));
-    }
-
-    @Override
-    public TemperatureDifference withSi(double si) {
-        return new TemperatureDifference(reading().withSi(si));
-    }
-
-    @Override
-    public TemperatureDifference withHalfWidthSi(double halfWidthSi) {
-        return new TemperatureDifference(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public TemperatureDifference withStandardUncertaintySi(double uncertaintySi) {
-        return new TemperatureDifference(normal(uncertaintySi));
     }
 }

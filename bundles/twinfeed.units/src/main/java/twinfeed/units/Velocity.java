@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A speed of flow, m/s. */
-public final class Velocity extends Quantity {
+public final class Velocity extends QuantityOfKind<Velocity> {
 
     Velocity(Reading reading) {
-        super(reading);
+        super(reading, Velocity::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Velocity extends Quantity {
      */
     public static Velocity ofSi(double si) {
         return new Velocity(Reading.ofSi(Kind.VELOCITY, si));
-    }
-
-    @Override
-    public Velocity withSi(double si) {
-        return new Velocity(reading().withSi(si));
-    }
-
-    @Override
-    public Velocity withHalfWidthSi(double halfWidthSi) {
-        return new Velocity(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Velocity withStandardUncertaintySi(double uncertaintySi) {
-        return new Velocity(normal(uncertaintySi));
     }
 }

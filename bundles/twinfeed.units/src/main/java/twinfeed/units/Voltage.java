@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A voltage, V. */
-public final class Voltage extends Quantity {
+public final class Voltage extends QuantityOfKind<Voltage> {
 
     Voltage(Reading reading) {
-        super(reading);
+        super(reading, Voltage::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class Voltage extends Quantity {
      */
     public static Voltage ofSi(double si) {
         return new Voltage(Reading.ofSi(Kind.VOLTAGE, si));
-    }
-
-    @Override
-    public Voltage withSi(double si) {
-        return new Voltage(reading().withSi(si));
-    }
-
-    @Override
-    public Voltage withHalfWidthSi(double halfWidthSi) {
-        return new Voltage(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public Voltage withStandardUncertaintySi(double uncertaintySi) {
-        return new Voltage(normal(uncertaintySi));
     }
 }

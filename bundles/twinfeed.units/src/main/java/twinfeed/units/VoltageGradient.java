@@ -4,10 +4,10 @@ package twinfeed.units;
 import java.util.Locale;
 
 /** A voltage drop by current and length, V/(A m). */
-public final class VoltageGradient extends Quantity {
+public final class VoltageGradient extends QuantityOfKind<VoltageGradient> {
 
     VoltageGradient(Reading reading) {
-        super(reading);
+        super(reading, VoltageGradient::new);
     }
 
     /**
@@ -26,20 +26,5 @@ public final class VoltageGradient extends Quantity {
      */
     public static VoltageGradient ofSi(double si) {
         return new VoltageGradient(Reading.ofSi(Kind.GRADIENT_VOLTAGE, si));
-    }
-
-    @Override
-    public VoltageGradient withSi(double si) {
-        return new VoltageGradient(reading().withSi(si));
-    }
-
-    @Override
-    public VoltageGradient withHalfWidthSi(double halfWidthSi) {
-        return new VoltageGradient(rectangular(halfWidthSi));
-    }
-
-    @Override
-    public VoltageGradient withStandardUncertaintySi(double uncertaintySi) {
-        return new VoltageGradient(normal(uncertaintySi));
     }
 }
