@@ -186,7 +186,7 @@ final class RowWriter implements AutoCloseable {
     private static double rounded(double value) {
         return value == 0 || Double.isNaN(value) || Double.isInfinite(value)
                 ? value
-                : new BigDecimal(value).round(new MathContext(11)).doubleValue();
+                : new BigDecimal(value).round(new MathContext(10)).doubleValue();
     }
 
     private static String number(double value) {
