@@ -14,8 +14,8 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.units.Quantities;
 import twinfeed.usecase.AssessedJob;
-import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.LineQuantity;
+import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 
 /** Prints answers for a person, cautions at the end of each. */
@@ -136,8 +136,8 @@ final class TextReport {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
             option.getSections().forEach(section -> section.getLines()
-                    .forEach(line -> out.println(
-                            "  " + CliContext.right(LineQuantity.of(line, CliContext.LOCALE), 14) + "  "
+                    .forEach(line ->
+                            out.println("  " + CliContext.right(LineQuantity.of(line, CliContext.LOCALE), 14) + "  "
                                     + CliContext.left(line.getDescription(), 58) + " "
                                     + CliContext.right(line.getNet().toPlainString(), 10))));
             sum("net", option.getNet(), quote);

@@ -26,8 +26,7 @@ final class Palettes {
         int[] palette = colours.keySet().stream().mapToInt(Integer::intValue).toArray();
         IndexColorModel model =
                 new IndexColorModel(8, palette.length, palette, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
-        BufferedImage result =
-                new BufferedImage(width, image.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
+        BufferedImage result = new BufferedImage(width, image.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
         for (int at = 0; at < pixels.length; at++) {
             result.getRaster().setSample(at % width, at / width, 0, colours.getOrDefault(pixels[at], 0));
         }

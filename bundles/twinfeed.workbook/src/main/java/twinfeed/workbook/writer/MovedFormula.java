@@ -54,7 +54,10 @@ final class MovedFormula {
                 .append(rowMoves ? toRow - row + "}" : digits + "}");
         // A row that moves and one that does not may have the same number.
         relative.append(rowMoves ? '~' : '=');
-        anchored.append(columnMoves ? "" : "$").append(letters).append(rowMoves ? "" : "$").append(digits);
+        anchored.append(columnMoves ? "" : "$")
+                .append(letters)
+                .append(rowMoves ? "" : "$")
+                .append(digits);
     }
 
     /** Where the token ends that begins here: a text, a quoted name, a word with its digits, or one other letter. */

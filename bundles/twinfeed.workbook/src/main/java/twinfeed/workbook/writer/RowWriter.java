@@ -171,7 +171,8 @@ final class RowWriter implements AutoCloseable {
     }
 
     private void open(int column, int style, String type) {
-        // A cell that follows the last one needs no reference (18.3.1.4), which makes large sheets a third smaller; so do a few empty cells.
+        // A cell that follows the last one needs no reference (18.3.1.4), which makes large sheets a third smaller; so
+        // do a few empty cells.
         if (column >= next && column - next <= FEW) {
             put("<c/>".repeat(column - next));
             put("<c s=\"", Integer.toString(style), "\"", type);

@@ -39,8 +39,8 @@ final class SharedFormulas {
         }
 
         String attributes() {
-            return " t=\"shared\" ref=\"" + address(row, column) + ":" + address(lastRow, lastColumn) + "\" si=\"" + number
-                    + "\"";
+            return " t=\"shared\" ref=\"" + address(row, column) + ":" + address(lastRow, lastColumn) + "\" si=\""
+                    + number + "\"";
         }
 
         private static String address(int row, int column) {
@@ -61,7 +61,9 @@ final class SharedFormulas {
      */
     @Nullable
     String known(int row, int column, String formula) {
-        Group group = formula.length() < SHORTEST ? null : groups.get(new MovedFormula(formula, row, column, NEAR).relative());
+        Group group = formula.length() < SHORTEST
+                ? null
+                : groups.get(new MovedFormula(formula, row, column, NEAR).relative());
         if (group == null || column < group.column) {
             return null;
         }
