@@ -2,6 +2,10 @@
 package twinfeed.document;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.Set;
+import twinfeed.model.assessment.Supply;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -151,13 +155,7 @@ public final class QuoteLetterWriter {
         if (open.isEmpty()) {
             return null;
         }
-        List<String> readings = open.stream()
-                .flatMap(option -> OfferedFindings.assessed(document.assessment(), option).stream())
-                .flatMap(option -> option.getFindings().stream())
-                .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
-                .flatMap(finding -> finding.getMissing().stream())
-                .distinct()
-                .toList();
+        List<String> readings = openReadings(open);
         return new Part(
                 estimate()
                         ? words.get("quote.measureFirst")
@@ -169,6 +167,28 @@ public final class QuoteLetterWriter {
                                         .collect(Collectors.joining(", "))),
                 readings.isEmpty() ? List.of(words.get("quote.measureAgain")) : readings,
                 true);
+    }
+
+    /**
+     * Where readings are missing, in the customer's words, and how many. Their names are the trade's; they stand among the assumptions and
+     * on the sheet of checks.
+     */
+    private List<String> openReadings(List<QuoteOption> open) {
+        Map<Supply, Set<String>> missing = new EnumMap<>(Supply.class);
+        open.stream()
+                .flatMap(option -> OfferedFindings.assessed(document.assessment(), option).stream())
+                .flatMap(option -> option.getFindings().stream())
+                .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
+                .forEach(finding -> missing.computeIfAbsent(
+                                finding.isSetSupply() ? finding.getSupply() : Supply.NEITHER, supply -> new HashSet<>())
+                        .addAll(finding.getMissing()));
+        return missing.entrySet().stream()
+                .filter(entry -> !entry.getValue().isEmpty())
+                .map(entry -> words.get(
+                        "quote.measure." + entry.getKey().name(),
+                        "count",
+                        entry.getValue().size()))
+                .toList();
     }
 
     private Said customer() {

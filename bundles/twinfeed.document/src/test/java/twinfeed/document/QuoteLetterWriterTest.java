@@ -24,6 +24,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Verdict;
@@ -180,7 +181,9 @@ class QuoteLetterWriterTest {
         Finding pressure = ASSESS.createFinding();
         pressure.setKey("pressure.switch");
         pressure.setOutcome(Outcome.CANNOT_TELL);
+        pressure.setSupply(Supply.WATER);
         pressure.getMissing().add("running pressure");
+        pressure.getMissing().add("static pressure");
         open.getFindings().add(pressure);
         assessment.getOptions().add(open);
         QuoteOption option = option("h95");
@@ -188,7 +191,9 @@ class QuoteLetterWriterTest {
         QuoteLetter letter = letter();
         assertEquals("Estimate", letter.reference());
         assertNull(letter.acceptance());
-        assertEquals(List.of("running pressure"), letter.toMeasure().entries());
+        assertEquals(
+                List.of("Water: its pressure, how much flows, and how hard it is (still open: 2)"),
+                letter.toMeasure().entries());
         assertEquals("Prices hold until", letter.days().get(1).label());
         option.setVerdict(Verdict.SUITS);
         assertNull(letter().toMeasure());

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -25,37 +27,47 @@ final class ContingencyReasons {
         this.texts = texts;
     }
 
-    /** Checks too close to call or unanswered, and cable routes that were not seen. */
+    /** Checks too close to call, readings that are missing, each once, and cable routes that were not seen. */
     List<String> of(OptionAssessment option) {
         List<String> doubts = new ArrayList<>(routes());
+        Set<String> readings = new LinkedHashSet<>();
+        Set<String> checks = new LinkedHashSet<>();
         for (Finding finding : option.getFindings()) {
             if (finding.getOutcome() == Outcome.TOO_CLOSE) {
                 doubts.add(text("assumption.tooClose", Map.of("check", title(finding))));
             } else if (finding.getOutcome() == Outcome.CANNOT_TELL
                     && !finding.getMissing().isEmpty()) {
-                doubts.add(text(
-                        "assumption.missing",
-                        Map.of("readings", String.join(", ", finding.getMissing()), "check", title(finding))));
+                readings.addAll(finding.getMissing());
+                checks.add(title(finding));
             }
+        }
+        if (!readings.isEmpty()) {
+            doubts.add(text(
+                    "assumption.missing",
+                    Map.of("readings", String.join(", ", readings), "check", String.join(", ", checks))));
         }
         return List.copyOf(new LinkedHashSet<>(doubts));
     }
 
     /** Whether a contingency is called for. */
     boolean any(OptionAssessment option) {
-        return !routes().isEmpty()
+        return unseen().findAny().isPresent()
                 || Offers.open(option.getVerdict())
                 || option.getFindings().stream().anyMatch(finding -> finding.getOutcome() == Outcome.TOO_CLOSE);
     }
 
+    /** Routes whose method was taken; one that nobody stated is a missing reading. */
     private List<String> routes() {
-        if (survey.getElectricity() == null || survey.getElectricity().getCircuit() == null) {
-            return List.of();
-        }
-        return survey.getElectricity().getCircuit().getSegments().stream()
-                .filter(segment -> !seen(segment))
+        return unseen()
+                .filter(segment -> segment.getMethod() != null)
                 .map(this::route)
                 .toList();
+    }
+
+    private Stream<CableSegment> unseen() {
+        return survey.getElectricity() == null || survey.getElectricity().getCircuit() == null
+                ? Stream.empty()
+                : survey.getElectricity().getCircuit().getSegments().stream().filter(segment -> !seen(segment));
     }
 
     private static boolean seen(CableSegment segment) {
@@ -65,7 +77,7 @@ final class ContingencyReasons {
     private String route(CableSegment segment) {
         boolean concealed = segment.isSetConfidence() && segment.getConfidence() == Confidence.CONCEALED;
         String name = Objects.requireNonNullElse(segment.getName(), "");
-        String method = Objects.requireNonNullElse(segment.getMethod(), "-");
+        String method = Objects.requireNonNullElse(segment.getMethod(), "");
         return text(concealed ? "assumption.concealed" : "assumption.assumed", Map.of("cable", name, "method", method));
     }
 

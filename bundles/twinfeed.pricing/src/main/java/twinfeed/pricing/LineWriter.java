@@ -53,11 +53,8 @@ final class LineWriter {
     private String description(PricedLine line) {
         PricedItem item = line.item();
         return switch (line.kind()) {
-            case ITEM -> Objects.requireNonNull(item).description();
-            case LABOUR -> {
-                PricedItem task = Objects.requireNonNull(item);
-                yield task.price() == null ? task.description() : text("line.labour", task.description());
-            }
+            // Labour stands under a heading of its own and is told by its time.
+            case ITEM, LABOUR -> Objects.requireNonNull(item).description();
             case MINIMUM -> text("line.minimum", prices.minimumMinutes());
             case CONTINGENCY -> text("line.contingency");
             case DISCOUNT -> discountReason.isBlank() ? text("line.discount") : discountReason;
