@@ -20,6 +20,8 @@ import twinfeed.model.quote.TaxSum;
 
 /** The lines of all options in one table: what is charged, and beside it the amount in each option that has it. */
 final class PriceLines {
+    private static final char NO_BREAK = '\u00a0';
+
     private static final String CONTINGENCY = "contingency";
     private static final List<String> ORDER =
             List.of("unit", "remedial", "labour", "testing", "travel", "making-good", CONTINGENCY, "discount");
@@ -97,9 +99,9 @@ final class PriceLines {
         }
     }
 
-    /** What a tradesperson writes: "Cable 10 mm², 8.5 m", "Labour: change the heater, 50 min", "Contingency, 5 %". */
+    /** What a tradesperson writes: "Cable 10 mm², 8.5 m", "Changing the heater, 50 min", "Contingency, 5 %"; a quantity stays on one line. */
     private String what(QuoteLine line) {
-        String quantity = new QuantityText(words).behind(line);
+        String quantity = new QuantityText(words).behind(line).replace(' ', NO_BREAK);
         return quantity.isEmpty() ? text(line.getDescription()) : text(line.getDescription()) + ", " + quantity;
     }
 

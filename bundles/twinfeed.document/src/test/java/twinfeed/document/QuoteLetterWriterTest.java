@@ -315,12 +315,12 @@ class QuoteLetterWriterTest {
         assertEquals(
                 List.of(
                         "Materials []",
-                        "Cable 10 mm², 10.2 m [, £51.00]",
+                        "Cable 10 mm², 10.2\u00a0m [, £51.00]",
                         "Labour []",
-                        "Change the heater, 50 min [£35.00, £35.00]",
-                        "Pull the cable, 1 h 30 min [, £63.00]",
+                        "Change the heater, 50\u00a0min [£35.00, £35.00]",
+                        "Pull the cable, 1\u00a0h\u00a030\u00a0min [, £63.00]",
                         "Contingency []",
-                        "For what was not seen, 5 % [, £7.45]",
+                        "For what was not seen, 5\u00a0% [, £7.45]",
                         "Price without tax [, ]",
                         "Tax: Standard rate 20 % [£7.00, ]",
                         "To pay, with tax [, ]"),
