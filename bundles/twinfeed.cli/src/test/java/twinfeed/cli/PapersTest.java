@@ -38,7 +38,7 @@ class PapersTest {
 
     /** Without spaces: paper breaks its lines where it likes, also behind a hyphen. */
     private static String flat(String text) {
-        return text.replaceAll("[\\s\u200B]+", "");
+        return text.replaceAll("[\\s\\u00a0\u200B]+", "");
     }
 
     private static String text(Path pdf) throws IOException {
