@@ -24,7 +24,6 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
-import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Verdict;

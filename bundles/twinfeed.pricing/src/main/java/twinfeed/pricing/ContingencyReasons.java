@@ -58,8 +58,7 @@ final class ContingencyReasons {
 
     /** Routes whose method was taken; one that nobody stated is a missing reading. */
     private List<String> routes() {
-        return unseen()
-                .filter(segment -> segment.getMethod() != null)
+        return unseen().filter(segment -> segment.getMethod() != null)
                 .map(this::route)
                 .toList();
     }

@@ -263,8 +263,7 @@ class QuoteBuilderTest {
         assertEquals("Minimum visit charge (120 minutes), less the labour above", rest.getDescription());
         assertEquals(0, rest.getCost().signum());
         assertEquals(
-                "Hose and handset, set",
-                line(option, "labour", "part-hose").getDescription());
+                "Hose and handset, set", line(option, "labour", "part-hose").getDescription());
         assertTrue(codes(option, "unit").isEmpty());
         assertEquals("present", option.getName());
         assertEquals("h85", option.getHeaterId());
