@@ -10,6 +10,9 @@ import org.apache.poi.ss.util.CellReference;
 final class MovedFormula {
     private final StringBuilder relative;
     private final StringBuilder anchored;
+    private final int row;
+    private final int column;
+    private final int length;
 
     /**
      * Reads a formula as {@link twinfeed.workbook.formula.LiveFormula} writes it: without blanks, cells of the same sheet without dollar signs.
@@ -19,6 +22,9 @@ final class MovedFormula {
      * @param near rows up and down that move with it
      */
     MovedFormula(String formula, int row, int column, int near) {
+        this.row = row;
+        this.column = column;
+        this.length = formula.length();
         relative = new StringBuilder(formula.length() + 16);
         anchored = new StringBuilder(formula.length() + 16);
         int at = 0;
@@ -26,13 +32,28 @@ final class MovedFormula {
             int end = token(formula, at);
             int digits = digits(formula, at, end);
             if (digits > 0 && isFree(formula, at, end)) {
-                cell(formula.substring(at, digits), formula.substring(digits, end), row, column, near);
+                cell(formula.substring(at, digits), formula.substring(digits, end), near);
             } else {
                 relative.append(formula, at, end);
                 anchored.append(formula, at, end);
             }
             at = end;
         }
+    }
+
+    /** Number of its row, from 1. */
+    int row() {
+        return row;
+    }
+
+    /** Index of its column, from 0. */
+    int column() {
+        return column;
+    }
+
+    /** How many letters it has. */
+    int length() {
+        return length;
     }
 
     /** The formula as it is the same for every cell to which it is moved. */
@@ -45,7 +66,7 @@ final class MovedFormula {
         return anchored.toString();
     }
 
-    private void cell(String letters, String digits, int row, int column, int near) {
+    private void cell(String letters, String digits, int near) {
         int toRow = Integer.parseInt(digits);
         int toColumn = CellReference.convertColStringToIndex(letters);
         boolean rowMoves = Math.abs(toRow - row) <= near;

@@ -151,15 +151,16 @@ final class RowWriter implements AutoCloseable {
             put("<f>", XmlText.of(formula), "</f>");
             return;
         }
-        String known = formulas.known(rowNumber, column, formula);
+        MovedFormula moved = SharedFormulas.at(rowNumber, column, formula);
+        String known = formulas.known(moved);
         if (known != null) {
             put(known);
             return;
         }
         put("<f");
         flush();
-        formulas.first(rowNumber, column, formula, memory.size());
-        put(">", XmlText.of(SharedFormulas.anchored(rowNumber, column, formula)), "</f>");
+        formulas.first(moved, memory.size());
+        put(">", XmlText.of(moved.anchored()), "</f>");
     }
 
     private void flush() {
@@ -183,7 +184,7 @@ final class RowWriter implements AutoCloseable {
         next = column + 1;
     }
 
-    /** Eleven digits of what a formula gives: nobody reads more, and each digit costs its place. */
+    /** Ten digits of what a formula gives: nobody reads more, and each digit costs its place. */
     private static double rounded(double value) {
         return value == 0 || Double.isNaN(value) || Double.isInfinite(value)
                 ? value

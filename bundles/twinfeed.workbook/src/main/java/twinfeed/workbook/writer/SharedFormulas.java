@@ -30,9 +30,9 @@ final class SharedFormulas {
         private int lastColumn;
         private int number = -1;
 
-        Group(int row, int column, int place) {
-            this.row = row;
-            this.column = column;
+        Group(MovedFormula first, int place) {
+            this.row = first.row();
+            this.column = first.column();
             this.place = place;
             lastRow = row;
             lastColumn = column;
@@ -53,26 +53,32 @@ final class SharedFormulas {
     private int count;
 
     /**
-     * The element of a formula that an earlier one gives when it is moved to this cell.
+     * Reads a formula at its cell.
      *
      * @param row number of the row, from 1
      * @param column index of the column, from 0
+     */
+    static MovedFormula at(int row, int column, String formula) {
+        return new MovedFormula(formula, row, column, NEAR);
+    }
+
+    /**
+     * The element of a formula that an earlier one gives when it is moved to this cell.
+     *
      * @return absent if there is none
      */
     @Nullable
-    String known(int row, int column, String formula) {
-        Group group = formula.length() < SHORTEST
-                ? null
-                : groups.get(new MovedFormula(formula, row, column, NEAR).relative());
-        if (group == null || column < group.column) {
+    String known(MovedFormula formula) {
+        Group group = formula.length() < SHORTEST ? null : groups.get(formula.relative());
+        if (group == null || formula.column() < group.column) {
             return null;
         }
         if (group.number < 0) {
             group.number = count++;
             moved.put(group.place, group);
         }
-        group.lastRow = Math.max(group.lastRow, row);
-        group.lastColumn = Math.max(group.lastColumn, column);
+        group.lastRow = Math.max(group.lastRow, formula.row());
+        group.lastColumn = Math.max(group.lastColumn, formula.column());
         return "<f t=\"shared\" si=\"" + group.number + "\"/>";
     }
 
@@ -81,13 +87,8 @@ final class SharedFormulas {
      *
      * @param place where in the rows' bytes its attributes would stand
      */
-    void first(int row, int column, String formula, int place) {
-        groups.put(new MovedFormula(formula, row, column, NEAR).relative(), new Group(row, column, place));
-    }
-
-    /** The formula with dollar signs at what keeps its place when it is moved. */
-    static String anchored(int row, int column, String formula) {
-        return new MovedFormula(formula, row, column, NEAR).anchored();
+    void first(MovedFormula formula, int place) {
+        groups.put(formula.relative(), new Group(formula, place));
     }
 
     /** The rows' bytes with the attributes of the formulas that were moved. */
