@@ -57,7 +57,7 @@ public final class CircuitRemedies {
     }
 
     private List<Remedy> cables(ShowerCase shower, boolean same) {
-        List<Remedy> remedies = new ArrayList<>(same ? cables.renewed(shower) : cables.thicker(shower));
+        List<Remedy> remedies = new ArrayList<>(cables.sameRoute(shower, same));
         remedies.addAll(cables.elsewhere(shower, devices.ratings(shower), same));
         return remedies;
     }
@@ -66,7 +66,7 @@ public final class CircuitRemedies {
     public List<Remedy> forCapacity(ShowerCase shower, double ratingA) {
         List<Remedy> remedies = new ArrayList<>(devices.forCable(shower, ratingA));
         remedies.addAll(moved.moved(ratingA, devices.ratings(shower)));
-        remedies.addAll(cables.thicker(shower));
+        remedies.addAll(cables.sameRoute(shower, false));
         remedies.addAll(cables.elsewhere(shower, devices.ratings(shower), true));
         return remedies;
     }

@@ -35,17 +35,12 @@ final class NewCables {
         this.moved = moved;
     }
 
-    /** New cables that are thicker than the thinnest piece. */
-    List<Remedy> thicker(ShowerCase shower) {
-        return cables(shower, false);
-    }
-
-    /** New cables of the present size and thicker. */
-    List<Remedy> renewed(ShowerCase shower) {
-        return cables(shower, true);
-    }
-
-    private List<Remedy> cables(ShowerCase shower, boolean same) {
+    /**
+     * New cables by the same route.
+     *
+     * @param same whether one of the present size will do; otherwise it is thicker than the thinnest piece
+     */
+    List<Remedy> sameRoute(ShowerCase shower, boolean same) {
         Double lengthM = survey.run().lengthM();
         CableSize present = thinnest();
         if (lengthM == null || present == null) {
@@ -103,11 +98,12 @@ final class NewCables {
         String names = String.join(
                 ", ", places.stream().map(at -> segments.get(at).name()).toList());
         String number = CodeNumbers.number(size.sizeMm2());
+        BigDecimal metres = metres(lengthM);
         return new Remedy(
                 "cable-elsewhere-" + number,
                 "cable-elsewhere",
-                Map.of("size", number, "length", metres(lengthM).doubleValue(), "segments", names),
-                items(number, metres(lengthM), true),
+                Map.of("size", number, "length", metres.doubleValue(), "segments", names),
+                items(number, metres, true),
                 false,
                 0,
                 copy -> {

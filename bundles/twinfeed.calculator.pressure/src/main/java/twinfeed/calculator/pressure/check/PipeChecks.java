@@ -109,8 +109,8 @@ public final class PipeChecks implements CheckGroup {
         WorkingLines lines = OperatingPointWorking.of(flows, point).addFlow().lines();
         String flow = "Q";
         if (speed.flowM3PerS() > point.flowM3PerS()) {
-            TapAloneWorking.add(
-                    lines, flows.feed().feed(), flows.feed().feed().taps().get(0), "Q_t");
+            Feed feed = flows.feed().feed();
+            TapAloneWorking.add(lines, feed, feed.taps().get(0), "Q_t");
             flow = "(Q + Q_t)";
         }
         return lines.input(

@@ -20,15 +20,10 @@ public final class TapAloneWorking {
     public static void add(WorkingLines lines, Feed feed, SurveyedTap tap, String symbol) {
         TapFit fit = tap.fit();
         TestOrigin test = feed.test();
-        if (fit == null || test == null || isAsRead(tap, fit)) {
-            boolean read = fit != null && isAsRead(tap, fit);
-            lines.input(
-                    symbol,
-                    MEANING,
-                    tap.flowM3PerS() * FeedUnits.L_PER_MIN,
-                    "L/min",
-                    "",
-                    fit != null && read ? fit.flowOrigin() : "");
+        boolean read = fit != null && isAsRead(tap, fit);
+        if (fit == null || test == null || read) {
+            String origin = fit == null || !read ? "" : fit.flowOrigin();
+            lines.input(symbol, MEANING, tap.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "", origin);
             return;
         }
         WorkingLines alone = new WorkingLines();
