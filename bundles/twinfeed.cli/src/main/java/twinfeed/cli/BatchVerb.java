@@ -108,9 +108,9 @@ final class BatchVerb implements Callable<Integer> {
         report.refused().forEach(one -> face.err()
                 .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "
                         + one.reason().replace("\n", "\n  ")));
-        int untold = report.rejected() - report.refused().size();
-        if (untold > 0) {
-            face.err().println(face.text("batch.untold") + " " + untold);
+        int more = report.rejected() - report.refused().size();
+        if (more > 0) {
+            face.err().println(face.text("batch.more") + " " + more);
         }
         face.out().println(CliContext.cautions());
         face.out().println(face.text("written") + " " + out);

@@ -81,11 +81,11 @@ final class CompleteVerb implements Callable<Integer> {
                 spared(new OutputPaths(workbook, record), opened), spared(new OutputPaths(null, customer), opened));
         files.check();
         LocalDate day = date == null ? face.today() : date;
+        CompletionService completion = new CompletionService(face.service());
         if (!readings.isEmpty()) {
-            opened = new CompletionService(face.service())
-                    .record(job.file().file(), job.file().catalogue(), by, day, readings);
+            opened = completion.record(job.file().file(), job.file().catalogue(), by, day, readings);
         }
-        CompletionSheet sheet = new CompletionService(face.service()).sheet(opened, job.book(face), job.locale());
+        CompletionSheet sheet = completion.sheet(opened, job.book(face), job.locale());
         CompletionService.write(opened, sheet, firm.of(job), day, job.locale(), files);
         if (json) {
             new JsonReport(face.out()).completion(sheet);

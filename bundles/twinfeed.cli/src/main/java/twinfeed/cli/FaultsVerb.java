@@ -90,12 +90,12 @@ final class FaultsVerb implements Callable<Integer> {
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
+        FaultFindingService faults = new FaultFindingService(face.service());
         if (!ticks.isEmpty() || !answers.isEmpty()) {
-            opened = new FaultFindingService(face.service())
-                    .record(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
+            opened = faults.record(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
         LocalDate day = date == null ? face.today() : date;
-        FaultSheet sheet = new FaultFindingService(face.service()).sheet(opened, job.book(face), day, job.locale());
+        FaultSheet sheet = faults.sheet(opened, job.book(face), day, job.locale());
         if (out != null || pdf != null) {
             FaultFindingService.write(opened, sheet, who(), day, job.locale(), files);
         }

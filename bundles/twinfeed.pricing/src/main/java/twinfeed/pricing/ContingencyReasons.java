@@ -76,8 +76,9 @@ final class ContingencyReasons {
     private String route(CableSegment segment) {
         boolean concealed = segment.isSetConfidence() && segment.getConfidence() == Confidence.CONCEALED;
         String name = Objects.requireNonNullElse(segment.getName(), "");
-        String method = Objects.requireNonNullElse(segment.getMethod(), "");
-        return text(concealed ? "assumption.concealed" : "assumption.assumed", Map.of("cable", name, "method", method));
+        return text(
+                concealed ? "assumption.concealed" : "assumption.assumed",
+                Map.of("cable", name, "method", segment.getMethod()));
     }
 
     private static String title(Finding finding) {

@@ -61,8 +61,7 @@ public final class QuotePhotos {
             staged.protect();
             staged.create();
         } catch (FileAlreadyExistsException there) {
-            // Somebody issues a quote with the same picture now; one that was damaged is left for its own quotes to
-            // tell.
+            // Somebody issues a quote with the same picture now. A damaged one stays: its own quotes have to tell.
         }
     }
 

@@ -238,9 +238,8 @@ public final class TwinfeedService {
     public void prepareWriting() {
         Thread thread = new Thread(QuoteWorkbook::prepare, "workbook preparation");
         thread.setDaemon(true);
-        // A run that ends early, for example at unusable input, closes the bundles under it. The preparation is no
-        // longer
-        // needed then, and writing says for itself what goes wrong.
+        // A run that ends early, for example at unusable input, closes the bundles under it. Nobody needs the
+        // preparation then, and writing says for itself what goes wrong.
         thread.setUncaughtExceptionHandler((ended, nothing) -> {});
         thread.start();
     }
