@@ -153,6 +153,7 @@ public final class FindingBuilder {
         Supplier<Working> rest = working;
         String meaning = limitMeaning;
         String origin = limitOrigin;
-        return () -> rest.get().after(new Step(Step.LIMIT, meaning, said.limit(), check.unit(), null, "", origin));
+        return () ->
+                rest.get().after(new Step(LimitType.SYMBOL, meaning, said.limit(), check.unit(), null, "", origin));
     }
 }

@@ -19,6 +19,9 @@ public enum LimitType {
     /** What lies closer to a limit of 0 than this, in the check's unit, lies on it. */
     public static final double SLACK_AT_ZERO = 1e-12;
 
+    /** The symbol under which a working names the limit that its last line is compared with. */
+    public static final String SYMBOL = "lim";
+
     /** How far a value may lie beyond its limit and still count as on it; in the unit of both. */
     public static double slack(double value, double limit) {
         double larger = Math.max(Math.abs(value), Math.abs(limit));

@@ -15,8 +15,8 @@ import twinfeed.calculator.expression.Expression;
  * @param source where the value or the formula comes from; empty where it is the survey or plain arithmetic
  * @param origin of an input: the path of the reading or of the heater's datum that it is, for example
  *     {@code survey.electricity.supplyVoltage} or {@code heater[h85].power}, or a name under which the same figure is known in all
- *     workings. Of a line of a round of a search: {@link #ROUND} and the number of the round, which also ends its symbol. Of a line that
- *     was taken over from a part that several workings share: {@link #SHARED}. Otherwise empty
+ *     workings. Of a line of a round of a search: {@link Origin#ROUND} and the number of the round, which also ends its symbol. Of a line that
+ *     was taken over from a part that several workings share: {@link Origin#SHARED}. Otherwise empty
  */
 public record Step(
         String symbol,
@@ -26,18 +26,6 @@ public record Step(
         @Nullable String expression,
         String source,
         String origin) {
-    /** The symbol of the limit that a check compares its value with. */
-    public static final String LIMIT = "lim";
-
-    /** The origin of lines that were taken over from a part that several workings share. */
-    public static final String SHARED = "shared";
-
-    /** What the origins of lines of rounds of a search begin with. */
-    public static final String ROUND = "round.";
-
-    /** What the origin of a reading begins with whose thing the work renews with the same figure. */
-    public static final String RENEWED = "done.";
-
     /** A line of its own working, without an origin. */
     public Step(String symbol, String meaning, double value, String unit, @Nullable String expression, String source) {
         this(symbol, meaning, value, unit, expression, source, "");

@@ -101,7 +101,7 @@ public record Working(List<Step> steps) {
                             ? expression
                             : SYMBOL.matcher(expression).replaceAll("$0" + ending),
                     step.source(),
-                    expression == null || step.origin().startsWith(Step.ROUND) ? step.origin() : Step.SHARED);
+                    expression == null || step.origin().startsWith(Origin.ROUND) ? step.origin() : Origin.SHARED);
         }
 
         /**
@@ -111,7 +111,7 @@ public record Working(List<Step> steps) {
         public Builder step(String symbol, String meaning, String expression, String unit, String source) {
             double value = Expression.parse(expression).evaluate(values);
             return add(
-                    new Step(symbol, meaning, value, unit, expression, source, round == 0 ? "" : Step.ROUND + round));
+                    new Step(symbol, meaning, value, unit, expression, source, round == 0 ? "" : Origin.ROUND + round));
         }
 
         /**

@@ -9,9 +9,8 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.ArgumentException;
-import twinfeed.calculator.Arguments;
+import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.NamedFormula;
 
 /** One calculation without a survey. */
@@ -19,7 +18,8 @@ import twinfeed.usecase.NamedFormula;
         name = "calc",
         mixinStandardHelpOptions = true,
         description =
-                "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C outlet=40C; or a quantity in all its units in one line: twinfeed calc units value=0.3bar")
+                "One calculation without a survey: twinfeed calc flow power=9.5kW rated=240V supply=230V intake=5C"
+                        + " outlet=40C; or a quantity in all its units in one line: twinfeed calc units value=0.3bar")
 final class CalcVerb implements Callable<Integer> {
     /** What converts a quantity in place of computing something. */
     private static final String UNITS = "units";
@@ -61,12 +61,12 @@ final class CalcVerb implements Callable<Integer> {
                                         .map(NamedFormula::name)
                                         .toList())));
         Map<String, String> typed = typed();
-        Answer answer = formula.apply(Arguments.parse(formula.formula().parameters(), typed));
+        FormulaAnswer answer = formula.answer(typed, CliContext.LOCALE);
         int digits = TypedDigits.of(typed.values());
         if (json) {
             new JsonReport(face.out()).answer(formula, answer, digits, CliContext.LOCALE);
         } else {
-            new TextReport(face).answer(formula, answer, digits);
+            new TextReport(face).answer(answer, digits);
         }
         return Verbs.DONE;
     }

@@ -5,11 +5,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Step;
+import twinfeed.model.assessment.Step;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
+import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.NamedFormula;
 
 /** Formulas and their answers as JSON. */
@@ -22,44 +22,44 @@ final class FormulaJson {
         this.locale = locale;
     }
 
-    void answer(NamedFormula formula, Answer answer, int digits) throws IOException {
+    void answer(NamedFormula formula, FormulaAnswer answer, int digits) throws IOException {
         json.writeStringField("formula", formula.name());
         json.writeArrayFieldStart("results");
-        for (Answer.Result result : answer.results()) {
+        for (FormulaAnswer.Result result : answer.results()) {
             json.writeStartObject();
             json.writeStringField("key", result.key());
-            json.writeStringField("title", formula.text(locale, "result." + result.key()));
+            json.writeStringField("title", result.title());
             json.writeNumberField("value", result.si());
             json.writeStringField("unit", result.kind().symbol());
             json.writeStringField("text", Quantities.format(result.kind(), result.si(), digits));
             json.writeEndObject();
         }
         json.writeEndArray();
-        if (!answer.trouble().isEmpty()) {
-            json.writeStringField("trouble", answer.trouble());
-            json.writeStringField("troubleText", formula.text(locale, "trouble." + answer.trouble()));
+        if (answer.refused()) {
+            json.writeStringField("trouble", answer.trouble().key());
+            json.writeStringField("troubleText", answer.trouble().text());
         }
-        JsonFields.texts(json, "warnings", answer.warnings());
+        List<FormulaAnswer.Note> warnings = answer.warnings();
+        JsonFields.texts(
+                json, "warnings", warnings.stream().map(FormulaAnswer.Note::key).toList());
         JsonFields.texts(
                 json,
                 "warningTexts",
-                answer.warnings().stream()
-                        .map(key -> formula.text(locale, "warning." + key))
-                        .toList());
-        working(formula, answer);
+                warnings.stream().map(FormulaAnswer.Note::text).toList());
+        working(answer.steps());
         json.writeStringField("cautions", CliContext.cautions());
     }
 
-    private void working(NamedFormula formula, Answer answer) throws IOException {
+    private void working(List<Step> steps) throws IOException {
         json.writeArrayFieldStart("working");
-        for (Step step : answer.working().steps()) {
+        for (Step step : steps) {
             json.writeStartObject();
-            json.writeStringField("symbol", step.symbol());
-            json.writeStringField("meaning", formula.text(locale, "meaning." + step.meaning()));
-            json.writeNumberField("value", step.value());
-            JsonFields.text(json, "unit", step.unit());
-            JsonFields.text(json, "expression", step.expression());
-            JsonFields.text(json, "source", step.source());
+            json.writeStringField("symbol", step.getSymbol());
+            json.writeStringField("meaning", step.getMeaning());
+            json.writeNumberField("value", step.getValue());
+            JsonFields.text(json, "unit", step.getUnit());
+            JsonFields.text(json, "expression", step.getExpression());
+            JsonFields.text(json, "source", step.getSource());
             json.writeEndObject();
         }
         json.writeEndArray();

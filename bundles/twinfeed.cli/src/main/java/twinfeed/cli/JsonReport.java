@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -20,6 +19,7 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookReport;
+import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.batch.BatchReport;
@@ -99,7 +99,7 @@ final class JsonReport {
         document("faults", json -> new FaultsJson(json).write(sheet));
     }
 
-    void answer(NamedFormula formula, Answer answer, int digits, Locale locale) {
+    void answer(NamedFormula formula, FormulaAnswer answer, int digits, Locale locale) {
         document("answer", json -> new FormulaJson(json, locale).answer(formula, answer, digits));
     }
 

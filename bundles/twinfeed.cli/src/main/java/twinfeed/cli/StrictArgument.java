@@ -2,7 +2,7 @@
 package twinfeed.cli;
 
 import picocli.CommandLine.Option;
-import twinfeed.calculator.engine.OptionResult;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.usecase.AssessedJob;
 
@@ -15,12 +15,12 @@ final class StrictArgument {
         if (judged.unanswered()) {
             return Verbs.INCOMPLETE;
         }
-        return strict && judged.assessed().options().stream().anyMatch(StrictArgument::doubtful)
+        return strict && judged.record().getOptions().stream().anyMatch(StrictArgument::doubtful)
                 ? Verbs.STRICT
                 : Verbs.DONE;
     }
 
-    private static boolean doubtful(OptionResult option) {
-        return !option.candidate().present() && option.verdict() != Verdict.SUITS;
+    private static boolean doubtful(OptionAssessment option) {
+        return !Boolean.TRUE.equals(option.getPresent()) && option.getVerdict() != Verdict.SUITS;
     }
 }

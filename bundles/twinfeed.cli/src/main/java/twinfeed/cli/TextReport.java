@@ -2,20 +2,18 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Step;
-import twinfeed.calculator.Working;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Step;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.units.Quantities;
 import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.LineQuantity;
-import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.OutputPaths;
 
 /** Prints answers for a person, cautions at the end of each. */
@@ -68,15 +66,7 @@ final class TextReport {
             out.println("      " + figures);
         }
         if (workings) {
-            finding.getSteps()
-                    .forEach(step -> out.println("      "
-                            + line(
-                                    step.getSymbol(),
-                                    step.getMeaning(),
-                                    step.getValue(),
-                                    step.getUnit(),
-                                    step.getExpression(),
-                                    step.getSource())));
+            finding.getSteps().forEach(step -> out.println("      " + line(step)));
         }
         if (finding.getSource() != null) {
             out.println("      " + face.text("source") + " " + finding.getSource());
@@ -170,35 +160,23 @@ final class TextReport {
      *
      * @param digits significant digits of its results; the lines of the working keep five, so that they can be followed
      */
-    void answer(NamedFormula formula, Answer answer, int digits) {
+    void answer(FormulaAnswer answer, int digits) {
         answer.results()
-                .forEach(result -> out.println(formula.text(CliContext.LOCALE, "result." + result.key()) + " = "
-                        + Quantities.format(result.kind(), result.si(), digits)));
-        if (!answer.trouble().isEmpty()) {
-            out.println(formula.text(CliContext.LOCALE, "trouble." + answer.trouble()));
+                .forEach(result ->
+                        out.println(result.title() + " = " + Quantities.format(result.kind(), result.si(), digits)));
+        if (answer.refused()) {
+            out.println(answer.trouble().text());
         }
-        answer.warnings().forEach(warning -> out.println(formula.text(CliContext.LOCALE, "warning." + warning)));
-        working(formula, answer.working());
+        answer.warnings().forEach(warning -> out.println(warning.text()));
+        answer.steps().forEach(step -> out.println("  " + line(step)));
         out.println(CliContext.cautions());
     }
 
-    private void working(NamedFormula formula, Working working) {
-        for (Step step : working.steps()) {
-            String meaning = formula.text(CliContext.LOCALE, "meaning." + step.meaning());
-            out.println(
-                    "  " + line(step.symbol(), meaning, step.value(), step.unit(), step.expression(), step.source()));
-        }
-    }
-
-    private static String line(
-            String symbol,
-            String meaning,
-            double value,
-            String unit,
-            @org.jspecify.annotations.Nullable String expression,
-            @org.jspecify.annotations.Nullable String source) {
-        return symbol + " = " + (expression == null ? "" : expression + " = ") + number(value)
-                + (unit.isEmpty() ? "" : " " + unit) + "  " + meaning
+    private static String line(Step step) {
+        String expression = step.getExpression();
+        String source = step.getSource();
+        return step.getSymbol() + " = " + (expression == null ? "" : expression + " = ") + number(step.getValue())
+                + (step.getUnit().isEmpty() ? "" : " " + step.getUnit()) + "  " + step.getMeaning()
                 + (source == null || source.isEmpty() ? "" : " [" + source + "]");
     }
 

@@ -17,7 +17,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Objects of the model as trees for JSON and back: an object is a map by the names of its features, an unset feature is left out;
+ * Objects of the model as trees for JSON and back: an object is a map by the names of its features, an unset feature is left out, and so is one that
+ * the model keeps in no file;
  * booleans and whole numbers stay what they are, doubles too, and decimals, dates, quantities and enumerations are text, so
  * that no digit is lost.
  */
@@ -32,7 +33,7 @@ final class ModelTree {
     static Map<String, @Nullable Object> of(EObject object, Collection<EAttribute> without) {
         Map<String, @Nullable Object> tree = new LinkedHashMap<>();
         for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
-            if (object.eIsSet(feature) && !without.contains(feature)) {
+            if (object.eIsSet(feature) && !feature.isTransient() && !without.contains(feature)) {
                 tree.put(feature.getName(), value(object, feature, without));
             }
         }

@@ -127,6 +127,10 @@ final class AssessmentMapper {
         record.setSource(finding.source().isEmpty() ? null : sources.of(finding.source()));
         chance(finding, record);
         record.getMissing().addAll(words.missing(finding));
+        record.getMissingPaths().addAll(finding.missing());
+        record.getNeeds().addAll(finding.check().needs());
+        record.setSubject(finding.condition().subject());
+        finding.remedies().forEach(offer -> record.getOffers().add(words.remedy(finding.calculator(), offer)));
         if (withWorking) {
             finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step, origin.apply(step))));
         }
@@ -159,15 +163,8 @@ final class AssessmentMapper {
     }
 
     private twinfeed.model.assessment.Step step(Finding finding, Step step, String origin) {
-        twinfeed.model.assessment.Step record = MAKE.createStep();
-        record.setSymbol(step.symbol());
-        record.setMeaning(words.meaning(finding.calculator(), step));
-        record.setValue(step.value());
-        record.setUnit(step.unit());
-        record.setExpression(step.expression());
-        record.setSource(step.source().isEmpty() ? null : sources.of(step.source()));
-        record.setOrigin(origin.isEmpty() ? null : origin);
-        return record;
+        String source = step.source().isEmpty() ? "" : sources.of(step.source());
+        return StepMapper.record(step, words.meaning(finding.calculator(), step), source, origin);
     }
 
     private twinfeed.model.assessment.Series series(Finding finding, Series series) {

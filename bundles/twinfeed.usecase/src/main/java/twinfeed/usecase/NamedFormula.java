@@ -22,9 +22,33 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
         return formula.name();
     }
 
-    /** Computes. */
-    public Answer apply(Arguments arguments) {
-        return formula.apply(arguments);
+    /**
+     * Computes from what a person typed.
+     *
+     * @param typed texts by key, for example {@code power} to {@code 9.5kW}; what is not given has its default
+     * @param locale language of the texts
+     * @throws twinfeed.calculator.ArgumentException if a key is unknown or missing, or a value is out of range
+     * @throws twinfeed.units.UnitException if a value is no quantity of its kind
+     */
+    public FormulaAnswer answer(Map<String, String> typed, Locale locale) {
+        Answer answer = formula.apply(Arguments.parse(formula.parameters(), typed));
+        return new FormulaAnswer(
+                answer.results().stream()
+                        .map(each -> new FormulaAnswer.Result(
+                                each.key(), text(locale, "result." + each.key()), each.kind(), each.si()))
+                        .toList(),
+                answer.trouble().isEmpty() ? FormulaAnswer.Note.NONE : note(locale, "trouble.", answer.trouble()),
+                answer.warnings().stream()
+                        .map(key -> note(locale, "warning.", key))
+                        .toList(),
+                answer.working().steps().stream()
+                        .map(step -> StepMapper.record(
+                                step, text(locale, "meaning." + step.meaning()), step.source(), step.origin()))
+                        .toList());
+    }
+
+    private FormulaAnswer.Note note(Locale locale, String prefix, String key) {
+        return new FormulaAnswer.Note(key, text(locale, prefix + key));
     }
 
     /** A text of the calculator, or of the common ones. */

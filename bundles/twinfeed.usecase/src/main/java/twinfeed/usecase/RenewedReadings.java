@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import twinfeed.calculator.Origin;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Step;
@@ -43,7 +44,7 @@ final class RenewedReadings {
 
     /** The origin of a line of a working with the work done. */
     String origin(Step step) {
-        return paths.contains(step.origin()) ? Step.RENEWED + step.origin() : step.origin();
+        return paths.contains(step.origin()) ? Origin.RENEWED + step.origin() : step.origin();
     }
 
     private static void collect(EObject owner, String path, Map<String, Quantity> found) {

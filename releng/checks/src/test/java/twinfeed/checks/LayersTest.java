@@ -54,6 +54,27 @@ class LayersTest {
     private static final List<String> WITHOUT_WIDGETS = List.of(
             "twinfeed.desktop.form", "twinfeed.desktop.session", "twinfeed.desktop.text", "twinfeed.desktop.view");
 
+    /** What shows results, on the screen, on paper or as JSON. */
+    private static final List<String> FACES =
+            List.of("twinfeed.cli", "twinfeed.desktop", "twinfeed.document", "twinfeed.pdf", "twinfeed.workbook");
+
+    /** In what calculators answer; faces see the same in twinfeed.model.assessment. */
+    private static final List<String> ANSWERS = List.of(
+            "twinfeed.calculator.Answer",
+            "twinfeed.calculator.Candidate",
+            "twinfeed.calculator.Condition",
+            "twinfeed.calculator.Finding",
+            "twinfeed.calculator.Findings",
+            "twinfeed.calculator.PassProbability",
+            "twinfeed.calculator.Remedy",
+            "twinfeed.calculator.Series",
+            "twinfeed.calculator.Step",
+            "twinfeed.calculator.Working",
+            "twinfeed.calculator.engine.AssessmentResult",
+            "twinfeed.calculator.engine.OptionResult",
+            "twinfeed.calculator.sampling.",
+            "twinfeed.calculator.search.");
+
     private static final Map<String, JavaClasses> CLASSES = new TreeMap<>();
     private static final Map<String, String> OWNER = new TreeMap<>();
 
@@ -171,6 +192,41 @@ class LayersTest {
             }
         }
         assertEquals(List.of(), List.copyOf(broken));
+    }
+
+    /** There is one model of results for all that show them. */
+    @Test
+    void facesSeeResultsInTheModelOnly() {
+        Collection<String> broken = new TreeSet<>();
+        for (String face : FACES) {
+            for (JavaClass type : CLASSES.get(face)) {
+                for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
+                    String used =
+                            dependency.getTargetClass().getBaseComponentType().getName();
+                    if (ANSWERS.stream().anyMatch(answer -> isOrHolds(answer, used))) {
+                        broken.add(type.getName() + " -> " + used);
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), List.copyOf(broken));
+    }
+
+    /** Whether a name is that of a class or of one inside it or, where it ends in a point, of a class of that package. */
+    private static boolean isOrHolds(String name, String used) {
+        return name.endsWith(".") ? used.startsWith(name) : used.equals(name) || used.startsWith(name + "$");
+    }
+
+    @Test
+    void everyAnswerThatFacesMustNotSeeIsStillThere() {
+        List<String> names = CLASSES.get("twinfeed.calculator").stream()
+                .map(JavaClass::getName)
+                .toList();
+        assertEquals(
+                List.of(),
+                ANSWERS.stream()
+                        .filter(answer -> names.stream().noneMatch(name -> isOrHolds(answer, name)))
+                        .toList());
     }
 
     /** DEVELOPERS.md shows the table that this test enforces. */

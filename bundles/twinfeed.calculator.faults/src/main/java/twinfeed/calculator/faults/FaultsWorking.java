@@ -2,8 +2,8 @@
 package twinfeed.calculator.faults;
 
 import java.util.stream.IntStream;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Origin;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.inference.ObservationAnswer;
@@ -74,7 +74,7 @@ final class FaultsWorking {
                 .input("em", "meterRelative", data.limit("meterRelative"), "", JUDGEMENT)
                 .input("ea", "meterAbsolute", data.limit("meterAbsolute"), "ohm", JUDGEMENT)
                 .step("Rm", "mostResistance", "R0 / (1 - td) + em * R0 + ea", "ohm", "")
-                .step(Step.LIMIT, "leastPower", "Ur^2 / Rm / 1000", "kW", "");
+                .step(LimitType.SYMBOL, "leastPower", "Ur^2 / Rm / 1000", "kW", "");
         for (int i = 0; i < conducting.length; i++) {
             working.input("R" + (i + 1), "element", conducting[i], "ohm", SURVEY);
         }

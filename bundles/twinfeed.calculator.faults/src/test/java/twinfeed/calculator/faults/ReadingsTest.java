@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Step;
 import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
@@ -90,7 +91,7 @@ class ReadingsTest {
         List<Step> steps = finding.working().steps();
         assertEquals(4.5, steps.get(steps.size() - 1).value(), 1e-12);
         double limit = steps.stream()
-                .filter(step -> step.symbol().equals(Step.LIMIT))
+                .filter(step -> step.symbol().equals(LimitType.SYMBOL))
                 .findFirst()
                 .orElseThrow()
                 .value();

@@ -11,12 +11,12 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Calculator;
-import twinfeed.calculator.Finding;
-import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.ModelPath;
@@ -40,10 +40,7 @@ public final class Remarks {
         }
         JobResult result = session.result();
         if (result != null && result.judged() != null) {
-            remarks.wanted(
-                    result.judged().assessed().options(),
-                    session.desk().service().calculators(),
-                    words);
+            remarks.wanted(result.judged().record(), words);
         }
         return remarks;
     }
@@ -52,14 +49,14 @@ public final class Remarks {
         return clause.isEmpty() ? clause : Character.toUpperCase(clause.charAt(0)) + clause.substring(1);
     }
 
-    private void wanted(List<OptionResult> options, List<Calculator> calculators, Words words) {
+    private void wanted(Assessment assessment, Words words) {
         Map<String, Set<String>> checks = new LinkedHashMap<>();
-        for (OptionResult option : options) {
-            for (Finding finding : option.findings()) {
-                if (finding.outcome() == Outcome.CANNOT_TELL) {
-                    String title = title(finding, calculators, words);
-                    finding.missing().forEach(path -> checks.computeIfAbsent(path, each -> new LinkedHashSet<>())
-                            .add(title));
+        for (OptionAssessment option : assessment.getOptions()) {
+            for (Finding finding : option.getFindings()) {
+                if (finding.getOutcome() == Outcome.CANNOT_TELL) {
+                    finding.getMissingPaths()
+                            .forEach(path -> checks.computeIfAbsent(path, each -> new LinkedHashSet<>())
+                                    .add(finding.getTitle()));
                 }
             }
         }
@@ -70,17 +67,6 @@ public final class Remarks {
                         words.format(
                                 "remark.wanted",
                                 Map.of("checks", titles.stream().collect(Collectors.joining(", ")))))));
-    }
-
-    private static String title(Finding finding, List<Calculator> calculators, Words words) {
-        return calculators.stream()
-                .map(Calculator::statement)
-                .filter(statement -> statement.id().equals(finding.calculator()))
-                .map(statement -> statement
-                        .texts()
-                        .get(words.locale(), "check." + finding.check().key()))
-                .findFirst()
-                .orElse(finding.check().key());
     }
 
     private void add(String path, Remark remark) {

@@ -2,12 +2,9 @@
 package twinfeed.desktop.help;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.model.assessment.Finding;
@@ -20,10 +17,9 @@ import twinfeed.usecase.AssessedJob;
  *
  * @param option name of the heater; empty if the check was not answered anywhere
  * @param finding the finding with its texts
- * @param answer the same as the calculator gave it
  */
-record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@Nullable Finding answer) {
-    static final Explained NOTHING = new Explained("", null, null);
+record Explained(String option, @Nullable Finding finding) {
+    static final Explained NOTHING = new Explained("", null);
 
     /** The best example in a result. */
     static Explained of(String check, @Nullable JobResult result, @Nullable String chosen) {
@@ -36,9 +32,8 @@ record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@
             options.remove(first);
             options.add(0, first);
         });
-        List<Explained> all = options.stream()
-                .flatMap(option -> in(option, check, judged).stream())
-                .toList();
+        List<Explained> all =
+                options.stream().flatMap(option -> in(option, check)).toList();
         return all.stream()
                 .filter(each ->
                         each.finding() != null && !each.finding().getSteps().isEmpty())
@@ -47,14 +42,9 @@ record Explained(String option, @Nullable Finding finding, twinfeed.calculator.@
                 .orElse(NOTHING);
     }
 
-    private static Optional<Explained> in(OptionAssessment option, String check, AssessedJob judged) {
-        int index = judged.record().getOptions().indexOf(option);
-        OptionResult answers = judged.assessed().options().get(index);
-        return Stream.of(option.getFindings())
-                .flatMap(Collection::stream)
+    private static Stream<Explained> in(OptionAssessment option, String check) {
+        return option.getFindings().stream()
                 .filter(finding -> finding.getKey().equals(check))
-                .findFirst()
-                .map(finding -> new Explained(
-                        option.getTitle(), finding, answers.finding(check).orElse(null)));
+                .map(finding -> new Explained(option.getTitle(), finding));
     }
 }

@@ -15,7 +15,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.desktop.help.HelpPage.Section;
 import twinfeed.desktop.session.JobResult;
@@ -225,12 +224,9 @@ public final class HelpPages {
                 lines.add(words.format("help.remeasure", Map.of("reading", finding.getRemeasure())));
             }
         }
-        twinfeed.calculator.@Nullable Finding answer = example.answer();
-        List<Remedy> remedies = answer == null ? List.of() : answer.remedies();
-        if (!remedies.isEmpty()) {
+        if (finding != null && !finding.getOffers().isEmpty()) {
             lines.add(words.get("help.remedies"));
-            remedies.forEach(remedy -> lines.add("\u2022 "
-                    + statement.texts().format(words.locale(), "remedy." + remedy.kind(), remedy.arguments())));
+            finding.getOffers().forEach(offer -> lines.add("\u2022 " + offer));
         } else if (check.deciding()) {
             lines.add(words.get("help.remedies.none"));
         }

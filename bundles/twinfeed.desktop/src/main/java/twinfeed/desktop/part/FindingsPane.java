@@ -21,7 +21,6 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.chart.ChartsView;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
@@ -197,10 +196,8 @@ final class FindingsPane {
         if (result == null || result.judged() == null || option.isEmpty()) {
             return FeedPicture.of(survey, PieceFindings.none(words.locale()), null, words);
         }
-        int index = result.judged().record().getOptions().indexOf(option.get());
-        OptionResult answers = result.judged().assessed().options().get(index);
-        PieceFindings findings = PieceFindings.of(answers, option.get(), FeedPicture.names(survey), words.locale());
-        return FeedPicture.of(survey, findings, answers.candidate().heater(), words);
+        PieceFindings findings = PieceFindings.of(option.get(), FeedPicture.names(survey), words.locale());
+        return FeedPicture.of(survey, findings, option.get().getTitle(), words);
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {

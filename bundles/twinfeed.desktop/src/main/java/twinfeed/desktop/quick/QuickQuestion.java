@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.ArgumentException;
-import twinfeed.calculator.Arguments;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.rules.CableSize;
@@ -22,6 +20,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
 import twinfeed.units.UnitException;
+import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.NamedFormula;
 import twinfeed.usecase.TwinfeedService;
 
@@ -260,35 +259,29 @@ public final class QuickQuestion {
     }
 
     private Asked ask(String name, Map<String, String> arguments) {
-        NamedFormula formula = formula(name);
-        return new Asked(
-                formula, formula.apply(Arguments.parse(formula.formula().parameters(), arguments)));
+        return new Asked(formula(name).answer(arguments, words.locale()));
     }
 
     private final class Asked {
-        private final NamedFormula formula;
-        private final Answer answer;
+        private final FormulaAnswer answer;
 
-        Asked(NamedFormula formula, Answer answer) {
-            this.formula = formula;
+        Asked(FormulaAnswer answer) {
             this.answer = answer;
         }
 
         boolean refused() {
-            return !answer.trouble().isEmpty();
+            return answer.refused();
         }
 
         String trouble() {
-            return formula.text(words.locale(), "trouble." + answer.trouble());
+            return answer.trouble().text();
         }
 
         String warnings() {
-            return answer.warnings().stream()
-                    .map(each -> formula.text(words.locale(), "warning." + each))
-                    .collect(Collectors.joining("; "));
+            return answer.warnings().stream().map(FormulaAnswer.Note::text).collect(Collectors.joining("; "));
         }
 
-        private Answer.Result result(String key) {
+        private FormulaAnswer.Result result(String key) {
             return answer.results().stream()
                     .filter(each -> each.key().equals(key))
                     .findFirst()
@@ -300,7 +293,7 @@ public final class QuickQuestion {
         }
 
         String text(String key) {
-            Answer.Result result = result(key);
+            FormulaAnswer.Result result = result(key);
             return Quantities.format(result.kind(), result.si(), DIGITS, words.locale());
         }
     }

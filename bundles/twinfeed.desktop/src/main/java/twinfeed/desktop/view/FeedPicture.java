@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Writing;
 import twinfeed.desktop.text.Words;
-import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
@@ -35,9 +34,9 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
     }
 
     /** The picture of a survey, with what was found for one heater. */
-    public static FeedPicture of(Survey survey, PieceFindings findings, @Nullable Heater heater, Words words) {
+    public static FeedPicture of(Survey survey, PieceFindings findings, @Nullable String unit, Words words) {
         Painter painter = new Painter(survey, findings, words, new Writing(words));
-        return new FeedPicture(painter.water(), painter.power(), painter.unit(heater));
+        return new FeedPicture(painter.water(), painter.power(), painter.unit(unit));
     }
 
     /** The names of pipes and cables, by which findings name the piece that governs. */
@@ -132,13 +131,9 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
             return piece("isolator", detail, "electricity.circuit.isolator.rating", CIRCUIT + ".isolator");
         }
 
-        Piece unit(@Nullable Heater heater) {
-            String title = heater == null ? words.get("feed.unit") : title(heater);
+        Piece unit(@Nullable String known) {
+            String title = known == null ? words.get("feed.unit") : known;
             return findings.piece(title, "", new Place(survey, "unit.heaterId"), null, List.of(PieceFindings.UNIT));
-        }
-
-        private static String title(Heater heater) {
-            return heater.getTitle() == null ? heater.getId() : heater.getTitle();
         }
 
         private Piece piece(String key, String detail, String path, String anchor) {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.Check;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.text.Figures;
@@ -72,32 +72,28 @@ public final class PieceFindings {
     /**
      * The findings of one option.
      *
-     * @param result what the calculators answered
-     * @param option the same with its texts
+     * @param option the option
      * @param names names of the survey's pieces; a finding that names something else is placed by its readings
      */
-    public static PieceFindings of(OptionResult result, OptionAssessment option, Set<String> names, Locale locale) {
+    public static PieceFindings of(OptionAssessment option, Set<String> names, Locale locale) {
         String binding = option.getBinding() == null ? "" : option.getBinding();
         PieceFindings findings = new PieceFindings(locale, binding);
-        for (twinfeed.calculator.Finding answer : result.findings()) {
-            if (answer.outcome() != Outcome.NOT_APPLICABLE) {
-                option.getFindings().stream()
-                        .filter(each -> each.getKey().equals(answer.check().key()))
-                        .findFirst()
-                        .ifPresent(each -> findings.all.add(placed(answer, each, names)));
+        for (Finding finding : option.getFindings()) {
+            if (finding.getOutcome() != Outcome.NOT_APPLICABLE) {
+                findings.all.add(placed(finding, names));
             }
         }
         return findings;
     }
 
-    private static Placed placed(twinfeed.calculator.Finding answer, Finding text, Set<String> names) {
-        String subject = answer.condition().subject();
+    private static Placed placed(Finding finding, Set<String> names) {
+        String subject = finding.getSubject();
         return new Placed(
                 subject != null && names.contains(subject) ? subject : "",
-                place(answer.check().needs()),
-                text,
-                rank(answer),
-                closeness(answer));
+                place(finding.getNeeds()),
+                finding,
+                rank(finding),
+                closeness(finding));
     }
 
     static String place(List<String> needs) {
@@ -115,20 +111,19 @@ public final class PieceFindings {
         return needs.stream().filter(need -> need.startsWith(prefix)).reduce((first, second) -> second);
     }
 
-    private static int rank(twinfeed.calculator.Finding answer) {
-        boolean deciding = answer.check().deciding();
-        return switch (answer.outcome()) {
+    private static int rank(Finding finding) {
+        boolean deciding = Check.deciding(finding.getKind());
+        return switch (finding.getOutcome()) {
             case FAILS -> deciding ? 0 : 2;
             case CANNOT_TELL, NOT_CHECKED, TOO_CLOSE -> deciding ? 1 : 3;
             default -> 4;
         };
     }
 
-    private static double closeness(twinfeed.calculator.Finding answer) {
-        twinfeed.calculator.Finding.Figures known = answer.figures();
-        return known == null || !known.limited()
-                ? Double.MAX_VALUE
-                : known.margin() / Math.max(Math.abs(known.limit()), 1e-9);
+    private static double closeness(Finding finding) {
+        Double margin = finding.getMargin();
+        Double limit = finding.getLimit();
+        return margin == null || limit == null ? Double.MAX_VALUE : margin / Math.max(Math.abs(limit), 1e-9);
     }
 
     /**

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.calculator.engine.OptionResult;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Tone;
@@ -111,12 +110,9 @@ final class ViewTest {
     void pieceThatGovernsCarriesItsFinding() throws Exception {
         AssessedJob judged = judged();
         Survey survey = judged.opened().job().getSurvey();
-        int index = indexOf(judged, STRONGEST);
-        OptionResult answers = judged.assessed().options().get(index);
-        OptionAssessment option = judged.record().getOptions().get(index);
-        PieceFindings findings = PieceFindings.of(answers, option, FeedPicture.names(survey), Locale.UK);
-        FeedPicture picture =
-                FeedPicture.of(survey, findings, answers.candidate().heater(), words);
+        OptionAssessment option = judged.record().getOptions().get(indexOf(judged, STRONGEST));
+        PieceFindings findings = PieceFindings.of(option, FeedPicture.names(survey), Locale.UK);
+        FeedPicture picture = FeedPicture.of(survey, findings, option.getTitle(), words);
         Piece loft = picture.power().stream()
                 .filter(piece -> piece.name().equals("loft, under insulation"))
                 .findFirst()

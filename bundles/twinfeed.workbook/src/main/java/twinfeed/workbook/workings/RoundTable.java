@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.Origin;
 import twinfeed.workbook.sheet.NumberFormats;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.SheetStyles;
@@ -33,12 +33,12 @@ final class RoundTable {
     static boolean has(twinfeed.model.assessment.Step step) {
         return step.getExpression() != null
                 && step.getOrigin() != null
-                && step.getOrigin().startsWith(Step.ROUND);
+                && step.getOrigin().startsWith(Origin.ROUND);
     }
 
     /** Adds a line of a round; returns the address at which it will stand. */
     String add(twinfeed.model.assessment.Step step, String formula) {
-        int round = Integer.parseInt(step.getOrigin().substring(Step.ROUND.length()));
+        int round = Integer.parseInt(step.getOrigin().substring(Origin.ROUND.length()));
         int column = round == 1 ? FIRST : NEXT + round - 2;
         String line = step.getSymbol().replaceFirst(round + "$", "");
         int place = places.computeIfAbsent(line, key -> places.size() + 1);

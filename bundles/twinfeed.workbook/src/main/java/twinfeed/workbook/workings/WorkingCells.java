@@ -12,7 +12,7 @@ import twinfeed.model.assessment.Step;
 /** The cells of one working, by symbol; some of them stand above, in another working. */
 final class WorkingCells {
     /** The symbol by which a working names the limit of its check. */
-    private static final String LIMIT = twinfeed.calculator.Step.LIMIT;
+    private static final String LIMIT = twinfeed.calculator.LimitType.SYMBOL;
 
     private record Written(Step step, String address) {}
 

@@ -5,7 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -65,7 +65,7 @@ public final class VoltageDropCheck implements CheckGroup {
     }
 
     private Working working(ShowerLoad load) {
-        Working.Builder working = survey.addDropLimit(load.working(), Step.LIMIT);
+        Working.Builder working = survey.addDropLimit(load.working(), LimitType.SYMBOL);
         CableRunWorking.drops(working, survey);
         return working.build();
     }

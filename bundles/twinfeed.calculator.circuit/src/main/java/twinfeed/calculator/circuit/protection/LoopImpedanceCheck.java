@@ -7,7 +7,6 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -182,7 +181,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
         double residualA = Objects.requireNonNullElse(survey.residual().residualA(), 1.0);
         working.input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
                 .rule("Ut", "touchVoltage", survey.rules(), "touch.voltage", "V")
-                .step(Step.LIMIT, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
+                .step(LimitType.SYMBOL, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
         loop.working(working, survey);
         return working.build();
     }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Origin;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -155,7 +155,7 @@ public final class ResidualLoadChecks implements CheckGroup {
         return Working.start()
                 .input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
                 .input("s", "standingShare", rules.number("rcd.standing.share"), "", rules.source("rcd.standing.share"))
-                .step(Step.LIMIT, "standingMost", "s * IdN", "mA", "")
+                .step(LimitType.SYMBOL, "standingMost", "s * IdN", "mA", "")
                 .input("Pr", "ratedPower", powerW / 1000, "kW", "", Origin.heater(shower.heater(), "power"))
                 .input("i", "leakageByPower", perKilowatt, "mA/kW", rules.source("leakage.watt"))
                 .input("imax", "leakageMost", rules.number("leakage.most") * 1000, "mA", rules.source("leakage.most"))

@@ -3,7 +3,7 @@ package twinfeed.calculator.circuit.survey;
 
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
@@ -42,10 +42,10 @@ public final class LoopLimit {
                     .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "ohm", survey.cite("loop"));
         }
         if (share == 1) {
-            working.step(Step.LIMIT, "loopLimit", "Zt", "ohm", "");
+            working.step(LimitType.SYMBOL, "loopLimit", "Zt", "ohm", "");
         } else {
             working.rule("sm", "measuredShare", rules, "measured.factor", "")
-                    .step(Step.LIMIT, "measuredLimit", "sm * Zt", "ohm", "");
+                    .step(LimitType.SYMBOL, "measuredLimit", "sm * Zt", "ohm", "");
         }
     }
 }

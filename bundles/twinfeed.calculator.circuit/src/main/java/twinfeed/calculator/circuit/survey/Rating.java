@@ -2,6 +2,7 @@
 package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 
@@ -18,10 +19,10 @@ public record Rating(String symbol, String meaning, double value, String unit, S
     /** Adds the limit that this rating and another one set: the smaller of the two, or this one alone where there is no other. */
     public Working.Builder addLimit(Working.Builder working, @Nullable Rating other) {
         if (other == null) {
-            return working.input(Step.LIMIT, meaning, value, unit, "", origin);
+            return working.input(LimitType.SYMBOL, meaning, value, unit, "", origin);
         }
         return other.add(add(working))
-                .step(Step.LIMIT, "smallerRating", "min(" + symbol + ", " + other.symbol + ")", unit, "");
+                .step(LimitType.SYMBOL, "smallerRating", "min(" + symbol + ", " + other.symbol + ")", unit, "");
     }
 
     private Working.Builder add(Working.Builder working) {

@@ -5,8 +5,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Origin;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedCurves;
@@ -89,7 +89,7 @@ public final class RunningPressureChecks implements CheckGroup {
         WorkingLines lines = new WorkingLines();
         UnitLines.addPressure(
                 lines,
-                Step.LIMIT,
+                LimitType.SYMBOL,
                 "leastRunning",
                 data.getMinimumRunningPressure().si(),
                 data,

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure.check;
 
 import java.util.List;
 import twinfeed.calculator.FindingBuilder;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.remedy.PumpRemedy;
@@ -102,7 +102,7 @@ public final class SupplyChecks implements CheckGroup {
     private static Working atGauge(HeaterCase heater, double gaugePa, double limitPa) {
         WorkingLines lines = new WorkingLines();
         UnitLines.addPressure(
-                lines, Step.LIMIT, "mostStatic", limitPa, heater.unit().heater(), "maximumStaticPressure");
+                lines, LimitType.SYMBOL, "mostStatic", limitPa, heater.unit().heater(), "maximumStaticPressure");
         return lines.input(
                         "p_0", "staticReading", gaugePa / FeedUnits.BAR, "bar", "", "survey.water.test.staticPressure")
                 .build();
@@ -110,7 +110,7 @@ public final class SupplyChecks implements CheckGroup {
 
     private static Working atUnit(Heater heater, FeedConditions feed, int coldest, double limitPa) {
         WorkingLines lines = new WorkingLines();
-        UnitLines.addPressure(lines, Step.LIMIT, "mostStatic", limitPa, heater, "maximumStaticPressure");
+        UnitLines.addPressure(lines, LimitType.SYMBOL, "mostStatic", limitPa, heater, "maximumStaticPressure");
         FeedWorking.addTest(lines, feed.feed());
         StringBuilder rises = new StringBuilder("0");
         int number = 0;

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.FindingBuilder;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
@@ -154,7 +154,7 @@ public final class SwitchChecks implements CheckGroup {
                     OperatingPointWorking point = OperatingPointWorking.of(flows, smallest);
                     UnitLines.addFlow(
                             point.lines(),
-                            Step.LIMIT,
+                            LimitType.SYMBOL,
                             "activationFlow",
                             neededM3PerS,
                             heater.unit().heater(),

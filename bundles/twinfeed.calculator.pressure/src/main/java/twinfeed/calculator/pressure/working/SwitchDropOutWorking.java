@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import twinfeed.calculator.Step;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
@@ -29,7 +29,7 @@ public final class SwitchDropOutWorking {
         OperatingPoint before = limit.held().before();
         OperatingPointWorking start = OperatingPointWorking.of(flows, before).addInlet();
         WorkingLines lines = start.lines();
-        TapAloneWorking.add(lines, feed.feed(), feed.feed().taps().get(0), Step.LIMIT);
+        TapAloneWorking.add(lines, feed.feed(), feed.feed().taps().get(0), LimitType.SYMBOL);
         DrawOffWorking.addHeld(lines, flows, unit, limit.held());
         FeedWorking.addWater(lines, feed.intakeC(before.intake()), feed.intakeOrigin(before.intake()));
         FeedWorking.addTest(lines, feed.feed());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import twinfeed.calculator.Step;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
@@ -22,7 +22,7 @@ public final class SwitchWorking {
         boolean make = worst.making() || unit.heater().getBreakPressure() == null;
         UnitLines.addPressure(
                 point.lines(),
-                Step.LIMIT,
+                LimitType.SYMBOL,
                 worst.making() ? "makePressure" : "breakPressure",
                 worst.limitPa(),
                 unit.heater(),

@@ -2,8 +2,8 @@
 package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Origin;
-import twinfeed.calculator.Step;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
@@ -95,7 +95,7 @@ public final class UnitLines {
         addDownstream(lines, unit);
         Heater heater = unit.heater();
         addPressure(lines, "p_t", "throttleLeast", heater.getThrottleMinimum().si(), heater, "throttleMinimum");
-        lines.step(Step.LIMIT, "throttleNeed", "R_d * " + flow + "^2 + max(0, p_t)", "bar", MAKER);
+        lines.step(LimitType.SYMBOL, "throttleNeed", "R_d * " + flow + "^2 + max(0, p_t)", "bar", MAKER);
     }
 
     /** A pressure of the maker's instructions, bar. */
