@@ -16,7 +16,7 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.text.Words;
 
 /** Asks which of several answers it is, and says what follows from the answer. None is chosen beforehand. */
-final class ChoiceDialog extends Dialog {
+public final class ChoiceDialog extends Dialog {
     private static final int WIDTH = 460;
 
     private final Words words;
@@ -25,7 +25,14 @@ final class ChoiceDialog extends Dialog {
     private final List<String> answers;
     private int chosen = -1;
 
-    ChoiceDialog(Shell shell, Words words, String title, String message, List<String> answers) {
+    /**
+     * Not open yet.
+     *
+     * @param title what stands above the dialogue, and on the key that takes the answer
+     * @param message what is asked
+     * @param answers the answers
+     */
+    public ChoiceDialog(Shell shell, Words words, String title, String message, List<String> answers) {
         super(shell);
         this.words = words;
         this.title = title;
@@ -34,7 +41,7 @@ final class ChoiceDialog extends Dialog {
     }
 
     /** The number of the answer, or -1 if the person would rather not say. */
-    int ask() {
+    public int ask() {
         return open() == OK ? chosen : -1;
     }
 

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.form.SurveyText;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
@@ -30,7 +31,7 @@ import twinfeed.usecase.quote.QuoteCorrection;
 import twinfeed.usecase.quote.QuoteDifference;
 
 /** What an issued quote says, or how two of them differ. */
-final class IssuedDetail {
+public final class IssuedDetail {
     private final Words words;
     private final Composite pane;
     private final Label heading;
@@ -41,8 +42,11 @@ final class IssuedDetail {
     private final Columns lineColumns;
     private final Table differences;
     private final Columns differenceColumns;
+    private final Table survey;
+    private final Columns surveyColumns;
 
-    IssuedDetail(Composite parent, Words words) {
+    /** Shows nothing yet. */
+    public IssuedDetail(Composite parent, Words words) {
         this.words = words;
         this.pane = Controls.pane(parent);
         this.heading = Controls.heading(pane, "");
@@ -62,6 +66,8 @@ final class IssuedDetail {
                 "compare.before",
                 "compare.after");
         this.differenceColumns = Columns.of(differences, 2, 160, 5);
+        this.survey = table("issued.survey", "issued.survey.what", "issued.survey.answer");
+        this.surveyColumns = Columns.of(survey, 1, 160, 2);
         layout.topControl = lines;
         differences.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> read((TableItem) event.item)));
@@ -90,7 +96,7 @@ final class IssuedDetail {
     }
 
     /** Shows a quote; null shows that none, or several, are chosen. */
-    void show(@Nullable IssuedQuote issued, List<QuoteCorrection> corrections) {
+    public void show(@Nullable IssuedQuote issued, List<QuoteCorrection> corrections) {
         lines.removeAll();
         layout.topControl = lines;
         stack.layout();
@@ -98,6 +104,7 @@ final class IssuedDetail {
             heading.setText(words.get("issued.choose"));
             Controls.show(basis, "");
             pane.layout();
+            lineColumns.fit();
             return;
         }
         heading.setText(words.format("issued.of", Map.of("name", issued.name(), "customer", issued.customer()))
@@ -148,7 +155,7 @@ final class IssuedDetail {
     }
 
     /** Shows how two quotes differ, line by line. */
-    void compare(IssuedQuote before, IssuedQuote after, List<QuoteDifference> found) {
+    public void compare(IssuedQuote before, IssuedQuote after, List<QuoteDifference> found) {
         heading.setText(words.format("compare.of", Map.of("before", before.name(), "after", after.name())));
         Controls.show(basis, words.get(found.isEmpty() ? "compare.same" : "compare.choose"));
         differences.removeAll();
@@ -162,5 +169,35 @@ final class IssuedDetail {
         stack.layout();
         differenceColumns.fit();
         pane.layout();
+    }
+
+    /** Shows the survey that was frozen with a quote. */
+    public void survey(IssuedQuote issued, List<SurveyText.Line> readings) {
+        heading.setText(words.format("issued.survey.of", Map.of("name", issued.name(), "customer", issued.customer()))
+                .replace("&", "&&"));
+        Controls.show(basis, words.get("issued.survey.frozen"));
+        survey.removeAll();
+        for (SurveyText.Line line : readings) {
+            TableItem item = new TableItem(survey, SWT.NONE);
+            item.setText(new String[] {line.heading() ? line.what() : "   " + line.what(), line.answer()});
+            if (line.heading()) {
+                item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+            }
+        }
+        layout.topControl = survey;
+        stack.layout();
+        surveyColumns.fit();
+        pane.layout();
+    }
+
+    /** Shows what is known of a job, or of several lines that were chosen at once. */
+    public void say(String title, String text) {
+        lines.removeAll();
+        layout.topControl = lines;
+        stack.layout();
+        heading.setText(title.replace("&", "&&"));
+        Controls.show(basis, text);
+        pane.layout();
+        lineColumns.fit();
     }
 }

@@ -68,6 +68,7 @@ public final class StartPart {
         button("start.demo", "start.demo.help", "twinfeed.desktop.command.demo");
         button("start.new", "start.new.help", "twinfeed.desktop.command.new");
         button("start.open", "start.open.help", "twinfeed.desktop.command.open");
+        button("start.office", "start.office.help", "twinfeed.desktop.command.issued");
         GridData gap =
                 (GridData) Controls.heading(content, words.get("start.recent")).getLayoutData();
         gap.verticalIndent = 16;

@@ -28,6 +28,7 @@ import twinfeed.usecase.completion.PartsToPack;
 import twinfeed.usecase.faults.FaultFindingService;
 import twinfeed.usecase.quote.Demonstration;
 import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 import twinfeed.usecase.quote.QuotingService;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
@@ -140,6 +141,21 @@ public final class Desk {
         @Nullable Prices chosen = prices.get();
         FirmFile firm = chosen == null ? FirmFile.none() : FirmFile.beside(chosen.file());
         PartsToPack.write(issued, firm, today(), locale, sparing);
+    }
+
+    /**
+     * Writes an issued quote again, from what was frozen with it. The firm is described beside the price book in force for its survey.
+     *
+     * @param out a PDF if its name ends with .pdf, otherwise a workbook
+     * @throws RuntimeException if it is not as it was issued, or cannot be written; its message says why
+     */
+    public void reprint(IssuedQuote issued, Path out) {
+        OutputPaths paths = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
+        OutputPaths sparing = paths.sparing(issued.file());
+        sparing.check();
+        @Nullable Prices inForce = prices(IssuedQuotes.survey(issued.file()));
+        FirmFile firm = inForce == null ? FirmFile.none() : FirmFile.beside(inForce.file());
+        IssuedQuotes.reprint(service, issued.file(), firm, locale, sparing);
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */

@@ -106,6 +106,7 @@ final class LanguagesTest {
         "job.tab",
         "list.down",
         "list.up",
+        "office.pdf",
         "page.odd",
         "page.wrong",
         "quick.run.of",
