@@ -20,6 +20,8 @@ import twinfeed.units.text.Texts;
  * @param remedies the kinds of work that it may offer, with the price-book codes that they need
  * @param parameters its own parameters
  * @param formulas the functions that it publishes
+ * @param reads what it reads of a survey, as the beginnings of paths, for example {@code survey.electricity}; empty for all of it. It is
+ *     not run again where only other readings move, so one that is left out here would count as sure
  */
 public record CalculatorDescriptor(
         String id,
@@ -31,7 +33,8 @@ public record CalculatorDescriptor(
         List<Check> checks,
         List<RemedyKind> remedies,
         List<Parameter> parameters,
-        List<Formula> formulas) {
+        List<Formula> formulas,
+        List<String> reads) {
 
     public CalculatorDescriptor {
         gives = List.copyOf(gives);
@@ -40,6 +43,21 @@ public record CalculatorDescriptor(
         remedies = List.copyOf(remedies);
         parameters = List.copyOf(parameters);
         formulas = List.copyOf(formulas);
+        reads = List.copyOf(reads);
+    }
+
+    /**
+     * Whether it reads something of a survey.
+     *
+     * @param path path of a reading from the survey; elements of lists may be named, {@code survey.electricity.loads[oven].power}
+     */
+    public boolean reads(String path) {
+        return reads.isEmpty() || reads.stream().anyMatch(beginning -> isWithin(path, beginning));
+    }
+
+    private static boolean isWithin(String path, String beginning) {
+        return path.startsWith(beginning)
+                && (path.length() == beginning.length() || ".[".indexOf(path.charAt(beginning.length())) >= 0);
     }
 
     /** One about neither supply alone that offers no work. */
@@ -52,7 +70,7 @@ public record CalculatorDescriptor(
             List<Check> checks,
             List<Parameter> parameters,
             List<Formula> formulas) {
-        this(id, version, texts, gives, takes, Supply.NEITHER, checks, List.of(), parameters, formulas);
+        this(id, version, texts, gives, takes, Supply.NEITHER, checks, List.of(), parameters, formulas, List.of());
     }
 
     /**
@@ -75,6 +93,7 @@ public record CalculatorDescriptor(
         private List<RemedyKind> remedies = List.of();
         private List<Parameter> parameters = List.of();
         private List<Formula> formulas = List.of();
+        private List<String> reads = List.of();
 
         private Builder(Class<? extends Calculator> type) {
             String name = type.getSimpleName().replaceFirst("Calculator$", "");
@@ -104,6 +123,12 @@ public record CalculatorDescriptor(
         /** What it consumes from other calculators. */
         public Builder takes(SharedQuantity... quantities) {
             takes = List.of(quantities);
+            return this;
+        }
+
+        /** What it reads of a survey, where that is not all of it: the beginnings of paths. */
+        public Builder reads(String... beginnings) {
+            reads = List.of(beginnings);
             return this;
         }
 
@@ -150,7 +175,7 @@ public record CalculatorDescriptor(
         /** The descriptor. */
         public CalculatorDescriptor build() {
             return new CalculatorDescriptor(
-                    id, version, texts, gives, takes, supply, checks, remedies, parameters, formulas);
+                    id, version, texts, gives, takes, supply, checks, remedies, parameters, formulas, reads);
         }
     }
 }

@@ -15,6 +15,7 @@ import twinfeed.units.text.Phrase;
 public final class FindingBuilder {
     private final String calculator;
     private final Check check;
+    private final boolean figuresOnly;
     private final Consumer<Finding> sink;
     private final Map<String, Object> arguments = new LinkedHashMap<>();
     private final List<Series> series = new ArrayList<>();
@@ -29,10 +30,16 @@ public final class FindingBuilder {
     private String limitMeaning = "";
     private String limitOrigin = "";
 
-    public FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
+    FindingBuilder(String calculator, Check check, boolean figuresOnly, Consumer<Finding> sink) {
         this.calculator = calculator;
         this.check = check;
+        this.figuresOnly = figuresOnly;
         this.sink = sink;
+    }
+
+    /** One that hands its finding to somebody. */
+    public FindingBuilder(String calculator, Check check, Consumer<Finding> sink) {
+        this(calculator, check, false, sink);
     }
 
     /** Value against limit in the check's unit and sense; passes at a margin of 0 or more, see {@link LimitType#margin}. */
@@ -77,7 +84,9 @@ public final class FindingBuilder {
 
     /** A further value for the text: a Number with its unit in the pattern, a String, a {@link Phrase}, or a list of these. */
     public FindingBuilder argument(String name, Object value) {
-        arguments.put(name, value);
+        if (!figuresOnly) {
+            arguments.put(name, value);
+        }
         return this;
     }
 
@@ -108,14 +117,15 @@ public final class FindingBuilder {
 
     /** Adds a curve. */
     public FindingBuilder series(Series curve) {
-        series.add(curve);
+        if (!figuresOnly) {
+            series.add(curve);
+        }
         return this;
     }
 
     /** Adds work that can mend it. */
     public FindingBuilder remedy(Remedy remedy) {
-        offers.add(() -> List.of(remedy));
-        return this;
+        return remedies(() -> List.of(remedy));
     }
 
     /**
@@ -123,7 +133,9 @@ public final class FindingBuilder {
      * the readings it may be too close to call, and work is then sought for it as for a failure.
      */
     public FindingBuilder remedies(Supplier<List<Remedy>> offered) {
-        offers.add(offered);
+        if (!figuresOnly) {
+            offers.add(offered);
+        }
         return this;
     }
 

@@ -9,6 +9,7 @@ public final class Findings {
     private final String calculator;
     private final Readings readings;
     private final Candidate candidate;
+    private final boolean figuresOnly;
     private final List<Finding> all = new ArrayList<>();
 
     /**
@@ -19,14 +20,24 @@ public final class Findings {
      * @param candidate the heater being judged
      */
     public Findings(String calculator, Readings readings, Candidate candidate) {
+        this(calculator, readings, candidate, false);
+    }
+
+    private Findings(String calculator, Readings readings, Candidate candidate, boolean figuresOnly) {
         this.calculator = calculator;
         this.readings = readings;
         this.candidate = candidate;
+        this.figuresOnly = figuresOnly;
+    }
+
+    /** Those of which nobody wants more than outcomes and figures, as where readings are moved a thousand times. */
+    public static Findings figuresOnly(String calculator, Readings readings, Candidate candidate) {
+        return new Findings(calculator, readings, candidate, true);
     }
 
     /** Starts the finding of a check; it counts once {@link FindingBuilder#add()} is called. */
     public FindingBuilder on(Check check) {
-        return new FindingBuilder(calculator, check, all::add);
+        return new FindingBuilder(calculator, check, figuresOnly, all::add);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,6 +22,14 @@ public record Grid(List<Intake> intakes, double[] voltages, int nominal, List<Dr
     @Override
     public double[] voltages() {
         return voltages.clone();
+    }
+
+    /** Whether it has the same conditions as another. */
+    public boolean same(Grid other) {
+        return nominal == other.nominal
+                && Arrays.equals(voltages, other.voltages)
+                && intakes.equals(other.intakes)
+                && drawOffs.equals(other.drawOffs);
     }
 
     /** How many voltages there are. */

@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,6 +52,29 @@ public final class SharedQuantities {
     public Working working(SharedQuantity key, int position) {
         IntFunction<Working> known = workings.get(key);
         return known == null ? Working.none() : known.apply(position);
+    }
+
+    /** Gives what somebody gave before, on the same grid, without finding it anew. */
+    public void giveAgain(SharedQuantities before, List<SharedQuantity> keys) {
+        for (SharedQuantity key : keys) {
+            copy(key, before.values, values);
+            copy(key, before.workings, workings);
+            copy(key, before.lacking, lacking);
+        }
+    }
+
+    private static <T> void copy(SharedQuantity key, Map<SharedQuantity, T> from, Map<SharedQuantity, T> to) {
+        T known = from.get(key);
+        if (known != null) {
+            to.put(key, known);
+        }
+    }
+
+    /** Whether some quantities are what they were before, to the last bit, on the same grid. */
+    public boolean same(SharedQuantities before, List<SharedQuantity> keys) {
+        return keys.stream()
+                .allMatch(key -> Arrays.equals(values.get(key), before.values.get(key))
+                        && lacking(key).equals(before.lacking(key)));
     }
 
     /** Says that a quantity cannot be given because readings are missing. */

@@ -19,6 +19,7 @@ import twinfeed.model.assessment.Supply;
 public final class DemandCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(DemandCalculator.class)
             .takes(SharedQuantity.DESIGN_CURRENT)
+            .reads("survey.electricity", "survey.unit.heater", "survey.unit.heaterId")
             .supply(Supply.ELECTRICITY)
             .checks(DemandChecks.ALL)
             .remedies(DemandRemedyKinds.ALL)

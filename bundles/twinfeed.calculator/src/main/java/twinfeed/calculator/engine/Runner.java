@@ -3,24 +3,18 @@ package twinfeed.calculator.engine;
 
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.Context;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
@@ -28,7 +22,6 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Supply;
-import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.text.Texts;
 
@@ -166,6 +159,20 @@ public final class Runner {
         return open(surveyed, changed, focus, readings, new Assumptions(), null).judge(candidate);
     }
 
+    /**
+     * Judges one candidate again and again while readings move, from the readings as they are now on.
+     *
+     * @param surveyed the house in which the readings were taken
+     * @param changed the survey with the works done; may be the same
+     * @param focus picks the conditions
+     * @param readings tells what the changed survey lacks; readings may move but none comes or goes
+     */
+    public Rejudging rejudging(
+            Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
+        return new Rejudging(
+                calculators, candidate, () -> preparation(surveyed, changed, focus, readings, new Assumptions(), null));
+    }
+
     /** Prepares every calculator for a survey. */
     private Session open(
             Survey surveyed,
@@ -174,75 +181,38 @@ public final class Runner {
             Readings readings,
             Assumptions assumptions,
             @Nullable Containment contained) {
-        RuleSet rules = rules(survey);
-        Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
-        List<Session.Prepared> prepared = new ArrayList<>();
-        for (Calculator calculator : calculators) {
-            Survey own = contained == null ? survey : EcoreUtil.copy(survey);
-            Survey first = surveyed == survey ? own : surveyed;
-            prepared.add(prepare(calculator, first, own, rules, grid, readings, assumptions, contained));
-        }
-        return new Session(rules, grid, readings, survey, prepared, contained, this::setAside);
+        return preparation(surveyed, survey, focus, readings, assumptions, contained)
+                .session(calculators);
     }
 
-    private void setAside(Session.Prepared calculator, CalculatorProblem.Kind kind, String reason) {
+    private Preparation preparation(
+            Survey surveyed,
+            Survey survey,
+            UnaryOperator<Grid> focus,
+            Readings readings,
+            Assumptions assumptions,
+            @Nullable Containment contained) {
+        RuleSet rules = rules(survey);
+        Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
+        return new Preparation(new Preparation.House(surveyed, survey, readings), rules, grid, assumptions, contained, this);
+    }
+
+    /** The file that a calculator came in; empty where that is not known. */
+    String source(Calculator calculator) {
+        return sources.getOrDefault(calculator, "");
+    }
+
+    /** Why a calculator must not be asked any more. */
+    Optional<String> whyAside(String calculator) {
+        return Optional.ofNullable(aside.get(calculator)).map(CalculatorProblem::detail);
+    }
+
+    /** Has a calculator not asked again. */
+    void setAside(Session.Prepared calculator, CalculatorProblem.Kind kind, String reason) {
         aside.putIfAbsent(
                 calculator.descriptor().id(),
                 new CalculatorProblem(
                         calculator.source() + " (" + calculator.descriptor().id() + ")", kind, reason));
-    }
-
-    private Session.Prepared prepare(
-            Calculator calculator,
-            Survey surveyed,
-            Survey survey,
-            RuleSet rules,
-            Grid grid,
-            Readings readings,
-            Assumptions assumptions,
-            @Nullable Containment contained) {
-        CalculatorDescriptor descriptor = calculator.statement();
-        String source = sources.getOrDefault(calculator, "");
-        CalculatorProblem before = aside.get(descriptor.id());
-        if (before != null) {
-            return broken(descriptor, source, new IllegalStateException(before.detail()));
-        }
-        try {
-            Arguments parameters = Arguments.parse(descriptor.parameters(), typed(survey, descriptor.id()));
-            Context context =
-                    new Context(descriptor.id(), survey, surveyed, rules, grid, readings, parameters, assumptions);
-            AtomicReference<@Nullable Assessor> assessor = new AtomicReference<>();
-            if (contained == null) {
-                assessor.set(calculator.prepare(context));
-            } else {
-                contained.run(descriptor.id(), () -> assessor.set(calculator.prepare(context)));
-            }
-            Survey own = contained == null ? null : survey;
-            return new Session.Prepared(descriptor, source, assessor.get(), null, own);
-        } catch (Containment.TooSlowException e) {
-            Session.Prepared slow = broken(descriptor, source, e);
-            setAside(slow, CalculatorProblem.Kind.TOO_SLOW, Containment.reason(e));
-            return slow;
-        } catch (Throwable e) {
-            if (!Containment.containable(e)) {
-                throw e;
-            }
-            return broken(descriptor, source, e);
-        }
-    }
-
-    private static Session.Prepared broken(CalculatorDescriptor descriptor, String source, Throwable failure) {
-        return new Session.Prepared(descriptor, source, null, failure, null);
-    }
-
-    private static Map<String, String> typed(Survey survey, String calculator) {
-        Map<String, String> typed = new LinkedHashMap<>();
-        for (ParameterValue value : survey.getParameters()) {
-            if (calculator.equals(value.getCalculator())) {
-                typed.put(value.getKey(), value.getValue());
-            }
-        }
-        return typed;
     }
 
     /** The rule set that a survey names, or the usual one. */

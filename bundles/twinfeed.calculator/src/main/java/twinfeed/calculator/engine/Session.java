@@ -48,12 +48,14 @@ final class Session {
     private final List<Prepared> prepared;
     private final @Nullable Containment containment;
     private final SettingAside aside;
+    private final boolean figuresOnly;
 
     /**
      * A session.
      *
      * @param containment runs the calculators; absent for draws by the thousand, which are only made of calculators that have
      *     answered before
+     * @param figuresOnly whether nobody wants more than outcomes and figures
      */
     Session(
             RuleSet rules,
@@ -62,7 +64,8 @@ final class Session {
             Survey survey,
             List<Prepared> prepared,
             @Nullable Containment containment,
-            SettingAside aside) {
+            SettingAside aside,
+            boolean figuresOnly) {
         this.rules = rules;
         this.grid = grid;
         this.readings = readings;
@@ -70,6 +73,7 @@ final class Session {
         this.prepared = List.copyOf(prepared);
         this.containment = containment;
         this.aside = aside;
+        this.figuresOnly = figuresOnly;
     }
 
     RuleSet rules() {
@@ -81,30 +85,47 @@ final class Session {
     }
 
     OptionResult judge(Candidate candidate) {
-        SharedQuantities shared = new SharedQuantities(grid);
-        List<Finding> all = new ArrayList<>();
-        for (Prepared each : prepared) {
-            all.addAll(answers(each, candidate, shared));
-        }
-        return OptionResult.of(candidate, all);
+        return OptionResult.of(candidate, findings(candidate));
     }
 
-    /** What a calculator said before it broke stays, the rest goes on, and each check that it declared has an answer. */
-    private List<Finding> answers(Prepared each, Candidate candidate, SharedQuantities shared) {
-        Findings findings = new Findings(each.descriptor.id(), readings, candidate);
+    /** What all calculators say of a heater. */
+    List<Finding> findings(Candidate candidate) {
+        SharedQuantities shared = new SharedQuantities(grid);
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < prepared.size(); i++) {
+            all.addAll(answers(i, candidate, shared));
+        }
+        return all;
+    }
+
+    /**
+     * What one calculator says. What it said before it broke stays, and each check that it declared has an answer.
+     *
+     * @param number its place among those prepared
+     * @param shared what those before it gave
+     */
+    List<Finding> answers(int number, Candidate candidate, SharedQuantities shared) {
+        Prepared each = prepared.get(number);
+        Findings findings = empty(each, candidate);
         Throwable broken = each.failure;
         if (each.assessor != null) {
             broken = run(each, each.assessor, candidate, shared, findings);
         }
         if (broken instanceof Containment.TooSlowException || broken instanceof ChangedSurveyException) {
             // It may still be adding to the old ones, or has judged something else.
-            findings = new Findings(each.descriptor.id(), readings, candidate);
+            findings = empty(each, candidate);
         }
         if (broken != null) {
             report(each, findings, broken);
         }
         addUnanswered(each, findings);
         return findings.list();
+    }
+
+    private Findings empty(Prepared each, Candidate candidate) {
+        return figuresOnly
+                ? Findings.figuresOnly(each.descriptor.id(), readings, candidate)
+                : new Findings(each.descriptor.id(), readings, candidate);
     }
 
     private @Nullable Throwable run(

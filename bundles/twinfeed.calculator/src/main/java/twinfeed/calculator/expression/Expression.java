@@ -71,7 +71,7 @@ public sealed interface Expression {
      * @throws IllegalArgumentException if it is not of the grammar; the message says where
      */
     static Expression parse(String text) {
-        return new ExpressionParser(text).parse();
+        return ParsedExpressions.of(text);
     }
 
     /**

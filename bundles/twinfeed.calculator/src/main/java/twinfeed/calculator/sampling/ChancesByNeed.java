@@ -40,13 +40,13 @@ final class ChancesByNeed {
     private static final int MOST = 2048;
 
     private final Trials trials;
-    private final Draws draws;
+    private final FirstDraws draws;
     private final boolean ofWorks;
     private final List<Response> responses;
     private final Map<Integer, OpenCheck> open = new TreeMap<>();
     private final Map<Integer, Trial> judged = new TreeMap<>();
 
-    ChancesByNeed(Trials trials, Draws draws, boolean ofWorks) {
+    ChancesByNeed(Trials trials, FirstDraws draws, boolean ofWorks) {
         this.trials = trials;
         this.draws = draws;
         this.ofWorks = ofWorks;
@@ -64,11 +64,10 @@ final class ChancesByNeed {
         if (!open.isEmpty()) {
             draw();
         }
-        double[][] margins = new double[MARGINS][];
-        draws.from(0, MARGINS, (draw, positions) -> margins[draw] = positions.clone());
+        double[][] positions = Arrays.copyOf(draws.first(MARGINS), MARGINS);
         List<Finding> findings = new ArrayList<>();
         for (int check = 0; check < trials.checks(); check++) {
-            findings.add(trials.nominal(check).withChance(chance(check, margins)));
+            findings.add(trials.nominal(check).withChance(chance(check, positions)));
         }
         return findings;
     }
@@ -97,7 +96,8 @@ final class ChancesByNeed {
     }
 
     private void predict(List<OpenCheck> checks) {
-        draws.from(0, DRAWS, (draw, positions) -> checks.forEach(each -> each.predict(draw, positions)));
+        double[][] positions = draws.first(DRAWS);
+        checks.forEach(each -> each.predict(positions));
         for (int draw = 0; draw < COMPARED; draw++) {
             Trial truth = truth(draw);
             for (OpenCheck each : checks) {
@@ -133,11 +133,7 @@ final class ChancesByNeed {
     }
 
     private Trial truth(int draw) {
-        return judged.computeIfAbsent(draw, number -> {
-            Trial[] truth = new Trial[1];
-            draws.from(number, 1, (same, positions) -> truth[0] = trials.at(positions));
-            return truth[0];
-        });
+        return judged.computeIfAbsent(draw, number -> trials.at(draws.first(DRAWS)[number]));
     }
 
     private PassProbability chance(int check, double[][] positions) {

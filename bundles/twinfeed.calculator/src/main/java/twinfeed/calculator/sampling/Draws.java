@@ -6,7 +6,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
 
 /** The draws of a set of inputs: a Sobol sequence with a seeded shift modulo 1, so that the same survey gives the same ones. */
 final class Draws {
-    private final SampledInputs inputs;
+    private final DrawnInputs inputs;
     private final double[] shift;
     private final SobolSequenceGenerator sobol;
 
@@ -17,12 +17,12 @@ final class Draws {
          * Uses it.
          *
          * @param draw its number
-         * @param positions where it puts the inputs; used again for the next draw
+         * @param positions where it puts the inputs
          */
         void of(int draw, double[] positions);
     }
 
-    Draws(SampledInputs inputs, long seed) {
+    Draws(DrawnInputs inputs, long seed) {
         this.inputs = inputs;
         this.shift = new double[inputs.dimensions()];
         this.sobol = new SobolSequenceGenerator(shift.length);
@@ -34,14 +34,12 @@ final class Draws {
 
     /** Goes through some draws in their order. */
     void from(int first, int count, Use use) {
-        double[] positions = new double[inputs.list().size()];
         double[] point = sobol.skipTo(first);
         for (int draw = first; draw < first + count; draw++) {
             if (draw > first) {
                 point = sobol.nextVector();
             }
-            inputs.positions(shifted(point), positions);
-            use.of(draw, positions);
+            use.of(draw, inputs.positions(shifted(point)));
         }
     }
 

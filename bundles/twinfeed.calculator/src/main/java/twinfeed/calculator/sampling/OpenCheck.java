@@ -56,9 +56,11 @@ final class OpenCheck {
         return (double) near.length / predicted.length;
     }
 
-    /** Takes note of what the response says of a draw. */
-    void predict(int draw, double[] positions) {
-        predicted[draw] = response.at(positions);
+    /** Takes note of what the response says of all draws. */
+    void predict(double[][] positions) {
+        for (int draw = 0; draw < predicted.length; draw++) {
+            predicted[draw] = response.at(positions[draw]);
+        }
     }
 
     /** Compares the response with the truth; the first draw begins anew. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.Table;
@@ -92,14 +93,14 @@ final class SampledInputs {
         }
 
         @Override
-        public double position(double own, double shared) {
-            return after.position(own, shared);
-        }
-
-        @Override
         public void place(double position) {
             after.place(position);
             before.place(position);
+        }
+
+        @Override
+        public boolean isReadBy(CalculatorDescriptor calculator) {
+            return after.isReadBy(calculator) || before.isReadBy(calculator);
         }
 
         @Override
@@ -113,22 +114,12 @@ final class SampledInputs {
         return inputs;
     }
 
-    /** How many coordinates a sample needs: one for each input, then one for each gauge. */
-    int dimensions() {
-        return inputs.size() + gauges.size();
-    }
-
-    /**
-     * Where a draw puts the inputs.
-     *
-     * @param point its coordinates, 0 to 1
-     * @param positions is filled with a position for each input
-     */
-    void positions(double[] point, double[] positions) {
-        for (int i = 0; i < inputs.size(); i++) {
-            int gauge = inputs.get(i).gauge();
-            positions[i] = inputs.get(i).position(point[i], gauge < 0 ? 0.5 : point[inputs.size() + gauge]);
-        }
+    /** What a draw of them depends on. */
+    DrawnInputs drawn() {
+        return new DrawnInputs(
+                inputs.stream().map(SampledInput::spread).toList(),
+                inputs.stream().map(SampledInput::gauge).toList(),
+                gauges.size());
     }
 
     /** Puts all at positions. */

@@ -2,6 +2,7 @@
 package twinfeed.calculator.sampling;
 
 import java.util.List;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.model.survey.CableSegment;
 
 /**
@@ -18,13 +19,13 @@ record SampledMethod(CableSegment segment, String path, List<String> plausible) 
     }
 
     @Override
-    public double position(double own, double shared) {
-        return Math.min((int) (own * plausible.size()), plausible.size() - 1);
+    public void place(double position) {
+        segment.setMethod(plausible.get((int) position));
     }
 
     @Override
-    public void place(double position) {
-        segment.setMethod(plausible.get((int) position));
+    public boolean isReadBy(CalculatorDescriptor calculator) {
+        return calculator.reads(path);
     }
 
     @Override

@@ -2,6 +2,7 @@
 package twinfeed.calculator.sampling;
 
 import java.math.BigDecimal;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.model.survey.ParameterValue;
 
 /**
@@ -20,13 +21,13 @@ record SampledParameter(ParameterValue value, String path, double nominal, doubl
     }
 
     @Override
-    public double position(double own, double shared) {
-        return 2 * own - 1;
+    public void place(double position) {
+        value.setValue(BigDecimal.valueOf(nominal + halfWidth * position).toPlainString());
     }
 
     @Override
-    public void place(double position) {
-        value.setValue(BigDecimal.valueOf(nominal + halfWidth * position).toPlainString());
+    public boolean isReadBy(CalculatorDescriptor calculator) {
+        return calculator.id().equals(value.getCalculator());
     }
 
     @Override

@@ -3,6 +3,7 @@ package twinfeed.calculator.sampling;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.units.Quantity;
 
 /**
@@ -25,27 +26,19 @@ record SampledReading(
         boolean normal,
         int gauge)
         implements SampledInput {
-    /** Part of an instrument's half-width that is its bias, common to its readings; the rest is noise of each. Judgement. */
-    static final double BIAS = 0.7;
-
-    @Override
-    public double position(double own, double shared) {
-        return normal ? NormalQuantile.of(own) : rectangular(own, shared);
-    }
-
     @Override
     public void place(double position) {
         set(nominal.si() + halfWidth * position);
     }
 
     @Override
-    public Spread spread() {
-        return normal ? Spread.NORMAL : Spread.RECTANGULAR;
+    public boolean isReadBy(CalculatorDescriptor calculator) {
+        return calculator.reads(path);
     }
 
-    private double rectangular(double own, double shared) {
-        double noise = 2 * own - 1;
-        return gauge < 0 ? noise : BIAS * (2 * shared - 1) + (1 - BIAS) * noise;
+    @Override
+    public Spread spread() {
+        return normal ? Spread.NORMAL : Spread.RECTANGULAR;
     }
 
     /** A reading that cannot be negative stays so: lengths and resistances end at 0. */

@@ -11,20 +11,16 @@ import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.engine.OptionResult;
+import twinfeed.calculator.engine.Rejudging;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
 
 /** One heater in one house, judged with the uncertain inputs wherever they are put. */
 final class Trials {
-    private final Runner runner;
-    private final Survey surveyed;
-    private final Survey changed;
-    private final Candidate candidate;
+    private final Rejudging rejudging;
     private final SampledInputs inputs;
     private final OptionResult nominal;
-    private final GridFocus focus;
-    private final Readings readings;
     private final int[] sampled;
 
     /**
@@ -42,15 +38,12 @@ final class Trials {
             Candidate candidate,
             SampledInputs inputs,
             OptionResult nominal) {
-        this.runner = comparing(runner, nominal);
-        this.surveyed = surveyed;
-        this.changed = changed;
-        this.candidate = candidate;
         this.inputs = inputs;
         this.nominal = nominal;
-        this.focus = new GridFocus(nominal);
         // Inputs that are put elsewhere change readings; none is taken or forgotten.
-        this.readings = new Readings(changed);
+        Readings readings = new Readings(changed);
+        this.rejudging = comparing(runner, nominal)
+                .rejudging(surveyed, changed, candidate, new GridFocus(nominal), readings);
         this.sampled = java.util.stream.IntStream.range(0, nominal.findings().size())
                 .filter(i -> isSampled(nominal.findings().get(i)))
                 .toArray();
@@ -93,38 +86,34 @@ final class Trials {
 
     /** What the checks say with the readings as taken. */
     Trial nominal() {
-        return trial(nominal, true);
+        return trial(nominal.findings(), true);
     }
 
     /** What the checks say with all inputs at given positions. */
     Trial at(double[] positions) {
         inputs.place(positions);
-        return again();
+        return trial(rejudging.all(), false);
     }
 
     /** What the checks say with one input elsewhere and all others as taken; it is put back. */
     Trial with(SampledInput input, double position) {
         input.place(position);
-        Trial trial = again();
+        Trial trial = trial(rejudging.moved(input::isReadBy), false);
         input.place(0);
         return trial;
     }
 
-    private Trial again() {
-        return trial(runner.judge(surveyed, changed, candidate, focus, readings), false);
-    }
-
-    private Trial trial(OptionResult result, boolean isNominal) {
+    private Trial trial(List<Finding> findings, boolean isNominal) {
         boolean[] passes = new boolean[sampled.length];
         double[] margins = new double[sampled.length];
         int from = 0;
         for (int check = 0; check < sampled.length; check++) {
             Finding finding = nominal(check);
             if (!isNominal) {
-                int found = find(result.findings(), finding.check().key(), from);
+                int found = find(findings, finding.check().key(), from);
                 from = found < 0 ? from : found + 1;
                 // A calculator that breaks on a draw leaves findings out: the check then counts as not passing.
-                finding = found < 0 ? UNANSWERED : result.findings().get(found);
+                finding = found < 0 ? UNANSWERED : findings.get(found);
             }
             Finding.Figures figures = finding.figures();
             passes[check] = finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.NOT_APPLICABLE;

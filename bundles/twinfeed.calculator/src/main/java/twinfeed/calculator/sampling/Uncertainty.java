@@ -104,7 +104,7 @@ public final class Uncertainty implements RemedySearch.Judge {
             return nominal;
         }
         Trials trials = new Trials(runner, before, copy, candidate, inputs, nominal);
-        List<Finding> sampled = sampled(trials, new Draws(inputs, seed));
+        List<Finding> sampled = sampled(trials, inputs.drawn());
         List<Finding> findings = new ArrayList<>(nominal.findings());
         for (int check = 0; check < sampled.size(); check++) {
             findings.set(trials.index(check), sampled.get(check));
@@ -112,9 +112,9 @@ public final class Uncertainty implements RemedySearch.Judge {
         return OptionResult.of(candidate, findings);
     }
 
-    private List<Finding> sampled(Trials trials, Draws draws) {
+    private List<Finding> sampled(Trials trials, DrawnInputs inputs) {
         return method == Method.PLAIN || trials.inputs().list().size() > MOST_INPUTS
-                ? new PlainDraws(trials, draws, points).findings()
-                : new ChancesByNeed(trials, draws, method == Method.UNTIL_DOUBT).findings();
+                ? new PlainDraws(trials, new Draws(inputs, seed), points).findings()
+                : new ChancesByNeed(trials, FirstDraws.of(inputs, seed), method == Method.UNTIL_DOUBT).findings();
     }
 }

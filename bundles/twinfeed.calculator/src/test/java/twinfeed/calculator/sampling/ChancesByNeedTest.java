@@ -108,7 +108,10 @@ class ChancesByNeedTest {
         Finding finding = byNeed(of(Double::sum, 8));
         assertEquals(1, chance(finding).passes());
         assertEquals(Outcome.PASSES, finding.outcome());
-        assertEquals(5, judgements.get(), "one nominal judgement, two for each of two readings");
+        assertEquals(
+                6,
+                judgements.get(),
+                "one nominal judgement, one under the conditions that govern, two for each of two readings");
     }
 
     @Test
