@@ -48,7 +48,7 @@ final class PriceList {
         taxes = new TaxTable(book, day);
         rounding = rounding(book.getRounding());
         for (PriceItem item : book.getItems()) {
-            items.put(item.getCode(), item(item, book));
+            items.put(item.getCode(), item(item, book, day));
         }
     }
 
@@ -70,15 +70,17 @@ final class PriceList {
                 : Rounding.of(key).orElseThrow(() -> new QuoteException("rounding", key, Rounding.keys()));
     }
 
-    private PricedItem item(PriceItem item, PriceBook book) {
+    private PricedItem item(PriceItem item, PriceBook book, LocalDate day) {
+        boolean over = item.getHoldsUntil() != null && day.isAfter(item.getHoldsUntil());
         return new PricedItem(
                 item.getCode(),
                 Objects.requireNonNullElse(item.getDescription(), item.getCode()),
                 Objects.requireNonNullElse(item.getUnit(), ""),
-                price(item, book.getMarkup()),
+                over ? null : price(item, book.getMarkup()),
                 money(item.getCost()),
                 taxClass(Objects.requireNonNullElse(item.getTaxClass(), "")),
-                Objects.requireNonNullElse(item.getMinutes(), BigDecimal.ZERO),
+                // Labour alone would read as the whole price: what is over is on enquiry as a whole.
+                over ? BigDecimal.ZERO : Objects.requireNonNullElse(item.getMinutes(), BigDecimal.ZERO),
                 item.getWholeLength(),
                 Shares.orZero(item.getWaste()),
                 Objects.requireNonNullElse(item.getLeadDays(), 0),

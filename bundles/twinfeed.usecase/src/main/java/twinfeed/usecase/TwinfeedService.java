@@ -149,6 +149,11 @@ public final class TwinfeedService {
         return BookReport.of(new BookOpening().report(file), present, new PriceCodes(runner.calculators()));
     }
 
+    /** Codes that quotes may need and a book lacks, by what needs them. */
+    public List<BookReport.Lack> lacking(PriceBook book) {
+        return new PriceCodes(runner.calculators()).lacking(book);
+    }
+
     /**
      * Assesses a job and finds the least costly work for every heater that does not suit as the house is.
      *

@@ -5,7 +5,8 @@ package twinfeed.desktop.form;
 public final class FieldFault extends Exception {
     private static final long serialVersionUID = 1L;
 
-    FieldFault(String message) {
+    /** With the message. */
+    public FieldFault(String message) {
         super(message);
     }
 }

@@ -55,9 +55,9 @@ public final class SurveyPages {
                         fields("customer.name customer.address= customer.phone customer.email customer.vulnerable")),
                 section(
                         "site",
-                        fields(
-                                "site.name site.address= site.kind site.reference site.loftAccess site.texturedCoating"
-                                        + " site.outsideZones site.supplementaryBonding site.extraneousParts site.lastInspection site.note=")),
+                        fields("site.name site.address= site.kind site.reference site.loftAccess site.texturedCoating"
+                                + " site.outsideZones site.supplementaryBonding site.extraneousParts"
+                                + " site.lastInspection site.note=")),
                 section("notes", fields("notes= publicNotes=")),
                 folded("photos", several("photos", "file caption", "file caption subject")));
     }
@@ -67,20 +67,20 @@ public final class SurveyPages {
                 "unit",
                 section(
                         "present",
-                        fields(
-                                "unit.heaterId? unit.age unit.guaranteeUntil unit.measuredFlow unit.outletReading unit.note=")),
+                        fields("unit.heaterId? unit.age unit.guaranteeUntil unit.measuredFlow unit.outletReading"
+                                + " unit.note=")),
                 folded("plate", plate()));
     }
 
     private List<Item> plate() {
         List<Item> items = new ArrayList<>(under(
                 "unit.heater.",
-                "id title power voltage minimumRunningPressure runningPressureFlow maximumStaticPressure activationFlow"
-                        + " switchPlace makePressure breakPressure inletLoss inletLossFlow downstreamPressure downstreamFlow"
-                        + " throttleMinimum stabilised stabilisedMinimum maximumIntake tankFeedAllowed pumpedFeedAllowed"
-                        + " preheatedAllowed cutOutTemperature electronics"
-                        + " maximumDevice minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
-                        + " powerToleranceDown ingress guaranteeYears recalledOn priceItem note="));
+                "id title power voltage minimumRunningPressure runningPressureFlow maximumStaticPressure"
+                    + " activationFlow switchPlace makePressure breakPressure inletLoss inletLossFlow"
+                    + " downstreamPressure downstreamFlow throttleMinimum stabilised stabilisedMinimum maximumIntake"
+                    + " tankFeedAllowed pumpedFeedAllowed preheatedAllowed cutOutTemperature electronics maximumDevice"
+                    + " minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
+                    + " powerToleranceDown ingress guaranteeYears recalledOn withdrawnOn priceItem note="));
         items.addAll(several("unit.heater.elements", "power", "power"));
         return items;
     }
@@ -101,15 +101,13 @@ public final class SurveyPages {
                 "waterTest",
                 section(
                         "source",
-                        fields(
-                                "water.source water.hottestFeed water.intakeReading water.hardness water.lowestHandset water.sharedServicePipe"
-                                        + " water.backflowProtection? water.handsetReachesWc")),
+                        fields("water.source water.hottestFeed water.intakeReading water.hardness water.lowestHandset"
+                                + " water.sharedServicePipe water.backflowProtection? water.handsetReachesWc")),
                 section(
                         "test",
-                        fields(
-                                "water.test.staticPressure water.test.runningPressure water.test.flow water.test.gaugeAfter?"
-                                        + " water.test.gaugeHeight water.test.atPeak water.test.takenAt water.stopValveOpen"
-                                        + " water.companyPressureConfirmed")),
+                        fields("water.test.staticPressure water.test.runningPressure water.test.flow"
+                                + " water.test.gaugeAfter? water.test.gaugeHeight water.test.atPeak"
+                                + " water.test.takenAt water.stopValveOpen water.companyPressureConfirmed")),
                 folded(
                         "main",
                         fields("water.mainTest.staticPressure water.mainTest.runningPressure water.mainTest.flow"
@@ -144,8 +142,8 @@ public final class SurveyPages {
                 section(
                         "origin",
                         fields("electricity.earthing electricity.supplyVoltage electricity.serviceFuse"
-                                + " electricity.serviceFuseConfirmed electricity.externalLoop electricity.prospectiveFault"
-                                + " electricity.electrode electricity.mainSwitch")),
+                            + " electricity.serviceFuseConfirmed electricity.externalLoop electricity.prospectiveFault"
+                            + " electricity.electrode electricity.mainSwitch")),
                 section(
                         "conductors",
                         fields("electricity.tails electricity.earthingConductor electricity.hasEarthingConductor"
@@ -153,8 +151,8 @@ public final class SurveyPages {
                                 + " electricity.supplyNeutral")),
                 section(
                         "board",
-                        fields(
-                                "electricity.spareWay electricity.spareWayBehind electricity.deviceApproved electricity.assemblyFaultRating")),
+                        fields("electricity.spareWay electricity.spareWayBehind electricity.deviceApproved"
+                                + " electricity.assemblyFaultRating")),
                 folded("rules", fields("rules?")));
     }
 
@@ -172,7 +170,8 @@ public final class SurveyPages {
                                 circuit + "segments",
                                 "name size length method",
                                 cable.fields(
-                                        "name cable? oldCable size cpc hasCpc length method? confidence loft ambient grouped layout insulated"))),
+                                        "name cable? oldCable size cpc hasCpc length method? confidence loft ambient"
+                                                + " grouped layout insulated"))),
                 section(
                         "isolator",
                         under(circuit + "isolator.", "kind? rating namedDevice condition maximumConductor")),

@@ -8,11 +8,11 @@ import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 
-/** Closes the job that is shown, after asking where it was changed. */
-public final class CloseHandler extends JobHandler {
+/** Closes the job or list that is shown, after asking where it was changed. */
+public final class CloseHandler extends EditorHandler {
     @Execute
     void close(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part, EPartService service) {
-        ActiveJob.of(part).ifPresent(job -> job.survey().commit());
+        ActiveJob.editor(part).ifPresent(editor -> editor.commit());
         if (part != null && service.savePart(part, true)) {
             service.hidePart(part, true);
         }

@@ -12,11 +12,11 @@ import org.eclipse.e4.ui.services.IServiceConstants;
 public final class RedoHandler {
     @CanExecute
     boolean possible(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        return ActiveJob.of(part).filter(job -> job.session().edits().canRedo()).isPresent();
+        return ActiveJob.editor(part).filter(editor -> editor.canRedo()).isPresent();
     }
 
     @Execute
     void redo(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        ActiveJob.of(part).ifPresent(job -> job.redo());
+        ActiveJob.editor(part).ifPresent(editor -> editor.redo());
     }
 }

@@ -7,10 +7,10 @@ import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 
-/** Saves the job. Always possible while one is shown: what is typed and not taken yet counts too. */
-public final class SaveHandler extends JobHandler {
+/** Saves a job, a price book or a catalogue. Always possible while one is shown: what is typed and not taken yet counts too. */
+public final class SaveHandler extends EditorHandler {
     @Execute
     void save(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        ActiveJob.of(part).ifPresent(job -> job.save());
+        ActiveJob.editor(part).ifPresent(editor -> editor.save());
     }
 }

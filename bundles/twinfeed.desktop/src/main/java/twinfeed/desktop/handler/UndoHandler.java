@@ -8,9 +8,9 @@ import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 
 /** Takes back what was typed last, or else the last edit. */
-public final class UndoHandler extends JobHandler {
+public final class UndoHandler extends EditorHandler {
     @Execute
     void undo(@Optional @Named(IServiceConstants.ACTIVE_PART) MPart part) {
-        ActiveJob.of(part).ifPresent(job -> job.undo());
+        ActiveJob.editor(part).ifPresent(editor -> editor.undo());
     }
 }

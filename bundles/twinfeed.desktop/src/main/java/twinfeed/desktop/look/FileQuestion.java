@@ -42,6 +42,12 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
         return new FileQuestion(shell, words, List.of(new Kind(".csv", "files.prices")));
     }
 
+    /** A price list as text or as a workbook. */
+    public static FileQuestion priceLists(Shell shell, Words words) {
+        return new FileQuestion(
+                shell, words, List.of(new Kind(".csv", "files.prices"), new Kind(".xlsx", "files.workbooks")));
+    }
+
     /** A workbook or a PDF. */
     public static FileQuestion paper(Shell shell, Words words) {
         return new FileQuestion(

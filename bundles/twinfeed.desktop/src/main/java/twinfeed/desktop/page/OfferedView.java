@@ -3,6 +3,7 @@ package twinfeed.desktop.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
@@ -73,7 +74,12 @@ final class OfferedView implements ItemView {
     private void fill() {
         for (Heater heater : heaters()) {
             TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(0, heater.getTitle() == null ? heater.getId() : heater.getTitle());
+            String title = heater.getTitle() == null ? heater.getId() : heater.getTitle();
+            item.setText(
+                    0,
+                    heater.getWithdrawnOn() == null
+                            ? title
+                            : context.words().format("heater.withdrawn", Map.of("title", title)));
             item.setText(1, context.writing().show(heater.getPower()));
         }
     }

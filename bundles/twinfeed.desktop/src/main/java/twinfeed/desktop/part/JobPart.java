@@ -24,6 +24,7 @@ import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.OpenJob;
@@ -35,7 +36,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
-public final class JobPart {
+public final class JobPart implements Editor {
     private static final String LAYOUT = "job.panes";
 
     private final MPart part;
@@ -161,8 +162,14 @@ public final class JobPart {
         }
     }
 
+    @Override
+    public boolean commit() {
+        return survey.commit();
+    }
+
     /** Saves; the answer is whether that was done. A file that another program has changed meanwhile is left alone. */
     @Persist
+    @Override
     public boolean save() {
         boolean read = survey.commit();
         if (session.changedOutside()) {
@@ -199,6 +206,7 @@ public final class JobPart {
     }
 
     /** Takes back what was typed last, or else the last edit. */
+    @Override
     public void undo() {
         if (survey.revert()) {
             notices.passOn();
@@ -207,7 +215,13 @@ public final class JobPart {
         }
     }
 
+    @Override
+    public boolean canRedo() {
+        return session.edits().canRedo();
+    }
+
     /** Makes the edit that was taken back again. */
+    @Override
     public void redo() {
         survey.commit();
         session.edits().redo();

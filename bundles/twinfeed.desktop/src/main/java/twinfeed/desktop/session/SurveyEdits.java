@@ -4,6 +4,7 @@ package twinfeed.desktop.session;
 import java.util.List;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -83,6 +84,20 @@ public final class SurveyEdits {
                 index < 0
                         ? new AddCommand(domain, owner, list, element)
                         : new SetCommand(domain, owner, list, element, index));
+    }
+
+    /** Gives an object everything that another one of its class holds, in one step; the other one is empty afterwards. */
+    public void replace(EObject owner, EObject by) {
+        CompoundCommand all = new CompoundCommand();
+        for (EStructuralFeature feature : owner.eClass().getEAllStructuralFeatures()) {
+            Object value = feature.isMany()
+                    ? List.copyOf((List<?>) by.eGet(feature))
+                    : by.eIsSet(feature) ? by.eGet(feature) : SetCommand.UNSET_VALUE;
+            if (!feature.isDerived() && feature.isChangeable()) {
+                all.append(new SetCommand(domain, owner, feature, value));
+            }
+        }
+        execute(all);
     }
 
     /**

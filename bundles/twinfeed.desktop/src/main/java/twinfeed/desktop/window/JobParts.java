@@ -48,6 +48,12 @@ public final class JobParts implements Jobs {
     /** Id of the part for a quick question. */
     public static final String QUICK = "twinfeed.desktop.quick";
 
+    /** Id of the part in which price books are edited. */
+    public static final String PRICES = "twinfeed.desktop.prices";
+
+    /** Id of the part in which heater catalogues are edited. */
+    public static final String HEATERS = "twinfeed.desktop.heaters";
+
     private final EPartService service;
     private final Desk desk;
     private final Settings settings;
@@ -177,6 +183,16 @@ public final class JobParts implements Jobs {
         if (part != null && part.getObject() instanceof HelpPart help) {
             help.showFiles();
         }
+    }
+
+    /** Shows the editor of price books. */
+    public void showPrices() {
+        service.showPart(PRICES, PartState.ACTIVATE);
+    }
+
+    /** Shows the editor of heater catalogues. */
+    public void showHeaters() {
+        service.showPart(HEATERS, PartState.ACTIVATE);
     }
 
     /** Shows the page for a quick question. */

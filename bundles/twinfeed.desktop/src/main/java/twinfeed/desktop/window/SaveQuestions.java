@@ -11,10 +11,10 @@ import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.e4.ui.workbench.modeling.ISaveHandler;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Shell;
-import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.text.Words;
 
-/** Asks whether a changed job is to be saved before it is closed. A save that could not be done keeps the job open. */
+/** Asks whether a changed job or list is to be saved before it is closed. A save that could not be done keeps it open. */
 public final class SaveQuestions implements ISaveHandler {
     private final Words words;
     private final Shell shell;
@@ -28,11 +28,11 @@ public final class SaveQuestions implements ISaveHandler {
 
     @Override
     public boolean save(MPart part, boolean confirm) {
-        if (!(part.getObject() instanceof JobPart job)) {
+        if (!(part.getObject() instanceof Editor editor)) {
             return true;
         }
         return switch (confirm ? promptToSave(part) : Save.YES) {
-            case YES -> job.save();
+            case YES -> editor.save();
             case NO -> true;
             case CANCEL -> false;
         };

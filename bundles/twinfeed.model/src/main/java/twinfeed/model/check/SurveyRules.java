@@ -47,6 +47,15 @@ final class SurveyRules {
                 problems.add(Severity.WARNING, survey, Literals.SURVEY__CANDIDATES, id, "candidate.twice");
             } else if (catalogue != null) {
                 NameRules.leads(survey, Literals.SURVEY__CANDIDATES, id, ids(catalogue), "candidate.unknown", problems);
+                catalogue.getHeaters().stream()
+                        .filter(heater -> id.equals(heater.getId()) && heater.getWithdrawnOn() != null)
+                        .forEach(heater -> problems.add(
+                                Severity.WARNING,
+                                survey,
+                                Literals.SURVEY__CANDIDATES,
+                                id,
+                                "candidate.withdrawn",
+                                heater.getWithdrawnOn().toString()));
             }
         }
     }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
@@ -43,12 +44,12 @@ class JobCheckTest {
                 "; read both again at the same gauge: static with every tap shut, running while the stated flow runs";
         assertProblems(
                 "<water><test staticPressure='3.0 bar' runningPressure='3.2 bar' flow='12 L/min'/></water>",
-                "error: survey.water.test.runningPressure \"3.2 bar\": the running pressure is not below the static pressure"
-                        + " of 3.0 bar" + right);
+                "error: survey.water.test.runningPressure \"3.2 bar\": the running pressure is not below the static"
+                        + " pressure of 3.0 bar" + right);
         assertProblems(
                 "<water><test staticPressure='3.0 bar' runningPressure='300 kPa'/></water>",
-                "error: survey.water.test.runningPressure \"300 kPa\": the running pressure is not below the static pressure"
-                        + " of 3.0 bar" + right);
+                "error: survey.water.test.runningPressure \"300 kPa\": the running pressure is not below the static"
+                        + " pressure of 3.0 bar" + right);
     }
 
     /** 10 % is the practice of hydrant flow tests (NFPA 291 and handbooks, second hand). */
@@ -56,9 +57,9 @@ class JobCheckTest {
     void smallDropIsAWarning() {
         assertProblems(
                 "<water><test staticPressure='3.0 bar' runningPressure='2.71 bar'/></water>",
-                "warning: survey.water.test.runningPressure \"2.71 bar\": the running pressure is less than 10 % below the"
-                        + " static pressure of 3.0 bar, which tells little about the supply; test again with a larger flow"
-                        + " if there is one; a stiff supply may stay so");
+                "warning: survey.water.test.runningPressure \"2.71 bar\": the running pressure is less than 10 % below"
+                    + " the static pressure of 3.0 bar, which tells little about the supply; test again with a larger"
+                    + " flow if there is one; a stiff supply may stay so");
         assertClean("<water><test staticPressure='3.0 bar' runningPressure='2.70 bar'/></water>");
         assertClean("<water><test staticPressure='0.7 bar' runningPressure='0.63 bar'/></water>");
         assertClean("<water><test runningPressure='2.9 bar'/></water>");
@@ -144,8 +145,8 @@ class JobCheckTest {
     void unusualValuesAreWarnings() {
         assertProblems(
                 "<water><test staticPressure='3.0 kPa'/></water>",
-                "warning: survey.water.test.staticPressure \"3.0 kPa\": this is unusual; look at number and unit again; usual is"
-                        + " from 0.1 bar to 16 bar");
+                "warning: survey.water.test.staticPressure \"3.0 kPa\": this is unusual; look at number and unit"
+                        + " again; usual is from 0.1 bar to 16 bar");
         assertEquals(Severity.WARNING, only("<electricity serviceFuse='8 A'/>").severity());
         assertEquals(
                 Severity.WARNING, only("<electricity supplyVoltage='400 V'/>").severity());
@@ -168,8 +169,8 @@ class JobCheckTest {
         assertProblems(
                 "<water><segments name='main'/><segments name='branch'/><drawOffs name='tap'><segments name='main'/>"
                         + "</drawOffs></water>",
-                "error: survey.water.drawOffs[tap].segments[main].name \"main\": the name is used twice; give each piece its"
-                        + " own name");
+                "error: survey.water.drawOffs[tap].segments[main].name \"main\": the name is used twice; give each"
+                        + " piece its own name");
         assertEquals(
                 "name.twice",
                 only("<electricity><circuit><segments name='a'/><segments name='a'/></circuit></electricity>")
@@ -178,8 +179,8 @@ class JobCheckTest {
                 "name.twice",
                 only("<water><drawOffs name='a'/><drawOffs name='a'/></water>").key());
         assertClean("<water><segments/><segments/></water>");
-        assertClean(
-                "<water><segments name='a'/></water><electricity><circuit><segments name='a'/></circuit></electricity>");
+        assertClean("<water><segments name='a'/></water><electricity><circuit><segments"
+                + " name='a'/></circuit></electricity>");
     }
 
     @Test
@@ -187,14 +188,14 @@ class JobCheckTest {
         assertProblems(
                 "<water><test gaugeAfter='servce pipe'/><segments name='service pipe'/>"
                         + "<drawOffs name='tap' teeAfter='loft'/></water>",
-                "error: survey.water.test.gaugeAfter \"servce pipe\": there is no pipe segment of this name on the way to the"
-                        + " unit; did you mean \"service pipe\"?",
-                "error: survey.water.drawOffs[tap].teeAfter \"loft\": there is no pipe segment of this name on the way to the"
-                        + " unit; known are service pipe");
+                "error: survey.water.test.gaugeAfter \"servce pipe\": there is no pipe segment of this name on the way"
+                        + " to the unit; did you mean \"service pipe\"?",
+                "error: survey.water.drawOffs[tap].teeAfter \"loft\": there is no pipe segment of this name on the way"
+                        + " to the unit; known are service pipe");
         assertProblems(
                 "<water><test gaugeAfter='main'/></water>",
-                "error: survey.water.test.gaugeAfter \"main\": there is no pipe segment of this name on the way to the unit;"
-                        + " there is none with a name");
+                "error: survey.water.test.gaugeAfter \"main\": there is no pipe segment of this name on the way to the"
+                        + " unit; there is none with a name");
     }
 
     /** A tee cannot lie in the branch of another draw-off. */
@@ -213,6 +214,21 @@ class JobCheckTest {
                 "error: survey.candidates \"h59\": the catalogue has no such heater; did you mean \"h85\"?",
                 "warning: survey.candidates \"h85\": the heater is named twice; name it once");
         assertTrue(check("<candidates>h59</candidates>", null).isEmpty());
+    }
+
+    @Test
+    void heaterThatIsSoldNoMoreIsWarnedOf() {
+        Heater heater = CATALOGUE.getHeaters().get(0);
+        heater.setWithdrawnOn(java.time.LocalDate.of(2026, 5, 1));
+        try {
+            assertProblems(
+                    "<candidates>" + heater.getId() + "</candidates>",
+                    "warning: survey.candidates \"" + heater.getId()
+                            + "\": this heater is sold no more since 2026-05-01; offer another one, or correct the"
+                            + " catalogue");
+        } finally {
+            heater.setWithdrawnOn(null);
+        }
     }
 
     @Test
@@ -259,8 +275,8 @@ class JobCheckTest {
     void elementsAddUpToThePower() {
         assertProblems(
                 "<unit><heater power='9.5 kW'><elements power='5 kW'/><elements power='4 kW'/></heater></unit>",
-                "error: survey.unit.heater.elements: the elements add up to 9 kW and the rated power is 9.5 kW; write shares"
-                        + " that add up to the rated power within 1 %");
+                "error: survey.unit.heater.elements: the elements add up to 9 kW and the rated power is 9.5 kW; write"
+                        + " shares that add up to the rated power within 1 %");
         assertClean("<unit><heater power='10 kW'><elements power='5 kW'/><elements power='4.9 kW'/></heater></unit>");
         assertEquals(
                 "elements.sum",
@@ -358,8 +374,8 @@ class JobCheckTest {
     void problemAsARefusalOfItsFile() {
         Problem problem = only("<unit age='-1'/>");
         assertEquals(
-                "alder.job, survey.unit.age \"-1\": this cannot be; write a value from 0 to 200, or leave it out if it was not"
-                        + " taken",
+                "alder.job, survey.unit.age \"-1\": this cannot be; write a value from 0 to 200, or leave it out if it"
+                        + " was not taken",
                 problem.in("alder.job").toString());
         assertTrue(problem.isError());
     }

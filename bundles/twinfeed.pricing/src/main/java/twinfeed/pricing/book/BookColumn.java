@@ -33,7 +33,9 @@ public enum BookColumn {
     /** Share added for waste, 0 to 1. */
     WASTE("waste", false),
     /** Whole days until it is there, 0 or more. */
-    LEAD_DAYS("lead-days", false);
+    LEAD_DAYS("lead-days", false),
+    /** Last day on which the price holds, YYYY-MM-DD; after it the item is on enquiry. Blank means until further notice. */
+    HOLDS_UNTIL("holds-until", false);
 
     private final String key;
     private final boolean required;

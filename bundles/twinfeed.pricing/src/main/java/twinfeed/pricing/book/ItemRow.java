@@ -37,6 +37,7 @@ final class ItemRow {
         item.setWholeLength(cells.positive(row, BookColumn.WHOLE_LENGTH.key(), text(BookColumn.WHOLE_LENGTH)));
         item.setWaste(cells.ratio(row, BookColumn.WASTE.key(), text(BookColumn.WASTE), "1"));
         item.setLeadDays(cells.whole(row, BookColumn.LEAD_DAYS.key(), text(BookColumn.LEAD_DAYS)));
+        item.setHoldsUntil(cells.date(row, BookColumn.HOLDS_UNTIL.key(), text(BookColumn.HOLDS_UNTIL)));
         rules();
         return item;
     }

@@ -32,9 +32,14 @@ public final class PriceBookText {
         try {
             PriceBookText text = new PriceBookText();
             text.head(book);
-            text.printer.printRecord(Arrays.stream(BookColumn.values()).map(BookColumn::key));
+            // A column that few books need stands only where one of the items has it.
+            boolean ending = book.getItems().stream().anyMatch(item -> item.getHoldsUntil() != null);
+            text.printer.printRecord(Arrays.stream(BookColumn.values())
+                    .filter(column -> ending || column != BookColumn.HOLDS_UNTIL)
+                    .map(BookColumn::key));
             for (PriceItem item : book.getItems()) {
-                text.printer.printRecord(cells(item));
+                List<Object> cells = cells(item);
+                text.printer.printRecord(ending ? cells : cells.subList(0, cells.size() - 1));
             }
             return text.text.toString();
         } catch (IOException impossible) {
@@ -95,7 +100,8 @@ public final class PriceBookText {
                         plain(item.getMinutes()),
                         plain(item.getWholeLength()),
                         item.getWaste(),
-                        item.getLeadDays())
+                        item.getLeadDays(),
+                        item.getHoldsUntil())
                 .map(value -> (Object) (value == null ? "" : CsvCell.safe(value.toString())))
                 .toList();
     }

@@ -45,6 +45,26 @@ class PriceBookCsvTest {
     }
 
     @Test
+    void priceThatHoldsUntilADayIsReadAndWritten() throws IOException {
+        String head = HEAD.stripTrailing() + ",holds-until\n";
+        PriceBook book = read(head + "a,A,each,,1.00,,,standard,,,,,,,2026-10-31\nb,B,each,,2.00,,,standard,,,,,,,\n")
+                .bookOrThrow();
+        assertEquals(LocalDate.of(2026, 10, 31), book.getItems().get(0).getHoldsUntil());
+        assertEquals(null, book.getItems().get(1).getHoldsUntil());
+        PriceBook again = read(PriceBookText.of(book)).bookOrThrow();
+        assertTrue(BookComparison.compare(book, again).same());
+        assertTrue(!PriceBookText.of(
+                        read(HEAD + "b,B,each,,2.00,,,standard,,,,,,\n").bookOrThrow())
+                .contains("holds-until"));
+        assertEquals(
+                "notADate",
+                read(head + "a,A,each,,1.00,,,standard,,,,,,,October\n")
+                        .refused()
+                        .get(0)
+                        .key());
+    }
+
+    @Test
     void readsTheDemonstrationBook() throws IOException {
         ImportReport report = PriceBookCsv.read(DemoBook.file());
         PriceBook book = report.bookOrThrow();

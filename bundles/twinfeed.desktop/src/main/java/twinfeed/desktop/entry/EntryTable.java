@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.entry;
+
+import java.util.List;
+import java.util.Map;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.Columns;
+import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.text.Words;
+
+/** The table of a list's entries, searched as one types; only lines that are seen are filled, for a firm's list may be long. */
+final class EntryTable {
+    private static final List<String> FILTERS = List.of("all", "wrong", "odd", "old");
+
+    private static final int MEASURED = 150;
+
+    private final EntryList list;
+    private final Words words;
+    private final Text search;
+    private final CCombo filter;
+    private final Label count;
+    private final Table table;
+    private final Columns columns;
+    private List<EObject> shown = List.of();
+    private Map<EObject, List<EntryRemark>> remarks = Map.of();
+
+    EntryTable(Composite parent, EntryList list, Runnable selected) {
+        this.list = list;
+        this.words = list.words();
+        Composite pane = Controls.pane(parent);
+        Composite row = Controls.columns(pane, 4);
+        row.setLayoutData(Controls.across(pane));
+        this.search = new Text(row, SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
+        search.setMessage(words.get("entry.search"));
+        search.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        search.setData("twinfeed.field", "entry.search");
+        Controls.name(search, words.get("entry.search"));
+        search.addListener(SWT.Modify, event -> fill());
+        new Label(row, SWT.NONE).setText(words.get("office.filter"));
+        this.filter = Controls.choice(row);
+        filter.setItems(
+                FILTERS.stream().map(each -> words.get("entry.filter." + each)).toArray(String[]::new));
+        filter.select(0);
+        filter.setData("twinfeed.field", "entry.filter");
+        Controls.name(filter, words.get("office.filter"));
+        filter.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> fill()));
+        this.count = new Label(row, SWT.RIGHT);
+        GridData right = new GridData(SWT.END, SWT.CENTER, false, false);
+        right.widthHint = 110;
+        count.setLayoutData(right);
+        this.table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE | SWT.VIRTUAL);
+        table.setHeaderVisible(true);
+        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        table.setData("twinfeed.field", "entries");
+        Controls.name(table, words.get("entry.table"));
+        for (String name : list.columns()) {
+            new TableColumn(table, list.numbers().contains(name) ? SWT.RIGHT : SWT.LEFT)
+                    .setText(list.field(name).map(EntryField::label).orElse(name));
+        }
+        new TableColumn(table, SWT.LEFT).setText(words.get("entry.remark"));
+        this.columns = Columns.of(table, 1, 140, list.columns().size() + 1);
+        table.addListener(SWT.SetData, event -> fill((TableItem) event.item, shown.get(event.index)));
+        table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> selected.run()));
+        fill();
+        // Widths come from what stands in the first lines; filling all of a long list would take its time.
+        for (int i = 0; i < Math.min(MEASURED, table.getItemCount()); i++) {
+            fill(table.getItem(i), shown.get(i));
+        }
+        columns.fit();
+    }
+
+    private void fill(TableItem item, EObject entry) {
+        List<String> names = list.columns();
+        for (int i = 0; i < names.size(); i++) {
+            item.setText(
+                    i, list.field(names.get(i)).map(field -> field.show(entry)).orElse(""));
+        }
+        List<EntryRemark> all = remarks.getOrDefault(entry, List.of());
+        boolean wrong = all.stream().anyMatch(EntryRemark::error);
+        boolean old = list.isOutOfDate(entry);
+        item.setText(
+                names.size(),
+                wrong
+                        ? "\u2717 " + words.get("entry.mark.wrong")
+                        : old
+                                ? "\u2013 " + words.get("entry.mark.old")
+                                : all.isEmpty() ? "" : "! " + words.get("entry.mark.odd"));
+        item.setForeground(names.size(), Palette.of(wrong ? Tone.BAD : old ? Tone.QUIET : Tone.DOUBT, table));
+        item.setForeground(0, old ? Palette.of(Tone.QUIET, table) : null);
+    }
+
+    /** Shows other remarks. */
+    void remarks(Map<EObject, List<EntryRemark>> now) {
+        remarks = Map.copyOf(now);
+        refill();
+    }
+
+    /** Shows the entries as they are now, in place. */
+    void refill() {
+        if (filter.getSelectionIndex() > 0 || shown.size() != visible().size() || !shown.equals(visible())) {
+            fill();
+        } else {
+            table.clearAll();
+            table.redraw();
+        }
+    }
+
+    private List<EObject> visible() {
+        int which = Math.max(0, filter.getSelectionIndex());
+        return list.entries().stream()
+                .filter(entry -> accepts(entry, FILTERS.get(which)))
+                .filter(entry -> list.holds(entry, search.getText()))
+                .toList();
+    }
+
+    private boolean accepts(EObject entry, String which) {
+        List<EntryRemark> all = remarks.getOrDefault(entry, List.of());
+        return switch (which) {
+            case "wrong" -> all.stream().anyMatch(EntryRemark::error);
+            case "odd" -> !all.isEmpty();
+            case "old" -> list.isOutOfDate(entry);
+            default -> true;
+        };
+    }
+
+    private void fill() {
+        EObject before = chosen();
+        shown = visible();
+        table.setItemCount(shown.size());
+        table.clearAll();
+        table.deselectAll();
+        int at = before == null ? -1 : shown.indexOf(before);
+        if (at >= 0) {
+            table.select(at);
+        }
+        count.setText(words.format(
+                "office.count",
+                Map.of("shown", shown.size(), "all", list.entries().size())));
+        table.redraw();
+    }
+
+    /** The entry that is chosen; null if none is. */
+    @Nullable
+    EObject chosen() {
+        int index = table.getSelectionIndex();
+        return index >= 0 && index < shown.size() ? shown.get(index) : null;
+    }
+
+    /** Chooses no entry. */
+    void chooseNone() {
+        table.deselectAll();
+    }
+
+    /** Chooses an entry; search and filter give way if they hide it. */
+    void choose(EObject entry) {
+        if (!visible().contains(entry)) {
+            search.setText("");
+            filter.select(0);
+        }
+        fill();
+        int index = shown.indexOf(entry);
+        if (index >= 0) {
+            table.setSelection(index);
+            table.showSelection();
+        }
+    }
+
+    /** Puts the cursor into the table. */
+    void setFocus() {
+        table.setFocus();
+    }
+}

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.entry;
+
+import jakarta.inject.Inject;
+import java.nio.file.Path;
+import java.util.Map;
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.swt.widgets.Composite;
+import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.DemoFolder;
+import twinfeed.desktop.Settings;
+import twinfeed.desktop.look.FileQuestion;
+import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.Threads;
+import twinfeed.desktop.text.Words;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.usecase.BookReport;
+
+/** The editor of price books. */
+public final class PriceBookPart extends EntryPart {
+    private final Desk desk;
+    private final Threads threads;
+    private final Settings settings;
+    private final Words words;
+
+    /** Made by the platform. */
+    @Inject
+    public PriceBookPart(
+            MPart part, Composite parent, Desk desk, Threads threads, Settings settings, Words words, DemoFolder demo) {
+        super(part, parent, threads, words);
+        this.desk = desk;
+        this.threads = threads;
+        this.settings = settings;
+        this.words = words;
+        key("entry.open", this::choose);
+        key("entry.begin", () -> begin(demo.book(), FileQuestion.prices(shell(), words), this::open));
+        key("entry.saveAs", this::saveAs);
+        key("entry.import", this::chooseImport);
+        key("entry.use", this::use);
+        settings.prices().ifPresent(this::open);
+    }
+
+    private void choose() {
+        FileQuestion.prices(shell(), words)
+                .open("prices.title", settings.prices().orElse(null))
+                .ifPresent(this::open);
+    }
+
+    /** Opens a book. */
+    public void open(Path file) {
+        open(
+                () -> {
+                    FileMark mark = FileMark.of(file);
+                    return new PriceBookEntries(file, mark, desk.service().book(file), desk, words);
+                },
+                file);
+    }
+
+    private void saveAs() {
+        @Nullable EntryList present = list();
+        if (present != null) {
+            FileQuestion.prices(shell(), words)
+                    .save("entry.saveAs.title", present.file())
+                    .ifPresent(this::saveTo);
+        }
+    }
+
+    /** Quotes are priced by this book from now on; without a change of its own it need not be saved first. */
+    private void use() {
+        @Nullable EntryList present = list();
+        if (present != null && (!present.edits().dirty() || save())) {
+            settings.prices(present.file());
+            reprice(present.file());
+        }
+    }
+
+    @Override
+    void written(Path target) {
+        Desk.@Nullable Prices inForce = desk.prices();
+        if (inForce != null
+                && inForce.file()
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(target.toAbsolutePath().normalize())) {
+            reprice(target);
+        }
+    }
+
+    private void reprice(Path file) {
+        threads.quick().execute(() -> {
+            try {
+                desk.usePrices(file);
+                threads.display().execute(() -> say(words.format("entry.used", Map.of("file", file))));
+            } catch (RuntimeException refused) {
+                threads.display().execute(() -> say(String.valueOf(refused.getMessage())));
+            }
+        });
+    }
+
+    private void chooseImport() {
+        if (list() != null && commit()) {
+            FileQuestion.priceLists(shell(), words).open("entry.import", null).ifPresent(this::importFrom);
+        }
+    }
+
+    /** Shows what taking over a price list would do, and takes it over if the person says so. */
+    public void importFrom(Path source) {
+        @Nullable EntryList present = list();
+        if (present == null) {
+            return;
+        }
+        PriceBook copy = (PriceBook) EcoreUtil.copy(present.root());
+        threads.quick().execute(() -> {
+            try {
+                BookReport report = desk.service().bookReport(source, copy);
+                @Nullable
+                PriceBook book = report.text() == null ? null : desk.service().book(source);
+                threads.display().execute(() -> {
+                    if (new ImportDialog(shell(), words, source, report).ask() && book != null) {
+                        present.edits().replace(present.root(), book);
+                    }
+                });
+            } catch (RuntimeException refused) {
+                threads.display()
+                        .execute(() -> say(words.format(
+                                "entry.refused",
+                                Map.of("file", source, "reason", String.valueOf(refused.getMessage())))));
+            }
+        });
+    }
+}
