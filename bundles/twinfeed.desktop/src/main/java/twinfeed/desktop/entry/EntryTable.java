@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -26,6 +27,8 @@ final class EntryTable {
     private static final List<String> FILTERS = List.of("all", "wrong", "odd", "old");
 
     private static final int MEASURED = 150;
+    private static final int WIDEST = 200;
+    private static final int ROOM = 14;
 
     private final EntryList list;
     private final Words words;
@@ -33,7 +36,6 @@ final class EntryTable {
     private final CCombo filter;
     private final Label count;
     private final Table table;
-    private final Columns columns;
     private List<EObject> shown = List.of();
     private Map<EObject, List<EntryRemark>> remarks = Map.of();
 
@@ -71,15 +73,28 @@ final class EntryTable {
                     .setText(list.field(name).map(EntryField::label).orElse(name));
         }
         new TableColumn(table, SWT.LEFT).setText(words.get("entry.remark"));
-        this.columns = Columns.of(table, 1, 140, list.columns().size() + 1);
         table.addListener(SWT.SetData, event -> fill((TableItem) event.item, shown.get(event.index)));
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> selected.run()));
         fill();
-        // Widths come from what stands in the first lines; filling all of a long list would take its time.
-        for (int i = 0; i < Math.min(MEASURED, table.getItemCount()); i++) {
-            fill(table.getItem(i), shown.get(i));
+        measure();
+        Columns.of(table, 1, 140, list.columns().size() + 1);
+    }
+
+    /** Widths come from what stands in the first lines; filling all of a long list would take its time. */
+    private void measure() {
+        GC gc = new GC(table);
+        for (int i = 0; i < table.getColumnCount(); i++) {
+            int width = gc.textExtent(table.getColumn(i).getText()).x;
+            String name = i < list.columns().size() ? list.columns().get(i) : "";
+            for (EObject entry : shown.subList(0, Math.min(MEASURED, shown.size()))) {
+                String text = list.field(name).map(field -> field.show(entry)).orElse("");
+                width = Math.max(width, gc.textExtent(text).x);
+            }
+            String marks = name.isEmpty() ? "\u2717 " + words.get("entry.mark.old") : "";
+            width = Math.max(width, gc.textExtent(marks).x);
+            table.getColumn(i).setWidth(Math.min(WIDEST, width) + ROOM);
         }
-        columns.fit();
+        gc.dispose();
     }
 
     private void fill(TableItem item, EObject entry) {

@@ -24,7 +24,7 @@ import twinfeed.usecase.BookReport;
 
 /** What taking over a price list would do, row by row, before anything is taken. */
 final class ImportDialog extends FormDialog {
-    private static final int WIDTH = 780;
+    private static final int WIDTH = 940;
     private static final int HEIGHT = 320;
 
     private final Words words;
@@ -73,14 +73,15 @@ final class ImportDialog extends FormDialog {
                 List.of("compare.kind", "entry.import.code", "entry.import.what", "compare.before", "compare.after")) {
             new TableColumn(table, SWT.LEFT).setText(words.get(key));
         }
-        this.columns = Columns.of(table, 2, 320, 5);
+        this.columns = Columns.of(table, 2, 500, 5);
         report.refused().forEach(each -> row(table, "\u2717", "refused", Tone.BAD, "", each, "", ""));
         report.added().forEach(each -> row(table, "+", "added", Tone.GOOD, each, "", "", ""));
         report.changed()
                 .forEach(each -> row(
                         table, "\u2260", "changed", Tone.DOUBT, each.code(), label(each), each.before(), each.after()));
         report.removed().forEach(each -> row(table, "\u2212", "removed", Tone.BAD, each, "", "", ""));
-        report.notices().forEach(each -> row(table, "!", "odd", Tone.DOUBT, "", each, "", ""));
+        String name = source.getFileName() + ", ";
+        report.notices().forEach(each -> row(table, "!", "odd", Tone.DOUBT, "", each.replace(name, ""), "", ""));
         report.lacking().stream()
                 .flatMap(each -> each.codes().stream())
                 .forEach(code -> row(table, "?", "lacking", Tone.DOUBT, code, "", "", ""));
