@@ -166,7 +166,7 @@ class CableChecksTest {
         assertEquals(byFormula / 1000, value(finding(survey, heater, "circuit.highestPower")), 1e-9);
     }
 
-    /** Regulation 433.1.202 (read): 0.725 on the cable, 47 A x 0.725 = 34.1 A. */
+    /** BS 7671:2018 433.1.202 (memory): 0.725 on the cable, 47 A x 0.725 = 34.1 A. */
     @Test
     void aRewirableFuseTakesItsFactor() {
         device("fuse-3036", "30 A");
@@ -224,7 +224,7 @@ class CableChecksTest {
         assertEquals(11.5, limit(drop), 1e-9);
     }
 
-    /** Contractor's published example (read): 40 m of 6 mm² at 45 A drop 13.14 V, over 5 % of 230 V. */
+    /** BS 7671:2018 table 4D5, 7.3 mV/A/m (memory): 40 m of 6 mm² at 45 A drop 13.14 V, over 5 % of 230 V. */
     @Test
     void publishedDropThatFails() {
         circuit.getSegments().clear();

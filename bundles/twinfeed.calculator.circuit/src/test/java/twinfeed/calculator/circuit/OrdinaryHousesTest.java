@@ -202,7 +202,7 @@ class OrdinaryHousesTest {
         assertTrue(finding(survey, heater, "circuit.earthPath").rulesOut(), "the joint is in the circuit");
     }
 
-    /** 0.35 and 0.8 ohm are the usual largest (supply industry, read). */
+    /** 0.35 and 0.8 ohm are the usual largest (supply industry, memory). */
     @ParameterizedTest
     @CsvSource({"TN-C-S, 0.34 ohm, PASSES", "TN-C-S, 0.5 ohm, FAILS", "TN-S, 0.75 ohm, PASSES", "TN-S, 0.9 ohm, FAILS"})
     void theOperatorIsAskedAboutAHighZe(String earthing, String ze, Outcome expected) {

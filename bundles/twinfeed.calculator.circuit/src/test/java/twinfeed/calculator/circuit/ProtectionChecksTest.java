@@ -57,7 +57,7 @@ class ProtectionChecksTest {
         assertEquals("calculated", loop.variant());
     }
 
-    /** A reading is compared with 80 % (guidance, read), and Ze is never added to it. */
+    /** A reading is compared with 80 % (guidance of BS 7671:2018, appendix 3; memory), and Ze is never added to it. */
     @Test
     void measuredLoopIsColdAgainstItsShare() {
         circuit.setMeasuredLoop(Resistance.valueOf("0.35 ohm"));
@@ -111,7 +111,7 @@ class ProtectionChecksTest {
         assertTrue(sentence(loop).contains("fuse-88-3"));
     }
 
-    /** 411.5.3 (read): RA x IdN <= 50 V, so 1667 ohm for 30 mA. */
+    /** BS 7671:2018 411.5.3 (memory): RA x IdN <= 50 V, so 1667 ohm for 30 mA. */
     @ParameterizedTest
     @CsvSource({"100 ohm, 3, PASSES, PASSES", "300 ohm, 9, PASSES, FAILS", "2000 ohm, 60, FAILS, FAILS"})
     void anOwnElectrode(String electrode, double touchV, Outcome touch, Outcome steady) {
@@ -286,7 +286,7 @@ class ProtectionChecksTest {
         assertEquals("drop to the shower", conductor.condition().subject());
     }
 
-    /** IET forum example (read): Zs 0.35 ohm, 0.1 s, k 115 ask for 1.81 mm². */
+    /** BS 7671:2018 543.1.3 (closed form): Zs 0.35 ohm, 0.1 s, k 115 ask for 1.81 mm². */
     @Test
     void protectiveConductorByTime() {
         circuit.getDevice().setLetThrough(null);

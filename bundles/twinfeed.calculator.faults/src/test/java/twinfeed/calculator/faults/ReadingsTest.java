@@ -32,7 +32,7 @@ class ReadingsTest {
         return SampleVisits.evidence(survey).elements();
     }
 
-    /** Two healthy elements measured at 13.1 and 13.6 ohm: 6.673 ohm together, 8.632 kW at 240 V (a tradesman's published measurement). */
+    /** Two healthy elements measured at 13.1 and 13.6 ohm: 6.673 ohm together, 8.632 kW at 240 V (closed form). */
     @Test
     void aPublishedPairOfSoundElements() {
         Survey survey = SampleVisits.survey();

@@ -137,7 +137,7 @@ class RuleSetTest {
                         .orElseThrow());
     }
 
-    /** R1 + R2 as printed in an appendix of a published guide to the wiring rules (read), mohm/m at 20 degC. */
+    /** R1 + R2 from the conductors of BS EN 60228:2005 (memory), mohm/m at 20 degC. */
     @ParameterizedTest
     @CsvSource({"1, 36.2", "1.5, 30.2", "2.5, 19.51", "4, 16.71", "6, 10.49", "10, 6.44", "16, 4.23"})
     void lineAndProtectiveConductor(double sizeMm2, double expectedMilliohmPerM) {
