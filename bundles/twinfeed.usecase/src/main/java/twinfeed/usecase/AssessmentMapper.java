@@ -35,8 +35,20 @@ final class AssessmentMapper {
     private final WorkOrder order;
     private final Locale locale;
     private final SourceText sources;
+    private final boolean inBrief;
 
+    /** One that records everything. */
     AssessmentMapper(Runner runner, Locale locale) {
+        this(runner, locale, false);
+    }
+
+    /**
+     * One that may leave out what only somebody who looks into a finding wants.
+     *
+     * @param inBrief whether workings and curves are left out
+     */
+    AssessmentMapper(Runner runner, Locale locale, boolean inBrief) {
+        this.inBrief = inBrief;
         this.runner = runner;
         this.locale = locale;
         this.sources = new SourceText(locale);
@@ -94,7 +106,8 @@ final class AssessmentMapper {
         return plan.works().isEmpty()
                 ? List.of()
                 : plan.after().findings().stream()
-                        .map(finding -> finding(finding, changed(finding, plan.before()), renewed::origin))
+                        .map(finding ->
+                                finding(finding, !inBrief && changed(finding, plan.before()), renewed::origin))
                         .toList();
     }
 
@@ -107,7 +120,7 @@ final class AssessmentMapper {
     }
 
     private twinfeed.model.assessment.Finding finding(Finding finding) {
-        return finding(finding, true, Step::origin);
+        return finding(finding, !inBrief, Step::origin);
     }
 
     private twinfeed.model.assessment.Finding finding(
@@ -134,7 +147,9 @@ final class AssessmentMapper {
         if (withWorking) {
             finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step, origin.apply(step))));
         }
-        finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
+        if (!inBrief) {
+            finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
+        }
         return record;
     }
 

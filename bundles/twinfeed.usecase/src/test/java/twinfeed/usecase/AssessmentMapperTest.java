@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
@@ -14,6 +15,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.circuit.CircuitCalculator;
 import twinfeed.calculator.flow.FlowCalculator;
 import twinfeed.calculator.pressure.PressureCalculator;
+import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -87,5 +89,27 @@ class AssessmentMapperTest {
     @Test
     void passingCheckOffersNothing() {
         findings(Outcome.PASSES).forEach(finding -> assertEquals(List.of(), finding.getOffers(), finding.getKey()));
+    }
+
+    @Test
+    void inBriefOnlyWorkingsAndCurvesAreLeftOut() {
+        OpenedJob opened = service().open(Demo.FOLDER.resolve("alder-beck.job"), null);
+        Assessment whole = service().judge(opened, null, null, Locale.UK).record();
+        int steps = 0;
+        for (OptionAssessment option : whole.getOptions()) {
+            for (Finding finding : option.getFindings()) {
+                steps += finding.getSteps().size();
+                withoutWorking(finding);
+            }
+            option.getAfterWork().forEach(AssessmentMapperTest::withoutWorking);
+        }
+        assertTrue(steps > 1000, "the whole record has only " + steps + " steps");
+        Assessment brief = service().judgeInBrief(opened, null, Locale.UK).record();
+        assertTrue(EcoreUtil.equals(whole, brief));
+    }
+
+    private static void withoutWorking(Finding finding) {
+        finding.getSteps().clear();
+        finding.getSeries().clear();
     }
 }

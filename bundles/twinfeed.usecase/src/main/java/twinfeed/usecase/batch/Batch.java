@@ -187,7 +187,7 @@ final class Batch {
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
         List<DwellingReading> readings = heads.fill(row, job.getSurvey());
-        AssessedJob judged = service.judge(service.checked(task.pattern(), job), task.book(), null, task.locale());
+        AssessedJob judged = service.judgeInBrief(service.checked(task.pattern(), job), task.book(), task.locale());
         String name = heads.dwelling(row);
         FaultSheet faults = faults(judged);
         try {
