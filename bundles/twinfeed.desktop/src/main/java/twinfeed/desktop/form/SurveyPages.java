@@ -76,11 +76,11 @@ public final class SurveyPages {
         List<Item> items = new ArrayList<>(under(
                 "unit.heater.",
                 "id title power voltage minimumRunningPressure runningPressureFlow maximumStaticPressure"
-                    + " activationFlow switchPlace makePressure breakPressure inletLoss inletLossFlow"
-                    + " downstreamPressure downstreamFlow throttleMinimum stabilised stabilisedMinimum maximumIntake"
-                    + " tankFeedAllowed pumpedFeedAllowed preheatedAllowed cutOutTemperature electronics maximumDevice"
-                    + " minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
-                    + " powerToleranceDown ingress guaranteeYears recalledOn withdrawnOn priceItem note="));
+                        + " activationFlow switchPlace makePressure breakPressure inletLoss inletLossFlow"
+                        + " downstreamPressure downstreamFlow throttleMinimum stabilised stabilisedMinimum maximumIntake"
+                        + " tankFeedAllowed pumpedFeedAllowed preheatedAllowed cutOutTemperature electronics maximumDevice"
+                        + " minimumConductor maximumConductor maximumHardness coilResistance powerToleranceUp"
+                        + " powerToleranceDown ingress guaranteeYears recalledOn withdrawnOn priceItem note="));
         items.addAll(several("unit.heater.elements", "power", "power"));
         return items;
     }
@@ -142,8 +142,8 @@ public final class SurveyPages {
                 section(
                         "origin",
                         fields("electricity.earthing electricity.supplyVoltage electricity.serviceFuse"
-                            + " electricity.serviceFuseConfirmed electricity.externalLoop electricity.prospectiveFault"
-                            + " electricity.electrode electricity.mainSwitch")),
+                                + " electricity.serviceFuseConfirmed electricity.externalLoop electricity.prospectiveFault"
+                                + " electricity.electrode electricity.mainSwitch")),
                 section(
                         "conductors",
                         fields("electricity.tails electricity.earthingConductor electricity.hasEarthingConductor"

@@ -42,6 +42,17 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
         return new FileQuestion(shell, words, List.of(new Kind(".csv", "files.prices")));
     }
 
+    /** A workbook. */
+    public static FileQuestion workbook(Shell shell, Words words) {
+        return new FileQuestion(shell, words, List.of(new Kind(".xlsx", "files.workbooks")));
+    }
+
+    /** A list of dwellings as text or as a workbook. */
+    public static FileQuestion dwellings(Shell shell, Words words) {
+        return new FileQuestion(
+                shell, words, List.of(new Kind(".csv", "files.dwellings"), new Kind(".xlsx", "files.workbooks")));
+    }
+
     /** A price list as text or as a workbook. */
     public static FileQuestion priceLists(Shell shell, Words words) {
         return new FileQuestion(

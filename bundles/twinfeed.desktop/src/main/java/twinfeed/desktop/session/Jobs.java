@@ -2,7 +2,9 @@
 package twinfeed.desktop.session;
 
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.survey.Survey;
 
 /** The open jobs, as far as a job or the start page has to do with them. */
 public interface Jobs {
@@ -22,6 +24,15 @@ public interface Jobs {
      * @param job the job from which examples come; null for none
      */
     void explain(@Nullable String check, @Nullable JobSession job);
+
+    /**
+     * Makes a job with readings in it, and opens it.
+     *
+     * @param file where it is to be
+     * @param catalogue the heaters on offer
+     * @param survey makes the readings
+     */
+    void create(Path file, Path catalogue, Supplier<Survey> survey);
 
     /** Shows the quotes that the office has issued. */
     void showIssued();

@@ -48,6 +48,9 @@ public final class JobParts implements Jobs {
     /** Id of the part for a quick question. */
     public static final String QUICK = "twinfeed.desktop.quick";
 
+    /** Id of the part for a list of dwellings. */
+    public static final String BATCH = "twinfeed.desktop.batch";
+
     /** Id of the part in which price books are edited. */
     public static final String PRICES = "twinfeed.desktop.prices";
 
@@ -185,6 +188,11 @@ public final class JobParts implements Jobs {
         }
     }
 
+    /** Shows the page for a list of dwellings. */
+    public void showBatch() {
+        service.showPart(BATCH, PartState.ACTIVATE);
+    }
+
     /** Shows the editor of price books. */
     public void showPrices() {
         service.showPart(PRICES, PartState.ACTIVATE);
@@ -227,13 +235,7 @@ public final class JobParts implements Jobs {
         create(file, catalogue, SurveyFactory.eINSTANCE::createSurvey);
     }
 
-    /**
-     * Makes a job with readings in it, and opens it.
-     *
-     * @param file where it is to be
-     * @param catalogue the heaters on offer
-     * @param survey makes the readings
-     */
+    @Override
     public void create(Path file, Path catalogue, Supplier<Survey> survey) {
         try {
             NewJob.write(file, catalogue, survey.get());

@@ -58,8 +58,8 @@ class JobCheckTest {
         assertProblems(
                 "<water><test staticPressure='3.0 bar' runningPressure='2.71 bar'/></water>",
                 "warning: survey.water.test.runningPressure \"2.71 bar\": the running pressure is less than 10 % below"
-                    + " the static pressure of 3.0 bar, which tells little about the supply; test again with a larger"
-                    + " flow if there is one; a stiff supply may stay so");
+                        + " the static pressure of 3.0 bar, which tells little about the supply; test again with a larger"
+                        + " flow if there is one; a stiff supply may stay so");
         assertClean("<water><test staticPressure='3.0 bar' runningPressure='2.70 bar'/></water>");
         assertClean("<water><test staticPressure='0.7 bar' runningPressure='0.63 bar'/></water>");
         assertClean("<water><test runningPressure='2.9 bar'/></water>");

@@ -23,6 +23,7 @@ import twinfeed.model.job.Job;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.rows.Row;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
@@ -96,6 +97,38 @@ final class Batch {
                     "it names no dwelling",
                     "give it a first row with the names of the columns, then one row a dwelling"));
         }
+    }
+
+    /** The survey of one row of a list, without judging any. */
+    Survey survey(Path list, int wanted) {
+        Job job = EcoreUtil.copy(task.pattern().job());
+        boolean[] found = {false};
+        Columns[] heads = {null};
+        new DwellingRows(list).read(row -> {
+            if (row.head() || found[0]) {
+                return;
+            }
+            if (heads[0] == null) {
+                Survey template = EcoreUtil.copy(task.pattern().job()).getSurvey();
+                withoutOwn(template);
+                heads[0] = new Columns(list.toString(), row, template);
+            } else if (row.number() == wanted) {
+                withoutOwn(job.getSurvey());
+                heads[0].fill(row, job.getSurvey());
+                if (job.getSurvey().getSite() == null) {
+                    job.getSurvey().setSite(SurveyFactory.eINSTANCE.createSite());
+                }
+                if (job.getSurvey().getSite().getName() == null) {
+                    job.getSurvey().getSite().setName(heads[0].dwelling(row));
+                }
+                found[0] = true;
+            }
+        });
+        if (!found[0]) {
+            throw new InputException(InputProblem.ofFile(
+                    list.toString(), "it has no dwelling in row " + wanted + " any more", "judge the list again"));
+        }
+        return EcoreUtil.copy(job.getSurvey());
     }
 
     /** The line of an earlier row with the same name, whatever its capitals; 0 if there is none. */

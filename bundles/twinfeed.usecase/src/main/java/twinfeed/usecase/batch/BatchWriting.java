@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
+import twinfeed.model.survey.Survey;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.batch.ResultWorkbook;
@@ -60,11 +62,21 @@ public final class BatchWriting {
      * @throws InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
     public BatchReport write(Path list, Path out, IntConsumer progress) {
+        return write(list, out, progress, dwelling -> {});
+    }
+
+    /**
+     * The same, with each dwelling told as soon as it is judged, in the order of the list.
+     *
+     * @param progress likewise; what it throws ends the work, and nothing is written then
+     * @param judged takes each dwelling, on the caller's thread
+     */
+    public BatchReport write(Path list, Path out, IntConsumer progress, Consumer<JudgedDwelling> judged) {
         BatchTotals totals = new BatchTotals(task.locale());
         Counts counts = new Counts();
         try (Refusals refused = new Refusals()) {
             Batch batch = new Batch(service, task, refused);
-            write(list, out, progress, batch, counts, totals, refused);
+            write(list, out, progress, judged, batch, counts, totals, refused);
             return counts.report(refused);
         } catch (IOException full) {
             throw new UnusableException(out + ": " + full.getMessage(), full);
@@ -73,8 +85,29 @@ public final class BatchWriting {
         }
     }
 
+    /**
+     * The survey of one row: the template's with the row's own values put in.
+     *
+     * @param row its number in the list
+     * @throws InputException or UnusableException if the list cannot be used or has no such row
+     */
+    public Survey survey(Path list, int row) {
+        try (Refusals refused = new Refusals()) {
+            return new Batch(service, task, refused).survey(list, row);
+        } catch (IOException full) {
+            throw new UnusableException(list + ": " + full.getMessage(), full);
+        }
+    }
+
     private void write(
-            Path list, Path out, IntConsumer progress, Batch batch, Counts counts, BatchTotals totals, Refusals refused)
+            Path list,
+            Path out,
+            IntConsumer progress,
+            Consumer<JudgedDwelling> judged,
+            Batch batch,
+            Counts counts,
+            BatchTotals totals,
+            Refusals refused)
             throws IOException {
         DwellingSheets sheets = new DwellingSheets(task.locale(), batch::labels);
         try (DwellingOrder order = new DwellingOrder(sheets, batch::ownAge)) {
@@ -84,6 +117,7 @@ public final class BatchWriting {
                         order.add(dwelling);
                         totals.add(dwelling);
                         counts.add(dwelling);
+                        judged.accept(JudgedDwelling.of(dwelling, batch.ownAge(dwelling), task.locale()));
                     },
                     progress);
             try (ResultWorkbook results = results(list)) {

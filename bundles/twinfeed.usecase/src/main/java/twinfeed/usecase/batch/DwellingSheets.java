@@ -187,7 +187,8 @@ final class DwellingSheets {
         return row;
     }
 
-    private static String works(Dwelling dwelling, QuoteOption offered) {
+    /** The works of an offer, in words. */
+    static String works(Dwelling dwelling, QuoteOption offered) {
         return remedies(dwelling, offered).stream().map(Remedy::getTitle).collect(Collectors.joining("; "));
     }
 
