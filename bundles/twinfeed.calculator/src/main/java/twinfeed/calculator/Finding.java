@@ -13,7 +13,7 @@ import twinfeed.model.assessment.Outcome;
  * @param calculator id of the calculator that gave it
  * @param check the question
  * @param outcome the answer
- * @param figures value and limit in the check's unit, absent where there are none
+ * @param figures value and limit in SI, absent where there are none
  * @param condition the condition that governs, {@link Condition#NONE} where there is only one
  * @param variant key that picks the text where one outcome can have several reasons, empty for the usual one
  * @param arguments further values that the text names
@@ -53,6 +53,17 @@ public record Finding(
                 throw new IllegalArgumentException("a figure is not finite: " + value + ", " + limit);
             }
         }
+    }
+
+    /** The figures in the unit in which the check is printed; null where there are none. */
+    public @Nullable Figures printed() {
+        Figures known = figures;
+        if (known == null) {
+            return null;
+        }
+        double value = check.unit().fromSi(known.value());
+        double limit = check.unit().fromSi(known.limit());
+        return new Figures(value, limit, known.limited() ? check.sense().margin(value, limit) : 0, known.limited());
     }
 
     /** The figures where they include a limit; null where the value, if any, is only reported. */

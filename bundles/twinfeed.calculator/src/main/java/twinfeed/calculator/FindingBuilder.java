@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.Amount;
 import twinfeed.units.text.Phrase;
 
 /** Builds one finding; the outcome follows from value and limit unless it is said otherwise. */
@@ -42,15 +43,15 @@ public final class FindingBuilder {
         this(calculator, check, false, sink);
     }
 
-    /** Value against limit in the check's unit and sense; passes at a margin of 0 or more, see {@link LimitType#margin}. */
+    /** Value against limit, both in SI, in the check's sense; passes at a margin of 0 or more, see {@link Check#margin}. */
     public FindingBuilder compare(double value, double limit) {
-        double margin = check.sense().margin(value, limit);
+        double margin = check.margin(value, limit);
         figures = new Finding.Figures(value, limit, margin, true);
         outcome = margin >= 0 ? Outcome.PASSES : Outcome.FAILS;
         return this;
     }
 
-    /** A figure that is only reported: passes. */
+    /** A figure in SI that is only reported: passes. */
     public FindingBuilder report(double value) {
         figures = new Finding.Figures(value, value, 0, false);
         outcome = Outcome.PASSES;
@@ -82,7 +83,10 @@ public final class FindingBuilder {
         return this;
     }
 
-    /** A further value for the text: a Number with its unit in the pattern, a String, a {@link Phrase}, or a list of these. */
+    /**
+     * A further value for the text: an {@link Amount} whose unit the pattern names, a bare Number, a String, a {@link Phrase}, or a list of
+     * these.
+     */
     public FindingBuilder argument(String name, Object value) {
         if (!figuresOnly) {
             arguments.put(name, value);
@@ -165,7 +169,14 @@ public final class FindingBuilder {
         Supplier<Working> rest = working;
         String meaning = limitMeaning;
         String origin = limitOrigin;
-        return () ->
-                rest.get().after(new Step(LimitType.SYMBOL, meaning, said.limit(), check.unit(), null, "", origin));
+        return () -> rest.get()
+                .after(new Step(
+                        LimitType.SYMBOL,
+                        meaning,
+                        check.unit().fromSi(said.limit()),
+                        check.unit().symbol(),
+                        null,
+                        "",
+                        origin));
     }
 }

@@ -16,7 +16,7 @@ public enum LimitType {
      */
     public static final double RELATIVE_SLACK = 1e-9;
 
-    /** What lies closer to a limit of 0 than this, in the check's unit, lies on it. */
+    /** What lies closer to a limit of 0 than this, in the unit in which the check is printed, lies on it. */
     public static final double SLACK_AT_ZERO = 1e-12;
 
     /** The symbol under which a working names the limit that its last line is compared with. */
@@ -24,9 +24,13 @@ public enum LimitType {
 
     /** How far a value may lie beyond its limit and still count as on it; in the unit of both. */
     public static double slack(double value, double limit) {
+        return slack(value, limit, SLACK_AT_ZERO);
+    }
+
+    private static double slack(double value, double limit, double atZero) {
         double larger = Math.max(Math.abs(value), Math.abs(limit));
         // A share of something unlimited would swallow every difference.
-        return Double.isInfinite(larger) ? SLACK_AT_ZERO : Math.max(RELATIVE_SLACK * larger, SLACK_AT_ZERO);
+        return Double.isInfinite(larger) ? atZero : Math.max(RELATIVE_SLACK * larger, atZero);
     }
 
     /** Whether a value lies over a limit by more than rounding. */
@@ -41,7 +45,12 @@ public enum LimitType {
 
     /** The margin of a value: 0 or more passes; exactly 0 where value and limit differ by rounding only. */
     public double margin(double value, double limit) {
+        return margin(value, limit, SLACK_AT_ZERO);
+    }
+
+    /** The same where at a limit of 0 another slack counts: that of another unit. */
+    double margin(double value, double limit, double slackAtZero) {
         double difference = this == AT_LEAST ? value - limit : limit - value;
-        return Math.abs(difference) <= slack(value, limit) ? 0 : difference;
+        return Math.abs(difference) <= slack(value, limit, slackAtZero) ? 0 : difference;
     }
 }

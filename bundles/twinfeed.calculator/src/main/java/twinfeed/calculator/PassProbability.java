@@ -5,7 +5,7 @@ package twinfeed.calculator;
  * How sure a finding is, given the tolerances of the readings.
  *
  * @param passes chance that the check passes, 0 to 1
- * @param low 5 % quantile of the margin, in the check's unit; 0 where the check has no figures
+ * @param low 5 % quantile of the margin, in SI; 0 where the check has no figures
  * @param high 95 % quantile of the margin
  * @param remeasure path of the reading that contributes most to the variance of the margin; empty where none does
  */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import twinfeed.calculator.expression.Expression;
 import twinfeed.calculator.rules.RuleSet;
+import twinfeed.units.Amount;
 
 /**
  * How a figure was found, line by line; the last step is the figure. Every step but the inputs has an expression over the
@@ -63,6 +64,16 @@ public record Working(List<Step> steps) {
          */
         public Builder input(String symbol, String meaning, double value, String unit, String source, String origin) {
             return add(new Step(symbol, meaning, value, unit, null, source, origin));
+        }
+
+        /** A quantity put in, which stands in the working in the unit of the amount. */
+        public Builder input(String symbol, String meaning, Amount value, String source) {
+            return input(symbol, meaning, value, source, "");
+        }
+
+        /** The same where its origin is known. */
+        public Builder input(String symbol, String meaning, Amount value, String source, String origin) {
+            return input(symbol, meaning, value.doubleValue(), value.unit().symbol(), source, origin);
         }
 
         /** A figure of the rule set, with its source. */

@@ -229,7 +229,7 @@ public abstract class CalculatorContract {
             values.put(step.symbol(), step.value());
             last = step;
         }
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (last != null && figures != null) {
             assertEquals(
                     figures.value(),
@@ -295,7 +295,7 @@ public abstract class CalculatorContract {
     @Test
     void figuresAgreeWithOutcomes() {
         for (Finding finding : findings()) {
-            Finding.Figures figures = finding.figures();
+            Finding.Figures figures = finding.printed();
             if (figures != null && finding.check().sense() != LimitType.REPORT && finding.outcome() == Outcome.PASSES) {
                 assertTrue(figures.margin() >= 0, finding.check().key() + " passes with a negative margin");
             }
@@ -311,7 +311,7 @@ public abstract class CalculatorContract {
         return findings.stream()
                 .map(finding -> finding.check().key()
                         + finding.outcome()
-                        + finding.figures()
+                        + finding.printed()
                         + finding.condition()
                         + new java.util.TreeMap<>(finding.arguments())
                         + finding.working())

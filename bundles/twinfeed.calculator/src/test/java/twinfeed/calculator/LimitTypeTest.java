@@ -14,12 +14,13 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.Kind;
 
 /** A value that only rounding keeps from its limit lies on it; the smallest difference that an instrument could show counts. */
 class LimitTypeTest {
     private static Finding compared(LimitType type, double value, double limit) {
         List<Finding> all = new ArrayList<>();
-        new FindingBuilder("made-up", Check.of("made.up", FindingClass.SAFETY, type, ""), all::add)
+        new FindingBuilder("made-up", Check.of("made.up", FindingClass.SAFETY, type, Kind.RATIO), all::add)
                 .compare(value, limit)
                 .add();
         return all.get(0);

@@ -55,7 +55,7 @@ final class PluginsJson {
         json.writeStringField("key", check.key());
         json.writeStringField("title", statement.texts().get(CliContext.LOCALE, "check." + check.key()));
         json.writeStringField("class", check.kind().name().toLowerCase(Locale.ROOT));
-        json.writeStringField("unit", check.unit());
+        json.writeStringField("unit", check.unit().symbol());
         JsonFields.texts(json, "needs", check.needs());
         json.writeEndObject();
     }

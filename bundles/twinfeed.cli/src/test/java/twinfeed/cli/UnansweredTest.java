@@ -19,7 +19,6 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.usecase.TwinfeedService;
 
@@ -33,7 +32,7 @@ class UnansweredTest {
 
     private static final class Broken implements Calculator {
         private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(Broken.class)
-                .checks(List.of(Check.of("broken.check", FindingClass.ADVICE, LimitType.REPORT, "")))
+                .checks(List.of(Check.inWords("broken.check", FindingClass.ADVICE)))
                 .build();
 
         @Override

@@ -54,6 +54,7 @@ public enum Kind {
     private final String symbol;
     private final String displayUnit;
     private @Nullable UnitTable units;
+    private @Nullable DisplayUnit usual;
 
     Kind(String symbol, String displayUnit) {
         this.symbol = symbol;
@@ -99,6 +100,21 @@ public enum Kind {
      */
     public String inSi(String expression) {
         return expression + display().factor(" / ", " * ");
+    }
+
+    /** A value in SI that is printed in the unit in which the trade writes this kind. */
+    public Amount amount(double si) {
+        return usual().amount(si);
+    }
+
+    /** Built at the first use, as the table of units is. */
+    DisplayUnit usual() {
+        DisplayUnit known = usual;
+        if (known == null) {
+            known = DisplayUnit.of(this, displayUnit);
+            usual = known;
+        }
+        return known;
     }
 
     private TradeUnit display() {

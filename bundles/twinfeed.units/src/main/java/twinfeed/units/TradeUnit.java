@@ -65,6 +65,19 @@ final class TradeUnit {
         return isSi() ? si : conversion().fromSi(BigDecimal.valueOf(si)).doubleValue();
     }
 
+    /**
+     * This unit for values of a kind that are shown.
+     *
+     * @param written the symbol as it is printed
+     * @throws IllegalArgumentException if its zero is not that of the SI unit
+     */
+    DisplayUnit shown(Kind kind, String written) {
+        if (!offset.equals("0")) {
+            throw new IllegalArgumentException(symbol + " differs from its SI unit in its zero, not by a factor alone");
+        }
+        return new DisplayUnit(kind, written, Double.parseDouble(divisor), Double.parseDouble(dividend));
+    }
+
     /** How many of the SI unit make one of this unit. */
     double siInOne() {
         return Double.parseDouble(dividend) / Double.parseDouble(divisor);

@@ -154,9 +154,9 @@ final class AssessmentMapper {
     }
 
     private static void figures(Finding finding, twinfeed.model.assessment.Finding record) {
-        Finding.@Nullable Figures figures = finding.figures();
+        Finding.@Nullable Figures figures = finding.printed();
         if (figures != null) {
-            record.setUnit(finding.check().unit());
+            record.setUnit(finding.check().unit().symbol());
             record.setValue(figures.value());
             if (figures.limited()) {
                 record.setLimit(figures.limit());
@@ -170,8 +170,8 @@ final class AssessmentMapper {
         if (chance != null) {
             record.setChance(chance.passes());
             if (finding.figures() != null) {
-                record.setLow(chance.low());
-                record.setHigh(chance.high());
+                record.setLow(finding.check().unit().fromSi(chance.low()));
+                record.setHigh(finding.check().unit().fromSi(chance.high()));
             }
             record.setRemeasure(chance.remeasure().isEmpty() ? null : words.remeasure(chance));
         }
@@ -188,15 +188,15 @@ final class AssessmentMapper {
         record.setKey(series.key());
         record.setTitle(texts.get(locale, "series." + series.key()));
         record.setXTitle(texts.get(locale, "axis." + series.xAxis().key()));
-        record.setXUnit(series.xAxis().unit());
+        record.setXUnit(series.xAxis().unit().symbol());
         record.setYTitle(texts.get(locale, "axis." + series.yAxis().key()));
-        record.setYUnit(series.yAxis().unit());
+        record.setYUnit(series.yAxis().unit().symbol());
         record.getLabels().addAll(series.labels());
         for (double x : series.x()) {
-            record.getX().add(x);
+            record.getX().add(series.xAxis().unit().fromSi(x));
         }
         for (double y : series.y()) {
-            record.getY().add(y);
+            record.getY().add(series.yAxis().unit().fromSi(y));
         }
         return record;
     }

@@ -11,11 +11,13 @@ import twinfeed.units.Kind;
 
 /** How much energy one shower takes. */
 public final class EnergyCalculator implements Calculator {
-    private static final Check ENERGY = Check.report("energy.shower", "kWh", "heater.power");
+    private static final Check ENERGY = Check.report("energy.shower", Kind.ENERGY, "heater.power");
     private static final Parameter DURATION = Parameter.optional("duration", Kind.DURATION, 480, 60, 3600);
 
-    private static final CalculatorDescriptor DESCRIPTOR =
-            CalculatorDescriptor.of(EnergyCalculator.class).checks(ENERGY).parameters(DURATION).build();
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(EnergyCalculator.class)
+            .checks(ENERGY)
+            .parameters(DURATION)
+            .build();
 
     @Override
     public CalculatorDescriptor statement() {
@@ -28,7 +30,10 @@ public final class EnergyCalculator implements Calculator {
         return (candidate, shared, findings) -> {
             if (!findings.blocked(ENERGY)) {
                 double joules = candidate.heater().getPower().si() * seconds;
-                findings.on(ENERGY).report(joules / 3.6e6).argument("minutes", seconds / 60).add();
+                findings.on(ENERGY)
+                        .report(joules)
+                        .argument("minutes", seconds / 60)
+                        .add();
             }
         };
     }

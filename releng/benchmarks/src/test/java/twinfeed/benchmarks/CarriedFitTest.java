@@ -56,7 +56,7 @@ class CarriedFitTest {
     }
 
     private static Finding.Figures figures(OptionResult result, String check) {
-        Finding.Figures figures = result.finding(check).orElseThrow().figures();
+        Finding.Figures figures = result.finding(check).orElseThrow().printed();
         if (figures == null) {
             throw new AssertionError(check + " has no figures");
         }

@@ -83,7 +83,7 @@ class WorkingsFollowTest {
             }
             for (Candidate candidate : candidates) {
                 List<Prediction> predictions = RUNNER.judge(survey, candidate).findings().stream()
-                        .filter(finding -> finding.figures() != null)
+                        .filter(finding -> finding.printed() != null)
                         .map(finding -> Prediction.of(finding, entry.getKey(), place))
                         .toList();
                 Quantity was = place.reading();
@@ -150,7 +150,7 @@ class WorkingsFollowTest {
     /** What a working gives with one reading changed. */
     record Prediction(Finding finding, double value, double limit) {
         static Prediction of(Finding finding, String path, Place place) {
-            Finding.Figures figures = Objects.requireNonNull(finding.figures());
+            Finding.Figures figures = Objects.requireNonNull(finding.printed());
             List<Step> steps = finding.working().steps();
             if (steps.isEmpty()) {
                 return new Prediction(finding, figures.value(), figures.limit());
@@ -182,7 +182,7 @@ class WorkingsFollowTest {
             for (Step step : steps.subList(0, steps.size() - 1)) {
                 if (step.origin().isEmpty()
                         && near(step.value(), limit)
-                        && step.unit().equals(finding.check().unit())) {
+                        && step.unit().equals(finding.check().unit().symbol())) {
                     if (found != null) {
                         return null;
                     }
@@ -194,7 +194,7 @@ class WorkingsFollowTest {
 
         /** Whether there is something to compare: not where another month, or another word, is said. */
         boolean compare(Finding then, String path, List<String> differences) {
-            Finding.Figures figures = then.figures();
+            Finding.Figures figures = then.printed();
             if (figures == null || !Objects.equals(words(then), words(finding))) {
                 return false;
             }

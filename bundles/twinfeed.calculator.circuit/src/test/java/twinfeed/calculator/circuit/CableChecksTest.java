@@ -71,10 +71,10 @@ class CableChecksTest {
                 .findings();
         assertEquals(
                 Surveys.findings(survey, heater).stream()
-                        .map(each -> each.check().key() + each.outcome() + each.figures())
+                        .map(each -> each.check().key() + each.outcome() + each.printed())
                         .toList(),
                 present.stream()
-                        .map(each -> each.check().key() + each.outcome() + each.figures())
+                        .map(each -> each.check().key() + each.outcome() + each.printed())
                         .toList());
     }
 

@@ -43,7 +43,7 @@ class CircuitProperties {
     }
 
     private static double margin(Finding finding) {
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         return figures == null ? Double.NEGATIVE_INFINITY : figures.margin();
     }
 

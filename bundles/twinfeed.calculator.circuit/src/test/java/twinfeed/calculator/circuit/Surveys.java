@@ -148,7 +148,7 @@ final class Surveys {
     }
 
     static double value(Finding finding) {
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (figures == null) {
             throw new AssertionError(finding.check().key() + " has no figures: " + finding.outcome());
         }
@@ -156,7 +156,7 @@ final class Surveys {
     }
 
     static double limit(Finding finding) {
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (figures == null) {
             throw new AssertionError(finding.check().key() + " has no figures: " + finding.outcome());
         }

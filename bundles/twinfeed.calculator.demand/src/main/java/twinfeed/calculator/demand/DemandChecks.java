@@ -5,6 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.units.Kind;
 
 /** The questions that this calculator answers, in the order of the answers. */
 final class DemandChecks {
@@ -14,19 +15,23 @@ final class DemandChecks {
     static final String MAIN_SWITCH = "survey.electricity.mainSwitch";
     private static final String KIND = LOADS + ".kind";
 
-    static final Check FUSE =
-            Check.of("demand.serviceFuse", FindingClass.COMPLIANCE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
-    static final Check SWITCH =
-            Check.of("demand.mainSwitch", FindingClass.COMPLIANCE, LimitType.AT_MOST, "A", MAIN_SWITCH, LOADS, KIND);
+    static final Check FUSE = Check.of(
+            "demand.serviceFuse", FindingClass.COMPLIANCE, LimitType.AT_MOST, Kind.CURRENT, SERVICE_FUSE, LOADS, KIND);
+    static final Check SWITCH = Check.of(
+            "demand.mainSwitch", FindingClass.COMPLIANCE, LimitType.AT_MOST, Kind.CURRENT, MAIN_SWITCH, LOADS, KIND);
     static final Check SWITCH_PROTECTION = Check.of(
-            "demand.mainSwitchProtection", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, MAIN_SWITCH);
+            "demand.mainSwitchProtection",
+            FindingClass.ADVICE,
+            LimitType.AT_MOST,
+            Kind.CURRENT,
+            SERVICE_FUSE,
+            MAIN_SWITCH);
     static final Check AS_IT_IS =
-            Check.of("demand.asItIs", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
+            Check.of("demand.asItIs", FindingClass.ADVICE, LimitType.AT_MOST, Kind.CURRENT, SERVICE_FUSE, LOADS, KIND);
 
-    static final Check SECOND_SHOWER =
-            Check.of("demand.secondShower", FindingClass.ADVICE, LimitType.AT_MOST, "A", SERVICE_FUSE, LOADS, KIND);
-    static final Check OPERATOR =
-            Check.of("demand.operator", FindingClass.ADVICE, LimitType.REPORT, "", SERVICE_FUSE, CONFIRMED);
+    static final Check SECOND_SHOWER = Check.of(
+            "demand.secondShower", FindingClass.ADVICE, LimitType.AT_MOST, Kind.CURRENT, SERVICE_FUSE, LOADS, KIND);
+    static final Check OPERATOR = Check.inWords("demand.operator", FindingClass.ADVICE, SERVICE_FUSE, CONFIRMED);
 
     static final List<Check> ALL = List.of(FUSE, SWITCH, AS_IT_IS, SECOND_SHOWER, SWITCH_PROTECTION, OPERATOR);
 

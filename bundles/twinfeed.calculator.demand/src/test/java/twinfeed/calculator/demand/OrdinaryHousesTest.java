@@ -79,7 +79,7 @@ class OrdinaryHousesTest {
     }
 
     private static double value(Finding finding) {
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (figures == null) {
             throw new AssertionError("no figures");
         }

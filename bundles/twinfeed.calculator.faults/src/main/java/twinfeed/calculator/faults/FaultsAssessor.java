@@ -25,6 +25,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 import twinfeed.units.text.Phrase;
 
@@ -92,16 +93,17 @@ final class FaultsAssessor implements Assessor {
         Posterior posterior = diagnosis.posterior();
         List<RankedPart> ranked = posterior.ranked();
         findings.on(FaultsChecks.LIKELY)
-                .report(ranked.get(0).chance() * 100)
+                .report(ranked.get(0).chance())
                 .outcome(Outcome.FAILS)
                 .variant(variant(diagnosis.conclusion()))
                 .argument("part", name(ranked.get(0).part()))
                 .argument("percent", ranked.get(0).percent())
                 .argument("second", name(ranked.get(1).part()))
-                .argument("secondChance", ranked.get(1).chance() * 100)
+                .argument(
+                        "secondChance", DisplayUnit.PERCENT.amount(ranked.get(1).chance()))
                 .argument("one", name(posterior.pair().first()))
                 .argument("other", name(posterior.pair().second()))
-                .argument("several", posterior.several() * 100)
+                .argument("several", DisplayUnit.PERCENT.amount(posterior.several()))
                 .argument("next", next(diagnosis))
                 .source(JUDGEMENT)
                 .working(() -> FaultsWorking.posterior(data, posterior))
@@ -146,17 +148,15 @@ final class FaultsAssessor implements Assessor {
                     .add();
             return;
         }
-        double powerKw = elements.powerW() / 1000;
-        double leastKw = FaultsWorking.leastKw(elements, heater, data);
         findings.on(FaultsChecks.ELEMENTS)
-                .compare(powerKw, leastKw)
+                .compare(elements.powerW(), FaultsWorking.leastW(elements, heater, data))
                 .outcome(elements.faulty() ? Outcome.FAILS : Outcome.PASSES)
                 .variant(elements.openCount() > 0 ? "open" : "")
-                .argument("rated", elements.ratedW() / 1000)
+                .argument("rated", Kind.POWER.amount(elements.ratedW()))
                 .argument("open", elements.openCount())
-                .argument("share", 100 * elements.powerW() / elements.ratedW())
-                .argument("flow", flow(elements.powerW()))
-                .argument("fullFlow", flow(elements.ratedW()))
+                .argument("share", DisplayUnit.PERCENT.amount(elements.powerW() / elements.ratedW()))
+                .argument("flow", Kind.FLOW.amount(flow(elements.powerW())))
+                .argument("fullFlow", Kind.FLOW.amount(flow(elements.ratedW())))
                 .argument("outlet", outletC)
                 .argument("intake", intakeC)
                 .source(BAND)
@@ -164,12 +164,10 @@ final class FaultsAssessor implements Assessor {
                 .add();
     }
 
-    /** Flow at the wished outlet in winter, L/min at the outlet; 0 where nothing is heated. */
+    /** Flow at the wished outlet in winter, m3/s at the outlet; 0 where nothing is heated. */
     private double flow(double powerW) {
         Solution mass = powerW <= 0 ? null : Heat.massFlowForOutlet(powerW, intakeC, outletC);
-        return mass == null || !mass.isPresent()
-                ? 0
-                : Heat.volumeFlowAtOutlet(mass.value(), outletC) * Kind.FLOW.displayUnitsPerSi();
+        return mass == null || !mass.isPresent() ? 0 : Heat.volumeFlowAtOutlet(mass.value(), outletC);
     }
 
     private static void coil(CoilAssessment coil, Findings findings) {
@@ -195,9 +193,8 @@ final class FaultsAssessor implements Assessor {
                     .add();
             return;
         }
-        double differsPercent = Math.abs(reading / band.ratedOhm() - 1) * 100;
         findings.on(FaultsChecks.COIL)
-                .compare(differsPercent, coil.toleranceShare() * 100)
+                .compare(Math.abs(reading / band.ratedOhm() - 1), coil.toleranceShare())
                 .argument("reading", reading)
                 .argument("rated", band.ratedOhm())
                 .source(INSTRUCTIONS)

@@ -53,11 +53,11 @@ final class FaultsWorking {
         return product;
     }
 
-    /** Least power that sound elements give at the rated voltage, the meter's error counted, kW. */
-    static double leastKw(ElementAssessment elements, Heater heater, FaultData data) {
+    /** Least power that sound elements give at the rated voltage, the meter's error counted, W. */
+    static double leastW(ElementAssessment elements, Heater heater, FaultData data) {
         double ratedOhm = elements.ratedV() * elements.ratedV() / elements.ratedW();
         double mostOhm = ElementAssessment.sound(ratedOhm, heater, data).mostOhm();
-        return elements.ratedV() * elements.ratedV() / mostOhm / 1000;
+        return elements.ratedV() * elements.ratedV() / mostOhm;
     }
 
     /** All conducting elements in parallel at the rated voltage, after the least power of sound ones. */

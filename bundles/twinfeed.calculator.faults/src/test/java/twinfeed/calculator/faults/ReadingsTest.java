@@ -87,7 +87,7 @@ class ReadingsTest {
         SampleVisits.elements(survey, 12.8, -1);
         Finding finding = Showers.finding(survey, "faults.elements");
         assertEquals(Outcome.FAILS, finding.outcome());
-        assertEquals(4.5, finding.figures().value(), 1e-12);
+        assertEquals(4.5, finding.printed().value(), 1e-12);
         List<Step> steps = finding.working().steps();
         assertEquals(4.5, steps.get(steps.size() - 1).value(), 1e-12);
         double limit = steps.stream()
@@ -95,7 +95,7 @@ class ReadingsTest {
                 .findFirst()
                 .orElseThrow()
                 .value();
-        assertEquals(finding.figures().limit(), limit, 1e-12);
+        assertEquals(finding.printed().limit(), limit, 1e-12);
         double flow = ((Number) finding.arguments().get("flow")).doubleValue();
         double full = ((Number) finding.arguments().get("fullFlow")).doubleValue();
         assertEquals(4.5 / 8.5, flow / full, 1e-9);
@@ -107,7 +107,7 @@ class ReadingsTest {
     void allElementsOpenGiveNoPower() {
         Survey survey = SampleVisits.survey();
         SampleVisits.elements(survey, -1, -1);
-        assertEquals(0, Showers.finding(survey, "faults.elements").figures().value());
+        assertEquals(0, Showers.finding(survey, "faults.elements").printed().value());
     }
 
     @Test
@@ -192,8 +192,8 @@ class ReadingsTest {
         assertEquals("", Showers.finding(survey, "faults.likely", 40_000).variant());
         // Within the error of a usual gauge it says nothing, so what was reported stands alone.
         assertEquals(
-                Showers.finding(survey, "faults.likely").figures(),
-                Showers.finding(survey, "faults.likely", -400).figures());
+                Showers.finding(survey, "faults.likely").printed(),
+                Showers.finding(survey, "faults.likely", -400).printed());
     }
 
     @Test
@@ -220,8 +220,8 @@ class ReadingsTest {
                             .steps()
                             .get(finding.working().steps().size() - 1)
                             .value();
-            if (finding.figures() != null) {
-                assertEquals(finding.figures().value(), last, 1e-9 * Math.max(1, last), key);
+            if (finding.printed() != null) {
+                assertEquals(finding.printed().value(), last, 1e-9 * Math.max(1, last), key);
             }
         }
     }

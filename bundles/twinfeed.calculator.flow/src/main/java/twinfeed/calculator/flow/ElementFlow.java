@@ -11,6 +11,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /** What the rating alone gives, what the low setting gives, and what comes out when an element has burnt out. */
 final class ElementFlow implements FlowAnswer {
@@ -55,11 +56,11 @@ final class ElementFlow implements FlowAnswer {
         findings.on(FlowChecks.AT_RATING)
                 .report(flow)
                 .variant(Wish.variant(flow))
-                .argument("ample", Wish.AMPLE_L_PER_MIN)
+                .argument("ample", Wish.AMPLE)
                 .condition(Condition.of(wish.grid().intakes().get(DESIGN), null, null))
-                .argument("power", ratedW / 1000)
+                .argument("power", Kind.POWER.amount(ratedW))
                 .argument("voltage", heater.getVoltage().si())
-                .argument("inletFlow", wish.inletFlow(ratedW, DESIGN))
+                .argument("inletFlow", Kind.FLOW.amount(wish.inletFlow(ratedW, DESIGN)))
                 .working(() -> FlowWorking.ratedFlow(new HeatCase(ratedW, Working.none(), wish, DESIGN), heater))
                 .add();
     }
@@ -112,10 +113,10 @@ final class ElementFlow implements FlowAnswer {
         findings.on(FlowChecks.LOW_POWER)
                 .report(flow)
                 .variant(Wish.variant(flow))
-                .argument("ample", Wish.AMPLE_L_PER_MIN)
+                .argument("ample", Wish.AMPLE)
                 .condition(condition(warmest))
-                .argument("power", share * powerW / 1000)
-                .argument("winter", wish.outletFlow(share * powerW, DESIGN))
+                .argument("power", Kind.POWER.amount(share * powerW))
+                .argument("winter", Kind.FLOW.amount(wish.outletFlow(share * powerW, DESIGN)))
                 .working(() -> FlowWorking.shareFlow(HeatCase.nominal(exchange, wish, warmest), share, heater))
                 .add();
     }
@@ -140,8 +141,8 @@ final class ElementFlow implements FlowAnswer {
         findings.on(FlowChecks.ONE_ELEMENT)
                 .report(outletC)
                 .condition(condition(DESIGN))
-                .argument("power", share * powerW / 1000)
-                .argument("flow", wish.outletFlow(powerW, DESIGN))
+                .argument("power", Kind.POWER.amount(share * powerW))
+                .argument("flow", Kind.FLOW.amount(wish.outletFlow(powerW, DESIGN)))
                 .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(exchange, wish, DESIGN), share, heater))
                 .add();
     }

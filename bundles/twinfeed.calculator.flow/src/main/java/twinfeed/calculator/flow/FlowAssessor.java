@@ -21,7 +21,7 @@ final class FlowAssessor implements Assessor {
         this.wish = wish;
         this.advice = new TemperatureAdvice(context, wish);
         this.answers = List.of(
-                new WinterFlow(wish, context.parameters().si("least") * Wish.L_PER_MIN),
+                new WinterFlow(wish, context.parameters().si("least")),
                 new MonthlyFlow(wish, context.survey().getUnit()),
                 new ElementFlow(wish));
     }

@@ -10,6 +10,7 @@ import twinfeed.calculator.Parameter;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.engineering.water.Scald;
 import twinfeed.model.assessment.Supply;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
@@ -23,8 +24,10 @@ import twinfeed.units.Kind;
 public final class FlowCalculator implements Calculator {
     static final String ID = "flow";
 
+    private static final DisplayUnit FLOW = DisplayUnit.of(Kind.FLOW);
+
     /** Least flow that still feels like a shower: judgement. */
-    static final Parameter LEAST = Parameter.optional("least", Kind.FLOW, 3.0 / Wish.L_PER_MIN, 0, 20 / Wish.L_PER_MIN);
+    static final Parameter LEAST = Parameter.optional("least", Kind.FLOW, FLOW.toSi(3), 0, FLOW.toSi(20));
 
     /** Outlet temperature above which the quote says so. */
     static final Parameter FLAG = Parameter.optional("flag", Kind.TEMPERATURE, Scald.UNCOMFORTABLE_C, 30, 60);

@@ -166,7 +166,7 @@ final class FlowWorking {
     /** Adds a mass flow from a volume flow at the inlet, whose intake temperature {@code T_in} is put in here. */
     static Working.Builder addMassFlow(Working.Builder lines, double flowM3PerS, double intakeC) {
         return lines.input("T_in", "intake", intakeC, "°C", "")
-                .input("Q_in", "flowIn", flowM3PerS * Wish.L_PER_MIN, "L/min", "")
+                .input("Q_in", "flowIn", Kind.FLOW.amount(flowM3PerS), "")
                 .step("rho_in", "densityIn", Water.densityExpression("T_in"), "kg/m³", WATER)
                 .step("m", "massFlow", Kind.FLOW.inSi("Q_in") + " * rho_in", "kg/s", "");
     }

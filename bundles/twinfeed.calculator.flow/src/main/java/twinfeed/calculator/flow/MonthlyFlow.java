@@ -8,18 +8,20 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PresentUnit;
+import twinfeed.units.Kind;
 
 /** The flow month by month, and how it compares with the unit that is there. */
 final class MonthlyFlow implements FlowAnswer {
     private static final List<String> MONTHS =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
-    private static final Series.Axis MONTH = new Series.Axis("month", "");
-    private static final Series.Axis FLOW = new Series.Axis("flow", "L/min");
+    private static final Series.Axis MONTH = Series.Axis.of("month", Kind.RATIO);
+    private static final Series.Axis FLOW = Series.Axis.of("flow", Kind.FLOW);
     private static final int DESIGN = 0;
 
     private final Wish wish;
@@ -57,8 +59,8 @@ final class MonthlyFlow implements FlowAnswer {
         if (wish.heats(coldest)) {
             finding.report(wish.outletFlow(powerW, coldest))
                     .condition(condition(coldest))
-                    .argument("most", wish.outletFlow(powerW, wish.warmest()))
-                    .argument("ample", Wish.AMPLE_L_PER_MIN)
+                    .argument("most", Kind.FLOW.amount(wish.outletFlow(powerW, wish.warmest())))
+                    .argument("ample", Wish.AMPLE)
                     .variant(variant(powerW))
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, coldest)))
                     .series(curve("flow.byMonth", powerW));
@@ -79,7 +81,7 @@ final class MonthlyFlow implements FlowAnswer {
     /** Months in which more could be heated than a shower passes have no flow to show either. */
     private Series curve(String key, double powerW) {
         List<Integer> shown = heated.stream()
-                .filter(intake -> wish.outletFlow(powerW, intake) <= Wish.AMPLE_L_PER_MIN)
+                .filter(intake -> wish.outletFlow(powerW, intake) <= Wish.AMPLE.si())
                 .toList();
         double[] x = new double[shown.size()];
         double[] y = new double[shown.size()];
@@ -118,13 +120,14 @@ final class MonthlyFlow implements FlowAnswer {
         double presentW = presentW(candidate.heater(), powerW, present);
         if (wish.heats(DESIGN)) {
             double now = wish.outletFlow(presentW, DESIGN);
-            double gain = wish.outletFlow(powerW, DESIGN) - now;
+            // Two units of one rating differ by rounding, which is neither more nor less.
+            double gain = LimitType.AT_LEAST.margin(wish.outletFlow(powerW, DESIGN), now);
             finding.report(gain)
                     .condition(condition(DESIGN))
                     .variant(gain < 0 ? "less" : "")
-                    .argument("flow", now + gain)
-                    .argument("present", now)
-                    .argument("change", Math.abs(gain))
+                    .argument("flow", Kind.FLOW.amount(now + gain))
+                    .argument("present", Kind.FLOW.amount(now))
+                    .argument("change", Kind.FLOW.amount(Math.abs(gain)))
                     .working(() -> FlowWorking.difference(
                             HeatCase.nominal(exchange, wish, DESIGN),
                             presentW,

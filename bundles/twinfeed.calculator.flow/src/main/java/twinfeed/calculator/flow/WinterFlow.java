@@ -8,6 +8,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /** The flow at the winter design intake: enough to shower, enough to bring the heat on, and what the rating would give. */
 final class WinterFlow implements FlowAnswer {
@@ -16,11 +17,11 @@ final class WinterFlow implements FlowAnswer {
     private static final String INSTRUCTIONS = "maker's instructions";
 
     private final Wish wish;
-    private final double leastLPerMin;
+    private final double leastM3PerS;
 
-    WinterFlow(Wish wish, double leastLPerMin) {
+    WinterFlow(Wish wish, double leastM3PerS) {
         this.wish = wish;
-        this.leastLPerMin = leastLPerMin;
+        this.leastM3PerS = leastM3PerS;
     }
 
     @Override
@@ -37,9 +38,9 @@ final class WinterFlow implements FlowAnswer {
         FindingBuilder finding = start(findings, powerW);
         if (wish.heats(DESIGN)) {
             double flow = wish.outletFlow(powerW, DESIGN);
-            finding.compare(flow, leastLPerMin)
+            finding.compare(flow, leastM3PerS)
                     .variant(Wish.variant(flow))
-                    .argument("ample", Wish.AMPLE_L_PER_MIN)
+                    .argument("ample", Wish.AMPLE)
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();
@@ -49,10 +50,10 @@ final class WinterFlow implements FlowAnswer {
         return findings.on(FlowChecks.WINTER)
                 .outcome(Outcome.NOT_APPLICABLE)
                 .condition(condition())
-                .argument("power", powerW / 1000)
+                .argument("power", Kind.POWER.amount(powerW))
                 .argument("intake", wish.intakeC(DESIGN))
                 .argument("outlet", wish.outletC())
-                .argument("inletFlow", wish.inletFlow(powerW, DESIGN));
+                .argument("inletFlow", Kind.FLOW.amount(wish.inletFlow(powerW, DESIGN)));
     }
 
     private Condition condition() {
@@ -76,7 +77,7 @@ final class WinterFlow implements FlowAnswer {
         if (wish.heats(DESIGN)) {
             finding.compare(
                             wish.inletFlow(powerW, DESIGN),
-                            heater.getActivationFlow().si() * Wish.L_PER_MIN)
+                            heater.getActivationFlow().si())
                     .argument("outlet", wish.outletC())
                     .working(() -> FlowWorking.inletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
         }

@@ -9,6 +9,8 @@ import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Amount;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
@@ -17,11 +19,8 @@ import twinfeed.units.Kind;
  * <p>A temperature outside liquid water is no wish: {@link #faults} names the reading and there is no heat.
  */
 final class Wish {
-    /** Litres a minute in a cubic metre a second. */
-    static final double L_PER_MIN = Kind.FLOW.displayUnitsPerSi();
-
-    /** More than any such shower passes, L/min: judgement. Where so much could be heated, the pipes decide and not the power. */
-    static final double AMPLE_L_PER_MIN = 30;
+    /** More than any such shower passes: judgement. Where so much could be heated, the pipes decide and not the power. */
+    static final Amount AMPLE = Kind.FLOW.amount(DisplayUnit.of(Kind.FLOW).toSi(30));
 
     /** Outlet temperature where nobody says one, degC: common practice, the middle of 38..41. */
     private static final double USUAL_OUTLET_C = 40;
@@ -104,19 +103,19 @@ final class Wish {
         return heats(intake) ? powerW / riseJPerKg[intake] : 0;
     }
 
-    /** The same as volume at the inlet, L/min: what the pipes carry. */
+    /** The same as volume at the inlet, m3/s: what the pipes carry. */
     double inletFlow(double powerW, int intake) {
-        return massFlow(powerW, intake) / inletDensity[intake] * L_PER_MIN;
+        return massFlow(powerW, intake) / inletDensity[intake];
     }
 
-    /** The same as volume at the outlet, L/min: what a bucket catches. */
+    /** The same as volume at the outlet, m3/s: what a bucket catches. */
     double outletFlow(double powerW, int intake) {
-        return massFlow(powerW, intake) / outletDensity * L_PER_MIN;
+        return massFlow(powerW, intake) / outletDensity;
     }
 
     /** The variant of a text that names a flow: one over what a shower passes is said in words. */
-    static String variant(double flowLPerMin) {
-        return flowLPerMin > AMPLE_L_PER_MIN ? "ample" : "";
+    static String variant(double flowM3PerS) {
+        return flowM3PerS > AMPLE.si() ? "ample" : "";
     }
 
     /** Index of the warmest month; of the design intake where the grid has no months. */

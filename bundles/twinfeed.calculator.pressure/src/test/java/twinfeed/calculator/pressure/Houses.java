@@ -54,7 +54,7 @@ final class Houses {
     }
 
     static double value(Finding finding) {
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (figures == null) {
             throw new AssertionError(finding.check().key() + " has no value: " + finding.outcome());
         }

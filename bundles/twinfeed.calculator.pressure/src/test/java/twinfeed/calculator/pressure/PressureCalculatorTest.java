@@ -189,7 +189,7 @@ class PressureCalculatorTest {
     void aSwitchBehindTheThrottleIsWeakestInWinter() {
         Finding margin = Houses.finding(
                 "pressure.switch", AS_IT_IS, heater -> heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER));
-        double flow = (Double) margin.arguments().get("flow");
+        double flow = ((Number) margin.arguments().get("flow")).doubleValue();
         double empty = 0.4 * flow * flow / 64;
         assertEquals("heatingMake", margin.variant());
         assertEquals(empty, Houses.value(margin), 1e-9);
@@ -208,7 +208,7 @@ class PressureCalculatorTest {
             heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER);
             heater.setBreakPressure(Pressure.valueOf("0.29 bar"));
         });
-        double flow = (Double) margin.arguments().get("flow");
+        double flow = ((Number) margin.arguments().get("flow")).doubleValue();
         assertEquals("heatingBreak", margin.variant());
         assertEquals(0.4 * flow * flow / 64 - 0.3 * 0.0980665, Houses.value(margin), 0.0001);
     }
@@ -232,16 +232,16 @@ class PressureCalculatorTest {
     @Test
     void anUnknownPlaceIsJudgedByTheWorse() {
         double inlet = Houses.finding("pressure.switch", AS_IT_IS, THE_SAMPLE)
-                .figures()
+                .printed()
                 .margin();
         double heating = Houses.finding(
                         "pressure.switch", AS_IT_IS, heater -> heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER))
-                .figures()
+                .printed()
                 .margin();
         Heater unknown = Samples.heater();
         unknown.unsetSwitchPlace();
         Finding margin = Houses.finding(Samples.survey(), unknown, "pressure.switch");
-        assertEquals(Math.min(inlet, heating), margin.figures().margin(), 1e-12);
+        assertEquals(Math.min(inlet, heating), margin.printed().margin(), 1e-12);
         assertTrue(assumptions(Samples.survey(), unknown).stream()
                 .anyMatch(text -> text.startsWith("Where the pressure switch of \"Heater of the test\" sits")));
     }
@@ -291,7 +291,7 @@ class PressureCalculatorTest {
         assertEquals(
                 12,
                 Houses.finding("pressure.dropOut", AS_IT_IS, THE_SAMPLE)
-                        .figures()
+                        .printed()
                         .limit(),
                 1e-9);
     }
@@ -335,13 +335,13 @@ class PressureCalculatorTest {
         Heater unknown = Samples.heater();
         unknown.setMinimumRunningPressure(null);
         for (Finding finding : Houses.findings(survey, unknown, false)) {
-            Finding.Figures figures = finding.figures();
-            if (figures != null && finding.check().unit().equals("bar")) {
+            Finding.Figures figures = finding.printed();
+            if (figures != null && finding.check().unit().symbol().equals("bar")) {
                 assertTrue(figures.value() > -2, finding.check().key() + " " + figures.value());
             }
             Object flow = finding.arguments().get("flow");
             if (flow != null && finding.variant().isEmpty()) {
-                assertTrue((Double) flow < 100, finding.check().key() + " " + flow);
+                assertTrue(((Number) flow).doubleValue() < 100, finding.check().key() + " " + flow);
             }
         }
     }
@@ -404,8 +404,8 @@ class PressureCalculatorTest {
             heater.getElements().add(element("4.5 kW"));
         };
         Finding full = Houses.finding("pressure.summer", AS_IT_IS, narrow);
-        double flow = (Double) full.arguments().get("flow");
-        double power = (Double) full.arguments().get("power");
+        double flow = ((Number) full.arguments().get("flow")).doubleValue();
+        double power = ((Number) full.arguments().get("power")).doubleValue();
         assertEquals(18.4 + power / (flow / 60 * 0.9986 * 4.18), Houses.value(full), 0.3);
         assertEquals(Outcome.FAILS, full.outcome());
         assertFalse(full.rulesOut());
@@ -440,13 +440,13 @@ class PressureCalculatorTest {
     @Test
     void velocityIsThatOfThePipe() {
         Finding velocity = Houses.finding("pressure.velocity", AS_IT_IS, THE_SAMPLE);
-        double flow = (Double) velocity.arguments().get("flow");
+        double flow = ((Number) velocity.arguments().get("flow")).doubleValue();
         assertEquals(flow / 10 * 1.14731, Houses.value(velocity), 1e-4);
         Finding shared = Houses.finding(
                 "pressure.velocity",
                 survey -> survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main")),
                 THE_SAMPLE);
-        assertEquals(2.0, shared.figures().limit());
+        assertEquals(2.0, shared.printed().limit());
         assertEquals("rising main", shared.condition().subject());
         assertEquals(Outcome.FAILS, shared.outcome());
     }
@@ -460,12 +460,12 @@ class PressureCalculatorTest {
         Finding loss = Houses.finding(
                 "pressure.loss", survey -> supply(survey, staticPressure, running, "12 L/min"), THE_SAMPLE);
         assertEquals(cause, loss.variant());
-        double sum = (Double) loss.arguments().get("sum");
+        double sum = ((Number) loss.arguments().get("sum")).doubleValue();
         double parts = List.of("supply", "pipe", "fittings", "height").stream()
-                .mapToDouble(each -> (Double) loss.arguments().get(each))
+                .mapToDouble(each -> ((Number) loss.arguments().get(each)).doubleValue())
                 .sum();
         assertEquals(sum, parts, 1e-9);
-        assertEquals(100 * (Double) loss.arguments().get(cause) / sum, Houses.value(loss), 1e-9);
+        assertEquals(100 * ((Number) loss.arguments().get(cause)).doubleValue() / sum, Houses.value(loss), 1e-9);
     }
 
     @Test
@@ -670,6 +670,6 @@ class PressureCalculatorTest {
         survey.setWater(null);
         Finding running = Houses.finding(survey, Samples.heater(), "pressure.running");
         assertEquals(Outcome.CANNOT_TELL, running.outcome());
-        assertNull(running.figures());
+        assertNull(running.printed());
     }
 }

@@ -73,7 +73,7 @@ public final class FindingText {
 
     private Map<String, Object> arguments(Finding finding) {
         Map<String, Object> arguments = new LinkedHashMap<>(finding.arguments());
-        Finding.Figures figures = finding.figures();
+        Finding.Figures figures = finding.printed();
         if (figures != null) {
             arguments.put("value", figures.value());
             arguments.put("limit", figures.limit());
@@ -85,7 +85,7 @@ public final class FindingText {
             arguments.put("chance", chance.passes() * 100);
             arguments.put("remeasure", remeasure(chance));
         }
-        arguments.put("unit", finding.check().unit());
+        arguments.put("unit", finding.check().unit().symbol());
         arguments.put("condition", condition(finding.condition()));
         arguments.put("missing", String.join(", ", missing(finding)));
         arguments.put("title", title(finding));

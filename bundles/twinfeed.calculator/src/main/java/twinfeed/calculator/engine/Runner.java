@@ -16,7 +16,6 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Grid;
-import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
@@ -33,7 +32,7 @@ import twinfeed.units.text.Texts;
  */
 public final class Runner {
     /** The check under which a calculator that broke is reported; the checks that it left open decide, this one only tells why. */
-    public static final Check BROKEN = Check.of("runner.broken", FindingClass.ADVICE, LimitType.REPORT, "");
+    public static final Check BROKEN = Check.inWords("runner.broken", FindingClass.ADVICE);
 
     /** Messages of the runner itself and those that calculators share. */
     public static final Texts TEXTS = new Texts(Runner.class, "Common");

@@ -28,11 +28,12 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 
 /** Whatever a calculator does, the others answer, and it is named. */
 class ContainmentTest {
-    private static final Check BAD = Check.of("bad.check", FindingClass.SAFETY, LimitType.AT_MOST, "");
-    private static final Check GOOD = Check.of("good.check", FindingClass.SAFETY, LimitType.AT_MOST, "");
+    private static final Check BAD = Check.of("bad.check", FindingClass.SAFETY, LimitType.AT_MOST, Kind.RATIO);
+    private static final Check GOOD = Check.of("good.check", FindingClass.SAFETY, LimitType.AT_MOST, Kind.RATIO);
 
     private static final Calculator SOUND =
             new SyntheticCalculator("sound", List.of(GOOD), (survey, findings) -> findings.on(GOOD)

@@ -21,6 +21,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 
 /** What is said of any check, whatever its calculator's own words: every outcome with all its values, in every language. */
 class FindingTextTest {
@@ -33,7 +34,7 @@ class FindingTextTest {
     private static final Check SILENT = check("made.silent");
 
     private static Check check(String key) {
-        return Check.of(key, FindingClass.SAFETY, LimitType.AT_LEAST, "");
+        return Check.of(key, FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
     }
 
     @Test

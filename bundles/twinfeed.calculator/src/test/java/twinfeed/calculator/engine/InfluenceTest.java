@@ -25,11 +25,12 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 
 /** Works of one calculator that mend a check of another, through what the one gives to the other. */
 class InfluenceTest {
-    private static final Check CABLE = Check.of("made.cable", FindingClass.SAFETY, LimitType.AT_LEAST, "");
-    private static final Check FLOW = Check.of("made.flow", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+    private static final Check CABLE = Check.of("made.cable", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+    private static final Check FLOW = Check.of("made.flow", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
 
     private static final Calculator CIRCUIT = new Linked("circuit", List.of(), List.of(SharedQuantity.DELIVERED_POWER));
     private static final Calculator WATER =

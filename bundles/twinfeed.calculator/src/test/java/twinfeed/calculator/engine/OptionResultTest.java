@@ -15,11 +15,12 @@ import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.Kind;
 
 /** Which finding decides, and how it is looked up. */
 class OptionResultTest {
     private static FindingBuilder on(List<Finding> all, String key, FindingClass kind, LimitType sense) {
-        return new FindingBuilder("made-up", Check.of(key, kind, sense, ""), all::add);
+        return new FindingBuilder("made-up", Check.of(key, kind, sense, Kind.RATIO), all::add);
     }
 
     private static String binding(List<Finding> findings) {

@@ -28,13 +28,14 @@ import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 import twinfeed.units.Temperature;
 import twinfeed.units.TemperatureDifference;
 import twinfeed.units.Voltage;
 
 class RunnerTest {
     private static final Check CHECK =
-            Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, "L/min", "survey.water.test.flow");
+            Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.FLOW, "survey.water.test.flow");
 
     private static Calculator linked(String id, List<SharedQuantity> takes, List<SharedQuantity> gives) {
         return new Calculator() {
@@ -87,7 +88,7 @@ class RunnerTest {
 
     @Test
     void whereNothingDecidingIsAskedNobodyCanTell() {
-        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "L/min");
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.FLOW);
         Calculator adviser =
                 new SyntheticCalculator("adviser", List.of(advice), (survey, findings) -> findings.on(advice)
                         .compare(2, 1)

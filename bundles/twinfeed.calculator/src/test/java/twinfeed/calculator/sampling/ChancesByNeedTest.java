@@ -21,10 +21,11 @@ import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
 
 /** Chances by few judgements against plain draws, where margins bend, have corners, or are not there at all. */
 class ChancesByNeedTest {
-    private static final Check CHECK = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+    private static final Check CHECK = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
     private static final int DRAWS = 65_536;
 
     private final AtomicInteger judgements = new AtomicInteger();

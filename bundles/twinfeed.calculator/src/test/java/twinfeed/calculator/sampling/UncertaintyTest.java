@@ -23,11 +23,12 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
 
 /** Sampling against closed forms and against plain Monte Carlo. */
 class UncertaintyTest {
     private static final int POINTS = 4096;
-    private static final Check CHECK = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+    private static final Check CHECK = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
 
     /** A linear margin: flow in L/min plus loop impedance in ohm, against a limit. */
     private static Calculator sum(double limit) {

@@ -31,6 +31,7 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 
 /** The search against brute force: every set of works judged, the cheapest that passes taken. */
 class RemedySearchTest {
@@ -62,7 +63,7 @@ class RemedySearchTest {
             }
             for (int check = 0; check < checkCount; check++) {
                 FindingClass about = random.nextInt(4) == 0 ? FindingClass.ADVICE : FindingClass.SAFETY;
-                checks.add(Check.of("made.up" + check, about, LimitType.AT_LEAST, ""));
+                checks.add(Check.of("made.up" + check, about, LimitType.AT_LEAST, Kind.RATIO));
             }
         }
 
@@ -202,8 +203,8 @@ class RemedySearchTest {
         assertEquals(Verdict.NOT_AS_IT_IS, plan.verdict());
     }
 
-    private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, "");
-    private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+    private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+    private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
 
     private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
         return plan(List.of(LOAD, OTHER), answers);
@@ -263,8 +264,8 @@ class RemedySearchTest {
     /** A flow test that has to be taken again keeps no work from being found for the rest; whether the heater suits stays open. */
     @Test
     void aDoubtThatNoWorkMendsLeavesTheRestToBeMended() {
-        Check doubtful = Check.of("made.doubt", FindingClass.SAFETY, LimitType.AT_LEAST, "");
-        Check mendable = Check.of("made.mendable", FindingClass.SAFETY, LimitType.AT_LEAST, "");
+        Check doubtful = Check.of("made.doubt", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+        Check mendable = Check.of("made.mendable", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
         Remedy work = new Remedy("work", "work", Map.of(), List.of(), false, 0, survey -> survey.setNotes("done"));
         Runner runner =
                 Fixtures.runner(new SyntheticCalculator("made-up", List.of(doubtful, mendable), (survey, findings) -> {
@@ -285,7 +286,7 @@ class RemedySearchTest {
     /** An advice too close to call, which the draws of the changed house turn to a failure, is no new failure. */
     @Test
     void anAdviceThatWasTooCloseToCallKeepsNoWorkFromBeingOffered() {
-        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "");
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.RATIO);
         WorkPlan plan = plan(List.of(LOAD, advice), (survey, findings) -> {
             boolean work = done(survey, "work");
             findings.on(LOAD)
@@ -328,7 +329,7 @@ class RemedySearchTest {
     }
 
     private static WorkPlan advised(boolean passes, boolean another) {
-        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, "");
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.RATIO);
         return plan(List.of(LOAD, advice), (survey, findings) -> {
             boolean cheap = done(survey, "cheap");
             var load = findings.on(LOAD)

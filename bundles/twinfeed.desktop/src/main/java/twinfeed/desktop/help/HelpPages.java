@@ -114,7 +114,7 @@ public final class HelpPages {
     }
 
     private static String unit(Check check) {
-        return check.unit().isEmpty() ? "\u2013" : check.unit();
+        return check.unit().symbol().isEmpty() ? "\u2013" : check.unit().symbol();
     }
 
     private static String lower(Enum<?> constant) {

@@ -21,6 +21,7 @@ import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.units.Kind;
 import twinfeed.units.text.Texts;
 import twinfeed.usecase.TwinfeedService;
 
@@ -35,8 +36,8 @@ final class HelpPagesTest {
     private static final class Third implements Calculator {
         @Override
         public CalculatorDescriptor statement() {
-            Check check =
-                    Check.of("third.reach", FindingClass.ADVICE, LimitType.AT_MOST, "m", "survey.water.lowestHandset");
+            Check check = Check.of(
+                    "third.reach", FindingClass.ADVICE, LimitType.AT_MOST, Kind.LENGTH, "survey.water.lowestHandset");
             return new CalculatorDescriptor(
                     "third",
                     "7.1",

@@ -186,12 +186,12 @@ public final class CompletionAssessment {
         double mostW = values.mostW() * share * (1 + BUCKET);
         Optional<Double> found = heatW();
         if (found.isPresent()) {
-            value = words("heat", Map.of("flow", value, "power", found.get() / 1000));
+            value = words("heat", Map.of("flow", value, "power", Kind.POWER.amount(found.get())));
         }
         add(
                 "flow",
                 value,
-                words("heatBand", Map.of("least", leastW / 1000, "most", mostW / 1000)),
+                words("heatBand", Map.of("least", Kind.POWER.amount(leastW), "most", Kind.POWER.amount(mostW))),
                 found.map(power -> power >= leastW && power <= mostW).orElse(null),
                 false,
                 true);

@@ -8,7 +8,6 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
-import twinfeed.units.Kind;
 
 /**
  * What a sound unit gives in this house, for the readings after the repair.
@@ -17,7 +16,7 @@ import twinfeed.units.Kind;
  * @param leastW least power at the supply voltage, W, the cable's drop not counted
  * @param mostW most power at the supply voltage, W
  * @param voltageV the supply voltage, V
- * @param flowLPerMin flow at the wished outlet with the water as cold as it is, L/min at the outlet; 0 where nothing is heated
+ * @param flowM3PerS flow at the wished outlet with the water as cold as it is, m3/s at the outlet; 0 where nothing is heated
  * @param outletC wished outlet, degC
  * @param intakeC intake, degC: as measured, or else the winter design value
  */
@@ -26,13 +25,12 @@ public record AcceptanceValues(
         double leastW,
         double mostW,
         double voltageV,
-        double flowLPerMin,
+        double flowM3PerS,
         double outletC,
         double intakeC) {
     private static final double NOMINAL_V = 230;
     private static final double USUAL_OUTLET_C = 40;
     private static final double USUAL_INTAKE_C = 5;
-    private static final double L_PER_MIN = Kind.FLOW.displayUnitsPerSi();
 
     /** For a heater whose power and voltage are known. */
     public static AcceptanceValues of(Survey survey, Heater heater, FaultData data) {
@@ -79,6 +77,6 @@ public record AcceptanceValues(
             return 0;
         }
         Solution mass = Heat.massFlowForOutlet(powerW, intakeC, outletC);
-        return mass.isPresent() ? Heat.volumeFlowAtOutlet(mass.value(), outletC) * L_PER_MIN : 0;
+        return mass.isPresent() ? Heat.volumeFlowAtOutlet(mass.value(), outletC) : 0;
     }
 }

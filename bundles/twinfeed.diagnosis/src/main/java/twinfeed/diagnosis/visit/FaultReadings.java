@@ -72,7 +72,7 @@ final class FaultReadings {
                 : null;
         add(
                 words.get("reading.parallel"),
-                words.format("value.power", Map.of("ohm", ohm(ohm), "power", elements.powerW() / 1000)),
+                words.format("value.power", Map.of("ohm", ohm(ohm), "power", Kind.POWER.amount(elements.powerW()))),
                 band(band),
                 band == null ? null : Boolean.valueOf(band.holds(ohm)));
     }
@@ -152,12 +152,12 @@ final class FaultReadings {
                             "value.powerBand",
                             Map.of(
                                     "least",
-                                    acceptance.leastW() / 1000,
+                                    Kind.POWER.amount(acceptance.leastW()),
                                     "most",
-                                    acceptance.mostW() / 1000,
+                                    Kind.POWER.amount(acceptance.mostW()),
                                     "voltage",
                                     acceptance.voltageV())));
-            if (acceptance.flowLPerMin() > 0) {
+            if (acceptance.flowM3PerS() > 0) {
                 expect(
                         all,
                         "after.flow",
@@ -165,7 +165,7 @@ final class FaultReadings {
                                 "value.flow",
                                 Map.of(
                                         "flow",
-                                        acceptance.flowLPerMin(),
+                                        Kind.FLOW.amount(acceptance.flowM3PerS()),
                                         "outlet",
                                         acceptance.outletC(),
                                         "intake",

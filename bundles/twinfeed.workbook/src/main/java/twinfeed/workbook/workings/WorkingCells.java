@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.Step;
 
 /** The cells of one working, by symbol; some of them stand above, in another working. */
 final class WorkingCells {
     /** The symbol by which a working names the limit of its check. */
-    private static final String LIMIT = twinfeed.calculator.LimitType.SYMBOL;
+    private static final String LIMIT = LimitType.SYMBOL;
 
     private record Written(Step step, String address) {}
 
@@ -88,7 +89,6 @@ final class WorkingCells {
 
     private static boolean same(Written written, double value) {
         Double stepValue = written.step().getValue();
-        return stepValue != null
-                && Math.abs(stepValue - value) <= 1e-9 * Math.max(Math.abs(value), Math.abs(stepValue));
+        return stepValue != null && Math.abs(stepValue - value) <= LimitType.slack(value, stepValue);
     }
 }

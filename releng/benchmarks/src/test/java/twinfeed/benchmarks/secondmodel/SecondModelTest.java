@@ -127,7 +127,7 @@ class SecondModelTest {
     private static @Nullable Double said(OptionResult result, String name) {
         String check = name.split("[:#]", 2)[0];
         Finding finding = result.finding(check).orElse(null);
-        if (finding == null || finding.figures() == null) {
+        if (finding == null || finding.printed() == null) {
             return null;
         }
         if (name.contains(":")) {
@@ -139,12 +139,12 @@ class SecondModelTest {
             int point = Integer.parseInt(name.substring(name.indexOf('[') + 1, name.indexOf(']')));
             for (Series series : finding.series()) {
                 if (series.key().equals(key)) {
-                    return series.y()[point];
+                    return series.yAxis().unit().fromSi(series.y()[point]);
                 }
             }
             return null;
         }
-        return answersThis(finding) ? Double.valueOf(finding.figures().value()) : null;
+        return answersThis(finding) ? Double.valueOf(finding.printed().value()) : null;
     }
 
     /** Some checks have several ways to an answer, and the second model knows one of them. */

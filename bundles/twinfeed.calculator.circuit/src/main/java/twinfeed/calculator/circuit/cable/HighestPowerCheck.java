@@ -21,6 +21,7 @@ import twinfeed.calculator.rules.CableSize;
 import twinfeed.engineering.cable.Cable;
 import twinfeed.engineering.cable.CableSegment;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.units.Kind;
 
 /** How strong a heater the circuit carries as it is. */
 public final class HighestPowerCheck implements CheckGroup {
@@ -52,7 +53,7 @@ public final class HighestPowerCheck implements CheckGroup {
             return;
         }
         findings.on(check)
-                .report(power.value() / 1000)
+                .report(power.value())
                 .argument("voltage", ratedV)
                 .variant(power.value() < ratedV * ratingA * (1 - 1e-9) ? "byDrop" : "byDevice")
                 .source(survey.cite("overload"))
@@ -85,8 +86,7 @@ public final class HighestPowerCheck implements CheckGroup {
             working.input(
                     "g" + n,
                     "dropGradient",
-                    size.dropVPerAm() * 1000,
-                    "mV/A/m",
+                    Kind.GRADIENT_VOLTAGE.amount(size.dropVPerAm()),
                     segment.name(),
                     ReadingPaths.ofSegment(segment.name(), "dropGradient"));
             working.input(

@@ -19,6 +19,7 @@ import twinfeed.calculator.circuit.survey.Rating;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.units.Kind;
 
 /** The current of the heater against its protective device. */
 public final class LoadChecks implements CheckGroup {
@@ -104,11 +105,19 @@ public final class LoadChecks implements CheckGroup {
 
     /** The limit: the smaller of two ratings, or the only one. */
     private Working.Builder smallerRating(Working.Builder working, double ratingA, @Nullable Double isolatorA) {
-        return new Rating("In", "deviceRating", ratingA, "A", survey.device().ratingOrigin())
+        return new Rating(
+                        "In",
+                        "deviceRating",
+                        Kind.CURRENT.amount(ratingA),
+                        survey.device().ratingOrigin())
                 .addLimit(
                         working,
                         isolatorA == null
                                 ? null
-                                : new Rating("Ii", "isolatorRating", isolatorA, "A", ReadingPaths.ISOLATOR_RATING));
+                                : new Rating(
+                                        "Ii",
+                                        "isolatorRating",
+                                        Kind.CURRENT.amount(isolatorA),
+                                        ReadingPaths.ISOLATOR_RATING));
     }
 }

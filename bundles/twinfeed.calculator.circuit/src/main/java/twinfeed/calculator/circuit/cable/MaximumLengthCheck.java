@@ -14,8 +14,10 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.rules.CableSize;
 import twinfeed.engineering.cable.Cable;
+import twinfeed.units.Kind;
 
 /** How long the cable may be before the voltage drop passes its limit. */
 public final class MaximumLengthCheck implements CheckGroup {
@@ -62,10 +64,10 @@ public final class MaximumLengthCheck implements CheckGroup {
         List<CableSize> sizes = survey.rules().cables().sizes(cable);
         return new Series(
                 "longestRun",
-                new Series.Axis("cableSize", "mm²"),
-                new Series.Axis("length", "m"),
+                Series.Axis.of("cableSize", Kind.AREA),
+                Series.Axis.of("length", Kind.LENGTH),
                 sizes.stream().map(size -> CodeNumbers.number(size.sizeMm2())).toList(),
-                sizes.stream().mapToDouble(CableSize::sizeMm2).toArray(),
+                sizes.stream().mapToDouble(size -> SiValues.m2(size.sizeMm2())).toArray(),
                 sizes.stream().mapToDouble(size -> longestM(size, load)).toArray());
     }
 
@@ -74,8 +76,7 @@ public final class MaximumLengthCheck implements CheckGroup {
                 .input(
                         "g",
                         "dropGradient",
-                        size.dropVPerAm() * 1000,
-                        "mV/A/m",
+                        Kind.GRADIENT_VOLTAGE.amount(size.dropVPerAm()),
                         survey.rules().tableSource("cables"))
                 .step("L", "longestRun", "dUmax / (g / 1000 * Ib)", "m", survey.cite("drop"))
                 .build();

@@ -2,7 +2,6 @@
 package twinfeed.calculator.circuit.cable;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
@@ -24,6 +23,7 @@ import twinfeed.engineering.cable.Cable;
 import twinfeed.engineering.cable.CableSegment;
 import twinfeed.engineering.cable.ConductorTemperature;
 import twinfeed.engineering.water.Heat;
+import twinfeed.units.Kind;
 
 /** Voltage at the heater's terminals and the power that it really takes, for every voltage at the origin. */
 public final class TerminalVoltageChecks implements CheckGroup {
@@ -91,11 +91,11 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 .working(() -> working(real, terminalV[own], own).build())
                 .add();
         findings.on(CircuitChecks.DELIVERED_POWER)
-                .report(powerW[own] / 1000)
+                .report(powerW[own])
                 .condition(condition)
-                .argument("rated", real.load().ratedW() / 1000)
+                .argument("rated", Kind.POWER.amount(real.load().ratedW()))
                 .argument("ratedVoltage", real.load().ratedV())
-                .argument("lowest", powerW[0] / 1000)
+                .argument("lowest", Kind.POWER.amount(powerW[0]))
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
                 .series(series(powerW))
@@ -106,11 +106,11 @@ public final class TerminalVoltageChecks implements CheckGroup {
     private Series series(double[] powerW) {
         return new Series(
                 "deliveredPower",
-                new Series.Axis("supplyVoltage", "V"),
-                new Series.Axis("power", "kW"),
+                Series.Axis.of("supplyVoltage", Kind.VOLTAGE),
+                Series.Axis.of("power", Kind.POWER),
                 List.of(),
                 survey.grid().voltages(),
-                Arrays.stream(powerW).map(watt -> watt / 1000).toArray());
+                powerW);
     }
 
     private Working powerWorking(Real real, double terminalV, int voltage) {

@@ -7,6 +7,8 @@ import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** The questions that this calculator answers, in the order of the answers. */
 public final class CircuitChecks {
@@ -14,7 +16,7 @@ public final class CircuitChecks {
             "circuit.designCurrent",
             FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
-            "A",
+            Kind.CURRENT,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING);
@@ -23,7 +25,7 @@ public final class CircuitChecks {
             "circuit.capacity",
             FindingClass.SAFETY,
             LimitType.AT_LEAST,
-            "A",
+            Kind.CURRENT,
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE,
@@ -33,21 +35,21 @@ public final class CircuitChecks {
             "circuit.hiddenMethod",
             FindingClass.ADVICE,
             LimitType.AT_LEAST,
-            "A",
+            Kind.CURRENT,
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE,
             ReadingPaths.METHOD);
-    public static final Check OLD_CABLE = Check.of("circuit.oldCable", FindingClass.COMPLIANCE, LimitType.REPORT, "");
+    public static final Check OLD_CABLE = Check.inWords("circuit.oldCable", FindingClass.COMPLIANCE);
 
     public static final Check LOFT_AMBIENT =
-            Check.of("circuit.loftAmbient", FindingClass.ADVICE, LimitType.REPORT, "A");
+            Check.of("circuit.loftAmbient", FindingClass.ADVICE, LimitType.REPORT, Kind.CURRENT);
 
     public static final Check VOLTAGE_DROP = Check.of(
                     "circuit.voltageDrop",
                     FindingClass.COMPLIANCE,
                     LimitType.AT_MOST,
-                    "V",
+                    Kind.VOLTAGE,
                     ReadingPaths.POWER,
                     ReadingPaths.RATED_VOLTAGE,
                     ReadingPaths.SIZE,
@@ -57,7 +59,7 @@ public final class CircuitChecks {
                     "circuit.terminalVoltage",
                     FindingClass.PERFORMANCE,
                     LimitType.REPORT,
-                    "V",
+                    Kind.VOLTAGE,
                     ReadingPaths.POWER,
                     ReadingPaths.RATED_VOLTAGE,
                     ReadingPaths.SIZE,
@@ -68,7 +70,7 @@ public final class CircuitChecks {
             "circuit.deliveredPower",
             FindingClass.PERFORMANCE,
             LimitType.REPORT,
-            "kW",
+            Kind.POWER,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.SIZE,
@@ -78,7 +80,7 @@ public final class CircuitChecks {
             "circuit.highVoltageCurrent",
             FindingClass.ADVICE,
             LimitType.AT_MOST,
-            "A",
+            Kind.CURRENT,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING);
@@ -86,65 +88,68 @@ public final class CircuitChecks {
                     "circuit.loopImpedance",
                     FindingClass.SAFETY,
                     LimitType.AT_MOST,
-                    "ohm",
+                    Kind.RESISTANCE,
                     ReadingPaths.EARTHING,
                     ReadingPaths.DEVICE_KIND,
                     ReadingPaths.DEVICE_RATING)
             .about(CheckTopic.LOOP_IMPEDANCE);
     public static final Check LOOP_BY_BREAKER =
-            Check.of("circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, "ohm");
+            Check.of("circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE);
 
     public static final Check EXTERNAL_LOOP = Check.of(
-                    "circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, "ohm")
+                    "circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE)
             .about(CheckTopic.EXTERNAL_LOOP);
 
-    public static final Check EARTH_PATH = Check.of("circuit.earthPath", FindingClass.SAFETY, LimitType.AT_MOST, "ohm")
+    public static final Check EARTH_PATH = Check.of(
+                    "circuit.earthPath", FindingClass.SAFETY, LimitType.AT_MOST, Kind.RESISTANCE)
             .about(CheckTopic.EARTH_PATH);
 
     public static final Check ELECTRODE = Check.of(
-                    "circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, "V", ReadingPaths.EARTHING)
+                    "circuit.electrode", FindingClass.SAFETY, LimitType.AT_MOST, Kind.VOLTAGE, ReadingPaths.EARTHING)
             .about(CheckTopic.ELECTRODE);
     public static final Check ELECTRODE_STABILITY = Check.of(
-            "circuit.electrodeStability", FindingClass.ADVICE, LimitType.AT_MOST, "ohm", ReadingPaths.EARTHING);
+            "circuit.electrodeStability",
+            FindingClass.ADVICE,
+            LimitType.AT_MOST,
+            Kind.RESISTANCE,
+            ReadingPaths.EARTHING);
     public static final Check RCD = Check.of(
             "circuit.rcd",
             FindingClass.SAFETY,
             LimitType.AT_MOST,
-            "mA",
+            DisplayUnit.MILLIAMPERE,
             ReadingPaths.RCD_KIND,
             ReadingPaths.RCD_RESIDUAL);
-    public static final Check RCD_TYPE = Check.of(
-            "circuit.rcdType",
-            FindingClass.COMPLIANCE,
-            LimitType.REPORT,
-            "",
-            ReadingPaths.RCD_KIND,
-            ReadingPaths.RCD_TYPE);
+    public static final Check RCD_TYPE =
+            Check.inWords("circuit.rcdType", FindingClass.COMPLIANCE, ReadingPaths.RCD_KIND, ReadingPaths.RCD_TYPE);
     public static final Check RCD_TRIP = Check.of(
-                    "circuit.rcdTripTime", FindingClass.SAFETY, LimitType.AT_MOST, "ms", ReadingPaths.RCD_KIND)
+                    "circuit.rcdTripTime",
+                    FindingClass.SAFETY,
+                    LimitType.AT_MOST,
+                    DisplayUnit.MILLISECOND,
+                    ReadingPaths.RCD_KIND)
             .about(CheckTopic.RESIDUAL_TRIP_TIME);
     public static final Check RCD_RATING = Check.of(
             "circuit.rcdRating",
             FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
-            "A",
+            Kind.CURRENT,
             ReadingPaths.RCD_KIND,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE);
-    public static final Check RCD_SCOPE =
-            Check.of("circuit.rcdScope", FindingClass.ADVICE, LimitType.REPORT, "", ReadingPaths.RCD_KIND);
+    public static final Check RCD_SCOPE = Check.inWords("circuit.rcdScope", FindingClass.ADVICE, ReadingPaths.RCD_KIND);
     public static final Check LEAKAGE = Check.of(
             "circuit.standingLeakage",
             FindingClass.ADVICE,
             LimitType.AT_MOST,
-            "mA",
+            DisplayUnit.MILLIAMPERE,
             ReadingPaths.POWER,
             ReadingPaths.RCD_KIND);
     public static final Check ADIABATIC = Check.of(
             "circuit.protectiveConductor",
             FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
-            "mm²",
+            Kind.AREA,
             ReadingPaths.EARTHING,
             ReadingPaths.DEVICE_KIND,
             ReadingPaths.DEVICE_RATING,
@@ -153,7 +158,7 @@ public final class CircuitChecks {
                     "circuit.faultLevel",
                     FindingClass.SAFETY,
                     LimitType.AT_MOST,
-                    "kA",
+                    DisplayUnit.KILOAMPERE,
                     ReadingPaths.FAULT,
                     ReadingPaths.DEVICE_BREAKING)
             .about(CheckTopic.FAULT_LEVEL);
@@ -161,69 +166,71 @@ public final class CircuitChecks {
                     "circuit.isolatorRating",
                     FindingClass.COMPLIANCE,
                     LimitType.AT_MOST,
-                    "A",
+                    Kind.CURRENT,
                     ReadingPaths.POWER,
                     ReadingPaths.RATED_VOLTAGE,
                     ReadingPaths.DEVICE_RATING,
                     ReadingPaths.ISOLATOR_RATING)
             .about(CheckTopic.ISOLATOR_RATING);
-    public static final Check ISOLATOR_CONDITION = Check.of(
-            "circuit.isolatorCondition", FindingClass.SAFETY, LimitType.REPORT, "", ReadingPaths.ISOLATOR_CONDITION);
+    public static final Check ISOLATOR_CONDITION =
+            Check.inWords("circuit.isolatorCondition", FindingClass.SAFETY, ReadingPaths.ISOLATOR_CONDITION);
     public static final Check INSTRUCTED_DEVICE = Check.of(
-            "circuit.instructedDevice", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "A", ReadingPaths.DEVICE_RATING);
+            "circuit.instructedDevice",
+            FindingClass.INSTRUCTIONS,
+            LimitType.AT_MOST,
+            Kind.CURRENT,
+            ReadingPaths.DEVICE_RATING);
     public static final Check TERMINALS =
-            Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mm²", ReadingPaths.SIZE);
+            Check.of("circuit.terminals", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, Kind.AREA, ReadingPaths.SIZE);
     public static final Check SMALLEST_CONDUCTOR = Check.of(
-            "circuit.smallestConductor", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, "mm²", ReadingPaths.SIZE);
+            "circuit.smallestConductor", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, Kind.AREA, ReadingPaths.SIZE);
 
-    public static final Check RECALL = Check.of("circuit.recall", FindingClass.SAFETY, LimitType.REPORT, "");
+    public static final Check RECALL = Check.inWords("circuit.recall", FindingClass.SAFETY);
 
-    public static final Check GUARANTEE = Check.of("circuit.guarantee", FindingClass.ADVICE, LimitType.REPORT, "");
+    public static final Check GUARANTEE = Check.inWords("circuit.guarantee", FindingClass.ADVICE);
 
     public static final Check LARGE_CONDUCTOR =
-            Check.of("circuit.largeConductor", FindingClass.ADVICE, LimitType.REPORT, "mm²", ReadingPaths.SIZE);
+            Check.of("circuit.largeConductor", FindingClass.ADVICE, LimitType.REPORT, Kind.AREA, ReadingPaths.SIZE);
     public static final Check TAILS = Check.of(
             "circuit.tails",
             FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
-            "mm²",
+            Kind.AREA,
             ReadingPaths.SERVICE_FUSE,
             ReadingPaths.TAILS);
     public static final Check EARTHING_CONDUCTOR = Check.of(
             "circuit.earthingConductor",
             FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
-            "mm²",
+            Kind.AREA,
             ReadingPaths.EARTHING,
             ReadingPaths.EARTHING_CONDUCTOR);
     public static final Check MAIN_BONDING = Check.of(
             "circuit.mainBonding",
             FindingClass.SAFETY,
             LimitType.AT_MOST,
-            "mm²",
+            Kind.AREA,
             ReadingPaths.EARTHING,
             ReadingPaths.BONDING);
     public static final Check INSULATION = Check.of(
-                    "circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, "Mohm")
+                    "circuit.insulationResistance", FindingClass.SAFETY, LimitType.AT_LEAST, DisplayUnit.MEGOHM)
             .about(CheckTopic.INSULATION);
     public static final Check SUPPLY_HIGH =
-            Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, LimitType.AT_MOST, "V");
+            Check.of("circuit.supplyNotHigh", FindingClass.ADVICE, LimitType.AT_MOST, Kind.VOLTAGE);
     public static final Check SUPPLY_LOW =
-            Check.of("circuit.supplyNotLow", FindingClass.ADVICE, LimitType.AT_LEAST, "V");
-    public static final Check SPARE_WAY = Check.of("circuit.spareWay", FindingClass.COMPLIANCE, LimitType.REPORT, "");
+            Check.of("circuit.supplyNotLow", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.VOLTAGE);
+    public static final Check SPARE_WAY = Check.inWords("circuit.spareWay", FindingClass.COMPLIANCE);
     public static final Check APPROVED =
-            Check.of("circuit.deviceApproved", FindingClass.COMPLIANCE, LimitType.REPORT, "", ReadingPaths.APPROVED);
+            Check.inWords("circuit.deviceApproved", FindingClass.COMPLIANCE, ReadingPaths.APPROVED);
     public static final Check ZONES =
-            Check.of("circuit.zones", FindingClass.COMPLIANCE, LimitType.REPORT, "", ReadingPaths.OUTSIDE_ZONES);
-    public static final Check INGRESS =
-            Check.of("circuit.waterProtection", FindingClass.COMPLIANCE, LimitType.REPORT, "");
-    public static final Check SUPPLEMENTARY =
-            Check.of("circuit.supplementaryBonding", FindingClass.COMPLIANCE, LimitType.REPORT, "");
+            Check.inWords("circuit.zones", FindingClass.COMPLIANCE, ReadingPaths.OUTSIDE_ZONES);
+    public static final Check INGRESS = Check.inWords("circuit.waterProtection", FindingClass.COMPLIANCE);
+    public static final Check SUPPLEMENTARY = Check.inWords("circuit.supplementaryBonding", FindingClass.COMPLIANCE);
     public static final Check LONGEST_RUN = Check.of(
             "circuit.longestRun",
             FindingClass.ADVICE,
             LimitType.REPORT,
-            "m",
+            Kind.LENGTH,
             ReadingPaths.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.SIZE);
@@ -231,7 +238,7 @@ public final class CircuitChecks {
             "circuit.highestPower",
             FindingClass.ADVICE,
             LimitType.REPORT,
-            "kW",
+            Kind.POWER,
             ReadingPaths.RATED_VOLTAGE,
             ReadingPaths.DEVICE_RATING,
             ReadingPaths.SIZE,

@@ -60,7 +60,7 @@ public final class DropFormulas {
         double currentA = given.current(working);
         String table = given.has("gradient") ? "" : given.rules().tableSource("cables");
         String cite = given.rules().text("cite.drop");
-        working.input("g", "dropGradient", gradient * 1000, "mV/A/m", table)
+        working.input("g", "dropGradient", Kind.GRADIENT_VOLTAGE.amount(gradient), table)
                 .input("L", "length", lengthM, "m", "")
                 .step("dU", "drop", "g * L * Ib / 1000", "V", cite);
         double dropV = Cable.voltageDropV(List.of(new CableSegment(lengthM, gradient, 1, 1, 1, 1, 1)), currentA);
@@ -101,7 +101,7 @@ public final class DropFormulas {
         double factor = Cable.temperatureFactor(segment, currentA, ConductorTemperature.BY_CURRENT);
         String table = given.rules().tableSource("cables");
         working.input("U0", "originVoltage", given.si("supply"), "V", "")
-                .input("g", "dropGradient", segment.dropVPerAm() * 1000, "mV/A/m", table)
+                .input("g", "dropGradient", Kind.GRADIENT_VOLTAGE.amount(segment.dropVPerAm()), table)
                 .input("L", "length", segment.lengthM(), "m", "")
                 .input("Ct", "temperatureFactor", factor, "", cite)
                 .step("r", "loopResistance", "g * L * Ct / 1000", "ohm", cite)

@@ -15,6 +15,7 @@ import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.engineering.cable.CableSegment;
+import twinfeed.units.Kind;
 
 /** The arguments of a formula, looked up in the rule set; what is not in a table is refused with what the table has. */
 public final class FormulaArguments {
@@ -201,7 +202,7 @@ public final class FormulaArguments {
     /** Adds the limit dUmax of the voltage drop and the cable's drop g. */
     Working.Builder addDrop(Working.Builder working, double gradientVPerAm) {
         return working.input("dUmax", "dropLimit", dropLimitV(), "V", rules.source("drop.limit"))
-                .input("g", "dropGradient", gradientVPerAm * 1000, "mV/A/m", rules.tableSource("cables"));
+                .input("g", "dropGradient", Kind.GRADIENT_VOLTAGE.amount(gradientVPerAm), rules.tableSource("cables"));
     }
 
     /** Adds the factors Ca, Cg, Ci and Cf. */

@@ -63,7 +63,7 @@ public final class LoopFormulas {
         String table = given.has("line") ? "" : given.rules().tableSource("conductors");
         Working working = Working.start()
                 .input("Ze", "externalLoop", zeOhm, "ohm", "")
-                .input("z", "loopGradient", lineOhmPerM * 1000, "mohm/m", table)
+                .input("z", "loopGradient", Kind.GRADIENT_RESISTANCE.amount(lineOhmPerM), table)
                 .input("L", "length", lengthM, "m", "")
                 .step("R12", "coldLoop", "z * L / 1000", "ohm", "")
                 .input("h", "hotFactor", hot, "", given.rules().source("hot.factor"))

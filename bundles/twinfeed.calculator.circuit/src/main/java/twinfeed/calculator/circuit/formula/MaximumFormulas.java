@@ -115,8 +115,7 @@ public final class MaximumFormulas {
                 .input(
                         "z",
                         "loopGradientHot",
-                        line * 1000,
-                        "mohm/m",
+                        Kind.GRADIENT_RESISTANCE.amount(line),
                         given.rules().tableSource("conductors"))
                 .step(
                         "Lz",

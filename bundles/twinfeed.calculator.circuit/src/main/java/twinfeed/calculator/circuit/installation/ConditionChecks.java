@@ -15,6 +15,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.DisplayUnit;
 
 /** What was seen and read beside the circuit itself: insulation, supply voltage, consumer unit. */
 public final class ConditionChecks implements CheckGroup {
@@ -41,23 +42,22 @@ public final class ConditionChecks implements CheckGroup {
             return;
         }
         Double ohm = survey.readings().insulationOhm();
-        double leastMohm = survey.rules().number("insulation.resistance") / 1e6;
+        double leastOhm = survey.rules().number("insulation.resistance");
         if (ohm == null) {
             findings.on(check)
                     .variant("notMeasured")
-                    .argument("least", leastMohm)
+                    .argument("least", DisplayUnit.MEGOHM.amount(leastOhm))
                     .add();
             return;
         }
         FindingBuilder finding = findings.on(check)
-                .compare(ohm / 1e6, leastMohm)
+                .compare(ohm, leastOhm)
                 .source(survey.cite("insulation"))
                 .working(() -> Working.start()
                         .input(
                                 "Riso",
                                 "insulationResistance",
-                                ohm / 1e6,
-                                "Mohm",
+                                DisplayUnit.MEGOHM.amount(ohm),
                                 "",
                                 "survey.electricity.circuit.insulationResistance")
                         .build());

@@ -77,7 +77,7 @@ public final class InstructionChecks implements CheckGroup {
             return;
         }
         findings.on(check)
-                .compare(sizeMm2, leastMm2)
+                .compare(SiValues.m2(sizeMm2), SiValues.m2(leastMm2))
                 .working(() -> size(sizeMm2))
                 .remedies(() -> remedies.cables(shower))
                 .add();
@@ -101,7 +101,7 @@ public final class InstructionChecks implements CheckGroup {
             return;
         }
         findings.on(CircuitChecks.LARGE_CONDUCTOR)
-                .report(sizeMm2)
+                .report(SiValues.m2(sizeMm2))
                 .working(() -> size(sizeMm2))
                 .add();
     }
@@ -126,7 +126,7 @@ public final class InstructionChecks implements CheckGroup {
         double heater = heaterMm2 == null ? Double.MAX_VALUE : heaterMm2;
         double isolator = isolatorMm2 == null ? Double.MAX_VALUE : isolatorMm2;
         FindingBuilder finding = findings.on(check)
-                .compare(sizeMm2, Math.min(heater, isolator))
+                .compare(SiValues.m2(sizeMm2), SiValues.m2(Math.min(heater, isolator)))
                 .variant(isolator < heater ? "isolator" : "")
                 .condition(Condition.NONE)
                 .working(() -> size(sizeMm2));

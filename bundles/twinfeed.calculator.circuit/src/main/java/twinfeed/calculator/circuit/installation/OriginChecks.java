@@ -18,6 +18,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Earthing;
 
@@ -51,7 +52,7 @@ public final class OriginChecks implements CheckGroup {
             return;
         }
         FindingBuilder finding = findings.on(check)
-                .compare(needed.getAsDouble(), tailsMm2)
+                .compare(SiValues.m2(needed.getAsDouble()), SiValues.m2(tailsMm2))
                 .argument("fuse", fuseA)
                 .source(survey.cite("tails"))
                 .limitIs("tails", ReadingPaths.TAILS)
@@ -94,7 +95,7 @@ public final class OriginChecks implements CheckGroup {
             return;
         }
         FindingBuilder finding = findings.on(check)
-                .compare(neededMm2, conductorMm2)
+                .compare(SiValues.m2(neededMm2), SiValues.m2(conductorMm2))
                 .source(survey.cite("earthing"))
                 .limitIs("earthingConductor", ReadingPaths.EARTHING_CONDUCTOR)
                 .working(() -> earthingWorking(neededMm2));
@@ -166,7 +167,7 @@ public final class OriginChecks implements CheckGroup {
 
     private void bonding(Findings findings, double neededMm2, double bondingMm2, boolean combined, double sourceMm2) {
         FindingBuilder finding = findings.on(CircuitChecks.MAIN_BONDING)
-                .compare(neededMm2, bondingMm2)
+                .compare(SiValues.m2(neededMm2), SiValues.m2(bondingMm2))
                 .source(survey.cite("bonding"))
                 .limitIs("mainBonding", ReadingPaths.BONDING)
                 .working(() -> bondingWorking(combined, sourceMm2));

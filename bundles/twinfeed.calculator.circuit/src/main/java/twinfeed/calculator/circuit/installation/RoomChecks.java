@@ -16,6 +16,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.DisplayUnit;
 
 /** The room with the shower: zones, protection against water, supplementary bonding. */
 public final class RoomChecks implements CheckGroup {
@@ -97,7 +98,7 @@ public final class RoomChecks implements CheckGroup {
                     .cannotTell(List.of(there == null ? ReadingPaths.SUPPLEMENTARY : ReadingPaths.BONDING))
                     .add();
         } else {
-            context.assume("otherCircuits", Map.of("most", survey.residualLimitA() * 1000));
+            context.assume("otherCircuits", Map.of("most", DisplayUnit.MILLIAMPERE.amount(survey.residualLimitA())));
             findings.on(check)
                     .outcome(Outcome.PASSES)
                     .variant("omitted")

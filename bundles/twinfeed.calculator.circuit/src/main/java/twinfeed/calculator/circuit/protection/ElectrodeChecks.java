@@ -14,6 +14,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.DisplayUnit;
 
 /** Fault protection with an own electrode: touch voltage by the RCD, never by the breaker's table. */
 public final class ElectrodeChecks implements CheckGroup {
@@ -68,7 +69,7 @@ public final class ElectrodeChecks implements CheckGroup {
                 .compare(electrodeOhm * residualA, limitV)
                 .argument("electrode", electrodeOhm)
                 .argument("limitOhm", limitV / Math.max(residualA, 1e-6))
-                .argument("residual", residualA * 1000)
+                .argument("residual", DisplayUnit.MILLIAMPERE.amount(residualA))
                 .source(survey.cite("electrode"))
                 .working(() -> touchVoltage(electrodeOhm, residualA));
         finding.remedies(() -> remedies.residual(shower));

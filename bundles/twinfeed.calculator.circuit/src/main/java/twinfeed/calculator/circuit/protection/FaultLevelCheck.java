@@ -13,6 +13,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.Rating;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.units.DisplayUnit;
 
 /** The larger prospective fault current against what device and consumer unit can break. */
 public final class FaultLevelCheck implements CheckGroup {
@@ -37,23 +38,27 @@ public final class FaultLevelCheck implements CheckGroup {
         Double assemblyA = survey.feed().assemblyA();
         double limitA = assemblyA == null ? deviceA : Math.min(deviceA, assemblyA);
         findings.on(check)
-                .compare(faultA / 1000, limitA / 1000)
-                .argument("device", deviceA / 1000)
+                .compare(faultA, limitA)
+                .argument("device", DisplayUnit.KILOAMPERE.amount(deviceA))
                 .source(survey.cite("fault"))
                 .working(() -> limit(Working.start(), deviceA, assemblyA)
-                        .input("Ipf", "prospectiveFault", faultA / 1000, "kA", "", ReadingPaths.FAULT)
+                        .input("Ipf", "prospectiveFault", DisplayUnit.KILOAMPERE.amount(faultA), "", ReadingPaths.FAULT)
                         .build())
                 .add();
     }
 
     private static Working.Builder limit(Working.Builder working, double deviceA, @Nullable Double assemblyA) {
-        return new Rating("Icn", "breakingCapacity", deviceA / 1000, "kA", ReadingPaths.DEVICE_BREAKING)
+        return new Rating(
+                        "Icn", "breakingCapacity", DisplayUnit.KILOAMPERE.amount(deviceA), ReadingPaths.DEVICE_BREAKING)
                 .addLimit(
                         working,
                         assemblyA == null
                                 ? null
                                 : new Rating(
-                                        "Icc", "assemblyRating", assemblyA / 1000, "kA", ReadingPaths.ASSEMBLY_RATING));
+                                        "Icc",
+                                        "assemblyRating",
+                                        DisplayUnit.KILOAMPERE.amount(assemblyA),
+                                        ReadingPaths.ASSEMBLY_RATING));
     }
 
     /** Only for readings that the check has found to be there. */

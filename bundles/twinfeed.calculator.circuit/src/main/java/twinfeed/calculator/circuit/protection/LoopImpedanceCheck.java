@@ -19,6 +19,7 @@ import twinfeed.calculator.circuit.survey.LoopLimit;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.rules.DeviceKind;
+import twinfeed.units.DisplayUnit;
 
 /** Fault protection with an earth from the supply: loop impedance against the device, or disconnection by the RCD. */
 public final class LoopImpedanceCheck implements CheckGroup {
@@ -101,7 +102,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 .compare(ohm, limitOhm * share)
                 .variant(loop.way().key())
                 .argument("table", limitOhm)
-                .argument("share", share * 100)
+                .argument("share", DisplayUnit.PERCENT.amount(share))
                 .source(survey.cite("loop"))
                 .working(() -> working(limitOhm));
         finding.remedies(() -> remedies.forLoop(shower, ratingA));
@@ -163,7 +164,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
         findings.on(CircuitChecks.LOOP)
                 .compare(ohm, limitOhm)
                 .variant("byResidual")
-                .argument("residual", residualA == null ? 0 : residualA * 1000)
+                .argument("residual", DisplayUnit.MILLIAMPERE.amount(residualA == null ? 0 : residualA))
                 .source(survey.cite("loop.rcd"))
                 .working(this::residualWorking)
                 .add();
@@ -179,7 +180,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
     private Working residualWorking() {
         Working.Builder working = Working.start();
         double residualA = Objects.requireNonNullElse(survey.residual().residualA(), 1.0);
-        working.input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
+        working.input("IdN", "ratedResidual", DisplayUnit.MILLIAMPERE.amount(residualA), "", ReadingPaths.RCD_RESIDUAL)
                 .rule("Ut", "touchVoltage", survey.rules(), "touch.voltage", "V")
                 .step(LimitType.SYMBOL, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
         loop.working(working, survey);

@@ -24,6 +24,7 @@ import twinfeed.calculator.circuit.survey.LoopLimit;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.RunSegment;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.engineering.cable.FuseCurve;
 import twinfeed.engineering.cable.Protection;
@@ -88,7 +89,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
         double ratingA = survey.device().ratingA() == null ? 0 : survey.device().ratingA();
         return findings.on(CircuitChecks.ADIABATIC)
                 .remedies(() -> remedies.forLoop(shower, ratingA))
-                .compare(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))
+                .compare(SiValues.m2(neededMm2), SiValues.m2(Objects.requireNonNull(thinnest.cpcMm2())))
                 .condition(Condition.of(thinnest.name()))
                 .source(survey.cite("adiabatic"));
     }

@@ -14,6 +14,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.units.DisplayUnit;
 
 /** The residual-current device: there, sensitive enough, of the right type, fast, and not for the whole house. */
 public final class ResidualDeviceChecks implements CheckGroup {
@@ -54,7 +55,7 @@ public final class ResidualDeviceChecks implements CheckGroup {
             FindingBuilder finding = findings.on(check)
                     .outcome(Outcome.FAILS)
                     .variant("none")
-                    .argument("most", survey.residualLimitA() * 1000)
+                    .argument("most", DisplayUnit.MILLIAMPERE.amount(survey.residualLimitA()))
                     .source(survey.cite("rcd"));
             finding.remedies(() -> remedies.residual(shower));
             finding.add();
@@ -71,10 +72,15 @@ public final class ResidualDeviceChecks implements CheckGroup {
 
     private void sensitivity(ShowerCase shower, Findings findings, double residualA) {
         FindingBuilder finding = findings.on(CircuitChecks.RCD)
-                .compare(residualA * 1000, survey.residualLimitA() * 1000)
+                .compare(residualA, survey.residualLimitA())
                 .source(survey.cite("rcd"))
                 .working(() -> Working.start()
-                        .input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
+                        .input(
+                                "IdN",
+                                "ratedResidual",
+                                DisplayUnit.MILLIAMPERE.amount(residualA),
+                                "",
+                                ReadingPaths.RCD_RESIDUAL)
                         .build());
         finding.remedies(() -> remedies.residual(shower));
         finding.add();
@@ -116,15 +122,20 @@ public final class ResidualDeviceChecks implements CheckGroup {
         if (tripS == null) {
             findings.on(check)
                     .variant("notMeasured")
-                    .argument("most", limitS * 1000)
+                    .argument("most", DisplayUnit.MILLISECOND.amount(limitS))
                     .add();
             return;
         }
         FindingBuilder finding = findings.on(check)
-                .compare(tripS * 1000, limitS * 1000)
+                .compare(tripS, limitS)
                 .source(survey.rules().source(limit))
                 .working(() -> Working.start()
-                        .input("t", "tripTime", tripS * 1000, "ms", "", "survey.electricity.circuit.rcd.tripTime")
+                        .input(
+                                "t",
+                                "tripTime",
+                                DisplayUnit.MILLISECOND.amount(tripS),
+                                "",
+                                "survey.electricity.circuit.rcd.tripTime")
                         .build());
         finding.remedies(() -> remedies.residual(shower));
         finding.add();

@@ -23,6 +23,8 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** What the residual-current device carries: its rated current, what hangs behind it, and the standing leakage. */
 public final class ResidualLoadChecks implements CheckGroup {
@@ -142,7 +144,7 @@ public final class ResidualLoadChecks implements CheckGroup {
         double leakageA = Math.min(
                 survey.rules().number("leakage.watt") * powerW, survey.rules().number("leakage.most"));
         findings.on(check)
-                .compare(leakageA * 1000, survey.rules().number("rcd.standing.share") * residualA * 1000)
+                .compare(leakageA, survey.rules().number("rcd.standing.share") * residualA)
                 .variant(residual.scope() == RcdScope.CIRCUIT ? "" : "shared")
                 .source(survey.rules().source("rcd.standing.share"))
                 .working(() -> leakage(shower, powerW, residualA))
@@ -153,12 +155,16 @@ public final class ResidualLoadChecks implements CheckGroup {
         RuleSet rules = survey.rules();
         double perKilowatt = rules.number("leakage.watt") * 1e6;
         return Working.start()
-                .input("IdN", "ratedResidual", residualA * 1000, "mA", "", ReadingPaths.RCD_RESIDUAL)
+                .input("IdN", "ratedResidual", DisplayUnit.MILLIAMPERE.amount(residualA), "", ReadingPaths.RCD_RESIDUAL)
                 .input("s", "standingShare", rules.number("rcd.standing.share"), "", rules.source("rcd.standing.share"))
                 .step(LimitType.SYMBOL, "standingMost", "s * IdN", "mA", "")
-                .input("Pr", "ratedPower", powerW / 1000, "kW", "", Origin.heater(shower.heater(), "power"))
+                .input("Pr", "ratedPower", Kind.POWER.amount(powerW), "", Origin.heater(shower.heater(), "power"))
                 .input("i", "leakageByPower", perKilowatt, "mA/kW", rules.source("leakage.watt"))
-                .input("imax", "leakageMost", rules.number("leakage.most") * 1000, "mA", rules.source("leakage.most"))
+                .input(
+                        "imax",
+                        "leakageMost",
+                        DisplayUnit.MILLIAMPERE.amount(rules.number("leakage.most")),
+                        rules.source("leakage.most"))
                 .step("IL", "standingLeakage", "min(i * Pr, imax)", "mA", "")
                 .build();
     }

@@ -19,6 +19,11 @@ public final class SiValues {
         return reading == null ? null : mm2(reading.si());
     }
 
+    /** A cross-section of a table, mm2, in SI. */
+    public static double m2(double mm2) {
+        return mm2 / MM2_PER_M2;
+    }
+
     /** Cross-sections are kept in mm2 here, as tables and people have them; the rounding takes out the noise of the factor. */
     public static double mm2(double m2) {
         return Math.round(m2 * MM2_PER_M2 * 1e6) / 1e6;

@@ -13,7 +13,6 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.DrawOffWorking;
 import twinfeed.engineering.heater.TapOpening;
 import twinfeed.engineering.heater.Throttle;
@@ -22,6 +21,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.Scald;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /**
  * How hot the water gets when a tap opens while somebody showers. The throttle stays where it is, so less water runs through the
@@ -97,7 +97,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .compare(exposure.reachedC(), heater.house().strongC())
                 .variant(exposure.acts() ? "cutOut" : "")
                 .condition(flows.feed().condition(open(flows, worst)))
-                .argument("after", worst.opening().hottestFlowM3PerS() * FeedUnits.L_PER_MIN)
+                .argument("after", Kind.FLOW.amount(worst.opening().hottestFlowM3PerS()))
                 .argument("unprotected", exposure.unprotectedC())
                 .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
                 .argument("seconds", exposure.acts() ? exposure.untilOffS() : 0)
@@ -177,8 +177,8 @@ public final class DrawOffEffect implements CheckGroup {
                 .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
                 .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
                 .condition(feed.condition(open(flows, worst)))
-                .argument("before", worst.opening().flowBeforeM3PerS() * FeedUnits.L_PER_MIN)
-                .argument("after", worst.opening().hottestFlowM3PerS() * FeedUnits.L_PER_MIN)
+                .argument("before", Kind.FLOW.amount(worst.opening().flowBeforeM3PerS()))
+                .argument("after", Kind.FLOW.amount(worst.opening().hottestFlowM3PerS()))
                 .source(SOURCE);
         if (advised(heater, exposure)) {
             finding.outcome(Outcome.NOT_APPLICABLE).variant("cutOut").add();

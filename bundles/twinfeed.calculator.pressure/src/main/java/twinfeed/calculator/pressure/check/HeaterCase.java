@@ -14,7 +14,6 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OutletWorking;
 import twinfeed.calculator.pressure.working.UnitLines;
@@ -24,13 +23,15 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PresentUnit;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterTest;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** One heater in one house: what is known of both, and where the findings go. */
 public final class HeaterCase {
     /** Loss of a clean strainer with its solenoid valve where the instructions do not say, Pa: judgement, from memory. */
     private static final double USUAL_STRAINER_PA = 5000;
 
-    private static final double USUAL_STRAINER_FLOW = 12 / FeedUnits.L_PER_MIN;
+    private static final double USUAL_STRAINER_FLOW = DisplayUnit.of(Kind.FLOW).toSi(12);
 
     private final SurveyedHouse house;
     private final Candidate candidate;
@@ -182,9 +183,9 @@ public final class HeaterCase {
                                 "heater",
                                 title(),
                                 "pressure",
-                                USUAL_STRAINER_PA / FeedUnits.BAR,
+                                Kind.PRESSURE.amount(USUAL_STRAINER_PA),
                                 "flow",
-                                USUAL_STRAINER_FLOW * FeedUnits.L_PER_MIN));
+                                Kind.FLOW.amount(USUAL_STRAINER_FLOW)));
         return USUAL_STRAINER_PA / (USUAL_STRAINER_FLOW * USUAL_STRAINER_FLOW);
     }
 

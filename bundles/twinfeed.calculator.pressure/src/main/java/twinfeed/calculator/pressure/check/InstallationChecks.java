@@ -8,14 +8,14 @@ import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Kind;
 import twinfeed.units.text.Phrase;
 
 /** What is to be said of the service pipe, of backflow and of hardness. */
 public final class InstallationChecks implements CheckGroup {
-    private static final double MG_PER_L = 1000;
 
     /** From here on water is called hard, mg/L: bands of the Drinking Water Inspectorate. */
-    private static final double HARD_MG_PER_L = 200;
+    private static final double HARD_KG_PER_M3 = 0.2;
 
     private static final String REGULATIONS =
             "Water Fittings Regulations guidance: fluid category 3, or 5 where a WC pan is in reach";
@@ -25,7 +25,7 @@ public final class InstallationChecks implements CheckGroup {
         SupplyChecks.standard(heater);
         servicePipe(heater);
         backflow(heater);
-        hardness(heater);
+        limit(heater);
         scale(heater);
     }
 
@@ -68,23 +68,23 @@ public final class InstallationChecks implements CheckGroup {
         finding.add();
     }
 
-    private static void hardness(HeaterCase heater) {
+    private static void limit(HeaterCase heater) {
         if (heater.unit().heater().getMaximumHardness() == null) {
             heater.notApplicable(PressureChecks.HARDNESS, "");
         } else if (!heater.blocked(PressureChecks.HARDNESS)) {
-            double limit = heater.unit().heater().getMaximumHardness().si() * MG_PER_L;
+            double limit = heater.unit().heater().getMaximumHardness().si();
             FindingBuilder finding = heater.on(PressureChecks.HARDNESS).source("maker's instructions");
-            boolean over = LimitType.exceeds(hardnessMgPerL(heater), limit);
+            boolean over = LimitType.exceeds(hardness(heater), limit);
             if (over
                     && (heater.present()
                             || WaterRemedies.hasScaleInhibitor(heater.house().water()))) {
                 // The unit that is there has this water whatever is decided; that it scales is said as advice.
                 finding.outcome(Outcome.NOT_APPLICABLE)
                         .variant(heater.present() ? "present" : "inhibitor")
-                        .argument("hardness", hardnessMgPerL(heater))
-                        .argument("allowed", limit);
+                        .argument("hardness", Kind.CONCENTRATION.amount(hardness(heater)))
+                        .argument("allowed", Kind.CONCENTRATION.amount(limit));
             } else {
-                finding.compare(hardnessMgPerL(heater), limit).working(() -> hardnessWorking(heater));
+                finding.compare(hardness(heater), limit).working(() -> hardnessWorking(heater));
                 if (over) {
                     finding.remedy(WaterRemedies.scaleInhibitor());
                 }
@@ -95,19 +95,20 @@ public final class InstallationChecks implements CheckGroup {
 
     private static Working hardnessWorking(HeaterCase heater) {
         return Working.start()
-                .input("H", "hardness", hardnessMgPerL(heater), "mg/L", "", "survey.water.hardness")
+                .input("H", "hardness", Kind.CONCENTRATION.amount(hardness(heater)), "", "survey.water.hardness")
                 .build();
     }
 
-    private static double hardnessMgPerL(HeaterCase heater) {
+    /** Hardness, kg/m3 as calcium carbonate. */
+    private static double hardness(HeaterCase heater) {
         WaterFeed water = heater.house().water();
-        return water == null ? 0 : water.getHardness().si() * MG_PER_L;
+        return water == null ? 0 : water.getHardness().si();
     }
 
     private static void scale(HeaterCase heater) {
         if (!heater.blocked(PressureChecks.SCALE)) {
             heater.on(PressureChecks.SCALE)
-                    .compare(hardnessMgPerL(heater), HARD_MG_PER_L)
+                    .compare(hardness(heater), HARD_KG_PER_M3)
                     .working(() -> hardnessWorking(heater))
                     .source("hardness bands of the Drinking Water Inspectorate: hard above 200 mg/L")
                     .add();

@@ -12,7 +12,6 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
@@ -22,6 +21,8 @@ import twinfeed.calculator.pressure.working.TapAloneWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.engineering.network.LossShares;
 import twinfeed.engineering.pipe.Pipe;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** How fast the water runs in the pipes, and where the pressure is lost, so that the work is done there. */
 public final class PipeChecks implements CheckGroup {
@@ -65,7 +66,7 @@ public final class PipeChecks implements CheckGroup {
         FindingBuilder finding = heater.on(PressureChecks.VELOCITY)
                 .compare(fastest.value(), fastest.limit())
                 .condition(condition(flows.feed(), point, fastest))
-                .argument("flow", fastest.flowM3PerS() * FeedUnits.L_PER_MIN)
+                .argument("flow", Kind.FLOW.amount(fastest.flowM3PerS()))
                 .variant(fastest.limit() == OWN_LIMIT ? "own" : "")
                 .source("EN 806-3: 2.0 m/s in floors and risers, 4.0 m/s in a dead leg to one fitting")
                 .working(() -> velocity(flows, point, fastest));
@@ -116,8 +117,7 @@ public final class PipeChecks implements CheckGroup {
         return lines.input(
                         "D",
                         "bore",
-                        speed.piece().pipe().boreM() * 1000,
-                        "mm",
+                        DisplayUnit.MILLIMETRE.amount(speed.piece().pipe().boreM()),
                         "",
                         speed.piece().origin().of("bore"))
                 .step("v", "velocity", FeedWorking.velocity(flow, ""), "m/s", "")
@@ -153,12 +153,12 @@ public final class PipeChecks implements CheckGroup {
         }
         Share largest = most;
         FindingBuilder finding = heater.on(PressureChecks.LOSS)
-                .report(sum > 0 ? 100 * largest.pascal() / sum : 0)
+                .report(sum > 0 ? largest.pascal() / sum : 0)
                 .condition(feed.shut(feed.coldest()))
                 .variant(largest.cause())
-                .argument("flow", flow * FeedUnits.L_PER_MIN)
-                .argument("sum", sum / FeedUnits.BAR);
-        causes.forEach(share -> finding.argument(share.cause(), share.pascal() / FeedUnits.BAR));
+                .argument("flow", Kind.FLOW.amount(flow))
+                .argument("sum", Kind.PRESSURE.amount(sum));
+        causes.forEach(share -> finding.argument(share.cause(), Kind.PRESSURE.amount(share.pascal())));
         finding.working(() -> shares(heater, feed, flow, largest, sum)).add();
     }
 

@@ -7,6 +7,8 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** The questions that the pressure calculator answers. */
 public final class PressureChecks {
@@ -15,46 +17,49 @@ public final class PressureChecks {
             List.of(STATIC, "survey.water.test.runningPressure", "survey.water.test.flow", "survey.water.segments");
     private static final String MINIMUM = "heater.minimumRunningPressure";
     private static final String AT_FLOW = "heater.runningPressureFlow";
-    private static final String BAR = "bar";
-    private static final String L_PER_MIN = "L/min";
-    private static final String CELSIUS = "°C";
 
     /** Whether the two-point test shows enough drop to draw a curve through it. */
     static final Check TEST = Check.of(
             "pressure.test",
             FindingClass.ADVICE,
             LimitType.AT_LEAST,
-            "%",
+            DisplayUnit.PERCENT,
             STATIC,
             "survey.water.test.runningPressure",
             "survey.water.test.flow");
 
     /** Whether the instructions allow where the water comes from. */
-    static final Check SOURCE = Check.of("pressure.source", FindingClass.INSTRUCTIONS, LimitType.REPORT, "");
+    static final Check SOURCE = Check.inWords("pressure.source", FindingClass.INSTRUCTIONS);
 
     /** Static pressure of what is called a header tank against the most that one has. */
-    static final Check TANK_HEAD = Check.of("pressure.tankHead", FindingClass.ADVICE, LimitType.AT_MOST, BAR, STATIC);
+    static final Check TANK_HEAD =
+            Check.of("pressure.tankHead", FindingClass.ADVICE, LimitType.AT_MOST, Kind.PRESSURE, STATIC);
 
     /** Static pressure at the unit against the highest that its instructions allow. */
     static final Check STATIC_PRESSURE = Check.of(
             "pressure.static",
             FindingClass.INSTRUCTIONS,
             LimitType.AT_MOST,
-            BAR,
+            Kind.PRESSURE,
             STATIC,
             "heater.maximumStaticPressure");
 
     /** Running pressure at the inlet at the flow that the instructions name. */
     static final Check RUNNING = fed(
-                    "pressure.running", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW)
+                    "pressure.running", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, Kind.PRESSURE, MINIMUM, AT_FLOW)
             .about(CheckTopic.RUNNING_PRESSURE);
 
     /** The same when the supply is weaker than in the test. */
-    static final Check PEAK = fed("pressure.peak", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, MINIMUM, AT_FLOW);
+    static final Check PEAK =
+            fed("pressure.peak", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.PRESSURE, MINIMUM, AT_FLOW);
 
     /** Pressure at the switch in its worst condition. */
     static final Check SWITCH = fed(
-                    "pressure.switch", FindingClass.INSTRUCTIONS, LimitType.AT_LEAST, BAR, "heater.makePressure")
+                    "pressure.switch",
+                    FindingClass.INSTRUCTIONS,
+                    LimitType.AT_LEAST,
+                    Kind.PRESSURE,
+                    "heater.makePressure")
             .about(CheckTopic.SWITCH_ON);
 
     /** Flow through the unit in its worst condition against the flow that brings the heat on. */
@@ -62,7 +67,7 @@ public final class PressureChecks {
                     "pressure.activation",
                     FindingClass.INSTRUCTIONS,
                     LimitType.AT_LEAST,
-                    L_PER_MIN,
+                    Kind.FLOW,
                     "heater.activationFlow")
             .about(CheckTopic.ACTIVATION);
 
@@ -71,71 +76,74 @@ public final class PressureChecks {
             "pressure.throttle",
             FindingClass.PERFORMANCE,
             LimitType.AT_LEAST,
-            BAR,
+            Kind.PRESSURE,
             "heater.downstreamPressure",
             "heater.downstreamFlow",
             "heater.throttleMinimum");
 
     /** Largest flow through the unit with all taps shut. */
     static final Check AVAILABLE =
-            fed("pressure.available", FindingClass.PERFORMANCE, LimitType.REPORT, L_PER_MIN, MINIMUM, AT_FLOW);
+            fed("pressure.available", FindingClass.PERFORMANCE, LimitType.REPORT, Kind.FLOW, MINIMUM, AT_FLOW);
 
     /** The draw-off at which the heat goes off, against the first tap's flow. */
     static final Check DROP_OUT = fed(
                     "pressure.dropOut",
                     FindingClass.PERFORMANCE,
                     LimitType.AT_LEAST,
-                    L_PER_MIN,
+                    Kind.FLOW,
                     "survey.water.drawOffs")
             .about(CheckTopic.SWITCH_DROP_OUT);
 
     /** Hottest outlet while a tap opens and the throttle stays where it is. */
-    static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS)
+    static final Check TAP_OPENS = fed("pressure.tapOpens", FindingClass.SAFETY, LimitType.AT_MOST, Kind.TEMPERATURE)
             .about(CheckTopic.TAP_OPENING);
 
     /** Hottest water that reaches a person while a tap opens, before a cut-out acts, against the temperature from which it scalds. */
-    static final Check SCALD = fed("pressure.scald", FindingClass.ADVICE, LimitType.AT_MOST, CELSIUS)
+    static final Check SCALD = fed("pressure.scald", FindingClass.ADVICE, LimitType.AT_MOST, Kind.TEMPERATURE)
             .about(CheckTopic.SCALDING);
 
     /** Outlet at full power in the warmest month with the flow that can be had. */
     static final Check SUMMER = fed(
-                    "pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW)
+                    "pressure.summer", FindingClass.PERFORMANCE, LimitType.AT_MOST, Kind.TEMPERATURE, MINIMUM, AT_FLOW)
             .about(CheckTopic.SUMMER_OUTLET);
 
     /** The same on the lowest setting: hotter than this no setting helps. */
     static final Check SUMMER_LOW = fed(
-                    "pressure.summerLow", FindingClass.SAFETY, LimitType.AT_MOST, CELSIUS, MINIMUM, AT_FLOW)
+                    "pressure.summerLow", FindingClass.SAFETY, LimitType.AT_MOST, Kind.TEMPERATURE, MINIMUM, AT_FLOW)
             .about(CheckTopic.SUMMER_OUTLET_LOW_POWER);
 
     /** Velocity in the pipe that comes nearest to its limit. */
-    static final Check VELOCITY = fed("pressure.velocity", FindingClass.ADVICE, LimitType.AT_MOST, "m/s");
+    static final Check VELOCITY = fed("pressure.velocity", FindingClass.ADVICE, LimitType.AT_MOST, Kind.VELOCITY);
 
     /** The largest share of the pressure that is lost on the way. */
-    static final Check LOSS = fed("pressure.loss", FindingClass.ADVICE, LimitType.REPORT, "%", AT_FLOW);
+    static final Check LOSS = fed("pressure.loss", FindingClass.ADVICE, LimitType.REPORT, DisplayUnit.PERCENT, AT_FLOW);
 
     /** Static pressure against the least that a water company owes. */
-    static final Check STANDARD = Check.of("pressure.standard", FindingClass.ADVICE, LimitType.AT_LEAST, BAR, STATIC);
+    static final Check STANDARD =
+            Check.of("pressure.standard", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.PRESSURE, STATIC);
 
     /** Whether the service pipe is shared or of a metal that should go. */
-    static final Check SERVICE_PIPE = Check.of(
-            "pressure.servicePipe", FindingClass.ADVICE, LimitType.REPORT, "", "survey.water.sharedServicePipe");
+    static final Check SERVICE_PIPE =
+            Check.inWords("pressure.servicePipe", FindingClass.ADVICE, "survey.water.sharedServicePipe");
 
     /** Whether the hose is kept from sucking dirty water back. */
-    static final Check BACKFLOW = Check.of(
+    static final Check BACKFLOW = Check.inWords(
             "pressure.backflow",
             FindingClass.COMPLIANCE,
-            LimitType.REPORT,
-            "",
             "survey.water.backflowProtection",
             "survey.water.handsetReachesWc");
 
     /** Hardness against the limit of the instructions. */
     static final Check HARDNESS = Check.of(
-            "pressure.hardness", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
+            "pressure.hardness",
+            FindingClass.INSTRUCTIONS,
+            LimitType.AT_MOST,
+            Kind.CONCENTRATION,
+            "survey.water.hardness");
 
     /** Hardness from which descaling is worth while. */
-    static final Check SCALE =
-            Check.of("pressure.scale", FindingClass.ADVICE, LimitType.AT_MOST, "mg/L", "survey.water.hardness");
+    static final Check SCALE = Check.of(
+            "pressure.scale", FindingClass.ADVICE, LimitType.AT_MOST, Kind.CONCENTRATION, "survey.water.hardness");
 
     /** All, in the order of their findings. */
     public static final List<Check> ALL = List.of(
@@ -164,7 +172,11 @@ public final class PressureChecks {
 
     private PressureChecks() {}
 
-    private static Check fed(String key, FindingClass kind, LimitType sense, String unit, String... more) {
+    private static Check fed(String key, FindingClass kind, LimitType sense, Kind quantity, String... more) {
+        return fed(key, kind, sense, DisplayUnit.of(quantity), more);
+    }
+
+    private static Check fed(String key, FindingClass kind, LimitType sense, DisplayUnit unit, String... more) {
         return Check.of(
                 key,
                 kind,

@@ -12,7 +12,6 @@ import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.FeedCurves;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.UnitLines;
@@ -22,6 +21,8 @@ import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.WaterTest;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** The running pressure at the unit's inlet, at the flow that its instructions name, with the house otherwise shut. */
 public final class RunningPressureChecks implements CheckGroup {
@@ -54,10 +55,8 @@ public final class RunningPressureChecks implements CheckGroup {
     private static FindingBuilder compare(HeaterCase heater, Check check, double inletPa) {
         Heater data = heater.unit().heater();
         return heater.on(check)
-                .compare(
-                        inletPa / FeedUnits.BAR,
-                        data.getMinimumRunningPressure().si() / FeedUnits.BAR)
-                .argument("flow", data.getRunningPressureFlow().si() * FeedUnits.L_PER_MIN);
+                .compare(inletPa, data.getMinimumRunningPressure().si())
+                .argument("flow", Kind.FLOW.amount(data.getRunningPressureFlow().si()));
     }
 
     private static @Nullable FeedConditions usable(HeaterCase heater, Check check) {
@@ -124,7 +123,7 @@ public final class RunningPressureChecks implements CheckGroup {
                 + feed.at(intake).inletPa(flow, 0)
                 - feed.feed().curve().pressureAt(flow);
         FindingBuilder finding = compare(heater, PressureChecks.PEAK, inletPa)
-                .argument("percent", share * 100)
+                .argument("percent", DisplayUnit.PERCENT.amount(share))
                 .condition(feed.shut(intake))
                 .source("judgement")
                 .working(() -> peakWorking(heater, feed, share, intake, flow));

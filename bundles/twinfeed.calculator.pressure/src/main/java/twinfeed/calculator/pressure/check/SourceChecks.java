@@ -7,12 +7,12 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.pressure.remedy.MainRemedy;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.WorkingLines;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
+import twinfeed.units.Kind;
 
 /** Where the water comes from: what the instructions allow, and whether the readings can be those of a header tank. */
 public final class SourceChecks implements CheckGroup {
@@ -115,15 +115,14 @@ public final class SourceChecks implements CheckGroup {
         } else if (!heater.blocked(PressureChecks.TANK_HEAD)) {
             double staticPa = heater.test().getStaticPressure().si();
             heater.on(PressureChecks.TANK_HEAD)
-                    .compare(staticPa / FeedUnits.BAR, MOST_TANK_PA / FeedUnits.BAR)
+                    .compare(staticPa, MOST_TANK_PA)
                     .argument("height", staticPa / METRE_PA)
                     .source("judgement")
                     .working(() -> new WorkingLines()
                             .input(
                                     "p_0",
                                     "staticReading",
-                                    staticPa / FeedUnits.BAR,
-                                    "bar",
+                                    Kind.PRESSURE.amount(staticPa),
                                     "",
                                     "survey.water.test.staticPressure")
                             .build())

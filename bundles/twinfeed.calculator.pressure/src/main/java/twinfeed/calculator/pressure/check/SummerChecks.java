@@ -8,7 +8,6 @@ import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.DrawOffWorking;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.HeatLines;
@@ -17,6 +16,7 @@ import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /**
  * Whether enough water can be had: the largest flow, and what comes out in the warmest month, when the wished temperature wants
@@ -57,7 +57,7 @@ public final class SummerChecks implements CheckGroup {
         double flow = feed.available(fullBore, coldest, 0);
         OperatingPoint point = new OperatingPoint(coldest, 0, 0, flow, true);
         heater.on(PressureChecks.AVAILABLE)
-                .report(flow * FeedUnits.L_PER_MIN)
+                .report(flow)
                 .condition(feed.shut(coldest))
                 .variant(heater.measured() ? "measured" : "")
                 .source("maker's instructions: the least running pressure stands in for the unit's losses")
@@ -112,8 +112,8 @@ public final class SummerChecks implements CheckGroup {
         FindingBuilder finding = heater.on(check)
                 .compare(summer.outletC(), Math.max(limitC, heater.house().wishedC()))
                 .condition(flows.feed().grid().condition(point.intake(), point.voltage(), 0))
-                .argument("flow", point.flowM3PerS() * FeedUnits.L_PER_MIN)
-                .argument("power", summer.powerW() / 1000)
+                .argument("flow", Kind.FLOW.amount(point.flowM3PerS()))
+                .argument("power", Kind.POWER.amount(summer.powerW()))
                 .variant(variant(heater, summer))
                 .source(SOURCE);
         if (summer.outletC() < BOILING_C) {

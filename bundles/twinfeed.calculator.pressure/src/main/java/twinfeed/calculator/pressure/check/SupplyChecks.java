@@ -8,7 +8,6 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.remedy.PumpRemedy;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.SupplyReading;
 import twinfeed.calculator.pressure.working.FeedWorking;
@@ -23,8 +22,6 @@ import twinfeed.units.Kind;
 
 /** The supply itself: whether the test is usable, the static pressure neither too high nor too low. */
 public final class SupplyChecks implements CheckGroup {
-    private static final double SMALLEST_DROP_PERCENT = SupplyTest.SMALLEST_DROP_SHARE * 100;
-
     /** 7 m of head in the communication pipe: Ofwat guaranteed standards. */
     private static final double GUARANTEED_PA = 0.7e5;
 
@@ -49,13 +46,12 @@ public final class SupplyChecks implements CheckGroup {
                     PressureChecks.TEST, staticPa <= 0 ? "survey.water.test.staticPressure" : "survey.water.test.flow");
             return;
         }
-        double percent = (1 - runningPa / staticPa) * 100;
         FindingBuilder finding = heater.on(PressureChecks.TEST)
-                .compare(percent, SMALLEST_DROP_PERCENT)
+                .compare(1 - runningPa / staticPa, SupplyTest.SMALLEST_DROP_SHARE)
                 .variant(runningPa >= staticPa + SupplyReading.spreadPa(test) ? "refused" : "")
                 // At twice the test's flow the curve is off by four times what the readings are.
-                .argument("spread", SupplyReading.spreadPa(test) / FeedUnits.BAR)
-                .argument("atDouble", 4 * SupplyReading.spreadPa(test) / FeedUnits.BAR)
+                .argument("spread", Kind.PRESSURE.amount(SupplyReading.spreadPa(test)))
+                .argument("atDouble", Kind.PRESSURE.amount(4 * SupplyReading.spreadPa(test)))
                 .source("practice of NFPA 291")
                 .working(() -> drop(staticPa, runningPa));
         finding.add();
@@ -63,12 +59,11 @@ public final class SupplyChecks implements CheckGroup {
 
     private static Working drop(double staticPa, double runningPa) {
         return new WorkingLines()
-                .input("p_0", "staticReading", staticPa / FeedUnits.BAR, "bar", "", "survey.water.test.staticPressure")
+                .input("p_0", "staticReading", Kind.PRESSURE.amount(staticPa), "", "survey.water.test.staticPressure")
                 .input(
                         "p_1",
                         "runningReading",
-                        runningPa / FeedUnits.BAR,
-                        "bar",
+                        Kind.PRESSURE.amount(runningPa),
                         "",
                         "survey.water.test.runningPressure")
                 .step("drop", "dropShare", "(1 - p_1 / p_0) * 100", "%", "")
@@ -85,7 +80,7 @@ public final class SupplyChecks implements CheckGroup {
         double unitPa = feed == null ? gaugePa : feed.at(coldest).inletPa(0, 0);
         double limitPa = heater.unit().heater().getMaximumStaticPressure().si();
         FindingBuilder finding = heater.on(PressureChecks.STATIC_PRESSURE)
-                .compare(unitPa / FeedUnits.BAR, limitPa / FeedUnits.BAR)
+                .compare(unitPa, limitPa)
                 .source("maker's instructions");
         finding.working(() -> feed == null
                 ? atGauge(heater, gaugePa, limitPa)
@@ -104,7 +99,7 @@ public final class SupplyChecks implements CheckGroup {
         UnitLines.addPressure(
                 lines, LimitType.SYMBOL, "mostStatic", limitPa, heater.unit().heater(), "maximumStaticPressure");
         return lines.input(
-                        "p_0", "staticReading", gaugePa / FeedUnits.BAR, "bar", "", "survey.water.test.staticPressure")
+                        "p_0", "staticReading", Kind.PRESSURE.amount(gaugePa), "", "survey.water.test.staticPressure")
                 .build();
     }
 
@@ -136,14 +131,14 @@ public final class SupplyChecks implements CheckGroup {
             heater.notApplicable(PressureChecks.STANDARD, source == WaterSource.TANK ? "" : source.getLiteral());
         } else if (!heater.blocked(PressureChecks.STANDARD)) {
             heater.on(PressureChecks.STANDARD)
-                    .compare(heater.test().getStaticPressure().si() / FeedUnits.BAR, GUARANTEED_PA / FeedUnits.BAR)
+                    .compare(heater.test().getStaticPressure().si(), GUARANTEED_PA)
                     .source("Ofwat guaranteed standards: 7 m of head in the communication pipe")
                     .working(() -> new WorkingLines()
                             .input(
                                     "p_0",
                                     "staticReading",
-                                    heater.test().getStaticPressure().si() / FeedUnits.BAR,
-                                    "bar",
+                                    Kind.PRESSURE.amount(
+                                            heater.test().getStaticPressure().si()),
                                     "",
                                     "survey.water.test.staticPressure")
                             .build())

@@ -13,7 +13,6 @@ import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.hydraulics.WorstSwitchSearch;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.calculator.pressure.working.SwitchWorking;
@@ -21,6 +20,7 @@ import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
+import twinfeed.units.Kind;
 
 /**
  * Whether the heat comes on and stays on in the worst condition of the year: by the pressure at the switch or, where the
@@ -102,10 +102,10 @@ public final class SwitchChecks implements CheckGroup {
         Double handset = heater.house().lowestHandsetM();
         heater.give(SharedQuantity.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
-                .compare(worst.switchPa() / FeedUnits.BAR, worst.limitPa() / FeedUnits.BAR)
+                .compare(worst.switchPa(), worst.limitPa())
                 .variant(variant(worst))
                 .condition(flows.feed().condition(point))
-                .argument("flow", point.flowM3PerS() * FeedUnits.L_PER_MIN)
+                .argument("flow", Kind.FLOW.amount(point.flowM3PerS()))
                 .working(() -> SwitchWorking.of(flows, worst, heater.unit(), strainer, handset == null ? 0 : handset))
                 .source(SOURCE);
         if (point.limited() || worst.place() == SwitchPlace.INLET_CHAMBER) {
@@ -147,7 +147,7 @@ public final class SwitchChecks implements CheckGroup {
     private static void activation(HeaterCase heater, UnitFlows flows, OperatingPoint smallest) {
         double neededM3PerS = heater.unit().heater().getActivationFlow().si();
         FindingBuilder finding = heater.on(PressureChecks.ACTIVATION)
-                .compare(smallest.flowM3PerS() * FeedUnits.L_PER_MIN, neededM3PerS * FeedUnits.L_PER_MIN)
+                .compare(smallest.flowM3PerS(), neededM3PerS)
                 .variant(smallest.limited() ? "limited" : "")
                 .condition(flows.feed().condition(smallest))
                 .working(() -> {

@@ -12,7 +12,6 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.working.SwitchDropOutWorking;
 import twinfeed.engineering.numeric.Solution;
@@ -92,7 +91,6 @@ public final class SwitchDropOut implements CheckGroup {
     private static void report(HeaterCase heater, UnitFlows flows, SwitchOffCondition breaks, DropOutLimit least) {
         FeedConditions feed = flows.feed();
         SurveyedTap tap = feed.feed().taps().get(0);
-        double tapFlow = tap.flowM3PerS() * FeedUnits.L_PER_MIN;
         FindingBuilder finding = heater.on(PressureChecks.DROP_OUT)
                 .argument("tap", tap.name())
                 .condition(feed.condition(least.held().before()))
@@ -101,7 +99,7 @@ public final class SwitchDropOut implements CheckGroup {
             finding.outcome(Outcome.PASSES).variant("never").add();
             return;
         }
-        finding.compare(least.value() * FeedUnits.L_PER_MIN, tapFlow);
+        finding.compare(least.value(), tap.flowM3PerS());
         if (least.drawOff().isPresent()) {
             finding.working(() -> SwitchDropOutWorking.of(flows, heater.unit(), breaks, least));
         } else {

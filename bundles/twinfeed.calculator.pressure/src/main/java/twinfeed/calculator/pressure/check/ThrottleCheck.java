@@ -7,13 +7,13 @@ import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.calculator.pressure.working.UnitLines;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */
 public final class ThrottleCheck implements CheckGroup {
@@ -45,10 +45,10 @@ public final class ThrottleCheck implements CheckGroup {
                 downstream, Math.max(0, data.getThrottleMinimum().si()), flow);
         FindingBuilder finding = heater.on(PressureChecks.THROTTLE)
                 // Where the pipe cannot carry the flow nothing is left; a pressure below nothing would mean nothing.
-                .compare(Math.max(0, inletPa) / FeedUnits.BAR, neededPa / FeedUnits.BAR)
+                .compare(Math.max(0, inletPa), neededPa)
                 .condition(feed.condition(point))
                 .variant(inletPa < 0 ? "none" : "")
-                .argument("flow", flow * FeedUnits.L_PER_MIN)
+                .argument("flow", Kind.FLOW.amount(flow))
                 .source("maker's instructions")
                 .working(() -> working(heater.unit(), flows, point));
         finding.remedies(() -> WaterRemedies.lessDisturbance(heater.house().water()));

@@ -27,6 +27,7 @@ import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.Pipe;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Fluid;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
@@ -163,19 +164,19 @@ final class NetworkFormula {
         WorkingLines lines = new WorkingLines();
         FeedWorking.addWater(lines, given.si("temperature"));
         double total = state.totalFlowM3PerS();
-        lines.input("Qt", "totalFlow", total * FeedUnits.L_PER_MIN, "L/min", "found by a bracketed search");
+        lines.input("Qt", "totalFlow", Kind.FLOW.amount(total), "found by a bracketed search");
         String atGauge = addSupply(lines, given);
         FeedWorking.addRun(lines, List.of(new NamedPipe("common", pipe(given, "common"))), "Qt", atGauge, 1, "p_T");
-        lines.input("Q", "unitFlow", state.unitFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "found with it");
+        lines.input("Q", "unitFlow", Kind.FLOW.amount(state.unitFlowM3PerS()), "found with it");
         FeedWorking.addRun(lines, List.of(new NamedPipe("shower", pipe(given, "shower"))), "Q", "p_T", 2, "p_in");
         double head = fluid.pressureOfHead(1) / FeedUnits.BAR;
         lines.input("p_m", "metreOfHead", head, "bar", "")
-                .input("C", "outletFlow", given.si("shower-outlet") * FeedUnits.L_PER_MIN, "L/min", "");
+                .input("C", "outletFlow", Kind.FLOW.amount(given.si("shower-outlet")), "");
         if (!given.has("shower-outlet-bore")) {
             return lines.step("Q_s", "unitFlow", "C * sqrt(p_in / p_m)", "L/min", "")
                     .build();
         }
-        return lines.input("D_o", "outletBore", given.si("shower-outlet-bore") * 1000, "mm", "")
+        return lines.input("D_o", "outletBore", DisplayUnit.MILLIMETRE.amount(given.si("shower-outlet-bore")), "")
                 .step("w_o", "outletVelocity", FeedWorking.velocity("1", "_o"), "m/s", "")
                 .step("h_o", "outletVelocityHead", Kind.PRESSURE.inDisplayUnit("rho / 2 * w_o^2"), "bar/(L/min)²", "")
                 .step("Q_s", "unitFlow", "sqrt(p_in / (p_m / C^2 + h_o))", "L/min", "")
@@ -185,7 +186,7 @@ final class NetworkFormula {
     /** Adds the pressure that the supply, and the pump where there is one, leave at the total flow; returns its symbol. */
     private static String addSupply(WorkingLines lines, Arguments given) {
         if (!given.has("running")) {
-            lines.input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
+            lines.input("p_s", "supplyPressure", Kind.PRESSURE.amount(given.si("static")), "");
         } else {
             FeedWorking.addTest(lines, test(given));
             if (given.has("exponent")) {
@@ -198,8 +199,8 @@ final class NetworkFormula {
         if (!given.has("pump")) {
             return "p_s";
         }
-        lines.input("p_P", "pumpShutOff", given.si("pump") / FeedUnits.BAR, "bar", "")
-                .input("Q_P", "pumpFlow", given.si("pump-flow") * FeedUnits.L_PER_MIN, "L/min", "")
+        lines.input("p_P", "pumpShutOff", Kind.PRESSURE.amount(given.si("pump")), "")
+                .input("Q_P", "pumpFlow", Kind.FLOW.amount(given.si("pump-flow")), "")
                 .step(
                         "p_sp",
                         "pumpedPressure",

@@ -8,7 +8,6 @@ import twinfeed.calculator.Answer;
 import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.PipeTables;
 import twinfeed.calculator.pressure.survey.ReadingLimits;
@@ -88,7 +87,7 @@ public final class PressureFormulas {
             results.add(new Answer.Result(
                     "gradient", Kind.GRADIENT_PRESSURE, Pipe.frictionLossPa(pipe, fluid, flow) / pipe.lengthM()));
         }
-        WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", flow * FeedUnits.L_PER_MIN, "L/min", "");
+        WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", Kind.FLOW.amount(flow), "");
         FeedWorking.addWater(lines, temperatureC);
         FeedWorking.addPipe(lines, new NamedPipe("", pipe), "");
         FeedWorking.addLoss(lines, pipe, "Q", "", "");

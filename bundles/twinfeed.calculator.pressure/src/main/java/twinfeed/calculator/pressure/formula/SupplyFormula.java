@@ -7,7 +7,6 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.ReadingLimits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.WorkingLines;
@@ -57,7 +56,7 @@ final class SupplyFormula {
             return Answer.none("noRunningTest", Working.none());
         }
         WorkingLines lines =
-                new WorkingLines().input("p_s", "supplyPressure", given.si("static") / FeedUnits.BAR, "bar", "");
+                new WorkingLines().input("p_s", "supplyPressure", Kind.PRESSURE.amount(given.si("static")), "");
         double pressurePa = given.si("static") - risePa(given);
         addHeight(lines, given);
         return warned(pressure(lines, pressurePa), given);
@@ -112,7 +111,7 @@ final class SupplyFormula {
         if (pressurePa < 0) {
             return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
         }
-        WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", flow * FeedUnits.L_PER_MIN, "L/min", "");
+        WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", Kind.FLOW.amount(flow), "");
         FeedWorking.addTest(lines, curve);
         lines.input("n", "exponent", exponent, "", "")
                 .step("p_s", "supplyPressure", "p_0 - (p_0 - p_1) * (Q / Q_1)^n", "bar", "form of NFPA 291");
@@ -134,7 +133,7 @@ final class SupplyFormula {
         }
         WorkingLines lines = new WorkingLines();
         FeedWorking.addTest(lines, curve);
-        lines.input("p", "pressureThere", given.si("pressure") / FeedUnits.BAR, "bar", "")
+        lines.input("p", "pressureThere", Kind.PRESSURE.amount(given.si("pressure")), "")
                 .input("z", "rise", given.si("rise"), "m", "")
                 .input("n", "exponent", exponent, "", "");
         FeedWorking.addDensity(lines, given.si("temperature"));

@@ -7,7 +7,6 @@ import twinfeed.calculator.Arguments;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.Parameter;
 import twinfeed.calculator.Working;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.working.FeedWorking;
 import twinfeed.calculator.pressure.working.HeatLines;
 import twinfeed.calculator.pressure.working.WorkingLines;
@@ -20,6 +19,7 @@ import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.Scald;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /** Functions for a quick question about a unit: its switch, and its outlet while a tap opens. */
@@ -33,9 +33,10 @@ final class UnitFormulas {
             Parameter.required("flow", Kind.FLOW, 0, MOST_FLOW),
             Parameter.optional("pressure", Kind.PRESSURE, 0, -FormulaTerms.MOST_PA, FormulaTerms.MOST_PA),
             Parameter.optional("loss", Kind.PRESSURE, 0, 0, FormulaTerms.MOST_PA),
-            Parameter.optional("loss-flow", Kind.FLOW, 8 / FeedUnits.L_PER_MIN, 1e-7, MOST_FLOW),
+            Parameter.optional("loss-flow", Kind.FLOW, DisplayUnit.of(Kind.FLOW).toSi(8), 1e-7, MOST_FLOW),
             Parameter.optional("build", Kind.PRESSURE, 0, 0, FormulaTerms.MOST_PA),
-            Parameter.optional("build-flow", Kind.FLOW, 8 / FeedUnits.L_PER_MIN, 1e-7, MOST_FLOW),
+            Parameter.optional(
+                    "build-flow", Kind.FLOW, DisplayUnit.of(Kind.FLOW).toSi(8), 1e-7, MOST_FLOW),
             Parameter.optional("handset", Kind.LENGTH, 0, -10, 10),
             FormulaTerms.TEMPERATURE);
 
@@ -75,16 +76,16 @@ final class UnitFormulas {
 
     private static WorkingLines limits(Arguments given) {
         return new WorkingLines()
-                .input("p_m", "makePressure", given.si("make") / FeedUnits.BAR, "bar", "")
-                .input("p_b", "breakPressure", given.si("break") / FeedUnits.BAR, "bar", "")
-                .input("Q", "unitFlow", given.si("flow") * FeedUnits.L_PER_MIN, "L/min", "");
+                .input("p_m", "makePressure", Kind.PRESSURE.amount(given.si("make")), "")
+                .input("p_b", "breakPressure", Kind.PRESSURE.amount(given.si("break")), "")
+                .input("Q", "unitFlow", Kind.FLOW.amount(given.si("flow")), "");
     }
 
     private static Working inletWorking(Arguments given) {
         return limits(given)
-                .input("p_in", "inletPressure", given.si("pressure") / FeedUnits.BAR, "bar", "")
-                .input("p_l", "strainerLoss", given.si("loss") / FeedUnits.BAR, "bar", "")
-                .input("Q_l", "strainerFlow", given.si("loss-flow") * FeedUnits.L_PER_MIN, "L/min", "")
+                .input("p_in", "inletPressure", Kind.PRESSURE.amount(given.si("pressure")), "")
+                .input("p_l", "strainerLoss", Kind.PRESSURE.amount(given.si("loss")), "")
+                .input("Q_l", "strainerFlow", Kind.FLOW.amount(given.si("loss-flow")), "")
                 .step("p_sw", "switchPressure", "p_in - p_l * (Q / Q_l)^2", "bar", "")
                 .step("margin", "switchMargin", "min(p_sw - p_m, p_sw - p_b)", "bar", "")
                 .build();
@@ -92,8 +93,8 @@ final class UnitFormulas {
 
     private static Working heatingWorking(Arguments given) {
         WorkingLines lines = limits(given)
-                .input("p_d", "buildPressure", given.si("build") / FeedUnits.BAR, "bar", "")
-                .input("Q_d", "buildFlow", given.si("build-flow") * FeedUnits.L_PER_MIN, "L/min", "")
+                .input("p_d", "buildPressure", Kind.PRESSURE.amount(given.si("build")), "")
+                .input("Q_d", "buildFlow", Kind.FLOW.amount(given.si("build-flow")), "")
                 .input("z", "handset", given.si("handset"), "m", "");
         FeedWorking.addDensity(lines, given.si("temperature"));
         return lines.step("p_e", "switchEmpty", "p_d * (Q / Q_d)^2", "bar", "")
@@ -139,9 +140,9 @@ final class UnitFormulas {
     private static Working tapWorking(Arguments given, double beforeM3PerS, TapOpening opening) {
         WorkingLines lines = new WorkingLines()
                 .input("P", "power", given.si("power"), "W", "")
-                .input("Q", "unitFlow", beforeM3PerS * FeedUnits.L_PER_MIN, "L/min", "for the wished outlet")
+                .input("Q", "unitFlow", Kind.FLOW.amount(beforeM3PerS), "for the wished outlet")
                 .input("r", "pressureRatio", given.si("ratio"), "", "")
-                .input("Q_b", "breakFlow", given.si("break-flow", 0) * FeedUnits.L_PER_MIN, "L/min", "");
+                .input("Q_b", "breakFlow", Kind.FLOW.amount(given.si("break-flow", 0)), "");
         FeedWorking.addDensity(lines, given.si("intake"));
         lines.step("Q_a", "heldFlow", "Q * sqrt(r)", "L/min", "throttle held")
                 .step("Q_h", "hottestFlow", "min(Q, max(Q_a, Q_b))", "L/min", "");

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.engineering.pipe.Outlet;
+import twinfeed.units.DisplayUnit;
+import twinfeed.units.Kind;
 
 /** Curves of pressure over flow at a unit's inlet. */
 public final class FeedCurves {
@@ -17,10 +18,10 @@ public final class FeedCurves {
     private static final double BEYOND = 1.25;
 
     /** The curves reach at least so far, m3/s: more than any such heater takes. */
-    private static final double LEAST_REACH = 15 / FeedUnits.L_PER_MIN;
+    private static final double LEAST_REACH = DisplayUnit.of(Kind.FLOW).toSi(15);
 
-    private static final Series.Axis FLOW = new Series.Axis("flow", "L/min");
-    private static final Series.Axis PRESSURE = new Series.Axis("pressure", "bar");
+    private static final Series.Axis FLOW = Series.Axis.of("flow", Kind.FLOW);
+    private static final Series.Axis PRESSURE = Series.Axis.of("pressure", Kind.PRESSURE);
 
     private FeedCurves() {}
 
@@ -45,16 +46,14 @@ public final class FeedCurves {
 
     /** One point. */
     public static Series point(String key, double flow, double pressurePa) {
-        return new Series(key, FLOW, PRESSURE, List.of(), new double[] {flow * FeedUnits.L_PER_MIN}, new double[] {
-            pressurePa / FeedUnits.BAR
-        });
+        return new Series(key, FLOW, PRESSURE, List.of(), new double[] {flow}, new double[] {pressurePa});
     }
 
     private static Series curve(String key, double reach, int points, DoubleUnaryOperator pressurePa) {
         double[] x = new double[points];
         double[] y = new double[points];
-        Arrays.setAll(x, i -> reach * i / (points - 1) * FeedUnits.L_PER_MIN);
-        Arrays.setAll(y, i -> pressurePa.applyAsDouble(reach * i / (points - 1)) / FeedUnits.BAR);
+        Arrays.setAll(x, i -> reach * i / (points - 1));
+        Arrays.setAll(y, i -> pressurePa.applyAsDouble(reach * i / (points - 1)));
         return new Series(key, FLOW, PRESSURE, List.of(), x, y);
     }
 }

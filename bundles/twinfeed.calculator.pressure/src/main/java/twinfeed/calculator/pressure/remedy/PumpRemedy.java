@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Flow;
+import twinfeed.units.Kind;
 import twinfeed.units.Pressure;
 
 /**
@@ -24,7 +25,7 @@ public final class PumpRemedy {
     private static final double SHUT_PA = 3.0e5;
 
     private static final double RUNNING_PA = 2.2e5;
-    private static final double FLOW_M3_PER_S = 20 / FeedUnits.L_PER_MIN;
+    private static final double FLOW_M3_PER_S = DisplayUnit.of(Kind.FLOW).toSi(20);
 
     private PumpRemedy() {}
 

@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Kind;
 
 /**
  * Works on the water feed. Each is offered only where the survey shows what it would change; whether it suffices is found by
@@ -145,7 +145,7 @@ public final class WaterRemedies {
         return work(
                 "reducing-valve",
                 "reducingValve",
-                Map.of("pressure", setPa / FeedUnits.BAR),
+                Map.of("pressure", Kind.PRESSURE.amount(setPa)),
                 VALVE_DAYS,
                 survey -> WaterChanges.reduce(survey, setPa),
                 Remedy.Item.of("pressure-reducing-valve", 1));

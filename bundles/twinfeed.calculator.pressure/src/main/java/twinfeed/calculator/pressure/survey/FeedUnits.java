@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure.survey;
 
 import twinfeed.units.Kind;
 
-/** How many SI units make one of the units in which plumbers write their figures; findings and workings are in these. */
+/** How many SI units make one of the units in which plumbers write their figures; the formulas of workings are in these. */
 public final class FeedUnits {
     /** Pascal in a bar. */
     public static final double BAR = Kind.PRESSURE.siPerDisplayUnit();

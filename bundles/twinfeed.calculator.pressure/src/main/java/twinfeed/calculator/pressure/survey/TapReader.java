@@ -16,6 +16,7 @@ import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.units.Flow;
+import twinfeed.units.Kind;
 
 /**
  * Maps draw-offs to taps. A tap is an outlet Q = C sqrt(h), and C follows from the flow that the survey states for it when it
@@ -104,7 +105,7 @@ final class TapReader {
 
     private double usualFlow(String name) {
         double usual = PipeTables.designFlowM3PerS(name);
-        context.assume("tapFlow", Map.of("name", name, "flow", usual * FeedUnits.L_PER_MIN));
+        context.assume("tapFlow", Map.of("name", name, "flow", Kind.FLOW.amount(usual)));
         return usual;
     }
 
@@ -119,7 +120,7 @@ final class TapReader {
                 - PipeRun.of(Feed.pipes(run.subList(0, tee)), fluid).totalPa(flow);
         double leftPa = teePa - PipeRun.of(branch, fluid).totalPa(flow);
         if (leftPa < LEAST_OUTLET_PA) {
-            context.assume("tapBeyondSupply", Map.of("name", name, "flow", flow * FeedUnits.L_PER_MIN));
+            context.assume("tapBeyondSupply", Map.of("name", name, "flow", Kind.FLOW.amount(flow)));
             leftPa = LEAST_OUTLET_PA;
         }
         return Outlet.ofPoint(flow, leftPa, 0);

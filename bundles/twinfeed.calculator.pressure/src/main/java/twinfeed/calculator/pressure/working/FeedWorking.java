@@ -7,13 +7,13 @@ import java.util.Map;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.PipeOrigin;
 import twinfeed.calculator.pressure.survey.TestOrigin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Water;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
@@ -60,9 +60,9 @@ public final class FeedWorking {
 
     /** The two-point test: {@code p_0}, {@code p_1} and {@code Q_1}. */
     public static void addTest(WorkingLines lines, SupplyCurve curve) {
-        lines.input("p_0", "staticPressure", curve.staticPa() / FeedUnits.BAR, "bar", "")
-                .input("p_1", "runningPressure", curve.runningPa() / FeedUnits.BAR, "bar", "")
-                .input("Q_1", "testFlow", curve.testFlowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "");
+        lines.input("p_0", "staticPressure", Kind.PRESSURE.amount(curve.staticPa()), "")
+                .input("p_1", "runningPressure", Kind.PRESSURE.amount(curve.runningPa()), "")
+                .input("Q_1", "testFlow", Kind.FLOW.amount(curve.testFlowM3PerS()), "");
     }
 
     /** The same from the readings of the test, where they are known. */
@@ -79,18 +79,12 @@ public final class FeedWorking {
                     .input("z_m", "gaugeHeight", test.heightM(), "m", "", TEST + "gaugeHeight");
             head = Kind.PRESSURE.inDisplayUnit(" + rho_m * 9.80665 * z_m");
         }
-        lines.input("p_r0", "staticReading", test.staticPa() / FeedUnits.BAR, "bar", "", TEST + "staticPressure")
-                .input("p_r1", "runningReading", test.runningPa() / FeedUnits.BAR, "bar", "", TEST + "runningPressure")
+        lines.input("p_r0", "staticReading", Kind.PRESSURE.amount(test.staticPa()), "", TEST + "staticPressure")
+                .input("p_r1", "runningReading", Kind.PRESSURE.amount(test.runningPa()), "", TEST + "runningPressure")
                 .step("p_0", "staticPressure", "p_r0" + head, "bar", "")
                 // A fall smaller than the gauge can tell is a fall of nothing: a stiff supply.
                 .step("p_1", "runningPressure", "min(p_r1" + head + ", p_0 * (1 - 0.000001))", "bar", "")
-                .input(
-                        "Q_1",
-                        "testFlow",
-                        feed.curve().testFlowM3PerS() * FeedUnits.L_PER_MIN,
-                        "L/min",
-                        "",
-                        TEST + "flow");
+                .input("Q_1", "testFlow", Kind.FLOW.amount(feed.curve().testFlowM3PerS()), "", TEST + "flow");
     }
 
     /** The supply's pressure at a flow: exponent and pressure get the given ending. */
@@ -108,9 +102,14 @@ public final class FeedWorking {
     public static void addPipe(WorkingLines lines, NamedPipe piece, String ending) {
         PipeSegment pipe = piece.pipe();
         PipeOrigin origin = piece.origin();
-        lines.input("D" + ending, "bore", pipe.boreM() * 1000, "mm", "", origin.of("bore"))
+        lines.input("D" + ending, "bore", DisplayUnit.MILLIMETRE.amount(pipe.boreM()), "", origin.of("bore"))
                 .input("L" + ending, "length", pipe.lengthM(), "m", "", origin.of("length"))
-                .input("k" + ending, "roughness", pipe.roughnessM() * 1000, "mm", "", origin.of("roughness"));
+                .input(
+                        "k" + ending,
+                        "roughness",
+                        DisplayUnit.MILLIMETRE.amount(pipe.roughnessM()),
+                        "",
+                        origin.of("roughness"));
         addFittings(lines, piece, ending);
         lines.input("z" + ending, "rise", pipe.riseM(), "m", "", origin.rise());
     }
@@ -257,8 +256,7 @@ public final class FeedWorking {
 
     /** Pressure at the inlet at a flow, m3/s, with all taps shut. */
     public static Working inlet(FeedConditions feed, int intake, double flowM3PerS, String flowOrigin) {
-        WorkingLines lines =
-                new WorkingLines().input("Q", "unitFlow", flowM3PerS * FeedUnits.L_PER_MIN, "L/min", "", flowOrigin);
+        WorkingLines lines = new WorkingLines().input("Q", "unitFlow", Kind.FLOW.amount(flowM3PerS), "", flowOrigin);
         addWater(lines, feed.intakeC(intake), feed.intakeOrigin(intake));
         addInlet(lines, feed.feed());
         return lines.build();

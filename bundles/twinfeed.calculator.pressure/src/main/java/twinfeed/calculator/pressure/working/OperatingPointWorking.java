@@ -7,7 +7,6 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.units.Kind;
 
@@ -111,7 +110,7 @@ public final class OperatingPointWorking {
     private void addWished(String symbol) {
         Working mass = wished.get();
         if (mass.steps().isEmpty()) {
-            lines.input(symbol, "unitFlow", point.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "check of the flow");
+            lines.input(symbol, "unitFlow", Kind.FLOW.amount(point.flowM3PerS()), "check of the flow");
             return;
         }
         lines.include(mass, "_w");

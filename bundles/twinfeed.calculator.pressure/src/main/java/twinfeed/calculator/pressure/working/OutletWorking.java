@@ -11,6 +11,7 @@ import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.TestOrigin;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 
 /** Writes down the loss over the square of the flow of an outlet, {@code R} in bar/(L/min)², by how it is known. */
 public final class OutletWorking {
@@ -29,15 +30,13 @@ public final class OutletWorking {
                 .input(
                         "p_m",
                         datum.meaning(),
-                        datum.pressurePa() / FeedUnits.BAR,
-                        "bar",
+                        Kind.PRESSURE.amount(datum.pressurePa()),
                         "maker's instructions",
                         Origin.heater(heater, datum.pressure()))
                 .input(
                         "Q_m",
                         "dataFlow",
-                        datum.flowM3PerS() * FeedUnits.L_PER_MIN,
-                        "L/min",
+                        Kind.FLOW.amount(datum.flowM3PerS()),
                         "maker's instructions",
                         Origin.heater(heater, datum.flow()))
                 .step("R", "resistance", "p_m / Q_m^2", SQUARE, "")
@@ -66,8 +65,8 @@ public final class OutletWorking {
 
     /** From the flow that a tap gives when it is open alone, in the house as surveyed. */
     static Working ofTap(TapFit fit, TestOrigin test) {
-        WorkingLines lines = new WorkingLines()
-                .input("Q", "tapAlone", fit.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "", fit.flowOrigin());
+        WorkingLines lines =
+                new WorkingLines().input("Q", "tapAlone", Kind.FLOW.amount(fit.flowM3PerS()), "", fit.flowOrigin());
         FeedWorking.addWater(lines, test.temperatureC(), test.temperatureOrigin());
         FeedWorking.addTest(lines, fit.feed());
         FeedWorking.addSupply(lines, "Q", "");

@@ -2,10 +2,10 @@
 package twinfeed.calculator.pressure.working;
 
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.survey.TapFit;
 import twinfeed.calculator.pressure.survey.TestOrigin;
+import twinfeed.units.Kind;
 
 /** Writes down the flow of a tap that is open alone: as it was read, or what its outlet gives in a house that work has changed. */
 public final class TapAloneWorking {
@@ -23,7 +23,7 @@ public final class TapAloneWorking {
         boolean read = fit != null && isAsRead(tap, fit);
         if (fit == null || test == null || read) {
             String origin = fit == null || !read ? "" : fit.flowOrigin();
-            lines.input(symbol, MEANING, tap.flowM3PerS() * FeedUnits.L_PER_MIN, "L/min", "", origin);
+            lines.input(symbol, MEANING, Kind.FLOW.amount(tap.flowM3PerS()), "", origin);
             return;
         }
         WorkingLines alone = new WorkingLines();

@@ -8,6 +8,7 @@ import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.units.Kind;
 import twinfeed.units.Quantity;
 
 /** Writes down the data of a unit from which checks go on. */
@@ -101,13 +102,13 @@ public final class UnitLines {
     /** A pressure of the maker's instructions, bar. */
     public static void addPressure(
             WorkingLines lines, String symbol, String meaning, double pressurePa, Heater heater, String datum) {
-        lines.input(symbol, meaning, pressurePa / FeedUnits.BAR, "bar", MAKER, Origin.heater(heater, datum));
+        lines.input(symbol, meaning, Kind.PRESSURE.amount(pressurePa), MAKER, Origin.heater(heater, datum));
     }
 
     /** A flow of the maker's instructions, L/min. */
     public static void addFlow(
             WorkingLines lines, String symbol, String meaning, double flowM3PerS, Heater heater, String datum) {
-        lines.input(symbol, meaning, flowM3PerS * FeedUnits.L_PER_MIN, "L/min", MAKER, Origin.heater(heater, datum));
+        lines.input(symbol, meaning, Kind.FLOW.amount(flowM3PerS), MAKER, Origin.heater(heater, datum));
     }
 
     /** The pressure at which the switch opens, {@code p_b}: without a figure of its own that at which it closes. */

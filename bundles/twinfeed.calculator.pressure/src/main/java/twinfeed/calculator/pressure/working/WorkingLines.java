@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.working;
 import java.util.HashSet;
 import java.util.Set;
 import twinfeed.calculator.Working;
+import twinfeed.units.Amount;
 
 /** The lines of a working under way. What stands there already is not written twice, so that its parts can share lines. */
 public final class WorkingLines {
@@ -24,6 +25,16 @@ public final class WorkingLines {
             builder.input(symbol, meaning, value, unit, source, origin);
         }
         return this;
+    }
+
+    /** A quantity put in, in the unit of the amount. */
+    public WorkingLines input(String symbol, String meaning, Amount value, String source) {
+        return input(symbol, meaning, value, source, "");
+    }
+
+    /** The same where its origin is known. */
+    public WorkingLines input(String symbol, String meaning, Amount value, String source, String origin) {
+        return input(symbol, meaning, value.doubleValue(), value.unit().symbol(), source, origin);
     }
 
     /** Takes over the lines of a part, with an ending, see {@link Working.Builder#include}. */
