@@ -2,34 +2,27 @@
 package twinfeed.units;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
+import java.math.MathContext;
 import java.util.List;
-import javax.measure.UnitConverter;
-import org.jspecify.annotations.Nullable;
-import tech.units.indriya.function.AddConverter;
-import tech.units.indriya.function.MultiplyConverter;
 
 /**
  * One unit of one kind: its symbol, its other spellings, and the way to SI, {@code si = (x + offset) dividend/divisor}.
  *
  * <p>The factor is kept as a fraction and the number as the decimals that were typed, so that 15 L/min becomes the
- * double nearest to 2.5e-4 m3/s and not the product of two rounded doubles. The library's converters do the
- * arithmetic; they are made when the unit is first used, and not at all for a unit that is the SI unit itself, because
- * the library's start costs more than everything else in this package.
+ * double nearest to 2.5e-4 m3/s and not the product of two rounded doubles.
  */
 final class TradeUnit {
     private final String symbol;
     private final List<String> aliases;
-    private final String dividend;
-    private final String divisor;
-    private final String offset;
-    private volatile @Nullable Conversion conversion;
+    private final BigDecimal dividend;
+    private final BigDecimal divisor;
+    private final BigDecimal offset;
 
     private TradeUnit(String symbol, String dividend, String divisor, String offset, String... aliases) {
         this.symbol = symbol;
-        this.dividend = dividend;
-        this.divisor = divisor;
-        this.offset = offset;
+        this.dividend = new BigDecimal(dividend);
+        this.divisor = new BigDecimal(divisor);
+        this.offset = new BigDecimal(offset);
         this.aliases = List.of(aliases);
     }
 
@@ -57,12 +50,24 @@ final class TradeUnit {
     }
 
     double toSi(BigDecimal magnitude) {
-        return isSi() ? magnitude.doubleValue() : conversion().toSi(magnitude).doubleValue();
+        return isSi()
+                ? magnitude.doubleValue()
+                : magnitude
+                        .add(offset)
+                        .multiply(dividend)
+                        .divide(divisor, MathContext.DECIMAL128)
+                        .doubleValue();
     }
 
     /** The magnitude in this unit of a finite value in SI, taken as the shortest decimal that denotes it. */
     double fromSi(double si) {
-        return isSi() ? si : conversion().fromSi(BigDecimal.valueOf(si)).doubleValue();
+        return isSi()
+                ? si
+                : BigDecimal.valueOf(si)
+                        .multiply(divisor)
+                        .divide(dividend, MathContext.DECIMAL128)
+                        .subtract(offset)
+                        .doubleValue();
     }
 
     /**
@@ -72,20 +77,20 @@ final class TradeUnit {
      * @throws IllegalArgumentException if its zero is not that of the SI unit
      */
     DisplayUnit shown(Kind kind, String written) {
-        if (!offset.equals("0")) {
+        if (offset.signum() != 0) {
             throw new IllegalArgumentException(symbol + " differs from its SI unit in its zero, not by a factor alone");
         }
-        return new DisplayUnit(kind, written, Double.parseDouble(divisor), Double.parseDouble(dividend));
+        return new DisplayUnit(kind, written, divisor.doubleValue(), dividend.doubleValue());
     }
 
     /** How many of the SI unit make one of this unit. */
     double siInOne() {
-        return Double.parseDouble(dividend) / Double.parseDouble(divisor);
+        return dividend.doubleValue() / divisor.doubleValue();
     }
 
     /** How many of this unit make one of the SI unit. */
     double inOneSi() {
-        return Double.parseDouble(divisor) / Double.parseDouble(dividend);
+        return divisor.doubleValue() / dividend.doubleValue();
     }
 
     /**
@@ -95,50 +100,19 @@ final class TradeUnit {
      * @param over what a divisor is written after
      */
     String factor(String times, String over) {
-        if (!offset.equals("0")) {
+        if (offset.signum() != 0) {
             throw new IllegalStateException(symbol + " differs from its SI unit in its zero, not by a factor alone");
         }
-        String multiplied = divisor.equals("1") ? "" : times + divisor;
-        return dividend.equals("1") ? multiplied : multiplied + over + dividend;
+        String multiplied = divisor.equals(BigDecimal.ONE) ? "" : times + divisor;
+        return dividend.equals(BigDecimal.ONE) ? multiplied : multiplied + over + dividend;
     }
 
     boolean isSi() {
-        return dividend.equals(divisor) && offset.equals("0");
+        return dividend.equals(divisor) && offset.signum() == 0;
     }
 
     /** Whether both units turn every number into the same SI value. */
     boolean convertsLike(TradeUnit other) {
         return dividend.equals(other.dividend) && divisor.equals(other.divisor) && offset.equals(other.offset);
-    }
-
-    private Conversion conversion() {
-        Conversion known = conversion;
-        if (known == null) {
-            known = Conversion.of(dividend, divisor, offset);
-            conversion = known;
-        }
-        return known;
-    }
-
-    /**
-     * The library's converters one after the other; concatenating them would start its machinery for simplifying
-     * converters, which costs as much again as the converters.
-     */
-    private record Conversion(@Nullable UnitConverter shift, UnitConverter scale) {
-
-        static Conversion of(String dividend, String divisor, String offset) {
-            UnitConverter shift = offset.equals("0") ? null : new AddConverter(new BigDecimal(offset));
-            return new Conversion(
-                    shift, MultiplyConverter.ofRational(new BigInteger(dividend), new BigInteger(divisor)));
-        }
-
-        Number toSi(Number magnitude) {
-            return scale.convert(shift == null ? magnitude : shift.convert(magnitude));
-        }
-
-        Number fromSi(Number si) {
-            Number scaled = scale.inverse().convert(si);
-            return shift == null ? scaled : shift.inverse().convert(scaled);
-        }
     }
 }

@@ -19,7 +19,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
     private static final Set<String> BASE = Set.of("twinfeed.calculator", "twinfeed.model", "twinfeed.units");
 
     static final List<Layer> TABLE = List.of(
-            new Layer("twinfeed.units", 20, Set.of(), List.of("tech.units.indriya", "javax.measure")),
+            new Layer("twinfeed.units", 20, Set.of(), List.of()),
             new Layer("twinfeed.model", 60, Set.of("twinfeed.units"), with(EMF, "org.apache.commons.csv")),
             new Layer("twinfeed.engineering", 30, Set.of(), List.of("org.hipparchus")),
             new Layer(
