@@ -89,12 +89,7 @@ final class AssessmentJson {
         json.writeArrayFieldStart("working");
         for (Step step : steps) {
             json.writeStartObject();
-            json.writeStringField("symbol", step.getSymbol());
-            json.writeStringField("meaning", step.getMeaning());
-            json.writeNumberField("value", step.getValue());
-            JsonFields.text(json, "unit", step.getUnit());
-            JsonFields.text(json, "expression", step.getExpression());
-            JsonFields.text(json, "source", step.getSource());
+            JsonFields.step(json, step);
             JsonFields.text(json, "origin", step.getOrigin());
             json.writeEndObject();
         }

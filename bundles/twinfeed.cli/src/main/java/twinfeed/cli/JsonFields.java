@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.assessment.Step;
 
 /** Members that are left out where there is nothing to say. */
 final class JsonFields {
@@ -15,6 +16,16 @@ final class JsonFields {
         if (value != null && !value.isEmpty()) {
             json.writeStringField(name, value);
         }
+    }
+
+    /** A line of a working; the object begins and ends elsewhere. */
+    static void step(JsonGenerator json, Step step) throws IOException {
+        json.writeStringField("symbol", step.getSymbol());
+        json.writeStringField("meaning", step.getMeaning());
+        json.writeNumberField("value", step.getValue());
+        text(json, "unit", step.getUnit());
+        text(json, "expression", step.getExpression());
+        text(json, "source", step.getSource());
     }
 
     static void number(JsonGenerator json, String name, @Nullable Double value) throws IOException {

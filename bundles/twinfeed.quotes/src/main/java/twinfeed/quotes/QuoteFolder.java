@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -15,13 +14,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.LockedFile;
-import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
-import twinfeed.model.survey.Survey;
 
 /**
  * The issued quotes of an office: {@code quotes/NUMBER-rREVISION.quote}, read-only, each with {@code .quote.sha256} and, once it is
@@ -52,36 +48,24 @@ public final class QuoteFolder {
      *
      * <p>Its photographs are kept, and the room for its files is taken, before the number is.
      *
-     * @param pictures the files of its photographs by the name that the survey has for them
      * @throws LifeException if it is no draft or offers nothing; no number is taken then
      * @throws IOException if the folder cannot be written; no number is taken, and no file is there, then
      */
-    public OpenedQuote issue(
-            Quote draft,
-            Survey survey,
-            Assessment assessment,
-            PriceBook book,
-            String program,
-            Map<String, Path> pictures)
-            throws IOException {
-        int year = draft.getDate().getYear();
-        Quote first = QuoteLife.issue(draft, new QuoteNumber(year, 1));
-        SortedMap<String, String> kept = photos.keep(pictures);
-        FrozenQuote provisional =
-                FrozenQuote.of(first, survey, assessment, book, program).with(kept);
+    public OpenedQuote issue(QuoteDraft draft) throws IOException {
+        int year = draft.quote().getDate().getYear();
+        Quote first = QuoteLife.issue(draft.quote(), new QuoteNumber(year, 1));
+        SortedMap<String, String> kept = photos.keep(draft.pictures());
+        FrozenQuote provisional = draft.frozen(first, kept);
         try (QuoteFiles files = QuoteFiles.reserve(quotes, provisional.bytes().length)) {
             QuoteNumber number = numbers.take(year);
-            while (Files.exists(file(QuoteLife.issue(draft, number)))) {
+            while (Files.exists(file(QuoteLife.issue(draft.quote(), number)))) {
                 // Quotes were copied here without their numbers: those numbers are taken all the same.
                 number = numbers.take(year);
             }
-            Quote issued = QuoteLife.issue(draft, number);
+            Quote issued = QuoteLife.issue(draft.quote(), number);
             Path file = file(issued);
             try {
-                files.place(
-                        file,
-                        FrozenQuote.of(issued, survey, assessment, book, program)
-                                .with(kept));
+                files.place(file, draft.frozen(issued, kept));
             } finally {
                 if (!Files.exists(file)) {
                     numbers.giveBack(number);
@@ -95,35 +79,25 @@ public final class QuoteFolder {
      * Issues a draft as the next revision of a quote, which is superseded unless it was declined or has lapsed.
      *
      * @param previous file of the latest revision
-     * @param pictures the files of its photographs by the name that the survey has for them
      * @throws LifeException if that one was accepted, is not the latest or was changed since it was issued, or the draft is none
      * @throws IOException if the folder cannot be read or written
      */
-    public OpenedQuote revise(
-            Path previous,
-            Quote draft,
-            Survey survey,
-            Assessment assessment,
-            PriceBook book,
-            String program,
-            Map<String, Path> pictures)
-            throws IOException {
+    public OpenedQuote revise(Path previous, QuoteDraft draft) throws IOException {
         OpenedQuote before = open(previous);
         if (before.verification() == Verification.CHANGED) {
             throw new LifeException("changedFile", previous.getFileName());
         }
-        Quote revision = QuoteLife.nextRevision(draft, before.current());
+        Quote revision = QuoteLife.nextRevision(draft.quote(), before.current());
         Quote issued =
                 QuoteLife.issue(revision, QuoteNumber.parse(before.current().getNumber()));
         if (Files.exists(file(issued))) {
             throw new LifeException(
                     "notLatest", previous.getFileName(), file(issued).getFileName());
         }
-        FrozenQuote frozen =
-                FrozenQuote.of(issued, survey, assessment, book, program).with(photos.keep(pictures));
+        FrozenQuote frozen = draft.frozen(issued, photos.keep(draft.pictures()));
         try (QuoteFiles files = QuoteFiles.reserve(quotes, frozen.bytes().length)) {
             // Claimed first: an acceptance that comes in between is then refused, and not overtaken.
-            LocalDate day = draft.getDate();
+            LocalDate day = draft.quote().getDate();
             if (before.current().getState() == QuoteState.ISSUED) {
                 boolean over = QuoteLife.stateOn(before.current(), day) == QuoteState.LAPSED;
                 decide(previous, quote -> over ? QuoteLife.lapse(quote, day) : QuoteLife.supersede(quote, day));

@@ -27,10 +27,10 @@ record Issued(Quote draft, Survey survey, Assessment assessment, PriceBook book)
     }
 
     OpenedQuote in(QuoteFolder folder) throws java.io.IOException {
-        return folder.issue(draft, survey, assessment, book, "0.1.0", java.util.Map.of());
+        return folder.issue(new QuoteDraft(draft, survey, assessment, book, "0.1.0", java.util.Map.of()));
     }
 
     OpenedQuote revising(QuoteFolder folder, java.nio.file.Path previous) throws java.io.IOException {
-        return folder.revise(previous, draft, survey, assessment, book, "0.1.0", java.util.Map.of());
+        return folder.revise(previous, new QuoteDraft(draft, survey, assessment, book, "0.1.0", java.util.Map.of()));
     }
 }

@@ -391,12 +391,8 @@ class QuoteFolderTest {
         Issued again = Issued.today();
         folder.revise(
                 issued.file(),
-                again.draft(),
-                again.survey(),
-                again.assessment(),
-                again.book(),
-                "test",
-                java.util.Map.of());
+                new QuoteDraft(
+                        again.draft(), again.survey(), again.assessment(), again.book(), "test", java.util.Map.of()));
         assertEquals("notLatest", refused(() -> folder.correct(issued.file(), DAY.plusDays(1), "why")));
         assertEquals(
                 QuoteState.DECLINED, QuoteFolder.open(issued.file()).current().getState());

@@ -24,6 +24,7 @@ import twinfeed.quotes.FolderVerification;
 import twinfeed.quotes.LifeException;
 import twinfeed.quotes.OpenedQuote;
 import twinfeed.quotes.QuoteComparison;
+import twinfeed.quotes.QuoteDraft;
 import twinfeed.quotes.QuoteFolder;
 import twinfeed.quotes.QuotePhotos;
 import twinfeed.quotes.Verification;
@@ -59,14 +60,7 @@ public final class IssuedQuotes {
      */
     public static IssuedQuote issue(AssessedJob judged, Quote draft, PriceBook book, Path office) {
         check(judged, draft, book);
-        return issued(written(office, () -> new QuoteFolder(office)
-                .issue(
-                        draft,
-                        judged.opened().job().getSurvey(),
-                        judged.record(),
-                        book,
-                        TwinfeedService.VERSION,
-                        pictures(judged))));
+        return issued(written(office, () -> new QuoteFolder(office).issue(complete(judged, draft, book))));
     }
 
     /**
@@ -79,19 +73,13 @@ public final class IssuedQuotes {
      */
     public static IssuedQuote revise(AssessedJob judged, Quote draft, PriceBook book, Path previous) {
         check(judged, draft, book);
-        return issued(written(previous, () -> folder(previous)
-                .revise(
-                        previous,
-                        draft,
-                        judged.opened().job().getSurvey(),
-                        judged.record(),
-                        book,
-                        TwinfeedService.VERSION,
-                        pictures(judged))));
+        return issued(written(previous, () -> folder(previous).revise(previous, complete(judged, draft, book))));
     }
 
-    private static Map<String, Path> pictures(AssessedJob judged) {
-        return new JobPhotos(judged.opened().file()).of(judged.opened().job().getSurvey());
+    private static QuoteDraft complete(AssessedJob judged, Quote draft, PriceBook book) {
+        Survey survey = judged.opened().job().getSurvey();
+        Map<String, Path> pictures = new JobPhotos(judged.opened().file()).of(survey);
+        return new QuoteDraft(draft, survey, judged.record(), book, TwinfeedService.VERSION, pictures);
     }
 
     private static void check(AssessedJob judged, Quote draft, PriceBook book) {

@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.WayPosition;
 
 /**
@@ -50,29 +51,11 @@ public record FeedData(
      * @param metalServices false: nothing of metal enters the house, so that there is nothing to bond
      */
     public record Present(
-            @Nullable Boolean earthingConductor, @Nullable Boolean bonding, @Nullable Boolean metalServices) {
-        static final Present UNKNOWN = new Present(null, null, null);
-    }
+            @Nullable Boolean earthingConductor, @Nullable Boolean bonding, @Nullable Boolean metalServices) {}
 
-    public static FeedData of(@Nullable ElectricalFeed feed) {
-        if (feed == null) {
-            return new FeedData(
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    Present.UNKNOWN,
-                    null);
-        }
+    /** Of a feed as it was recorded; of one that was not, every reading is absent. */
+    public static FeedData of(@Nullable ElectricalFeed recorded) {
+        ElectricalFeed feed = recorded == null ? SurveyFactory.eINSTANCE.createElectricalFeed() : recorded;
         return new FeedData(
                 feed.isSetEarthing() ? feed.getEarthing() : null,
                 SiValues.of(feed.getSupplyVoltage()),

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.formula;
 
-import java.util.Locale;
+import twinfeed.calculator.Answer;
 import twinfeed.calculator.Parameter;
+import twinfeed.calculator.Working;
+import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /** What the formulas share. */
 final class FormulaTerms {
@@ -15,12 +18,11 @@ final class FormulaTerms {
 
     private FormulaTerms() {}
 
-    /** The engineering's name of a trouble as a key: {@code SUPPLY_TOO_WEAK} is {@code supplyTooWeak}. */
-    static String key(FailureReason trouble) {
-        StringBuilder key = new StringBuilder();
-        for (String word : trouble.name().toLowerCase(Locale.ROOT).split("_")) {
-            key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
-        }
-        return key.toString();
+    /** Why a supply test tells nothing of the supply. */
+    static Answer refused(SupplyTest test) {
+        FailureReason reason = test == SupplyTest.FLOW_NOT_POSITIVE
+                ? FailureReason.FLOW_NOT_POSITIVE
+                : FailureReason.RUNNING_NOT_BELOW_STATIC;
+        return Answer.none(Texts.key(reason), Working.none());
     }
 }

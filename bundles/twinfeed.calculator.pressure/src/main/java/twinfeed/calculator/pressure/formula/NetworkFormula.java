@@ -29,6 +29,7 @@ import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /**
  * A supply, a common pipe to a tee, a branch to a shower and one to a tap: the flow of the shower with the tap shut or open.
@@ -78,12 +79,7 @@ final class NetworkFormula {
         if (given.has("running")) {
             SupplyTest test = SupplyTest.of(given.si("static"), given.si("running"), given.si("flow"));
             if (!test.isAccepted()) {
-                return Answer.none(
-                        FormulaTerms.key(
-                                test == SupplyTest.FLOW_NOT_POSITIVE
-                                        ? FailureReason.FLOW_NOT_POSITIVE
-                                        : FailureReason.RUNNING_NOT_BELOW_STATIC),
-                        Working.none());
+                return FormulaTerms.refused(test);
             }
         }
         for (String pipe : List.of("common", "shower", "tap")) {
@@ -142,7 +138,7 @@ final class NetworkFormula {
                 Network.of(pumped(given), List.of(pipe(given, "common")), List.of(pipe(given, "shower")), open, fluid);
         NetworkState state = network.atOutlet(shower, 0);
         if (state.unitFlowM3PerS() <= 0) {
-            return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(Texts.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
         }
         return answer(given, state, fluid);
     }

@@ -16,6 +16,7 @@ import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Fluid;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /**
  * The curve of a supply through its two-point test: the pressure at a flow, or the flow at a pressure. Without a running test
@@ -88,12 +89,7 @@ final class SupplyFormula {
         double staticPa = given.si("static");
         SupplyTest test = SupplyTest.of(staticPa, given.si("running"), given.si("flow"));
         if (!test.isAccepted()) {
-            return Answer.none(
-                    FormulaTerms.key(
-                            test == SupplyTest.FLOW_NOT_POSITIVE
-                                    ? FailureReason.FLOW_NOT_POSITIVE
-                                    : FailureReason.RUNNING_NOT_BELOW_STATIC),
-                    Working.none());
+            return FormulaTerms.refused(test);
         }
         SupplyCurve curve = new SupplyCurve(staticPa, given.si("running"), given.si("flow"));
         Answer answer = given.has("at") ? pressureAt(curve, given) : flowAt(curve, given);
@@ -109,7 +105,7 @@ final class SupplyFormula {
         double exponent = given.si("exponent", ownExponent);
         double pressurePa = curve.pressureAt(flow, exponent) - risePa(given);
         if (pressurePa < 0) {
-            return Answer.none(FormulaTerms.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
+            return Answer.none(Texts.key(FailureReason.SUPPLY_TOO_WEAK), Working.none());
         }
         WorkingLines lines = new WorkingLines().input("Q", "pipeFlow", Kind.FLOW.amount(flow), "");
         FeedWorking.addTest(lines, curve);
@@ -129,7 +125,7 @@ final class SupplyFormula {
         double exponent = given.si("exponent", ownExponent);
         Solution flow = curve.flowAt(atGaugePa, exponent);
         if (!flow.isPresent()) {
-            return Answer.none(FormulaTerms.key(flow.trouble()), Working.none());
+            return Answer.none(Texts.key(flow.trouble()), Working.none());
         }
         WorkingLines lines = new WorkingLines();
         FeedWorking.addTest(lines, curve);

@@ -21,6 +21,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.Scald;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /** Functions for a quick question about a unit: its switch, and its outlet while a tap opens. */
 final class UnitFormulas {
@@ -110,7 +111,7 @@ final class UnitFormulas {
         Solution before = Heat.massFlowForOutlet(powerW, intakeC, given.si("outlet"))
                 .map(mass -> Heat.volumeFlowAtInlet(mass, intakeC));
         if (!before.isPresent()) {
-            return Answer.none(FormulaTerms.key(before.trouble()), Working.none());
+            return Answer.none(Texts.key(before.trouble()), Working.none());
         }
         double after = Throttle.flowAtRatio(before.value(), given.si("ratio"));
         Solution breakFlow = given.has("break-flow")
@@ -118,7 +119,7 @@ final class UnitFormulas {
                 : Solution.none(FailureReason.HELD_BY_HEIGHT);
         TapOpening opening = Throttle.whileTapOpens(powerW, intakeC, before.value(), after, breakFlow);
         if (!opening.hottestOutlet().isPresent()) {
-            return Answer.none(FormulaTerms.key(opening.hottestOutlet().trouble()), Working.none());
+            return Answer.none(Texts.key(opening.hottestOutlet().trouble()), Working.none());
         }
         Answer answer = Answer.of(
                 tapWorking(given, before.value(), opening),
