@@ -38,7 +38,15 @@ public final class FlowCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FlowCalculator.class)
             .gives(SharedQuantity.WISHED_FLOW)
             .takes(SharedQuantity.DELIVERED_POWER)
-            .reads("survey.water", "survey.unit", "survey.customer", "survey.wishedOutlet", "survey.winterIntake", "survey.climate", "survey.annualMeanAir", "survey.monthlyAirSpread")
+            .reads(
+                    "survey.water",
+                    "survey.unit",
+                    "survey.customer",
+                    "survey.wishedOutlet",
+                    "survey.winterIntake",
+                    "survey.climate",
+                    "survey.annualMeanAir",
+                    "survey.monthlyAirSpread")
             .supply(Supply.WATER)
             .checks(FlowChecks.ALL)
             .parameters(LEAST, FLAG, STRONG)

@@ -193,7 +193,8 @@ public final class Runner {
             @Nullable Containment contained) {
         RuleSet rules = rules(survey);
         Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
-        return new Preparation(new Preparation.House(surveyed, survey, readings), rules, grid, assumptions, contained, this);
+        return new Preparation(
+                new Preparation.House(surveyed, survey, readings), rules, grid, assumptions, contained, this);
     }
 
     /** The file that a calculator came in; empty where that is not known. */

@@ -20,11 +20,11 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.units.Kind;
 import twinfeed.units.Temperature;
 import twinfeed.units.Voltage;
 
@@ -44,11 +44,12 @@ class RejudgingTest {
 
     /** Gives the wished temperature to the second, which adds 1; the third reports the winter intake. */
     private Rejudging rejudging() {
-        Calculator giver = counted("giver", "survey.wishedOutlet", null, SharedQuantity.DESIGN_CURRENT, each ->
-                wished(each));
+        Calculator giver =
+                counted("giver", "survey.wishedOutlet", null, SharedQuantity.DESIGN_CURRENT, each -> wished(each));
         Calculator taker = counted("taker", "survey.customer", SharedQuantity.DESIGN_CURRENT, null, each -> 1);
-        Calculator winter = counted("winter", "survey.winterIntake", null, null, each ->
-                Objects.requireNonNull(each.getWinterIntake()).si());
+        Calculator winter = counted(
+                "winter", "survey.winterIntake", null, null, each -> Objects.requireNonNull(each.getWinterIntake())
+                        .si());
         Runner runner = new Runner(List.of(giver, taker, winter), (mean, spread, month, southern) -> mean);
         Candidate candidate = new Candidate(CatalogueFactory.eINSTANCE.createHeater(), false);
         Rejudging rejudging = runner.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey));
@@ -66,7 +67,7 @@ class RejudgingTest {
             @Nullable SharedQuantity takes,
             @Nullable SharedQuantity gives,
             ToDoubleFunction<Survey> value) {
-        Check check = Check.report(id + ".value", "");
+        Check check = Check.report(id + ".value", Kind.RATIO);
         return new Calculator() {
             @Override
             public CalculatorDescriptor statement() {
@@ -108,7 +109,8 @@ class RejudgingTest {
     @Test
     void onlyACalculatorThatReadsWhatMovedIsRunAgain() {
         Rejudging rejudging = rejudging();
-        assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.customer.vulnerable"))));
+        assertEquals(
+                List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.customer.vulnerable"))));
         assertEquals(List.of("taker"), ran);
     }
 
@@ -145,7 +147,8 @@ class RejudgingTest {
 
     @Test
     void aBeginningOfAPathEndsAtAName() {
-        CalculatorDescriptor reader = counted("reader", "survey.unit.age", null, null, each -> 0).statement();
+        CalculatorDescriptor reader =
+                counted("reader", "survey.unit.age", null, null, each -> 0).statement();
         assertTrue(reader.reads("survey.unit.age"));
         assertTrue(reader.reads("survey.unit.age[one].value"));
         assertFalse(reader.reads("survey.unit.agent"));

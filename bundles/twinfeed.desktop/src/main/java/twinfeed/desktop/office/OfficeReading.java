@@ -78,10 +78,10 @@ public final class OfficeReading {
     private int needed(Path file) {
         try {
             OpenedJob opened = desk.service().open(file, null);
-            return (int) desk.service().glance(opened, desk.locale()).assessed().options().stream()
-                    .flatMap(option -> option.findings().stream())
-                    .filter(finding -> finding.outcome() == Outcome.CANNOT_TELL)
-                    .flatMap(finding -> finding.missing().stream())
+            return (int) desk.service().glance(opened, desk.locale()).record().getOptions().stream()
+                    .flatMap(option -> option.getFindings().stream())
+                    .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
+                    .flatMap(finding -> finding.getMissingPaths().stream())
                     .distinct()
                     .count();
         } catch (RuntimeException | LinkageError refused) {
