@@ -58,12 +58,30 @@ public final class Fixtures {
 
     public static Survey survey(String flow, String loop) {
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        survey.setElectricity(SurveyFactory.eINSTANCE.createElectricalFeed());
         survey.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
         survey.getWater().setTest(SurveyFactory.eINSTANCE.createWaterTest());
         survey.getWater().getTest().setFlow(Flow.valueOf(flow));
         survey.getWater().getTest().setStaticPressure(Pressure.valueOf("3 bar ± 0 bar"));
-        survey.setElectricity(SurveyFactory.eINSTANCE.createElectricalFeed());
         survey.getElectricity().setExternalLoop(Resistance.valueOf(loop));
         return survey;
+    }
+
+    /** The value of a finding in the unit in which its check is printed. */
+    public static double value(Finding finding) {
+        return figures(finding).value();
+    }
+
+    /** Its limit in the same unit. */
+    public static double limit(Finding finding) {
+        return figures(finding).limit();
+    }
+
+    private static Finding.Figures figures(Finding finding) {
+        Finding.Figures figures = finding.printed();
+        if (figures == null) {
+            throw new AssertionError(finding.check().key() + " has no figures: " + finding.outcome());
+        }
+        return figures;
     }
 }

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.diagnosis;
 
-import java.util.List;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.inference.Evidence;
 import twinfeed.diagnosis.inference.SupplyState;
 import twinfeed.diagnosis.isolation.IsolationRecord;
-import twinfeed.model.catalogue.CatalogueFactory;
-import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ElementReading;
 import twinfeed.model.survey.FaultAnswer;
@@ -16,12 +14,9 @@ import twinfeed.model.survey.IsolationTick;
 import twinfeed.model.survey.PresentUnit;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
-import twinfeed.model.survey.Symptom;
 import twinfeed.units.Flow;
-import twinfeed.units.Power;
 import twinfeed.units.Pressure;
 import twinfeed.units.Resistance;
-import twinfeed.units.Voltage;
 
 /** Invented surveys of a faulty unit, and a heater. */
 public final class SampleVisits {
@@ -30,18 +25,9 @@ public final class SampleVisits {
     private SampleVisits() {}
 
     public static Heater heater() {
-        Heater heater = CatalogueFactory.eINSTANCE.createHeater();
-        heater.setId("sample");
-        heater.setTitle("Heater of the test");
-        heater.setPower(Power.valueOf("8.5 kW"));
-        heater.setVoltage(Voltage.valueOf("240 V"));
+        Heater heater = SampleHouse.heater("8.5 kW", "240 V", "4.5 kW", "4.0 kW");
         heater.setCoilResistance(Resistance.valueOf("3900 ohm ± 10 %"));
         heater.setMinimumRunningPressure(Pressure.valueOf("0.7 bar"));
-        for (String each : List.of("4.5 kW", "4.0 kW")) {
-            Element element = CatalogueFactory.eINSTANCE.createElement();
-            element.setPower(Power.valueOf(each));
-            heater.getElements().add(element);
-        }
         return heater;
     }
 
@@ -57,12 +43,7 @@ public final class SampleVisits {
     }
 
     public static void say(Survey survey, String key, FaultAnswer answer) {
-        Symptom symptom = MAKE.createSymptom();
-        symptom.setKey(key);
-        if (answer != null) {
-            symptom.setAnswer(answer);
-        }
-        survey.getSymptoms().add(symptom);
+        survey.getSymptoms().add(SampleHouse.symptom(key, answer));
     }
 
     public static FaultFinding record(Survey survey) {

@@ -3,7 +3,7 @@ package twinfeed.workbook;
 
 import java.time.LocalDate;
 import org.eclipse.emf.common.util.EList;
-import twinfeed.model.survey.CableSegment;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Customer;
@@ -11,21 +11,15 @@ import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.PipeSegment;
-import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.Symptom;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterTest;
-import twinfeed.units.Area;
 import twinfeed.units.Current;
-import twinfeed.units.Flow;
-import twinfeed.units.Length;
-import twinfeed.units.Pressure;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
-import twinfeed.units.Voltage;
 
 /** A survey of an invented dwelling. */
 final class SampleSurvey {
@@ -40,8 +34,7 @@ final class SampleSurvey {
         survey.setWishedOutlet(Temperature.valueOf("40 °C"));
         survey.setCustomer(customer());
         survey.setSite(site());
-        Symptom symptom = MAKE.createSymptom();
-        symptom.setKey("goesColdWhenTapOpens");
+        Symptom symptom = SampleHouse.symptom("goesColdWhenTapOpens", null);
         symptom.setNote("Goes cold when somebody fills the kettle");
         survey.getSymptoms().add(symptom);
         survey.setWater(water());
@@ -68,10 +61,7 @@ final class SampleSurvey {
 
     private static WaterFeed water() {
         WaterFeed water = MAKE.createWaterFeed();
-        WaterTest test = MAKE.createWaterTest();
-        test.setStaticPressure(Pressure.valueOf("3.2 bar ± 0.1 bar"));
-        test.setRunningPressure(Pressure.valueOf("1.8 bar ± 0.1 bar"));
-        test.setFlow(Flow.valueOf("9.5 L/min ± 5 %"));
+        WaterTest test = SampleHouse.waterTest("3.2 bar ± 0.1 bar", "1.8 bar ± 0.1 bar", "9.5 L/min ± 5 %");
         test.setAtPeak(false);
         water.setTest(test);
         EList<PipeSegment> segments = water.getSegments();
@@ -82,38 +72,21 @@ final class SampleSurvey {
     }
 
     private static PipeSegment pipe(String name, String size, String length) {
-        PipeSegment pipe = MAKE.createPipeSegment();
-        pipe.setName(name);
+        PipeSegment pipe = SampleHouse.pipe(name, PipeMaterial.COPPER, length);
         pipe.setSize(size);
-        pipe.setMaterial(PipeMaterial.COPPER);
-        pipe.setLength(Length.valueOf(length));
         return pipe;
     }
 
     private static ElectricalFeed electricity() {
-        ElectricalFeed feed = MAKE.createElectricalFeed();
+        ElectricalFeed feed = SampleHouse.feed("236 V ± 1 %");
         feed.setEarthing(Earthing.TN_CS);
-        feed.setSupplyVoltage(Voltage.valueOf("236 V ± 1 %"));
         feed.setServiceFuse(Current.valueOf("80 A"));
         feed.setExternalLoop(Resistance.valueOf("0.24 ohm"));
         Circuit circuit = MAKE.createCircuit();
-        ProtectiveDevice device = MAKE.createProtectiveDevice();
-        device.setKind("breaker-b");
-        device.setRating(Current.valueOf("40 A"));
-        circuit.setDevice(device);
-        circuit.getSegments().add(cable("hall", "9 m", "C", Confidence.SEEN));
-        circuit.getSegments().add(cable("loft", "6.5 m ± 0.5 m", "101", Confidence.ASSUMED));
+        circuit.setDevice(SampleHouse.device("breaker-b", "40 A"));
+        circuit.getSegments().add(SampleHouse.cable("hall", "6 mm2", "9 m", "C", Confidence.SEEN));
+        circuit.getSegments().add(SampleHouse.cable("loft", "6 mm2", "6.5 m ± 0.5 m", "101", Confidence.ASSUMED));
         feed.setCircuit(circuit);
         return feed;
-    }
-
-    private static CableSegment cable(String name, String length, String method, Confidence confidence) {
-        CableSegment cable = MAKE.createCableSegment();
-        cable.setName(name);
-        cable.setSize(Area.valueOf("6 mm2"));
-        cable.setLength(Length.valueOf(length));
-        cable.setMethod(method);
-        cable.setConfidence(confidence);
-        return cable;
     }
 }

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
@@ -114,6 +115,6 @@ class CircuitProperties {
     }
 
     private static double value(Survey survey, Heater heater, String key) {
-        return Surveys.value(Surveys.finding(survey, heater, key));
+        return Fixtures.value(Surveys.finding(survey, heater, key));
     }
 }

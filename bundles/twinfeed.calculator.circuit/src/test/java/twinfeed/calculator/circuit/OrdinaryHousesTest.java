@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static twinfeed.calculator.Fixtures.after;
+import static twinfeed.calculator.Fixtures.limit;
+import static twinfeed.calculator.Fixtures.value;
 import static twinfeed.calculator.Fixtures.works;
 import static twinfeed.calculator.circuit.Surveys.finding;
-import static twinfeed.calculator.circuit.Surveys.limit;
 import static twinfeed.calculator.circuit.Surveys.sentence;
-import static twinfeed.calculator.circuit.Surveys.value;
 
 import java.time.LocalDate;
 import java.util.List;

@@ -4,10 +4,10 @@ package twinfeed.calculator.circuit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static twinfeed.calculator.Fixtures.limit;
+import static twinfeed.calculator.Fixtures.value;
 import static twinfeed.calculator.circuit.Surveys.finding;
-import static twinfeed.calculator.circuit.Surveys.limit;
 import static twinfeed.calculator.circuit.Surveys.sentence;
-import static twinfeed.calculator.circuit.Surveys.value;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

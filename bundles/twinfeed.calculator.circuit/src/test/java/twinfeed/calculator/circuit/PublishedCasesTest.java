@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Answer;
 import twinfeed.calculator.ArgumentException;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Formula;
 import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.Step;
@@ -96,10 +97,10 @@ class PublishedCasesTest {
         Answer answer = answer("delivered", "power=9.5kW rated=240V supply=238V size=10mm2 method=C length=10.5m");
         Survey survey = Surveys.suitable();
         Finding check = Surveys.finding(survey, Surveys.heater("9.5 kW", "240 V"), "circuit.deliveredPower");
-        assertEquals(Surveys.value(check) * 1000, result(answer, "power").si(), 1e-6);
+        assertEquals(Fixtures.value(check) * 1000, result(answer, "power").si(), 1e-6);
         assertEquals(238, result(answer, "terminalVoltage").si(), 2);
         List<Step> steps = answer.working().steps();
-        assertEquals(Surveys.value(check), steps.get(steps.size() - 1).value(), 1e-9);
+        assertEquals(Fixtures.value(check), steps.get(steps.size() - 1).value(), 1e-9);
     }
 
     /** What cannot be used is refused with what would be right. */

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
@@ -27,11 +27,8 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Duration;
-import twinfeed.units.Length;
 import twinfeed.units.LetThrough;
-import twinfeed.units.Power;
 import twinfeed.units.Resistance;
-import twinfeed.units.Voltage;
 
 /** An invented house whose circuit suits a heater of 9.5 kW, and what the calculator says about it. */
 final class Surveys {
@@ -41,10 +38,8 @@ final class Surveys {
 
     /** A heater with every datum that the circuit's checks use. */
     static Heater heater(String power, String voltage) {
-        Heater heater = CatalogueFactory.eINSTANCE.createHeater();
+        Heater heater = SampleHouse.heater(power, voltage);
         heater.setId("h");
-        heater.setPower(Power.valueOf(power));
-        heater.setVoltage(Voltage.valueOf(voltage));
         heater.setElectronics(false);
         heater.setMaximumDevice(Current.valueOf("45 A"));
         heater.setMaximumConductor(Area.valueOf("16 mm2"));
@@ -64,8 +59,7 @@ final class Surveys {
     }
 
     private static ElectricalFeed feed() {
-        ElectricalFeed feed = SurveyFactory.eINSTANCE.createElectricalFeed();
-        feed.setSupplyVoltage(Voltage.valueOf("238 V"));
+        ElectricalFeed feed = SampleHouse.feed("238 V");
         feed.setEarthing(Earthing.TN_CS);
         feed.setServiceFuse(Current.valueOf("80 A"));
         feed.setExternalLoop(Resistance.valueOf("0.24 ohm"));
@@ -83,9 +77,7 @@ final class Surveys {
 
     private static Circuit circuit() {
         Circuit circuit = SurveyFactory.eINSTANCE.createCircuit();
-        ProtectiveDevice device = SurveyFactory.eINSTANCE.createProtectiveDevice();
-        device.setKind("breaker-b");
-        device.setRating(Current.valueOf("40 A"));
+        ProtectiveDevice device = SampleHouse.device("breaker-b", "40 A");
         device.setBreakingCapacity(Current.valueOf("6 kA"));
         device.setLetThrough(LetThrough.valueOf("54000 A²s"));
         circuit.setDevice(device);
@@ -119,13 +111,7 @@ final class Surveys {
     }
 
     static CableSegment segment(String name, String size, String length, String method) {
-        CableSegment segment = SurveyFactory.eINSTANCE.createCableSegment();
-        segment.setName(name);
-        segment.setSize(Area.valueOf(size));
-        segment.setLength(Length.valueOf(length));
-        segment.setMethod(method);
-        segment.setConfidence(Confidence.SEEN);
-        return segment;
+        return SampleHouse.cable(name, size, length, method, Confidence.SEEN);
     }
 
     static List<Finding> findings(Survey survey, Heater heater) {
@@ -145,21 +131,5 @@ final class Surveys {
 
     static String sentence(Finding finding) {
         return new FindingText(RUNNER, Locale.ENGLISH).sentence(finding);
-    }
-
-    static double value(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError(finding.check().key() + " has no figures: " + finding.outcome());
-        }
-        return figures.value();
-    }
-
-    static double limit(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError(finding.check().key() + " has no figures: " + finding.outcome());
-        }
-        return figures.limit();
     }
 }

@@ -16,6 +16,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.FindingText;
@@ -69,18 +70,10 @@ class DemandChecksTest {
                 .orElseThrow(() -> new AssertionError("no finding " + key));
     }
 
-    private static double value(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError(finding.check().key() + " has no figures");
-        }
-        return figures.value();
-    }
-
     @Test
     void theNewUnitStandsInPlaceOfThePresentOne() {
         Finding fuse = finding(Houses.house("100 A", "100 A"), "demand.serviceFuse");
-        assertEquals(DEMAND_A, value(fuse), 1e-9);
+        assertEquals(DEMAND_A, Fixtures.value(fuse), 1e-9);
         assertEquals(Outcome.FAILS, fuse.outcome());
     }
 
@@ -91,7 +84,7 @@ class DemandChecksTest {
         Finding fuse = finding(survey, "demand.serviceFuse");
         assertEquals(List.of("priority-unit"), works(fuse), "no larger fuse than 100 A in a house");
         Finding mended = finding(after(survey, fuse, "priority-unit"), "demand.serviceFuse");
-        assertEquals(DEMAND_A - 35, value(mended), 1e-9);
+        assertEquals(DEMAND_A - 35, Fixtures.value(mended), 1e-9);
         assertEquals(Outcome.PASSES, mended.outcome());
         Finding second = finding(survey, "demand.secondShower");
         assertEquals(DEMAND_A - 35, ((Number) second.arguments().get("single")).doubleValue(), 1e-9);
@@ -104,7 +97,7 @@ class DemandChecksTest {
         survey.getElectricity().getLoads().get(3).setCurrent(Current.valueOf("45 A"));
         Finding fuse = finding(survey, "demand.serviceFuse");
         Finding mended = finding(after(survey, fuse, "priority-unit"), "demand.serviceFuse");
-        assertEquals(21.6 + 44.8 + 3.96 + 45, value(mended), 1e-9);
+        assertEquals(21.6 + 44.8 + 3.96 + 45, Fixtures.value(mended), 1e-9);
     }
 
     @Test
@@ -113,7 +106,7 @@ class DemandChecksTest {
         survey.getElectricity().getLoads().remove(1);
         survey.getElectricity().getLoads().remove(1);
         Finding fuse = finding(survey, "demand.serviceFuse");
-        assertEquals(DEMAND_A - 44.8 - 3.96, value(fuse), 1e-9);
+        assertEquals(DEMAND_A - 44.8 - 3.96, Fixtures.value(fuse), 1e-9);
         assertEquals(List.of("priority-unit", "operator-fuse-100"), works(fuse));
         Remedy operator = fuse.remedies().get(1);
         assertTrue(operator.enquiry());
@@ -150,7 +143,7 @@ class DemandChecksTest {
         Load cooker = survey.getElectricity().getLoads().get(0);
         cooker.setCurrent(null);
         cooker.setPower(Power.valueOf("6.9 kW"));
-        assertEquals(DEMAND_A - 21.6 + 21, value(finding(survey, "demand.serviceFuse")), 1e-9);
+        assertEquals(DEMAND_A - 21.6 + 21, Fixtures.value(finding(survey, "demand.serviceFuse")), 1e-9);
     }
 
     @Test
@@ -158,7 +151,7 @@ class DemandChecksTest {
         Survey survey = Houses.house("100 A", "80 A");
         survey.getElectricity().getLoads().remove(3);
         Finding tooSmall = finding(survey, "demand.mainSwitch");
-        assertEquals(DEMAND_A - 35, value(tooSmall), 1e-9);
+        assertEquals(DEMAND_A - 35, Fixtures.value(tooSmall), 1e-9);
         assertEquals(Outcome.FAILS, tooSmall.outcome());
         assertEquals(List.of(), works(tooSmall), "a new switch of 100 A would not carry it either");
         survey.getElectricity().getLoads().remove(1);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
-import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;
@@ -9,18 +9,14 @@ import twinfeed.model.survey.LoadKind;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Current;
-import twinfeed.units.Power;
-import twinfeed.units.Voltage;
 
 /** Invented houses with their loads. */
 final class Houses {
     private Houses() {}
 
     static Heater heater() {
-        Heater heater = CatalogueFactory.eINSTANCE.createHeater();
+        Heater heater = SampleHouse.heater("9.5 kW", "240 V");
         heater.setId("h95");
-        heater.setPower(Power.valueOf("9.5 kW"));
-        heater.setVoltage(Voltage.valueOf("240 V"));
         return heater;
     }
 
@@ -32,22 +28,14 @@ final class Houses {
         feed.setServiceFuseConfirmed(true);
         feed.setMainSwitch(Current.valueOf(mainSwitch));
         survey.setElectricity(feed);
-        Load cooker = load("cooker", LoadKind.COOKER, "32 A");
+        Load cooker = SampleHouse.load("cooker", LoadKind.COOKER, "32 A");
         cooker.setSocket(true);
         feed.getLoads().add(cooker);
-        Load rings = load("ring", LoadKind.SOCKETS, "32 A");
+        Load rings = SampleHouse.load("ring", LoadKind.SOCKETS, "32 A");
         rings.setCount(2);
         feed.getLoads().add(rings);
-        feed.getLoads().add(load("lighting", LoadKind.LIGHTING, "6 A"));
-        feed.getLoads().add(load("upstairs shower", LoadKind.SHOWER, "35 A"));
+        feed.getLoads().add(SampleHouse.load("lighting", LoadKind.LIGHTING, "6 A"));
+        feed.getLoads().add(SampleHouse.load("upstairs shower", LoadKind.SHOWER, "35 A"));
         return survey;
-    }
-
-    static Load load(String name, LoadKind kind, String current) {
-        Load load = SurveyFactory.eINSTANCE.createLoad();
-        load.setName(name);
-        load.setKind(kind);
-        load.setCurrent(Current.valueOf(current));
-        return load;
     }
 }

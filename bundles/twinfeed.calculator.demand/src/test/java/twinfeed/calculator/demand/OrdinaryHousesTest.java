@@ -13,7 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.StandInCalculator;
 import twinfeed.calculator.engine.FindingText;
@@ -52,13 +54,13 @@ class OrdinaryHousesTest {
         feed.setServiceFuseConfirmed(false);
         feed.setMainSwitch(Current.valueOf("100 A"));
         survey.setElectricity(feed);
-        Load ring = Houses.load("ring", LoadKind.SOCKETS, "32 A");
+        Load ring = SampleHouse.load("ring", LoadKind.SOCKETS, "32 A");
         ring.setCount(rings);
         feed.getLoads().add(ring);
-        Load cooker = Houses.load("cooker", LoadKind.COOKER, "26.09 A");
+        Load cooker = SampleHouse.load("cooker", LoadKind.COOKER, "26.09 A");
         cooker.setSocket(true);
         feed.getLoads().add(cooker);
-        feed.getLoads().add(Houses.load("lighting", LoadKind.LIGHTING, "6 A"));
+        feed.getLoads().add(SampleHouse.load("lighting", LoadKind.LIGHTING, "6 A"));
         survey.setUnit(SurveyFactory.eINSTANCE.createPresentUnit());
         survey.getUnit().setHeater(heater("present", present));
         return survey;
@@ -78,14 +80,6 @@ class OrdinaryHousesTest {
                 .orElseThrow(() -> new AssertionError("no finding " + key));
     }
 
-    private static double value(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError("no figures");
-        }
-        return figures.value();
-    }
-
     /**
      * Shower whole, rings 32 A and 40 % of the second, cooker 10 A and 30 % of the rest and 5 A, lighting 66 % (table A1, memory): over
      * the fuse in all three houses, and no reason against a shower that draws what the old one drew.
@@ -99,7 +93,7 @@ class OrdinaryHousesTest {
         assertEquals("likeForLike", finding(survey, same, "demand.mainSwitch").variant());
         assertTrue(findings(survey, same).stream().noneMatch(Finding::rulesOut));
         Finding advice = finding(survey, same, "demand.asItIs");
-        assertEquals(demandA, value(advice), 0.1);
+        assertEquals(demandA, Fixtures.value(advice), 0.1);
         assertEquals(Outcome.FAILS, advice.outcome());
         assertFalse(advice.rulesOut());
         String words = new FindingText(RUNNER, Locale.ENGLISH).sentence(advice);
@@ -135,12 +129,12 @@ class OrdinaryHousesTest {
     @Test
     void addedLoadHasSeveralRemedies() {
         Survey survey = house("80 A", 1, "8.5 kW");
-        survey.getElectricity().getLoads().add(Houses.load("charge point", LoadKind.VEHICLE, "32 A"));
-        survey.getElectricity().getLoads().add(Houses.load("storage heaters", LoadKind.STORAGE, "20 A"));
+        survey.getElectricity().getLoads().add(SampleHouse.load("charge point", LoadKind.VEHICLE, "32 A"));
+        survey.getElectricity().getLoads().add(SampleHouse.load("storage heaters", LoadKind.STORAGE, "20 A"));
         survey.getElectricity().getLoads().remove(1);
         Heater stronger = heater("stronger", "9.5 kW");
         Finding fuse = finding(survey, stronger, "demand.serviceFuse");
-        assertEquals(39.583 + 32 + 3.96 + 32 + 20, value(fuse), 0.01);
+        assertEquals(39.583 + 32 + 3.96 + 32 + 20, Fixtures.value(fuse), 0.01);
         assertTrue(fuse.rulesOut());
         assertEquals(
                 List.of("vehicle-load-management", "storage-time-switch"),
@@ -149,7 +143,7 @@ class OrdinaryHousesTest {
         Survey managed = EcoreUtil.copy(survey);
         fuse.remedies().forEach(remedy -> remedy.edit().accept(managed));
         Finding after = finding(managed, stronger, "demand.serviceFuse");
-        assertEquals(39.583 + 32 + 3.96, value(after), 0.01);
+        assertEquals(39.583 + 32 + 3.96, Fixtures.value(after), 0.01);
         assertEquals(Outcome.PASSES, after.outcome());
         assertEquals(List.of(), after.remedies());
         assertEquals(
@@ -163,7 +157,7 @@ class OrdinaryHousesTest {
     void theOperatorConfirmsOrUprates() {
         Survey survey = house("60 A", 1, "7.2 kW");
         Finding fuse = finding(survey, heater("stronger", "9.5 kW"), "demand.serviceFuse");
-        assertEquals(95.4, value(fuse), 0.1);
+        assertEquals(95.4, Fixtures.value(fuse), 0.1);
         Remedy operator = fuse.remedies().get(0);
         assertEquals("operator-fuse-100", operator.id());
         assertTrue(new FindingText(RUNNER, Locale.ENGLISH)

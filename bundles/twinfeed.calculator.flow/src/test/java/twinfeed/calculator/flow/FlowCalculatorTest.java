@@ -17,6 +17,8 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.AssessmentResult;
@@ -75,35 +77,27 @@ class FlowCalculatorTest {
         return runner(cableOhm).assess(survey, List.of(new Candidate(heater, false)));
     }
 
-    private static double value(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError(finding.check().key() + " has no value");
-        }
-        return figures.value();
-    }
-
     /** 9.5 kW at 240 V on 230 V is 8.725 kW: 3.573 kg/min from 5 to 40 degC (IAPWS-IF97 enthalpies, closed form). */
     @Test
     void winterFlowIsThatOfThePowerAtTheSurveysVoltage() {
         Survey survey = Samples.survey();
         survey.getElectricity().setSupplyVoltage(Voltage.valueOf("230 V"));
         Finding winter = finding(survey, Samples.heater(), 0, "flow.winter");
-        assertEquals(3.573 / 0.9922674, value(winter), 0.005); // density at 40 degC: IAPWS-IF97
+        assertEquals(3.573 / 0.9922674, Fixtures.value(winter), 0.005); // density at 40 degC: IAPWS-IF97
         assertEquals(3.573 / 1.0000154, ((Number) winter.arguments().get("inletFlow")).doubleValue(), 0.005);
         assertEquals(Outcome.PASSES, winter.outcome());
     }
 
     @Test
     void aWeakHeaterIsATrickleInWinter() {
-        Finding winter = finding(Samples.survey(), Samples.heater("7.0 kW", "240 V"), 0.1, "flow.winter");
+        Finding winter = finding(Samples.survey(), SampleHouse.heater("7.0 kW", "240 V"), 0.1, "flow.winter");
         assertEquals(Outcome.FAILS, winter.outcome());
         assertFalse(winter.rulesOut(), "a trickle is no comfort, but no danger");
     }
 
     @Test
     void theFlowThatBringsTheHeatOnRulesOut() {
-        Heater heater = Samples.heater("7.0 kW", "240 V");
+        Heater heater = SampleHouse.heater("7.0 kW", "240 V");
         heater.setActivationFlow(Flow.valueOf("3 L/min"));
         Finding activation = finding(Samples.survey(), heater, 0, "flow.activation");
         assertEquals(Outcome.FAILS, activation.outcome());
@@ -113,9 +107,9 @@ class FlowCalculatorTest {
     @Test
     void theSurveysWinterIntakeCounts() {
         Survey survey = Samples.survey();
-        double usual = value(finding(survey, Samples.heater(), 0, "flow.winter"));
+        double usual = Fixtures.value(finding(survey, Samples.heater(), 0, "flow.winter"));
         survey.setWinterIntake(Temperature.valueOf("2 °C"));
-        double colder = value(finding(survey, Samples.heater(), 0, "flow.winter"));
+        double colder = Fixtures.value(finding(survey, Samples.heater(), 0, "flow.winter"));
         assertEquals(usual * (40 - 5) / (40 - 2), colder, 0.01);
     }
 
@@ -131,7 +125,7 @@ class FlowCalculatorTest {
         assertEquals("Jan", curve.labels().get(0));
         assertEquals("Dec", curve.labels().get(11));
         double[] flows = shown(curve);
-        assertEquals(flows[0], value(byMonth), 1e-12, "January is the coldest month of SAP 10.2 Table J1");
+        assertEquals(flows[0], Fixtures.value(byMonth), 1e-12, "January is the coldest month of SAP 10.2 Table J1");
         // SAP 10.2 Table J1: 8.0 degC in January, 18.4 degC in July
         assertEquals(flows[0] * (40 - 8.0) / (40 - 18.4), flows[6], 0.02);
     }
@@ -141,7 +135,7 @@ class FlowCalculatorTest {
         Survey survey = Samples.survey();
         survey.getUnit().setHeater(Samples.heater());
         Finding comparison = finding(survey, Samples.heater(), 0, "flow.comparison");
-        assertEquals(0, value(comparison));
+        assertEquals(0, Fixtures.value(comparison));
         assertEquals("", comparison.variant());
     }
 
@@ -154,7 +148,7 @@ class FlowCalculatorTest {
         for (String key : List.of("flow.winter", "flow.atRating")) {
             Finding finding = finding(survey, Samples.heater(), 0, key);
             assertEquals("ample", finding.variant(), key);
-            assertEquals(42, value(finding), 1, key);
+            assertEquals(42, Fixtures.value(finding), 1, key);
         }
         survey.setWishedOutlet(Temperature.valueOf("40 °C"));
         assertEquals("", finding(survey, Samples.heater(), 0, "flow.winter").variant());
@@ -217,8 +211,8 @@ class FlowCalculatorTest {
     /** 9.5 kW with one of two equal elements open brings the flow for 5 to 40 degC to 22.5 degC (closed form). */
     @Test
     void aBurntOutElementLeavesItLukewarm() {
-        Heater heater = Samples.heater("9.5 kW", "240 V", "4.75 kW", "4.75 kW");
-        assertEquals(22.5, value(finding(Samples.survey(), heater, 0, "flow.oneElement")), 0.2);
+        Heater heater = SampleHouse.heater("9.5 kW", "240 V", "4.75 kW", "4.75 kW");
+        assertEquals(22.5, Fixtures.value(finding(Samples.survey(), heater, 0, "flow.oneElement")), 0.2);
     }
 
     @Test
@@ -233,7 +227,7 @@ class FlowCalculatorTest {
             }
         }
         Finding rating = assessed.options().get(0).finding("flow.atRating").orElseThrow();
-        assertEquals(3.891 / 0.9922674, value(rating), 0.008); // IAPWS-IF97: 3.891 kg/min at 9.5 kW
+        assertEquals(3.891 / 0.9922674, Fixtures.value(rating), 0.008); // IAPWS-IF97: 3.891 kg/min at 9.5 kW
     }
 
     @ParameterizedTest
@@ -262,7 +256,7 @@ class FlowCalculatorTest {
         survey.getWater().setIntakeReading(Temperature.valueOf("31 °C"));
         Finding intake = finding(survey, Samples.heater(), 0, "flow.intake");
         assertEquals(Outcome.FAILS, intake.outcome());
-        assertEquals(31, value(intake), 1e-9);
+        assertEquals(31, Fixtures.value(intake), 1e-9);
         assertTrue(intake.rulesOut());
     }
 

@@ -52,12 +52,4 @@ final class Houses {
         heater.accept(unit);
         return finding(house, unit, check);
     }
-
-    static double value(Finding finding) {
-        Finding.Figures figures = finding.printed();
-        if (figures == null) {
-            throw new AssertionError(finding.check().key() + " has no value: " + finding.outcome());
-        }
-        return figures.value();
-    }
 }

@@ -14,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Intake;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
@@ -67,7 +69,7 @@ class PressureCalculatorTest {
                     gaugeAtHeater(survey);
                 },
                 heater -> heater.setRunningPressureFlow(Flow.valueOf("9 L/min")));
-        assertEquals(2.456, Houses.value(running), 0.001);
+        assertEquals(2.456, Fixtures.value(running), 0.001);
         assertEquals(Outcome.PASSES, running.outcome());
     }
 
@@ -75,8 +77,8 @@ class PressureCalculatorTest {
     @Test
     void theGaugesHeightIsAdded() {
         double level =
-                Houses.value(Houses.finding("pressure.running", PressureCalculatorTest::gaugeAtHeater, THE_SAMPLE));
-        double above = Houses.value(Houses.finding(
+                Fixtures.value(Houses.finding("pressure.running", PressureCalculatorTest::gaugeAtHeater, THE_SAMPLE));
+        double above = Fixtures.value(Houses.finding(
                 "pressure.running",
                 survey -> {
                     gaugeAtHeater(survey);
@@ -107,8 +109,8 @@ class PressureCalculatorTest {
                     gaugeAtHeater(survey);
                 },
                 large);
-        assertEquals(0.984, Houses.value(weak), 0.001);
-        assertEquals(1.856, Houses.value(stiff), 0.001);
+        assertEquals(0.984, Fixtures.value(weak), 0.001);
+        assertEquals(1.856, Fixtures.value(stiff), 0.001);
     }
 
     @Test
@@ -157,7 +159,7 @@ class PressureCalculatorTest {
         Finding test = Houses.finding("pressure.test", stiff, THE_SAMPLE);
         assertEquals(Outcome.FAILS, test.outcome());
         assertFalse(test.rulesOut());
-        assertEquals(5, Houses.value(test), 1e-9);
+        assertEquals(5, Fixtures.value(test), 1e-9);
         assertEquals(
                 Outcome.PASSES,
                 Houses.finding("pressure.running", stiff, THE_SAMPLE).outcome());
@@ -172,7 +174,7 @@ class PressureCalculatorTest {
         heater.setMaximumStaticPressure(Pressure.valueOf("5 bar"));
         Finding high = Houses.finding(survey, heater, "pressure.static");
         assertEquals(Outcome.FAILS, high.outcome());
-        assertEquals(6.0 - 3.7 * 0.0980665, Houses.value(high), 0.001);
+        assertEquals(6.0 - 3.7 * 0.0980665, Fixtures.value(high), 0.001);
         high.remedies().get(0).edit().accept(survey);
         assertEquals(
                 Outcome.PASSES,
@@ -192,7 +194,7 @@ class PressureCalculatorTest {
         double flow = ((Number) margin.arguments().get("flow")).doubleValue();
         double empty = 0.4 * flow * flow / 64;
         assertEquals("heatingMake", margin.variant());
-        assertEquals(empty, Houses.value(margin), 1e-9);
+        assertEquals(empty, Fixtures.value(margin), 1e-9);
         Intake intake = margin.condition().intake();
         assertTrue(intake != null && intake.design());
         assertEquals(216.2, margin.condition().voltageV());
@@ -210,7 +212,7 @@ class PressureCalculatorTest {
         });
         double flow = ((Number) margin.arguments().get("flow")).doubleValue();
         assertEquals("heatingBreak", margin.variant());
-        assertEquals(0.4 * flow * flow / 64 - 0.3 * 0.0980665, Houses.value(margin), 0.0001);
+        assertEquals(0.4 * flow * flow / 64 - 0.3 * 0.0980665, Fixtures.value(margin), 0.0001);
     }
 
     /** Ahead of the throttle the largest flow is the worst, and every open tap makes it worse. */
@@ -224,9 +226,9 @@ class PressureCalculatorTest {
                         : margin.condition().drawOff().open());
         assertEquals("inletTap", margin.variant());
         assertTrue(margin.remedies().stream().anyMatch(remedy -> remedy.id().equals("own-branch")));
-        double alone = Houses.value(Houses.finding(
+        double alone = Fixtures.value(Houses.finding(
                 "pressure.switch", survey -> survey.getWater().getDrawOffs().clear(), THE_SAMPLE));
-        assertTrue(alone > Houses.value(margin));
+        assertTrue(alone > Fixtures.value(margin));
     }
 
     @Test
@@ -284,8 +286,8 @@ class PressureCalculatorTest {
 
     @Test
     void aStifferSupplyLetsOthersDrawMore() {
-        double weak = Houses.value(Houses.finding("pressure.dropOut", AS_IT_IS, THE_SAMPLE));
-        double stiff = Houses.value(Houses.finding(
+        double weak = Fixtures.value(Houses.finding("pressure.dropOut", AS_IT_IS, THE_SAMPLE));
+        double stiff = Fixtures.value(Houses.finding(
                 "pressure.dropOut", survey -> supply(survey, "3.0 bar", "2.4 bar", "12 L/min"), THE_SAMPLE));
         assertTrue(stiff > weak);
         assertEquals(
@@ -303,7 +305,7 @@ class PressureCalculatorTest {
     @Test
     void theDropOutPointIsWhereTheSwitchOpens() {
         Finding dropOut = Houses.finding("pressure.dropOut", AS_IT_IS, THE_SAMPLE);
-        double drawOff = Houses.value(dropOut);
+        double drawOff = Fixtures.value(dropOut);
         double held = step(dropOut, "R_h");
         double breakFlow = step(dropOut, "Q_b");
         // At the switch: p_in less the strainer's loss (0.15 bar at 8 L/min) is the break pressure of 0.2 bar.
@@ -354,15 +356,15 @@ class PressureCalculatorTest {
         Finding advice = Houses.finding("pressure.scald", AS_IT_IS, THE_SAMPLE);
         assertEquals(Outcome.FAILS, advice.outcome());
         assertEquals("cutOut", advice.variant());
-        assertTrue(Houses.value(advice) > 55, "hotter than the cut-out's temperature before it acts");
-        assertEquals(step(advice, "T_p"), Houses.value(advice), 1e-9);
+        assertTrue(Fixtures.value(advice) > 55, "hotter than the cut-out's temperature before it acts");
+        assertEquals(step(advice, "T_p"), Fixtures.value(advice), 1e-9);
         assertFalse(advice.rulesOut());
         Finding frail = Houses.finding(
                 "pressure.tapOpens", survey -> survey.getCustomer().setVulnerable(true), THE_SAMPLE);
         assertEquals(Outcome.FAILS, frail.outcome());
         assertTrue(frail.rulesOut());
         Finding bare = Houses.finding("pressure.tapOpens", AS_IT_IS, heater -> heater.setCutOutTemperature(null));
-        assertTrue(Houses.value(bare) > 60);
+        assertTrue(Fixtures.value(bare) > 60);
         assertEquals(Outcome.FAILS, bare.outcome());
     }
 
@@ -373,7 +375,7 @@ class PressureCalculatorTest {
                     heater.setStabilised(true);
                     heater.setStabilisedMinimum(Pressure.valueOf("0.1 bar"));
                 });
-        assertEquals(40, Houses.value(held), 0.3); // the stand-in circuit's flow is by a constant specific heat
+        assertEquals(40, Fixtures.value(held), 0.3); // the stand-in circuit's flow is by a constant specific heat
     }
 
     @Test
@@ -406,11 +408,11 @@ class PressureCalculatorTest {
         Finding full = Houses.finding("pressure.summer", AS_IT_IS, narrow);
         double flow = ((Number) full.arguments().get("flow")).doubleValue();
         double power = ((Number) full.arguments().get("power")).doubleValue();
-        assertEquals(18.4 + power / (flow / 60 * 0.9986 * 4.18), Houses.value(full), 0.3);
+        assertEquals(18.4 + power / (flow / 60 * 0.9986 * 4.18), Fixtures.value(full), 0.3);
         assertEquals(Outcome.FAILS, full.outcome());
         assertFalse(full.rulesOut());
         Finding low = Houses.finding("pressure.summerLow", AS_IT_IS, narrow);
-        assertTrue(Houses.value(low) < Houses.value(full));
+        assertTrue(Fixtures.value(low) < Fixtures.value(full));
         assertEquals(Outcome.PASSES, low.outcome());
         Finding single = Houses.finding("pressure.summerLow", AS_IT_IS, heater -> {
             narrow.accept(heater);
@@ -432,7 +434,7 @@ class PressureCalculatorTest {
                 .filter(finding -> finding.check().key().equals("pressure.available"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(7.2, Houses.value(available), 1e-6);
+        assertEquals(7.2, Fixtures.value(available), 1e-6);
         assertEquals("measured", available.variant());
     }
 
@@ -441,7 +443,7 @@ class PressureCalculatorTest {
     void velocityIsThatOfThePipe() {
         Finding velocity = Houses.finding("pressure.velocity", AS_IT_IS, THE_SAMPLE);
         double flow = ((Number) velocity.arguments().get("flow")).doubleValue();
-        assertEquals(flow / 10 * 1.14731, Houses.value(velocity), 1e-4);
+        assertEquals(flow / 10 * 1.14731, Fixtures.value(velocity), 1e-4);
         Finding shared = Houses.finding(
                 "pressure.velocity",
                 survey -> survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main")),
@@ -465,7 +467,7 @@ class PressureCalculatorTest {
                 .mapToDouble(each -> ((Number) loss.arguments().get(each)).doubleValue())
                 .sum();
         assertEquals(sum, parts, 1e-9);
-        assertEquals(100 * ((Number) loss.arguments().get(cause)).doubleValue() / sum, Houses.value(loss), 1e-9);
+        assertEquals(100 * ((Number) loss.arguments().get(cause)).doubleValue() / sum, Fixtures.value(loss), 1e-9);
     }
 
     @Test
@@ -476,7 +478,7 @@ class PressureCalculatorTest {
                     supply(survey, "3.0 bar", "2.7 bar", "12 L/min");
                     survey.getWater()
                             .getSegments()
-                            .add(Samples.pipe(
+                            .add(SampleHouse.pipe(
                                     "inlet",
                                     PipeMaterial.COPPER,
                                     "13.6 mm",
@@ -508,13 +510,13 @@ class PressureCalculatorTest {
         assertEquals(outcome, backflow.outcome());
         assertEquals(mended, !backflow.remedies().isEmpty());
         if (mended) {
-            double before = Houses.value(Houses.finding(survey, Samples.heater(), "pressure.running"));
+            double before = Fixtures.value(Houses.finding(survey, Samples.heater(), "pressure.running"));
             backflow.remedies().get(0).edit().accept(survey);
             assertEquals(
                     Outcome.PASSES,
                     Houses.finding(survey, Samples.heater(), "pressure.backflow")
                             .outcome());
-            double after = Houses.value(Houses.finding(survey, Samples.heater(), "pressure.running"));
+            double after = Fixtures.value(Houses.finding(survey, Samples.heater(), "pressure.running"));
             assertEquals(!reachesWc, after < before, "a check valve costs pressure, a ring on the hose does not");
         }
     }
@@ -602,8 +604,8 @@ class PressureCalculatorTest {
     /** EN 1057: 15 mm tube has a bore of 13.6 mm. */
     @Test
     void aNominalSizeHasItsUsualBore() {
-        double given = Houses.value(Houses.finding("pressure.running", AS_IT_IS, THE_SAMPLE));
-        double bySize = Houses.value(Houses.finding(
+        double given = Fixtures.value(Houses.finding("pressure.running", AS_IT_IS, THE_SAMPLE));
+        double bySize = Fixtures.value(Houses.finding(
                 "pressure.running",
                 survey -> survey.getWater().getSegments().subList(1, 3).forEach(pipe -> {
                     pipe.setBore(null);
@@ -651,9 +653,9 @@ class PressureCalculatorTest {
     @Test
     void aFlowAtPeakNeedsNoAllowance() {
         Finding peak = Houses.finding("pressure.peak", AS_IT_IS, THE_SAMPLE);
-        double running = Houses.value(Houses.finding("pressure.running", AS_IT_IS, THE_SAMPLE));
+        double running = Fixtures.value(Houses.finding("pressure.running", AS_IT_IS, THE_SAMPLE));
         // Both pressures at the pipe less a fifth: 0.8 of the curve's 2.4626 bar at 8 L/min
-        assertEquals(running - 0.2 * 2.4626, Houses.value(peak), 0.0005);
+        assertEquals(running - 0.2 * 2.4626, Fixtures.value(peak), 0.0005);
         assertFalse(peak.rulesOut());
         assertEquals(
                 Outcome.NOT_APPLICABLE,

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.Step;
 import twinfeed.calculator.engine.FindingText;
@@ -112,7 +113,7 @@ class PressureVariantsTest {
         }
         List<Step> steps = finding.working().steps();
         if (!steps.isEmpty()) {
-            double value = Houses.value(finding);
+            double value = Fixtures.value(finding);
             double last = steps.get(steps.size() - 1).value();
             assertEquals(
                     value,

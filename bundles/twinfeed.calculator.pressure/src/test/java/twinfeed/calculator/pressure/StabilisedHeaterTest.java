@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -22,12 +23,12 @@ class StabilisedHeaterTest {
     private static Survey houseWithThreeShowers() {
         Survey survey = Samples.survey();
         survey.getCustomer().setVulnerable(true);
-        survey.getWater().setTest(Samples.test("3.0 bar", "0.983 bar", "18 L/min"));
+        survey.getWater().setTest(SampleHouse.waterTest("3.0 bar", "0.983 bar", "18 L/min"));
         survey.getWater().getTest().setGaugeAfter("service pipe");
         survey.getWater().getTest().setGaugeHeight(Length.valueOf("0.3 m"));
         survey.getWater().getDrawOffs().clear();
-        survey.getWater().getDrawOffs().add(Samples.tap("second shower", "9 L/min", "service pipe", "2 m"));
-        survey.getWater().getDrawOffs().add(Samples.tap("third shower", "9 L/min", "rising main", "2 m"));
+        survey.getWater().getDrawOffs().add(SampleHouse.tap("second shower", "9 L/min", "service pipe", "2 m"));
+        survey.getWater().getDrawOffs().add(SampleHouse.tap("third shower", "9 L/min", "rising main", "2 m"));
         return survey;
     }
 

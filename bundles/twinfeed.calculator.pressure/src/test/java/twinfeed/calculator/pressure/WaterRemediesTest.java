@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.pressure.remedy.WaterChanges;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.model.survey.PipeMaterial;
@@ -31,7 +33,7 @@ class WaterRemediesTest {
         survey.getWater().getSegments().get(0).setBore(Length.valueOf("12 mm"));
         survey.getWater()
                 .getSegments()
-                .add(Samples.pipe("inlet", PipeMaterial.COPPER, "13.6 mm", "0.2 m", "0 m", "strainer-fouled"));
+                .add(SampleHouse.pipe("inlet", PipeMaterial.COPPER, "13.6 mm", "0.2 m", "0 m", "strainer-fouled"));
         return survey;
     }
 
@@ -52,8 +54,8 @@ class WaterRemediesTest {
         Survey survey = weak();
         Survey edited = EcoreUtil.copy(survey);
         remedy(survey, "pressure.running", id).edit().accept(edited);
-        assertTrue(Houses.value(finding(edited, "pressure.running"))
-                > Houses.value(finding(survey, "pressure.running")) + 1e-4);
+        assertTrue(Fixtures.value(finding(edited, "pressure.running"))
+                > Fixtures.value(finding(survey, "pressure.running")) + 1e-4);
         assertTrue(EcoreUtil.equals(survey, weak()), "only the copy changes");
     }
 
@@ -84,7 +86,8 @@ class WaterRemediesTest {
         Survey edited = EcoreUtil.copy(survey);
         Remedy own = remedy(survey, "pressure.dropOut", "own-branch");
         own.edit().accept(edited);
-        assertTrue(Houses.value(finding(edited, "pressure.switch")) > Houses.value(finding(survey, "pressure.switch")));
+        assertTrue(Fixtures.value(finding(edited, "pressure.switch"))
+                > Fixtures.value(finding(survey, "pressure.switch")));
         assertEquals(new BigDecimal("5.5"), own.items().get(1).quantity());
         // The taps keep the old pipe and so their flows.
         Feed ownFeed = Mapped.feed(survey, edited);
@@ -116,14 +119,14 @@ class WaterRemediesTest {
     void worksCanFollowOneAnother() {
         Survey survey = weak();
         survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main"));
-        double before = Houses.value(finding(survey, "pressure.running"));
+        double before = Fixtures.value(finding(survey, "pressure.running"));
         List<Remedy> works = finding(survey, "pressure.dropOut").remedies();
         assertEquals(6, works.size());
         for (Remedy work : works) {
             work.edit().accept(survey);
         }
         Finding after = finding(survey, "pressure.running");
-        assertTrue(Houses.value(after) > before);
+        assertTrue(Fixtures.value(after) > before);
         assertTrue(after.remedies().isEmpty());
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.search.RemedySearch;
@@ -45,16 +46,18 @@ class WaterSourceTest {
     /** A tank 4 m over the gauge, its pipe falling to the unit; the main was tested in the loft, where a pipe would begin. */
     private static Survey tankHouse() {
         Survey survey = house(WaterSource.TANK);
-        survey.getWater().setTest(Samples.test("0.4 bar", "0.2 bar", "8 L/min"));
+        survey.getWater().setTest(SampleHouse.waterTest("0.4 bar", "0.2 bar", "8 L/min"));
         survey.getWater().getTest().setAtPeak(true);
         survey.getWater().getSegments().clear();
-        survey.getWater().getSegments().add(Samples.pipe("down pipe", PipeMaterial.COPPER, "20.2 mm", "5 m", "0 m"));
+        survey.getWater()
+                .getSegments()
+                .add(SampleHouse.pipe("down pipe", PipeMaterial.COPPER, "20.2 mm", "5 m", "0 m"));
         survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("down pipe"));
         return survey;
     }
 
     private static void measureMain(Survey survey, String running) {
-        survey.getWater().setMainTest(Samples.test("3.2 bar", running, "14 L/min"));
+        survey.getWater().setMainTest(SampleHouse.waterTest("3.2 bar", running, "14 L/min"));
         survey.getWater().getMainTest().setAtPeak(true);
         survey.getWater().setMainPipe(SurveyFactory.eINSTANCE.createPipeSegment());
         survey.getWater().getMainPipe().setLength(Length.valueOf("7 m"));
@@ -120,7 +123,7 @@ class WaterSourceTest {
     @Test
     void aHotFeedIsMovedToTheColdMain() {
         Survey survey = house(WaterSource.HOT);
-        survey.getWater().setTest(Samples.test("4.0 bar", "3.4 bar", "12 L/min"));
+        survey.getWater().setTest(SampleHouse.waterTest("4.0 bar", "3.4 bar", "12 L/min"));
         survey.getWater().getDrawOffs().clear();
         survey.getWater().setHottestFeed(Temperature.valueOf("60 °C"));
         Finding finding = Houses.finding(survey, Samples.heater(), SOURCE);
@@ -196,7 +199,7 @@ class WaterSourceTest {
     @Test
     void beforeAPumpTheStopValveIsOpenedAndTheCompanyAsked() {
         Survey survey = house(WaterSource.MAINS);
-        survey.getWater().setTest(Samples.test("1.0 bar", "0.4 bar", "8 L/min"));
+        survey.getWater().setTest(SampleHouse.waterTest("1.0 bar", "0.4 bar", "8 L/min"));
         survey.getWater().getTest().setAtPeak(true);
         assertEquals("breakTankPumpAfterValve", pump(survey).kind());
         assertEquals("task-test-supply", pump(survey).items().get(0).code());
@@ -218,7 +221,7 @@ class WaterSourceTest {
     @Test
     void aTestBehindAThrottledStopValveTellsNothing() {
         Survey survey = house(WaterSource.MAINS);
-        survey.getWater().setTest(Samples.test("1.0 bar", "0.4 bar", "8 L/min"));
+        survey.getWater().setTest(SampleHouse.waterTest("1.0 bar", "0.4 bar", "8 L/min"));
         survey.getWater().setStopValveOpen(false);
         Finding running = Houses.finding(survey, Samples.heater(), "pressure.running");
         assertEquals(Outcome.CANNOT_TELL, running.outcome());

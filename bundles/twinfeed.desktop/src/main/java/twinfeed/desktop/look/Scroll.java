@@ -47,9 +47,4 @@ public final class Scroll {
     public void to(org.eclipse.swt.widgets.Control control) {
         scroll.setOrigin(0, control.getLocation().y);
     }
-
-    /** Goes back to its top. */
-    public void toTop() {
-        scroll.setOrigin(0, 0);
-    }
 }

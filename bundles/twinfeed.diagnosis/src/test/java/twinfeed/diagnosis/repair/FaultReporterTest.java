@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.PricedVisits;
+import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.Observation;
 import twinfeed.diagnosis.data.ObservationStage;
@@ -46,7 +47,7 @@ class FaultReporterTest {
     FaultReporterTest() throws IOException {
         book = PricedVisits.book();
         present.setVerdict(Verdict.SUITS);
-        PricedVisits.isolate(survey, STEPS);
+        SampleVisits.isolate(survey, STEPS);
     }
 
     private FaultReport report() {

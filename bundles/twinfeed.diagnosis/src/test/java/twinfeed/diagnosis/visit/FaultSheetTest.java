@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import twinfeed.diagnosis.PricedVisits;
+import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.OptionAssessment;
@@ -141,7 +142,7 @@ class FaultSheetTest {
         assertTrue(sheet.isolationNotice().startsWith("Something was measured"));
         assertEquals(8, sheet.isolation().size());
         assertTrue(sheet.isolation().stream().noneMatch(FaultSheet.Tick::done));
-        PricedVisits.isolate(survey, IsolationRecord.PROCEDURE.toArray(new String[0]));
+        SampleVisits.isolate(survey, IsolationRecord.PROCEDURE.toArray(new String[0]));
         FaultSheet safe = sheet(survey, PricedVisits.present());
         assertEquals("", safe.isolationNotice());
         assertTrue(safe.isolation().stream()
@@ -164,9 +165,9 @@ class FaultSheetTest {
         assertEquals("cover", shut.place());
         assertEquals(8, shut.procedure().size());
         survey.setFaultFinding(SurveyFactory.eINSTANCE.createFaultFinding());
-        PricedVisits.isolate(survey, IsolationRecord.PROCEDURE.subList(0, 7).toArray(new String[0]));
+        SampleVisits.isolate(survey, IsolationRecord.PROCEDURE.subList(0, 7).toArray(new String[0]));
         assertEquals(8, sheet(survey, PricedVisits.present()).next().procedure().size());
-        PricedVisits.isolate(survey, "testerProvedAfter");
+        SampleVisits.isolate(survey, "testerProvedAfter");
         assertEquals(List.of(), sheet(survey, PricedVisits.present()).next().procedure());
     }
 

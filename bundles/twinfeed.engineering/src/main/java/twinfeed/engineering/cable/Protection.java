@@ -10,14 +10,11 @@ import twinfeed.engineering.numeric.Solution;
  *
  * <p>Formulas of BS 7671 (regulations 411.4, 411.5.3 and 543.1.3; from memory except where noted); limits are parameters.
  * A calculated loop impedance (warm conductors) is compared with the whole limit, a measured one (cold) with
- * {@link #measuredLimitOhm}; never both. Measurements by a competent person govern.
+ * the share of it that the rule set names; never both. Measurements by a competent person govern.
  */
 public final class Protection {
     /** R1 + R2 at 70 degC over that at 20 degC (guide to the wiring rules, read). */
     public static final double WARM_FACTOR = 1.20;
-
-    /** Share of the limit that a cold measurement is compared with (guidance, read). */
-    public static final double MEASURED_SHARE = 0.8;
 
     /** Below this time, s, current and time no longer give the energy: the device's let-through does. */
     public static final double SHORTEST_ADIABATIC_S = 0.1;
@@ -36,11 +33,6 @@ public final class Protection {
         Require.within(Require.positive(cMin, "cMin"), 0, 1, "cMin");
         double tripA = Require.positive(multiple, "multiple") * Require.positive(deviceA, "deviceA");
         return Require.result(cMin * Require.positive(nominalV, "nominalV") / tripA);
-    }
-
-    /** Returns what a loop impedance that was measured cold is compared with, ohm: 80 % of the limit, ohm. */
-    public static double measuredLimitOhm(double limitOhm) {
-        return MEASURED_SHARE * Require.notNegative(limitOhm, "limitOhm");
     }
 
     /**

@@ -3,7 +3,6 @@ package twinfeed.engineering.network;
 
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.engineering.heater.SwitchMargin;
 import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Require;
 import twinfeed.engineering.numeric.Roots;
@@ -76,11 +75,6 @@ public final class Network {
         return new Network(supply, common, PipeRun.of(segments, fluid), taps, fluid);
     }
 
-    /** Returns the same network on another supply. */
-    public Network withSupply(Supply other) {
-        return new Network(other, common, unitBranch, taps, fluid);
-    }
-
     /**
      * Returns the state in which the unit takes a given flow: the open taps' flows are found.
      *
@@ -111,21 +105,6 @@ public final class Network {
         double flow = tee.flow(taps.size());
         double inletPa = flow > 0 ? unit.pressureAt(flow) : tee.pressurePa() - unitBranch.risePa();
         return new NetworkState(flow, tee.flows(taps.size()), otherDrawOffM3PerS, tee.pressurePa(), inletPa);
-    }
-
-    /**
-     * Returns the state with a flow-stabilised unit: it takes its set flow as long as it can be had with the stabiliser
-     * fully open, and less below that.
-     *
-     * @param setFlowM3PerS the flow that it holds, m3/s, zero or more
-     * @param fullyOpen the unit with its stabiliser fully open, its least pressure difference included
-     * @param otherDrawOffM3PerS imposed draw-off at the tee, m3/s, zero or more
-     */
-    public NetworkState atSetFlow(double setFlowM3PerS, Outlet fullyOpen, double otherDrawOffM3PerS) {
-        NetworkState held = atUnitFlow(setFlowM3PerS, otherDrawOffM3PerS);
-        return held.unitInletPressurePa() >= fullyOpen.pressureAt(setFlowM3PerS)
-                ? held
-                : atOutlet(fullyOpen, otherDrawOffM3PerS);
     }
 
     /**
@@ -169,18 +148,6 @@ public final class Network {
                 2 * taken,
                 new SlopedValue());
         return Solution.of(Math.max(0, total - taken));
-    }
-
-    /**
-     * Returns the imposed draw-off at the tee, m3/s, at which a unit with its throttle held is down to a flow: the
-     * drop-out point, for the flow at which its switch opens ({@link SwitchMargin}).
-     *
-     * @param held the unit with its throttle held, or with its stabiliser fully open
-     * @param unitFlowM3PerS flow through the unit at that moment, m3/s, zero or more
-     * @return as {@link #drawOffAt}
-     */
-    public Solution drawOffAtFlow(Outlet held, double unitFlowM3PerS) {
-        return drawOffAt(unitFlowM3PerS, held.pressureAt(unitFlowM3PerS));
     }
 
     /** Returns where the pressure between the static supply and the unit's inlet goes in a state of this network. */

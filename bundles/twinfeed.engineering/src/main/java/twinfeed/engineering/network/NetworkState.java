@@ -35,9 +35,4 @@ public record NetworkState(
         }
         return Require.result(sum);
     }
-
-    /** Returns whether the supply can give these flows: no pressure on the way is below that of the air. */
-    public boolean isFeasible() {
-        return teePressurePa >= 0 && unitInletPressurePa >= 0;
-    }
 }

@@ -140,11 +140,6 @@ public final class Water {
         return "exp(" + LOG_VISCOSITY.expression(Symbol.checked(symbol)) + ")";
     }
 
-    /** Returns {@link #kinematicViscosity} as an expression in the given symbol, degC. */
-    public static String kinematicViscosityExpression(String symbol) {
-        return dynamicViscosityExpression(symbol) + " / (" + densityExpression(symbol) + ")";
-    }
-
     /** Returns the start of {@link #temperatureAtEnthalpy} as an expression in the symbol of an enthalpy, J/kg. */
     public static String temperatureStartExpression(String enthalpySymbol) {
         return "(" + Symbol.checked(enthalpySymbol) + " - " + LINE_OFFSET_J_PER_KG + ") / " + LINE_SLOPE_J_PER_KG_K;

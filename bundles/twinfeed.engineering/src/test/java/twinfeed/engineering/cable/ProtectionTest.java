@@ -21,11 +21,6 @@ class ProtectionTest {
     }
 
     @Test
-    void aColdMeasurementIsComparedWithFourFifths() {
-        assertEquals(0.874, Protection.measuredLimitOhm(1.0925), 1e-9);
-    }
-
-    @Test
     void loopIsTheSumOfItsParts() {
         double warm = Protection.r1r2Ohm(20, 6.44e-3, Protection.WARM_FACTOR);
         assertEquals(20 * 6.44e-3 * 1.2, warm, 1e-15);

@@ -126,8 +126,7 @@ class WaterTest {
                 new Property("density", Water::density, Water::densityExpression),
                 new Property("specificHeat", Water::specificHeat, Water::specificHeatExpression),
                 new Property("enthalpy", Water::enthalpy, Water::enthalpyExpression),
-                new Property("dynamicViscosity", Water::dynamicViscosity, Water::dynamicViscosityExpression),
-                new Property("kinematicViscosity", Water::kinematicViscosity, Water::kinematicViscosityExpression));
+                new Property("dynamicViscosity", Water::dynamicViscosity, Water::dynamicViscosityExpression));
     }
 
     @ParameterizedTest

@@ -91,12 +91,6 @@ public record QuoteChoices(
                 heaters, reason, lines, quantities, more, discountShare, discountAmount, discountReason);
     }
 
-    /** With every work proposed again. */
-    public QuoteChoices withAllWorks() {
-        return new QuoteChoices(
-                heaters, reason, lines, quantities, List.of(), discountShare, discountAmount, discountReason);
-    }
-
     /**
      * With a discount: a share or an amount; neither takes it away.
      *

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
@@ -21,7 +22,6 @@ import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Area;
-import twinfeed.units.Current;
 import twinfeed.units.Length;
 
 /** What the certificate's page says of supply and circuit: what was seen, what is known not to be there, and a gap for the rest. */
@@ -40,20 +40,13 @@ class InstallationDataTest {
         return rows(house).getOrDefault(parts.get(key), "no such row");
     }
 
-    private static Survey house() {
-        Survey house = MAKE.createSurvey();
-        house.setElectricity(MAKE.createElectricalFeed());
-        house.getElectricity().setCircuit(MAKE.createCircuit());
-        return house;
-    }
-
     @Test
     void aHouseOfWhichNothingIsKnownLeavesEverythingToThePen() {
         assertEquals(Set.of(""), said(MAKE.createSurvey()));
         Survey supplyOnly = MAKE.createSurvey();
         supplyOnly.setElectricity(MAKE.createElectricalFeed());
         assertEquals(Set.of(""), said(supplyOnly));
-        assertEquals(Set.of(""), said(house()));
+        assertEquals(Set.of(""), said(SampleHouse.wired()));
     }
 
     /** What stands behind the heads, but for the kind of fault protection, which every circuit of this trade has. */
@@ -65,7 +58,7 @@ class InstallationDataTest {
 
     @Test
     void whatIsKnownNotToBeThereIsSaid() {
-        Survey house = house();
+        Survey house = SampleHouse.wired();
         ElectricalFeed feed = house.getElectricity();
         feed.setHasEarthingConductor(false);
         feed.setHasMainBonding(false);
@@ -81,14 +74,12 @@ class InstallationDataTest {
 
     @Test
     void whatWasSeenStandsInTheUnitsAndWordsOfTheTrade() {
-        Survey house = house();
+        Survey house = SampleHouse.wired();
         ElectricalFeed feed = house.getElectricity();
         feed.setEarthing(Earthing.TN_S);
         feed.setMainBonding(Area.valueOf("10 mm²"));
         Circuit circuit = feed.getCircuit();
-        ProtectiveDevice device = MAKE.createProtectiveDevice();
-        device.setKind("breaker-b");
-        device.setRating(Current.valueOf("40 A"));
+        ProtectiveDevice device = SampleHouse.device("breaker-b", "40 A");
         circuit.setDevice(device);
         ResidualDevice rcd = MAKE.createResidualDevice();
         rcd.setType("A");

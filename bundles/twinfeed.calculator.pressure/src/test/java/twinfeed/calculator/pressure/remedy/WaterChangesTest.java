@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.PipeSegment;
@@ -40,10 +41,7 @@ class WaterChangesTest {
     }
 
     private PipeSegment pipe(String name, PipeMaterial material, String length) {
-        PipeSegment pipe = MAKE.createPipeSegment();
-        pipe.setName(name);
-        pipe.setMaterial(material);
-        pipe.setLength(Length.valueOf(length));
+        PipeSegment pipe = SampleHouse.pipe(name, material, length);
         water.getSegments().add(pipe);
         return pipe;
     }
