@@ -40,11 +40,11 @@ public final class Arguments {
     private void put(Parameter parameter, @Nullable String typed) {
         Kind kind = parameter.kind();
         if (kind == null) {
-            putWord(parameter, typed == null ? parameter.fallbackWord() : typed);
+            putWord(parameter, typed == null ? parameter.defaultWord() : typed);
         } else if (typed != null) {
             putNumber(parameter, Quantities.parse(kind, typed).si(), typed);
-        } else if (parameter.fallback() != null) {
-            numbers.put(parameter.key(), parameter.fallback());
+        } else if (parameter.defaultValue() != null) {
+            numbers.put(parameter.key(), parameter.defaultValue());
         } else if (parameter.required()) {
             throw ArgumentException.missing(parameter.key(), kind);
         }

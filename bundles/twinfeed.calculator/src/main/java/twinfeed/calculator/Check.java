@@ -12,7 +12,7 @@ import twinfeed.units.Kind;
  *
  * @param key speaking key, unique over all calculators, for example {@code circuit.voltageDrop}
  * @param kind what the check is about; decides whether a failure rules an option out
- * @param sense whether the value has to stay at or under the limit, or at or over it; {@link LimitType#REPORT} has no limit
+ * @param limitType whether the value has to stay at or under the limit, or at or over it; {@link LimitType#REPORT} has no limit
  * @param unit kind of value, limit and margin, which are in SI, and the unit in which they are printed; a bare number where the answer has
  *     no figure
  * @param needs readings without which the answer is "cannot tell", as paths from the survey or the heater, for example
@@ -21,7 +21,7 @@ import twinfeed.units.Kind;
  * @param topic what it answers, where pages or other bundles look for that answer whoever gives it; else {@link CheckTopic#OTHER}
  */
 public record Check(
-        String key, FindingClass kind, LimitType sense, DisplayUnit unit, List<String> needs, CheckTopic topic) {
+        String key, FindingClass kind, LimitType limitType, DisplayUnit unit, List<String> needs, CheckTopic topic) {
     public Check {
         needs = List.copyOf(needs);
     }
@@ -42,13 +42,13 @@ public record Check(
     }
 
     /** A check of a quantity that is printed in the trade's unit, with needs given one by one. */
-    public static Check of(String key, FindingClass kind, LimitType sense, Kind quantity, String... needs) {
-        return of(key, kind, sense, DisplayUnit.of(quantity), needs);
+    public static Check of(String key, FindingClass kind, LimitType limitType, Kind quantity, String... needs) {
+        return of(key, kind, limitType, DisplayUnit.of(quantity), needs);
     }
 
     /** The same for a quantity that is printed in another unit. */
-    public static Check of(String key, FindingClass kind, LimitType sense, DisplayUnit unit, String... needs) {
-        return new Check(key, kind, sense, unit, List.of(needs), CheckTopic.OTHER);
+    public static Check of(String key, FindingClass kind, LimitType limitType, DisplayUnit unit, String... needs) {
+        return new Check(key, kind, limitType, unit, List.of(needs), CheckTopic.OTHER);
     }
 
     /** A question that is answered in words, without a figure. */
@@ -58,11 +58,11 @@ public record Check(
 
     /** The same as the answer to a topic that others look for. */
     public Check about(CheckTopic answered) {
-        return new Check(key, kind, sense, unit, needs, answered);
+        return new Check(key, kind, limitType, unit, needs, answered);
     }
 
     /** The margin of a value, both in SI: 0 or more passes; exactly 0 where value and limit differ by rounding only. */
     public double margin(double value, double limit) {
-        return sense.margin(value, limit, unit.toSi(LimitType.SLACK_AT_ZERO));
+        return limitType.margin(value, limit, unit.toSi(LimitType.SLACK_AT_ZERO));
     }
 }

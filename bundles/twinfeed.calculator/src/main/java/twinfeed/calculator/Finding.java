@@ -63,7 +63,7 @@ public record Finding(
         }
         double value = check.unit().fromSi(known.value());
         double limit = check.unit().fromSi(known.limit());
-        return new Figures(value, limit, known.limited() ? check.sense().margin(value, limit) : 0, known.limited());
+        return new Figures(value, limit, known.limited() ? check.limitType().margin(value, limit) : 0, known.limited());
     }
 
     /** The figures where they include a limit; null where the value, if any, is only reported. */

@@ -43,7 +43,7 @@ public final class FindingBuilder {
         this(calculator, check, false, sink);
     }
 
-    /** Value against limit, both in SI, in the check's sense; passes at a margin of 0 or more, see {@link Check#margin}. */
+    /** Value against limit, both in SI, by the check's limit type; passes at a margin of 0 or more, see {@link Check#margin}. */
     public FindingBuilder compare(double value, double limit) {
         double margin = check.margin(value, limit);
         figures = new Finding.Figures(value, limit, margin, true);

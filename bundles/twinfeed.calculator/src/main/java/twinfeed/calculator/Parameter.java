@@ -10,22 +10,22 @@ import twinfeed.units.Kind;
  *
  * @param key key as typed; its help is the text {@code parameter.KEY}
  * @param kind kind of quantity, absent for words
- * @param fallback value in SI if it is not given; absent means that it must be given, or that the formula does without
+ * @param defaultValue value in SI if it is not given; absent means that it must be given, or that the formula does without
  * @param required whether it must be given
  * @param least least allowed value, SI
  * @param most greatest allowed value, SI
  * @param words allowed words, empty for quantities and for free text
- * @param fallbackWord word if it is not given
+ * @param defaultWord word if it is not given
  */
 public record Parameter(
         String key,
         @Nullable Kind kind,
-        @Nullable Double fallback,
+        @Nullable Double defaultValue,
         boolean required,
         double least,
         double most,
         List<String> words,
-        @Nullable String fallbackWord) {
+        @Nullable String defaultWord) {
     public Parameter {
         words = List.copyOf(words);
     }
@@ -36,8 +36,8 @@ public record Parameter(
     }
 
     /** A quantity with a default. */
-    public static Parameter optional(String key, Kind kind, double fallback, double least, double most) {
-        return new Parameter(key, kind, fallback, false, least, most, List.of(), null);
+    public static Parameter optional(String key, Kind kind, double defaultValue, double least, double most) {
+        return new Parameter(key, kind, defaultValue, false, least, most, List.of(), null);
     }
 
     /** A quantity that may be left out. */
@@ -46,7 +46,7 @@ public record Parameter(
     }
 
     /** A word with a default, or free text if no words are listed. */
-    public static Parameter word(String key, @Nullable String fallback, String... words) {
-        return new Parameter(key, null, null, fallback == null, 0, 0, List.of(words), fallback);
+    public static Parameter word(String key, @Nullable String defaultValue, String... words) {
+        return new Parameter(key, null, null, defaultValue == null, 0, 0, List.of(words), defaultValue);
     }
 }

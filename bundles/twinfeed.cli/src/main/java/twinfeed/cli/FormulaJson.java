@@ -88,10 +88,10 @@ final class FormulaJson {
             json.writeStringField("unit", kind.symbol());
             json.writeNumberField("least", parameter.least());
             json.writeNumberField("most", parameter.most());
-            JsonFields.number(json, "fallback", parameter.fallback());
+            JsonFields.number(json, "fallback", parameter.defaultValue());
         } else {
             JsonFields.texts(json, "words", parameter.words());
-            JsonFields.text(json, "fallbackWord", parameter.fallbackWord());
+            JsonFields.text(json, "fallbackWord", parameter.defaultWord());
         }
         json.writeEndObject();
     }

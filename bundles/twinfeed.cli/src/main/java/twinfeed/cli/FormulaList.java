@@ -46,13 +46,13 @@ final class FormulaList {
         Kind kind = parameter.kind();
         if (kind == null) {
             String words = parameter.words().isEmpty() ? "a name" : "one of " + String.join(", ", parameter.words());
-            return words + (parameter.fallbackWord() == null ? "" : "; " + parameter.fallbackWord() + " if not given");
+            return words + (parameter.defaultWord() == null ? "" : "; " + parameter.defaultWord() + " if not given");
         }
         String range = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", "
                 + Quantities.format(kind, parameter.least(), 4) + " to " + Quantities.format(kind, parameter.most(), 4);
-        Double fallback = parameter.fallback();
-        if (fallback != null) {
-            return range + "; " + Quantities.format(kind, fallback, 4) + " if not given";
+        Double defaultValue = parameter.defaultValue();
+        if (defaultValue != null) {
+            return range + "; " + Quantities.format(kind, defaultValue, 4) + " if not given";
         }
         return range + (parameter.required() ? "; needed" : "");
     }

@@ -24,7 +24,7 @@ class UndecidedTest {
     private static final TwinfeedService SERVICE = TwinfeedService.onClassPath();
 
     private static AssessedJob undecided() {
-        AssessedJob judged = SERVICE.glance(SERVICE.open(Run.DEMO.resolve("rowan-brook.job"), null), Locale.ROOT);
+        AssessedJob judged = SERVICE.quickAssess(SERVICE.open(Run.DEMO.resolve("rowan-brook.job"), null), Locale.ROOT);
         judged.record().getOptions().forEach(option -> {
             option.unsetVerdict();
             option.getFindings().forEach(finding -> {

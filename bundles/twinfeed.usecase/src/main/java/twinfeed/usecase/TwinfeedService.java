@@ -197,7 +197,7 @@ public final class TwinfeedService {
      * @param opened the job
      * @param locale language of the texts
      */
-    public AssessedJob glance(OpenedJob opened, Locale locale) {
+    public AssessedJob quickAssess(OpenedJob opened, Locale locale) {
         List<Candidate> candidates = new Candidates(opened).all();
         Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
         AssessmentResult assessed = runner.assess(survey, candidates);

@@ -29,7 +29,7 @@ class AssessmentMapperTest {
 
     @BeforeAll
     static void judgeTheDemonstration() {
-        judged = service().glance(service().open(Demo.FOLDER.resolve("alder-beck.job"), null), Locale.UK);
+        judged = service().quickAssess(service().open(Demo.FOLDER.resolve("alder-beck.job"), null), Locale.UK);
     }
 
     private static TwinfeedService service() {
@@ -66,7 +66,7 @@ class AssessmentMapperTest {
     void missingReadingHasItsPathBesideItsName() {
         OpenedJob opened = service().open(Demo.FOLDER.resolve("alder-beck.job"), null);
         opened.job().getSurvey().getWater().getTest().setStaticPressure(null);
-        Finding open = service().glance(opened, Locale.UK).record().getOptions().get(0).getFindings().stream()
+        Finding open = service().quickAssess(opened, Locale.UK).record().getOptions().get(0).getFindings().stream()
                 .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
                 .findFirst()
                 .orElseThrow();

@@ -63,8 +63,8 @@ public class AssessmentBenchmark {
 
     /** All findings of all candidates, without the search for works. */
     @Benchmark
-    public AssessedJob glance() {
-        return service.glance(opened(), Locale.UK);
+    public AssessedJob quickAssess() {
+        return service.quickAssess(opened(), Locale.UK);
     }
 
     /** Findings, and for each candidate that does not suit the least costly work that makes it suit. */

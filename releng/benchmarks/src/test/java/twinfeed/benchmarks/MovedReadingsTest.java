@@ -109,7 +109,8 @@ class MovedReadingsTest {
         Path demo = Path.of(System.getProperty("twinfeed.root", ""), "demo");
         TwinfeedService service = TwinfeedService.onClassPath();
         OpenedJob opened = service.open(demo.resolve(name + ".job"), null);
-        List<OptionResult> options = service.glance(opened, Locale.UK).assessed().options();
+        List<OptionResult> options =
+                service.quickAssess(opened, Locale.UK).assessed().options();
         Candidate last = options.get(options.size() - 1).candidate();
         assertTrue(compare(name, opened.job().getSurvey(), last) >= 5);
     }

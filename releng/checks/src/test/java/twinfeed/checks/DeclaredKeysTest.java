@@ -28,7 +28,7 @@ import twinfeed.pricing.StandardWork;
  * declared, so that any calculator can be left out or replaced.
  */
 class DeclaredKeysTest {
-    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+)\"");
 
     /** Words that are a code and something else as well: a section of a quote, a kind of device in a survey. */
     private static final Map<String, Set<String>> WORDS = Map.of(

@@ -167,7 +167,7 @@ final class Target {
     /** What was accepted is calculated too, now and then. */
     private void looked(OpenedJob opened) {
         if (accepted % CALCULATED == 0) {
-            service.glance(opened, Locale.UK);
+            service.quickAssess(opened, Locale.UK);
         }
     }
 

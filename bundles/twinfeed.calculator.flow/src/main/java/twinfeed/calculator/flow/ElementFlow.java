@@ -17,10 +17,10 @@ import twinfeed.units.Kind;
 final class ElementFlow implements FlowAnswer {
     private static final int DESIGN = 0;
 
-    private final Wish wish;
+    private final TargetOutlet target;
 
-    ElementFlow(Wish wish) {
-        this.wish = wish;
+    ElementFlow(TargetOutlet target) {
+        this.target = target;
     }
 
     @Override
@@ -48,20 +48,20 @@ final class ElementFlow implements FlowAnswer {
             return;
         }
         double ratedW = heater.getPower().si();
-        if (!wish.heats(DESIGN)) {
+        if (!target.heats(DESIGN)) {
             findings.on(FlowChecks.AT_RATING).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
-        double flow = wish.outletFlow(ratedW, DESIGN);
+        double flow = target.outletFlow(ratedW, DESIGN);
         findings.on(FlowChecks.AT_RATING)
                 .report(flow)
-                .variant(Wish.variant(flow))
-                .argument("ample", Wish.AMPLE)
-                .condition(Condition.of(wish.grid().intakes().get(DESIGN), null, null))
+                .variant(TargetOutlet.variant(flow))
+                .argument("ample", TargetOutlet.AMPLE)
+                .condition(Condition.of(target.grid().intakes().get(DESIGN), null, null))
                 .argument("power", Kind.POWER.amount(ratedW))
                 .argument("voltage", heater.getVoltage().si())
-                .argument("inletFlow", Kind.FLOW.amount(wish.inletFlow(ratedW, DESIGN)))
-                .working(() -> FlowWorking.ratedFlow(new HeatCase(ratedW, Working.none(), wish, DESIGN), heater))
+                .argument("inletFlow", Kind.FLOW.amount(target.inletFlow(ratedW, DESIGN)))
+                .working(() -> FlowWorking.ratedFlow(new HeatCase(ratedW, Working.none(), target, DESIGN), heater))
                 .add();
     }
 
@@ -102,48 +102,48 @@ final class ElementFlow implements FlowAnswer {
     }
 
     private void lowPower(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
-        int warmest = wish.warmest();
-        if (elementsW.length < 2 || !wish.heats(warmest)) {
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+        int warmest = target.warmest();
+        if (elementsW.length < 2 || !target.heats(warmest)) {
             findings.on(FlowChecks.LOW_POWER).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
         double share = leastShare(elementsW);
-        double flow = wish.outletFlow(share * powerW, warmest);
+        double flow = target.outletFlow(share * powerW, warmest);
         findings.on(FlowChecks.LOW_POWER)
                 .report(flow)
-                .variant(Wish.variant(flow))
-                .argument("ample", Wish.AMPLE)
+                .variant(TargetOutlet.variant(flow))
+                .argument("ample", TargetOutlet.AMPLE)
                 .condition(condition(warmest))
                 .argument("power", Kind.POWER.amount(share * powerW))
-                .argument("winter", Kind.FLOW.amount(wish.outletFlow(share * powerW, DESIGN)))
-                .working(() -> FlowWorking.shareFlow(HeatCase.nominal(exchange, wish, warmest), share, heater))
+                .argument("winter", Kind.FLOW.amount(target.outletFlow(share * powerW, DESIGN)))
+                .working(() -> FlowWorking.shareFlow(HeatCase.nominal(exchange, target, warmest), share, heater))
                 .add();
     }
 
     private Condition condition(int intake) {
         return Condition.of(
-                wish.grid().intakes().get(intake),
-                wish.grid().voltage(wish.grid().nominal()),
+                target.grid().intakes().get(intake),
+                target.grid().voltage(target.grid().nominal()),
                 null);
     }
 
     private void oneElement(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
-        if (elementsW.length < 2 || !wish.heats(DESIGN) || powerW <= 0) {
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+        if (elementsW.length < 2 || !target.heats(DESIGN) || powerW <= 0) {
             findings.on(FlowChecks.ONE_ELEMENT).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
         double share = leastShareLeft(elementsW);
-        double massFlow = wish.massFlow(powerW, DESIGN);
-        double outletC = Heat.outletTemperature(share * powerW, wish.intakeC(DESIGN), massFlow)
+        double massFlow = target.massFlow(powerW, DESIGN);
+        double outletC = Heat.outletTemperature(share * powerW, target.intakeC(DESIGN), massFlow)
                 .value();
         findings.on(FlowChecks.ONE_ELEMENT)
                 .report(outletC)
                 .condition(condition(DESIGN))
                 .argument("power", Kind.POWER.amount(share * powerW))
-                .argument("flow", Kind.FLOW.amount(wish.outletFlow(powerW, DESIGN)))
-                .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(exchange, wish, DESIGN), share, heater))
+                .argument("flow", Kind.FLOW.amount(target.outletFlow(powerW, DESIGN)))
+                .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(exchange, target, DESIGN), share, heater))
                 .add();
     }
 }

@@ -13,25 +13,25 @@ import twinfeed.calculator.SharedQuantity;
 
 /** Judges the flow of heaters in one house. */
 final class FlowAssessor implements Assessor {
-    private final Wish wish;
+    private final TargetOutlet target;
     private final List<FlowAnswer> answers;
     private final TemperatureAdvice advice;
 
-    FlowAssessor(Context context, Wish wish) {
-        this.wish = wish;
-        this.advice = new TemperatureAdvice(context, wish);
+    FlowAssessor(Context context, TargetOutlet target) {
+        this.target = target;
+        this.advice = new TemperatureAdvice(context, target);
         this.answers = List.of(
-                new WinterFlow(wish, context.parameters().si("least")),
-                new MonthlyFlow(wish, context.survey().getUnit()),
-                new ElementFlow(wish));
+                new WinterFlow(target, context.parameters().si("least")),
+                new MonthlyFlow(target, context.survey().getUnit()),
+                new ElementFlow(target));
     }
 
     @Override
     public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        if (!wish.faults().isEmpty()) {
-            exchange.lack(SharedQuantity.WISHED_FLOW, wish.faults());
+        if (!target.faults().isEmpty()) {
+            exchange.lack(SharedQuantity.WISHED_FLOW, target.faults());
             for (Check check : FlowChecks.ALL) {
-                findings.on(check).cannotTell(wish.faults()).add();
+                findings.on(check).cannotTell(target.faults()).add();
             }
             return;
         }
@@ -47,18 +47,18 @@ final class FlowAssessor implements Assessor {
             exchange.lack(SharedQuantity.WISHED_FLOW, exchange.lacking(SharedQuantity.DELIVERED_POWER));
             return;
         }
-        Grid grid = wish.grid();
+        Grid grid = target.grid();
         double[] powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
         double[] flows = new double[SharedQuantity.WISHED_FLOW.size(grid)];
         for (int intake = 0; intake < grid.intakes().size(); intake++) {
             for (int voltage = 0; voltage < powerW.length; voltage++) {
-                flows[grid.index(intake, voltage)] = wish.massFlow(powerW[voltage], intake);
+                flows[grid.index(intake, voltage)] = target.massFlow(powerW[voltage], intake);
             }
         }
         exchange.give(SharedQuantity.WISHED_FLOW, flows);
         exchange.explain(
                 SharedQuantity.WISHED_FLOW,
                 at -> FlowWorking.massFlow(
-                        HeatCase.at(exchange, wish, at / grid.voltageCount(), at % grid.voltageCount())));
+                        HeatCase.at(exchange, target, at / grid.voltageCount(), at % grid.voltageCount())));
     }
 }

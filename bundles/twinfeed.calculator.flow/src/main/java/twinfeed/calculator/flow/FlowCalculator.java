@@ -60,6 +60,6 @@ public final class FlowCalculator implements Calculator {
 
     @Override
     public Assessor prepare(Context context) {
-        return new FlowAssessor(context, Wish.of(context));
+        return new FlowAssessor(context, TargetOutlet.of(context));
     }
 }

@@ -11,21 +11,21 @@ import twinfeed.calculator.Working;
  *
  * @param powerW the power, W
  * @param power how it was found, ending in {@code P} in W; empty where nobody says
- * @param wish the wished outlet
+ * @param target the target outlet
  * @param intake index of the intake
  */
-record HeatCase(double powerW, Working power, Wish wish, int intake) {
+record HeatCase(double powerW, Working power, TargetOutlet target, int intake) {
     /** The power that reaches the heater at the survey's own voltage. */
-    static HeatCase nominal(SharedQuantities exchange, Wish wish, int intake) {
-        return at(exchange, wish, intake, wish.grid().nominal());
+    static HeatCase nominal(SharedQuantities exchange, TargetOutlet target, int intake) {
+        return at(exchange, target, intake, target.grid().nominal());
     }
 
     /** The power that reaches the heater at a voltage of the grid. */
-    static HeatCase at(SharedQuantities exchange, Wish wish, int intake, int voltage) {
+    static HeatCase at(SharedQuantities exchange, TargetOutlet target, int intake, int voltage) {
         return new HeatCase(
                 exchange.take(SharedQuantity.DELIVERED_POWER)[voltage],
                 exchange.working(SharedQuantity.DELIVERED_POWER, voltage),
-                wish,
+                target,
                 intake);
     }
 
@@ -41,10 +41,10 @@ record HeatCase(double powerW, Working power, Wish wish, int intake) {
         return lines.input(
                         "T_in",
                         "intake",
-                        wish.intakeC(intake),
+                        target.intakeC(intake),
                         "°C",
                         "",
-                        Origin.intake(wish.grid().intakes().get(intake)))
-                .input("T_out", "outlet", wish.outletC(), "°C", "", "survey.wishedOutlet");
+                        Origin.intake(target.grid().intakes().get(intake)))
+                .input("T_out", "outlet", target.outletC(), "°C", "", "survey.wishedOutlet");
     }
 }

@@ -24,17 +24,17 @@ final class MonthlyFlow implements FlowAnswer {
     private static final Series.Axis FLOW = Series.Axis.of("flow", Kind.FLOW);
     private static final int DESIGN = 0;
 
-    private final Wish wish;
+    private final TargetOutlet target;
     private final @Nullable Heater present;
     private final List<Integer> heated = new ArrayList<>();
 
-    MonthlyFlow(Wish wish, @Nullable PresentUnit unit) {
-        this.wish = wish;
+    MonthlyFlow(TargetOutlet target, @Nullable PresentUnit unit) {
+        this.target = target;
         Heater heater = unit == null ? null : unit.getHeater();
         this.present = DeliveredPower.rated(heater) ? heater : null;
-        for (int i = 1; i < wish.grid().intakes().size(); i++) {
+        for (int i = 1; i < target.grid().intakes().size(); i++) {
             // A month in which nothing has to be heated has no flow to show.
-            if (wish.heats(i)) {
+            if (target.heats(i)) {
                 heated.add(i);
             }
         }
@@ -53,16 +53,16 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     private void byMonth(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
-        int coldest = wish.coldest();
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+        int coldest = target.coldest();
         FindingBuilder finding = findings.on(FlowChecks.BY_MONTH).outcome(Outcome.NOT_APPLICABLE);
-        if (wish.heats(coldest)) {
-            finding.report(wish.outletFlow(powerW, coldest))
+        if (target.heats(coldest)) {
+            finding.report(target.outletFlow(powerW, coldest))
                     .condition(condition(coldest))
-                    .argument("most", Kind.FLOW.amount(wish.outletFlow(powerW, wish.warmest())))
-                    .argument("ample", Wish.AMPLE)
+                    .argument("most", Kind.FLOW.amount(target.outletFlow(powerW, target.warmest())))
+                    .argument("ample", TargetOutlet.AMPLE)
                     .variant(variant(powerW))
-                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, coldest)))
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, target, coldest)))
                     .series(curve("flow.byMonth", powerW));
             if (present != null && !candidate.present()) {
                 finding.series(curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
@@ -72,26 +72,26 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     private String variant(double powerW) {
-        if (!wish.heats(wish.warmest())) {
+        if (!target.heats(target.warmest())) {
             return "unheated";
         }
-        return Wish.variant(wish.outletFlow(powerW, wish.warmest()));
+        return TargetOutlet.variant(target.outletFlow(powerW, target.warmest()));
     }
 
     /** Months in which more could be heated than a shower passes have no flow to show either. */
     private Series curve(String key, double powerW) {
         List<Integer> shown = heated.stream()
-                .filter(intake -> wish.outletFlow(powerW, intake) <= Wish.AMPLE.si())
+                .filter(intake -> target.outletFlow(powerW, intake) <= TargetOutlet.AMPLE.si())
                 .toList();
         double[] x = new double[shown.size()];
         double[] y = new double[shown.size()];
         List<String> labels = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
             int intake = shown.get(i);
-            int month = wish.grid().intakes().get(intake).month();
+            int month = target.grid().intakes().get(intake).month();
             labels.add(MONTHS.get(month - 1));
             x[i] = month;
-            y[i] = wish.outletFlow(powerW, intake);
+            y[i] = target.outletFlow(powerW, intake);
         }
         return new Series(key, MONTH, FLOW, labels, x, y);
     }
@@ -101,15 +101,15 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     private double originV() {
-        return wish.grid().voltage(wish.grid().nominal());
+        return target.grid().voltage(target.grid().nominal());
     }
 
     private Condition condition(int intake) {
-        return Condition.of(wish.grid().intakes().get(intake), originV(), null);
+        return Condition.of(target.grid().intakes().get(intake), originV(), null);
     }
 
     private void comparison(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
         if (present == null) {
             findings.on(FlowChecks.COMPARISON)
                     .cannotTell(List.of("survey.unit.heater.power"))
@@ -118,10 +118,10 @@ final class MonthlyFlow implements FlowAnswer {
         }
         FindingBuilder finding = findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE);
         double presentW = presentW(candidate.heater(), powerW, present);
-        if (wish.heats(DESIGN)) {
-            double now = wish.outletFlow(presentW, DESIGN);
+        if (target.heats(DESIGN)) {
+            double now = target.outletFlow(presentW, DESIGN);
             // Two units of one rating differ by rounding, which is neither more nor less.
-            double gain = LimitType.AT_LEAST.margin(wish.outletFlow(powerW, DESIGN), now);
+            double gain = LimitType.AT_LEAST.margin(target.outletFlow(powerW, DESIGN), now);
             finding.report(gain)
                     .condition(condition(DESIGN))
                     .variant(gain < 0 ? "less" : "")
@@ -129,7 +129,7 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("present", Kind.FLOW.amount(now))
                     .argument("change", Kind.FLOW.amount(Math.abs(gain)))
                     .working(() -> FlowWorking.difference(
-                            HeatCase.nominal(exchange, wish, DESIGN),
+                            HeatCase.nominal(exchange, target, DESIGN),
                             presentW,
                             candidate.heater(),
                             present,

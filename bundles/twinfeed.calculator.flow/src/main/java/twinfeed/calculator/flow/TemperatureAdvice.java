@@ -19,16 +19,16 @@ final class TemperatureAdvice {
     private static final String SCALD =
             "41 °C: healthcare maximum at a shower (NHS guidance, read second hand); 44 °C: judgement";
 
-    private final Wish wish;
+    private final TargetOutlet target;
     private final double flagC;
     private final double strongC;
     private final boolean vulnerable;
     private final @Nullable Double readingC;
     private final boolean hotFeed;
 
-    TemperatureAdvice(Context context, Wish wish) {
+    TemperatureAdvice(Context context, TargetOutlet target) {
         Survey survey = context.survey();
-        this.wish = wish;
+        this.target = target;
         this.flagC = context.parameters().si("flag");
         this.strongC = context.parameters().si("strong");
         this.vulnerable = survey.getCustomer() != null
@@ -51,8 +51,8 @@ final class TemperatureAdvice {
             // Whether the instructions allow a hot feed, and how hot, is said where the source of the water is judged.
             finding.variant("hot");
         } else if (heater.getMaximumIntake() != null) {
-            int warmest = wish.warmest();
-            double monthC = wish.intakeC(warmest);
+            int warmest = target.warmest();
+            double monthC = target.intakeC(warmest);
             boolean measured = readingC != null && readingC > monthC;
             finding.compare(
                             measured ? readingC : monthC,
@@ -61,25 +61,25 @@ final class TemperatureAdvice {
                     .condition(
                             measured
                                     ? Condition.NONE
-                                    : Condition.of(wish.grid().intakes().get(warmest), null, null));
+                                    : Condition.of(target.grid().intakes().get(warmest), null, null));
         }
         finding.source(INSTRUCTIONS).add();
     }
 
     private void outlet(Findings findings) {
         findings.on(FlowChecks.OUTLET)
-                .compare(wish.outletC(), flagC)
+                .compare(target.outletC(), flagC)
                 .variant(warning())
                 .argument("strong", strongC)
                 .source(SCALD)
                 .working(() -> Working.start()
-                        .input("T_out", "outlet", wish.outletC(), "°C", "", "survey.wishedOutlet")
+                        .input("T_out", "outlet", target.outletC(), "°C", "", "survey.wishedOutlet")
                         .build())
                 .add();
     }
 
     private String warning() {
-        String strength = wish.outletC() >= strongC ? "strong" : "";
+        String strength = target.outletC() >= strongC ? "strong" : "";
         if (!vulnerable) {
             return strength;
         }

@@ -16,11 +16,11 @@ final class WinterFlow implements FlowAnswer {
     private static final String LEAST_SOURCE = "judgement: a weaker flow is felt as a trickle";
     private static final String INSTRUCTIONS = "maker's instructions";
 
-    private final Wish wish;
+    private final TargetOutlet target;
     private final double leastM3PerS;
 
-    WinterFlow(Wish wish, double leastM3PerS) {
-        this.wish = wish;
+    WinterFlow(TargetOutlet target, double leastM3PerS) {
+        this.target = target;
         this.leastM3PerS = leastM3PerS;
     }
 
@@ -34,14 +34,14 @@ final class WinterFlow implements FlowAnswer {
         if (DeliveredPower.blocked(FlowChecks.WINTER, exchange, findings)) {
             return;
         }
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
         FindingBuilder finding = start(findings, powerW);
-        if (wish.heats(DESIGN)) {
-            double flow = wish.outletFlow(powerW, DESIGN);
+        if (target.heats(DESIGN)) {
+            double flow = target.outletFlow(powerW, DESIGN);
             finding.compare(flow, leastM3PerS)
-                    .variant(Wish.variant(flow))
-                    .argument("ample", Wish.AMPLE)
-                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
+                    .variant(TargetOutlet.variant(flow))
+                    .argument("ample", TargetOutlet.AMPLE)
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, target, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();
     }
@@ -51,15 +51,15 @@ final class WinterFlow implements FlowAnswer {
                 .outcome(Outcome.NOT_APPLICABLE)
                 .condition(condition())
                 .argument("power", Kind.POWER.amount(powerW))
-                .argument("intake", wish.intakeC(DESIGN))
-                .argument("outlet", wish.outletC())
-                .argument("inletFlow", Kind.FLOW.amount(wish.inletFlow(powerW, DESIGN)));
+                .argument("intake", target.intakeC(DESIGN))
+                .argument("outlet", target.outletC())
+                .argument("inletFlow", Kind.FLOW.amount(target.inletFlow(powerW, DESIGN)));
     }
 
     private Condition condition() {
         return Condition.of(
-                wish.grid().intakes().get(DESIGN),
-                wish.grid().voltage(wish.grid().nominal()),
+                target.grid().intakes().get(DESIGN),
+                target.grid().voltage(target.grid().nominal()),
                 null);
     }
 
@@ -72,14 +72,14 @@ final class WinterFlow implements FlowAnswer {
         if (DeliveredPower.blocked(FlowChecks.ACTIVATION, exchange, findings)) {
             return;
         }
-        double powerW = DeliveredPower.nominalW(exchange, wish.grid());
+        double powerW = DeliveredPower.nominalW(exchange, target.grid());
         FindingBuilder finding = findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE);
-        if (wish.heats(DESIGN)) {
+        if (target.heats(DESIGN)) {
             finding.compare(
-                            wish.inletFlow(powerW, DESIGN),
+                            target.inletFlow(powerW, DESIGN),
                             heater.getActivationFlow().si())
-                    .argument("outlet", wish.outletC())
-                    .working(() -> FlowWorking.inletFlow(HeatCase.nominal(exchange, wish, DESIGN)));
+                    .argument("outlet", target.outletC())
+                    .working(() -> FlowWorking.inletFlow(HeatCase.nominal(exchange, target, DESIGN)));
         }
         finding.condition(condition()).source(INSTRUCTIONS).add();
     }

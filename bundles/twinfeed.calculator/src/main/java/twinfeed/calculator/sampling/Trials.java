@@ -42,8 +42,8 @@ final class Trials {
         this.nominal = nominal;
         // Inputs that are put elsewhere change readings; none is taken or forgotten.
         Readings readings = new Readings(changed);
-        this.rejudging = comparing(runner, nominal)
-                .rejudging(surveyed, changed, candidate, new GridFocus(nominal), readings);
+        this.rejudging =
+                comparing(runner, nominal).rejudging(surveyed, changed, candidate, new GridFocus(nominal), readings);
         this.sampled = java.util.stream.IntStream.range(0, nominal.findings().size())
                 .filter(i -> isSampled(nominal.findings().get(i)))
                 .toArray();
@@ -62,7 +62,7 @@ final class Trials {
     /** Whether tolerances can change what a finding says: a value was compared with a limit. */
     private static boolean isSampled(Finding nominal) {
         boolean decided = nominal.outcome() == Outcome.PASSES || nominal.outcome() == Outcome.FAILS;
-        return decided && nominal.check().sense() != LimitType.REPORT;
+        return decided && nominal.check().limitType() != LimitType.REPORT;
     }
 
     /** How many checks are sampled. */

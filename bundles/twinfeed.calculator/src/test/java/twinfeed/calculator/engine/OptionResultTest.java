@@ -19,8 +19,8 @@ import twinfeed.units.Kind;
 
 /** Which finding decides, and how it is looked up. */
 class OptionResultTest {
-    private static FindingBuilder on(List<Finding> all, String key, FindingClass kind, LimitType sense) {
-        return new FindingBuilder("made-up", Check.of(key, kind, sense, Kind.RATIO), all::add);
+    private static FindingBuilder on(List<Finding> all, String key, FindingClass kind, LimitType limitType) {
+        return new FindingBuilder("made-up", Check.of(key, kind, limitType, Kind.RATIO), all::add);
     }
 
     private static String binding(List<Finding> findings) {

@@ -27,7 +27,7 @@ public final class Documentation {
     }
 
     /** What holds where the reading is not given, if the model says so. */
-    public Optional<String> fallback(EStructuralFeature feature) {
+    public Optional<String> defaultValue(EStructuralFeature feature) {
         Matcher matcher = FALLBACK.matcher(help(feature));
         return matcher.find() ? Optional.of(matcher.group(1)) : Optional.empty();
     }

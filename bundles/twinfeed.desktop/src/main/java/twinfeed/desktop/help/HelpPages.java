@@ -82,7 +82,7 @@ public final class HelpPages {
         sections.add(section("needs", needs(check)));
         sections.add(section("formula", formula(example)));
         sections.add(section("source", source(example)));
-        if (check.sense() != LimitType.REPORT) {
+        if (check.limitType() != LimitType.REPORT) {
             sections.add(section("tolerances", List.of(words.get("help.tolerances"))));
         }
         sections.add(section("do", todo(statement, check, example)));
@@ -104,7 +104,8 @@ public final class HelpPages {
             lines.add(own);
         }
         lines.add(words.format(
-                "help.sense." + lower(check.sense()), Map.of("title", title(statement, check), "unit", unit(check))));
+                "help.sense." + lower(check.limitType()),
+                Map.of("title", title(statement, check), "unit", unit(check))));
         String kind = Runner.TEXTS.get(words.locale(), "kind." + lower(check.kind()));
         lines.add(words.format(check.deciding() ? "help.deciding" : "help.advising", Map.of("kind", kind)));
         lines.add(words.format(
@@ -143,7 +144,7 @@ public final class HelpPages {
     /** Whether an outcome without a sentence of the check's own can come up: a figure without a limit neither fails nor is close. */
     private static boolean common(Outcome outcome, Check check) {
         return switch (outcome) {
-            case PASSES, FAILS, TOO_CLOSE -> check.sense() != LimitType.REPORT;
+            case PASSES, FAILS, TOO_CLOSE -> check.limitType() != LimitType.REPORT;
             case CANNOT_TELL -> true;
             case NOT_APPLICABLE, NOT_CHECKED -> false;
         };
@@ -246,10 +247,10 @@ public final class HelpPages {
 
     private String parameter(CalculatorDescriptor statement, Parameter parameter) {
         String help = statement.texts().get(words.locale(), "parameter." + parameter.key());
-        Object fallback =
-                parameter.fallback() != null ? figures.number(parameter.fallback()) : parameter.fallbackWord();
+        Object defaultValue =
+                parameter.defaultValue() != null ? figures.number(parameter.defaultValue()) : parameter.defaultWord();
         String without =
-                fallback == null ? "" : " " + words.format("help.parameter.default", Map.of("value", fallback));
+                defaultValue == null ? "" : " " + words.format("help.parameter.default", Map.of("value", defaultValue));
         return "\u2022 " + parameter.key() + ": " + help + without;
     }
 }

@@ -78,7 +78,7 @@ public final class OfficeReading {
     private int needed(Path file) {
         try {
             OpenedJob opened = desk.service().open(file, null);
-            return (int) desk.service().glance(opened, desk.locale()).record().getOptions().stream()
+            return (int) desk.service().quickAssess(opened, desk.locale()).record().getOptions().stream()
                     .flatMap(option -> option.getFindings().stream())
                     .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
                     .flatMap(finding -> finding.getMissingPaths().stream())

@@ -54,9 +54,9 @@ final class ChoiceField implements ItemView {
 
     private List<Choice> choices(@org.jspecify.annotations.Nullable Object present) {
         List<Choice> now = new ArrayList<>(context.offers().of(field.path().attribute(), present));
-        String fallback = context.fallback(field.path());
-        if (!fallback.isEmpty()) {
-            now.set(0, new Choice(null, now.get(0).text() + " (" + fallback + ")"));
+        String defaultValue = context.defaultValue(field.path());
+        if (!defaultValue.isEmpty()) {
+            now.set(0, new Choice(null, now.get(0).text() + " (" + defaultValue + ")"));
         }
         return now;
     }

@@ -76,15 +76,15 @@ record FormContext(
 
     /** What stands in an empty field: its unit, and what holds where the reading is not given. */
     String hint(FieldPath path) {
-        return java.util.stream.Stream.of(FieldUnit.of(path.attribute()), fallback(path))
+        return java.util.stream.Stream.of(FieldUnit.of(path.attribute()), defaultValue(path))
                 .filter(each -> !each.isEmpty())
                 .collect(java.util.stream.Collectors.joining("; "));
     }
 
     /** What holds where the reading is not given; empty if nothing does. */
-    String fallback(FieldPath path) {
+    String defaultValue(FieldPath path) {
         String own = words.find("default." + path.key());
-        String text = own == null ? documentation.fallback(path.last()).orElse("") : own;
+        String text = own == null ? documentation.defaultValue(path.last()).orElse("") : own;
         return text.isEmpty() ? "" : words.format("field.default", Map.of("default", text));
     }
 }

@@ -62,7 +62,7 @@ public final class QuickQuestion {
                                     "voltage",
                                             Quantities.format(
                                                     Kind.VOLTAGE,
-                                                    fallback("highest-power", "rated"),
+                                                    defaultValue("highest-power", "rated"),
                                                     DIGITS,
                                                     words.locale())))));
             lines.add(line("binds", power.warnings()));
@@ -169,7 +169,7 @@ public final class QuickQuestion {
                     words.format(
                             "quick.at",
                             Map.of("value", delivered.text("power"), "voltage", delivered.text("terminalVoltage")))));
-            heat.put("rated", fallback("delivered", "rated") + " V");
+            heat.put("rated", defaultValue("delivered", "rated") + " V");
             heat.put("supply", delivered.si("terminalVoltage") + " V");
         }
         if (!heat.containsKey("intake")) {
@@ -187,7 +187,7 @@ public final class QuickQuestion {
                                 "value", flow.text("outletFlow"),
                                 "outlet",
                                         Quantities.format(
-                                                Kind.TEMPERATURE, fallback("flow", "outlet"), 2, words.locale()),
+                                                Kind.TEMPERATURE, defaultValue("flow", "outlet"), 2, words.locale()),
                                 "intake", given.text(Field.INTAKE)))));
         return null;
     }
@@ -250,10 +250,10 @@ public final class QuickQuestion {
     }
 
     /** The value in SI that a formula takes where none is given. */
-    private double fallback(String formula, String key) {
+    private double defaultValue(String formula, String key) {
         return formula(formula).formula().parameters().stream()
                 .filter(each -> each.key().equals(key))
-                .map(Parameter::fallback)
+                .map(Parameter::defaultValue)
                 .findFirst()
                 .orElseThrow();
     }

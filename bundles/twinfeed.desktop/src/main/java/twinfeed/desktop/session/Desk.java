@@ -159,9 +159,9 @@ public final class Desk {
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */
-    JobResult glance(long revision, OpenedJob opened) {
+    JobResult quickAssess(long revision, OpenedJob opened) {
         return attempt(
-                revision, opened, () -> new JobResult(revision, false, service.glance(opened, locale), null, ""));
+                revision, opened, () -> new JobResult(revision, false, service.quickAssess(opened, locale), null, ""));
     }
 
     /**

@@ -74,7 +74,7 @@ public final class JobSession {
     public void recalculate() {
         long asked = recalculation.next();
         OpenedJob copy = copy();
-        recalculation.ask(asked, () -> desk.glance(asked, copy), threads.quick(), this::deliver);
+        recalculation.ask(asked, () -> desk.quickAssess(asked, copy), threads.quick(), this::deliver);
         recalculation.ask(asked, () -> desk.result(asked, copy), threads.thorough(), this::deliver);
         computing.fire();
     }

@@ -181,14 +181,15 @@ final class SurveyPagesTest {
         assertEquals(
                 "40 °C",
                 documentation
-                        .fallback(SurveyPackage.Literals.SURVEY__WISHED_OUTLET)
+                        .defaultValue(SurveyPackage.Literals.SURVEY__WISHED_OUTLET)
                         .orElse(""));
         assertEquals(
                 "copper",
                 documentation
-                        .fallback(SurveyPackage.Literals.PIPE_SEGMENT__MATERIAL)
+                        .defaultValue(SurveyPackage.Literals.PIPE_SEGMENT__MATERIAL)
                         .orElse(""));
-        assertTrue(
-                documentation.fallback(SurveyPackage.Literals.WATER_TEST__FLOW).isEmpty());
+        assertTrue(documentation
+                .defaultValue(SurveyPackage.Literals.WATER_TEST__FLOW)
+                .isEmpty());
     }
 }

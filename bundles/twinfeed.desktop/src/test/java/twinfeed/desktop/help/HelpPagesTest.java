@@ -60,7 +60,11 @@ final class HelpPagesTest {
         DemoFiles.copyInto(folder);
         TwinfeedService service = DemoFiles.service();
         JobResult result = new JobResult(
-                1, true, service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
+                1,
+                true,
+                service.quickAssess(service.open(folder.resolve("alder-beck.job"), null), Locale.UK),
+                null,
+                "");
         HelpPages pages = new HelpPages(service.calculators(), words);
         int checks = 0;
         for (CalculatorDescriptor statement : pages.statements()) {
@@ -86,7 +90,11 @@ final class HelpPagesTest {
         DemoFiles.copyInto(folder);
         TwinfeedService service = DemoFiles.service();
         JobResult result = new JobResult(
-                1, true, service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK), null, "");
+                1,
+                true,
+                service.quickAssess(service.open(folder.resolve("alder-beck.job"), null), Locale.UK),
+                null,
+                "");
         HelpPages pages = new HelpPages(service.calculators(), words);
         String text =
                 pages.of("circuit.voltageDrop", result, null).orElseThrow().text();

@@ -58,7 +58,9 @@ final class LanguagesTest {
                     assertEquals(model.help(feature), english.get("help." + key), key);
                     assertNotNull(german.find("help." + key), key);
                     assertEquals(
-                            model.fallback(feature).orElse(null), english.find("default." + key), "default of " + key);
+                            model.defaultValue(feature).orElse(null),
+                            english.find("default." + key),
+                            "default of " + key);
                 }
             }
         }

@@ -48,7 +48,7 @@ final class ViewTest {
     private AssessedJob judged() throws Exception {
         DemoFiles.copyInto(folder);
         service = DemoFiles.service();
-        return service.glance(service.open(folder.resolve("alder-beck.job"), null), Locale.UK);
+        return service.quickAssess(service.open(folder.resolve("alder-beck.job"), null), Locale.UK);
     }
 
     @Test

@@ -83,7 +83,7 @@ public final class SurveyForms {
     /** Paths of the readings that some check of some heater waits for. */
     private Set<String> needed(OpenedJob known, Locale locale) {
         Set<String> paths = new LinkedHashSet<>();
-        service.glance(known, locale).assessed().options().stream()
+        service.quickAssess(known, locale).assessed().options().stream()
                 .flatMap(option -> option.findings().stream())
                 .forEach(finding -> paths.addAll(finding.missing()));
         return paths;

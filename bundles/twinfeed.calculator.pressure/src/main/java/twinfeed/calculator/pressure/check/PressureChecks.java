@@ -172,15 +172,15 @@ public final class PressureChecks {
 
     private PressureChecks() {}
 
-    private static Check fed(String key, FindingClass kind, LimitType sense, Kind quantity, String... more) {
-        return fed(key, kind, sense, DisplayUnit.of(quantity), more);
+    private static Check fed(String key, FindingClass kind, LimitType limitType, Kind quantity, String... more) {
+        return fed(key, kind, limitType, DisplayUnit.of(quantity), more);
     }
 
-    private static Check fed(String key, FindingClass kind, LimitType sense, DisplayUnit unit, String... more) {
+    private static Check fed(String key, FindingClass kind, LimitType limitType, DisplayUnit unit, String... more) {
         return Check.of(
                 key,
                 kind,
-                sense,
+                limitType,
                 unit,
                 Stream.concat(FEED.stream(), Stream.of(more)).toArray(String[]::new));
     }

@@ -14,11 +14,11 @@ import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
- * The wished outlet temperature, with the heat that every intake of the grid needs, worked out once for all heaters.
+ * The target outlet temperature, with the heat that every intake of the grid needs, worked out once for all heaters.
  *
- * <p>A temperature outside liquid water is no wish: {@link #faults} names the reading and there is no heat.
+ * <p>A temperature outside liquid water is no target: {@link #faults} names the reading and there is no heat.
  */
-final class Wish {
+final class TargetOutlet {
     /** More than any such shower passes: judgement. Where so much could be heated, the pipes decide and not the power. */
     static final Amount AMPLE = Kind.FLOW.amount(DisplayUnit.of(Kind.FLOW).toSi(30));
 
@@ -32,7 +32,7 @@ final class Wish {
     private final double[] inletDensity;
     private final List<String> faults;
 
-    private Wish(double outletC, Grid grid, List<String> faults) {
+    private TargetOutlet(double outletC, Grid grid, List<String> faults) {
         this.outletC = outletC;
         this.grid = grid;
         this.faults = List.copyOf(faults);
@@ -47,8 +47,8 @@ final class Wish {
         }
     }
 
-    /** The wish of a survey; a default is recorded as an assumption. */
-    static Wish of(Context context) {
+    /** The target of a survey; a default is recorded as an assumption. */
+    static TargetOutlet of(Context context) {
         Survey survey = context.survey();
         double outletC = USUAL_OUTLET_C;
         if (survey.getWishedOutlet() == null) {
@@ -66,19 +66,19 @@ final class Wish {
                 faults.add(reading);
             }
         }
-        return new Wish(outletC, context.grid(), faults);
+        return new TargetOutlet(outletC, context.grid(), faults);
     }
 
     private static boolean liquid(double temperatureC) {
         return temperatureC >= Water.LOWEST_C && temperatureC <= Water.HIGHEST_C;
     }
 
-    /** Readings that are no temperatures of liquid water; empty where the wish can be worked with. */
+    /** Readings that are no temperatures of liquid water; empty where the target can be worked with. */
     List<String> faults() {
         return faults;
     }
 
-    /** The wished outlet temperature, degC. */
+    /** The target outlet temperature, degC. */
     double outletC() {
         return outletC;
     }
@@ -98,7 +98,7 @@ final class Wish {
         return riseJPerKg[intake] > 0;
     }
 
-    /** Mass flow, kg/s, that a power heats from an intake to the wish; 0 where nothing has to be heated. */
+    /** Mass flow, kg/s, that a power heats from an intake to the target; 0 where nothing has to be heated. */
     double massFlow(double powerW, int intake) {
         return heats(intake) ? powerW / riseJPerKg[intake] : 0;
     }
