@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a bundle may use: the layer table of DEVELOPERS.md.
@@ -152,13 +153,13 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
     }
 
     private String row() {
-        return "| " + bundle.substring("twinfeed.".length()) + " | "
-                + (ours.isEmpty()
-                        ? "none"
-                        : ours.stream()
-                                .map(name -> name.substring("twinfeed.".length()))
-                                .sorted()
-                                .collect(Collectors.joining(", ")))
-                + " | " + libraries.stream().sorted().collect(Collectors.joining(", ")) + " |";
+        String bundles = list(ours.stream().map(name -> name.substring("twinfeed.".length())));
+        return "| " + bundle.substring("twinfeed.".length()) + " | " + bundles + " | " + list(libraries.stream())
+                + " |";
+    }
+
+    private static String list(Stream<String> names) {
+        String all = names.sorted().collect(Collectors.joining(", "));
+        return all.isEmpty() ? "none" : all;
     }
 }

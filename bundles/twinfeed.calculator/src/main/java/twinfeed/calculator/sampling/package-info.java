@@ -1,5 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
-/** How sure findings are: the tolerances of the readings, sampled. */
+/**
+ * How sure findings are: the tolerances of the readings, sampled.
+ *
+ * <p>More than twenty classes: inputs, draws, responses and what is made of them hand one another types that nobody else sees.
+ */
 @NullMarked
 package twinfeed.calculator.sampling;
 
