@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.tests;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,10 +17,13 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.TabFolder;
@@ -80,6 +86,27 @@ final class ChartsHelpWindowTest extends DemoWindow {
         ui.run(() -> ui.field(Canvas.class, "margins").setFocus());
         ui.run(() -> scrollTo(ui.field(Canvas.class, "margins")));
         ui.shoot("41-margins");
+    }
+
+    /** What is drawn is written to files: SVG by its first lines, PNG by its signature (RFC 2083, section 3.1) and size. */
+    @Test
+    @Order(1)
+    void drawingIsSavedAsSvgAndPng() throws Exception {
+        Path svg = folder.resolve("drawing.svg");
+        Path png = folder.resolve("drawing.png");
+        ui.run(() -> job().saveDrawing(svg));
+        ui.run(() -> job().saveDrawing(png));
+        ui.await("both are there", () -> Files.isRegularFile(svg) && Files.isRegularFile(png));
+        assertTrue(Files.readString(svg).contains("<svg xmlns=\"http://www.w3.org/2000/svg\""));
+        assertTrue(Files.readString(svg).contains("suits with work"), "with heater and verdict");
+        byte[] bytes = Files.readAllBytes(png);
+        assertArrayEquals(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10}, java.util.Arrays.copyOf(bytes, 8));
+        ImageData pixels = new ImageData(png.toString());
+        Point size = ui.ask(() -> ui.field(Canvas.class, "feeds").getSize());
+        assertEquals(size.x, pixels.width);
+        assertEquals(size.y, pixels.height);
+        ui.await("it is said", () -> ui.all(Label.class, Label::isVisible).stream()
+                .anyMatch(label -> label.getText().startsWith("Written to")));
     }
 
     private static void scrollTo(Control control) {

@@ -20,7 +20,6 @@ import twinfeed.units.text.NumberText;
 /** Draws a chart. All distances follow from the font, so that it grows with it; all colours from the ground. */
 public final class ChartCanvas {
     private static final int PLOT_LINES = 11;
-    private static final int TICKS = 6;
 
     private final Chart chart;
     private final Locale locale;
@@ -56,8 +55,9 @@ public final class ChartCanvas {
         gc.setAntialias(SWT.ON);
         int line = gc.getFontMetrics().getHeight();
         Rectangle area = canvas.getClientArea();
-        Scale x = horizontal(area.width / Math.max(1, 7 * gc.getFontMetrics().getHeight() / 2));
-        Scale y = vertical();
+        Scale x = ChartScales.horizontal(
+                chart, area.width / Math.max(1, 7 * gc.getFontMetrics().getHeight() / 2));
+        Scale y = ChartScales.vertical(chart);
         title(gc);
         int left = widest(gc, y) + line / 2;
         Rectangle plot = new Rectangle(left, 2 * line + line / 2, area.width - left - line, PLOT_LINES * line);
@@ -85,42 +85,6 @@ public final class ChartCanvas {
         gc.drawText(chart.title(), 0, 0, true);
         gc.setFont(plain);
         bold.dispose();
-    }
-
-    private Scale horizontal(int ticks) {
-        if (!chart.labels().isEmpty()) {
-            return new Scale(-0.4, chart.labels().size() - 0.6, 1);
-        }
-        double most = chart.curves().stream()
-                .flatMap(curve -> curve.x().stream())
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(1);
-        double least = chart.curves().stream()
-                .flatMap(curve -> curve.x().stream())
-                .mapToDouble(Double::doubleValue)
-                .min()
-                .orElse(0);
-        return Scale.of(fromZero(least, most), most, Math.max(3, Math.min(10, ticks)));
-    }
-
-    private Scale vertical() {
-        double most = chart.curves().stream()
-                .flatMap(curve -> curve.y().stream())
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(1);
-        double least = chart.curves().stream()
-                .flatMap(curve -> curve.y().stream())
-                .mapToDouble(Double::doubleValue)
-                .min()
-                .orElse(0);
-        return Scale.of(fromZero(least, most), most, TICKS);
-    }
-
-    /** A scale begins at 0 unless all values are far from it. */
-    private static double fromZero(double least, double most) {
-        return least > 0 && least < 0.7 * most ? 0 : least;
     }
 
     private int widest(GC gc, Scale scale) {

@@ -2,10 +2,13 @@
 package twinfeed.desktop.chart;
 
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
@@ -20,15 +23,21 @@ public final class ChartsView {
     private static final int FIRST = 2;
 
     private final Words words;
+    private final BiConsumer<Control, Chart> save;
     private final Scroll scroll;
     private List<Chart> charts = List.of();
     private List<MarginRow> margins = List.of();
     private @Nullable OptionAssessment option;
     private boolean seen;
 
-    /** Nothing to be seen yet. */
-    public ChartsView(Composite parent, Words words) {
+    /**
+     * Nothing to be seen yet.
+     *
+     * @param save saves a chart that is drawn in a control
+     */
+    public ChartsView(Composite parent, Words words, BiConsumer<Control, Chart> save) {
         this.words = words;
+        this.save = save;
         this.scroll = new Scroll(parent);
         draw();
     }
@@ -71,18 +80,27 @@ public final class ChartsView {
         for (Control child : content.getChildren()) {
             child.dispose();
         }
-        charts.stream().limit(FIRST).forEach(chart -> new ChartCanvas(content, chart, words.locale()));
+        charts.stream().limit(FIRST).forEach(this::add);
         if (!margins.isEmpty()) {
             ((GridData) Controls.heading(content, words.get("chart.margins")).getLayoutData()).verticalIndent = 8;
             quiet(content, words.get("chart.margins.help"));
             new MarginCanvas(content, margins, words);
         }
-        charts.stream().skip(FIRST).forEach(chart -> new ChartCanvas(content, chart, words.locale()));
+        charts.stream().skip(FIRST).forEach(this::add);
         if (charts.isEmpty() && margins.isEmpty()) {
             quiet(content, words.get("chart.none"));
         }
         content.setRedraw(true);
         scroll.fit();
+    }
+
+    private void add(Chart chart) {
+        Control drawn = new ChartCanvas(scroll.content(), chart, words.locale()).control();
+        Link link = new Link(scroll.content(), SWT.NONE);
+        link.setText("<a>" + words.get("picture.chart") + "</a>");
+        link.setData("twinfeed.field", "picture.chart");
+        Controls.name(link, words.get("picture.chart") + " " + chart.title());
+        link.addListener(SWT.Selection, event -> save.accept(drawn, chart));
     }
 
     private static void quiet(Composite content, String text) {

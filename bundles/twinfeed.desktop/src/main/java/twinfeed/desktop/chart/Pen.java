@@ -14,7 +14,7 @@ import twinfeed.desktop.look.Tone;
  * @param stroke style of the line
  * @param corners corners of its marker; 0 is a disc
  */
-record Pen(Tone tone, int stroke, int corners) {
+public record Pen(Tone tone, int stroke, int corners) {
     private static final Pen[] ALL = {
         new Pen(Tone.WATER, SWT.LINE_SOLID, 0),
         new Pen(Tone.POWER, SWT.LINE_DASH, 4),
@@ -23,8 +23,18 @@ record Pen(Tone tone, int stroke, int corners) {
     };
 
     /** The pen of the curve with a number. */
-    static Pen of(int number) {
+    public static Pen of(int number) {
         return ALL[number % ALL.length];
+    }
+
+    /** Its stroke as lengths of lines and gaps in pixels; empty for a whole line. */
+    public String dashes() {
+        return switch (stroke) {
+            case SWT.LINE_DASH -> "10 6";
+            case SWT.LINE_DASHDOT -> "10 5 2 5";
+            case SWT.LINE_DOT -> "2 4";
+            default -> "";
+        };
     }
 
     /** Takes the pen into the hand. */

@@ -29,6 +29,7 @@ public final class Columns {
         this.least = least;
         this.seen = seen;
         table.addListener(SWT.Resize, event -> spread());
+        FullTexts.of(table);
     }
 
     /**

@@ -7,6 +7,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.CCombo;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
@@ -65,6 +66,16 @@ public final class Controls {
     /** A heading over the whole width. */
     public static Label heading(Composite parent, String text) {
         Label label = new Label(parent, SWT.NONE);
+        label.setText(text);
+        label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        label.setLayoutData(across(parent));
+        return label;
+    }
+
+    /** A heading of one line: where it does not fit, an ellipsis shows that, and the whole stands in its tooltip. */
+    public static CLabel title(Composite parent, String text) {
+        CLabel label = new CLabel(parent, SWT.NONE);
+        label.setMargins(0, 0, 0, 0);
         label.setText(text);
         label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         label.setLayoutData(across(parent));

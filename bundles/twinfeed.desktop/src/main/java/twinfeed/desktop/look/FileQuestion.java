@@ -42,6 +42,11 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
         return new FileQuestion(shell, words, List.of(new Kind(".csv", "files.prices")));
     }
 
+    /** A picture. */
+    public static FileQuestion picture(Shell shell, Words words) {
+        return new FileQuestion(shell, words, List.of(new Kind(".svg", "files.svg"), new Kind(".png", "files.png")));
+    }
+
     /** A workbook. */
     public static FileQuestion workbook(Shell shell, Words words) {
         return new FileQuestion(shell, words, List.of(new Kind(".xlsx", "files.workbooks")));

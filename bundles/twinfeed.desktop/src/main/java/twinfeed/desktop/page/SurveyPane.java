@@ -12,9 +12,11 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.NeededReadings;
 import twinfeed.desktop.form.Page;
 import twinfeed.desktop.form.Place;
@@ -142,15 +144,22 @@ public final class SurveyPane {
     /** Puts the cursor into the next field that a check waits for, behind the one it is in; the answer is whether there is one. */
     public boolean nextNeeded() {
         commit();
-        Object here = list.getDisplay().getFocusControl() == null
-                ? null
-                : list.getDisplay().getFocusControl().getData(FieldRow.FIELD);
+        Object here = fieldUnderCursor();
         NeededReadings needed = NeededReadings.of(pages, context.session().survey(), remarks);
         Optional<Place> next = here instanceof String key && key.startsWith("survey.")
                 ? needed.next(key)
                 : needed.nextFrom(pages.get(shown()), context.session().survey());
         next.ifPresent(this::open);
         return next.isPresent();
+    }
+
+    /** The field with the cursor; in a list of answers the cursor stands in a piece of it. */
+    private @Nullable Object fieldUnderCursor() {
+        @Nullable Control control = list.getDisplay().getFocusControl();
+        while (control != null && control.getData(FieldRow.FIELD) == null) {
+            control = control.getParent();
+        }
+        return control == null ? null : control.getData(FieldRow.FIELD);
     }
 
     private PageView make(Page page) {

@@ -33,7 +33,7 @@ import twinfeed.desktop.view.Piece;
  * piece leads to its field.
  */
 final class FeedCanvas {
-    private static final int GAP = 6;
+    private static final int GAP = 4;
     private static final int RADIUS = 4;
 
     private final Words words;
@@ -63,6 +63,16 @@ final class FeedCanvas {
             canvas.getParent().layout();
         }
         canvas.redraw();
+    }
+
+    /** The picture that is shown. */
+    FeedPicture picture() {
+        return picture;
+    }
+
+    /** The control. */
+    Canvas control() {
+        return canvas;
     }
 
     private static int rows(FeedPicture picture) {

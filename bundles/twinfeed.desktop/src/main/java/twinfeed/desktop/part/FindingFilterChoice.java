@@ -18,6 +18,8 @@ import twinfeed.model.assessment.OptionAssessment;
 
 /** The control in which it is chosen which findings are listed; it says how many there are of each. */
 final class FindingFilterChoice {
+    private static final int WIDTH = 130;
+
     private final Words words;
     private final CCombo combo;
 
@@ -26,7 +28,9 @@ final class FindingFilterChoice {
         this.words = words;
         new Label(parent, SWT.NONE).setText(words.get("findings.filter"));
         this.combo = Controls.choice(parent);
-        combo.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        GridData data = new GridData(SWT.END, SWT.CENTER, false, false);
+        data.widthHint = WIDTH;
+        combo.setLayoutData(data);
         combo.setData("twinfeed.field", "findings.filter");
         Controls.name(combo, words.get("findings.filter"));
         count(null);

@@ -9,12 +9,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Tree;
@@ -27,6 +29,9 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.picture.ChartSvg;
+import twinfeed.desktop.picture.FeedSvg;
+import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Figures;
@@ -47,7 +52,7 @@ final class FindingsPane {
     private final JobSession session;
     private final Words words;
     private final Figures figures;
-    private final Label heading;
+    private final CLabel heading;
     private final Label state;
     private final FeedCanvas feeds;
     private final FindingFilterChoice filter;
@@ -65,12 +70,23 @@ final class FindingsPane {
             Words words,
             Consumer<Piece> open,
             Consumer<String> explain,
-            Consumer<List<String>> warn) {
+            Consumer<List<String>> warn,
+            PictureSaving pictures) {
         this.session = session;
         this.words = words;
         this.figures = new Figures(words.locale());
         Composite pane = Controls.pane(parent);
-        this.heading = Controls.heading(pane, words.get("pane.findings"));
+        Composite head = Controls.columns(pane, 4);
+        head.setLayoutData(Controls.across(pane));
+        this.heading = Controls.title(head, words.get("pane.findings"));
+        ((GridData) heading.getLayoutData()).horizontalSpan = 1;
+        this.filter = new FindingFilterChoice(head, words, this::show);
+        Link save = new Link(head, SWT.NONE);
+        save.setText("<a>" + words.get("picture.drawing.short") + "</a>");
+        save.setData("twinfeed.field", "picture.drawing");
+        save.setToolTipText(words.get("picture.drawing"));
+        Controls.name(save, words.get("picture.drawing"));
+        save.addListener(SWT.Selection, event -> pictures.ask(feeds().control(), drawing()));
         this.state = Controls.wrapped(pane);
         this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
         TabFolder tabs = new TabFolder(pane, SWT.TOP);
@@ -79,12 +95,12 @@ final class FindingsPane {
         SashForm halves = new SashForm(tabs, SWT.VERTICAL);
         tab(tabs, "findings.checks", halves);
         Composite list = Controls.columns(halves, 2);
-        this.filter = new FindingFilterChoice(list, words, this::show);
         this.tree = tree(list);
-        this.columns = Columns.of(tree, 0, 220, 4);
+        this.columns = Columns.of(tree, 0, 260, 3);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
-        halves.setWeights(50, 50);
-        this.charts = new ChartsView(tabs, words);
+        halves.setWeights(72, 28);
+        this.charts =
+                new ChartsView(tabs, words, (drawn, chart) -> pictures.ask(drawn, ChartSvg.of(chart, words.locale())));
         tab(tabs, "findings.charts", charts.control());
         tabs.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> charts.seen(tabs.getSelectionIndex() == 1)));
@@ -97,6 +113,20 @@ final class FindingsPane {
             edits.run();
         });
         show();
+    }
+
+    private FeedCanvas feeds() {
+        return feeds;
+    }
+
+    /** The drawing as it is shown, as SVG. */
+    String drawing() {
+        return FeedSvg.of(feeds.picture(), heading.getText().replace("&&", "&"), words);
+    }
+
+    /** The control in which it is drawn. */
+    Control drawn() {
+        return feeds.control();
     }
 
     private void tab(TabFolder tabs, String key, Control control) {
@@ -161,7 +191,8 @@ final class FindingsPane {
     private void show() {
         showState();
         Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
-        heading.setText(option.map(each -> headingOf(each, session.result())).orElse(words.get("pane.findings")));
+        heading.setText(option.map(each -> headingOf(each, session.result()).replace("&", "&&"))
+                .orElse(words.get("pane.findings")));
         String binding = option.map(OptionAssessment::getBinding).orElse(null);
         tree.setRedraw(false);
         OptionAssessment shown = option.orElse(null);

@@ -23,6 +23,7 @@ import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
+import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.JobSession;
@@ -77,7 +78,12 @@ public final class JobPart implements Editor {
                 words,
                 piece -> survey.open(piece.place()),
                 check -> jobs.explain(check, session),
-                print::notice);
+                print::notice,
+                new PictureSaving(
+                        parent.getShell(),
+                        words,
+                        this::printed,
+                        reason -> say(Tone.BAD, words.format("completion.refused", Map.of("reason", reason)))));
         this.options = new OptionsPane(panes, session, words);
         this.faults = new FaultsPane(panes, session, words);
         this.completion = new CompletionPane(panes, session, words, print);
@@ -253,6 +259,12 @@ public final class JobPart implements Editor {
     /** Says that a page was written to a file, and offers to look at it. */
     public void printed(Path file) {
         notices.written("completion.done", file);
+    }
+
+    /** Saves the drawing of the feeds, as PNG or as SVG by the ending. */
+    public void saveDrawing(Path file) {
+        new PictureSaving(panes.getShell(), words, this::printed, reason -> say(Tone.BAD, reason))
+                .save(findings.drawn(), findings.drawing(), file);
     }
 
     /** Explains the check that is looked at. */

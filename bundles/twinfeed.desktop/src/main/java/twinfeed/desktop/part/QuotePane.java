@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -23,6 +24,7 @@ import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.HandMade;
+import twinfeed.desktop.view.OptionPrice;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRow.Level;
@@ -40,7 +42,7 @@ final class QuotePane {
     private final JobSession session;
     private final Words words;
     private final Composite pane;
-    private final Label heading;
+    private final CLabel heading;
     private final Label basis;
     private final Label issued;
     private final Label trouble;
@@ -54,7 +56,7 @@ final class QuotePane {
         this.session = session;
         this.words = words;
         this.pane = Controls.pane(parent);
-        this.heading = Controls.heading(pane, words.get("pane.quote"));
+        this.heading = Controls.title(pane, words.get("pane.quote"));
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
         this.issued = Controls.wrapped(pane);
@@ -102,6 +104,13 @@ final class QuotePane {
         new TableColumn(made, style).setText(words.get(key));
     }
 
+    /** The sum comes first: on a small screen it is not to be looked for at the end of the lines. */
+    private String title(QuoteOption option, @Nullable Quote quote) {
+        String total = quote == null ? "" : OptionPrice.of(option, quote, words);
+        return words.format("quote.of", Map.of("option", option.getTitle(), "total", total))
+                .replace("&", "&&");
+    }
+
     private @Nullable QuoteRow chosen() {
         int index = table.getSelectionIndex();
         return index >= 0 && index < rows.size() ? rows.get(index) : null;
@@ -113,8 +122,7 @@ final class QuotePane {
         @Nullable
         OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
         Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
-        heading.setText(option.map(each -> words.format("quote.of", Map.of("option", each.getTitle())))
-                .orElse(words.get("pane.quote")));
+        heading.setText(option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
         Controls.show(basis, quote == null ? "" : basis(quote));
         showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -30,7 +31,7 @@ final class WorkingPane {
     private final Words words;
     private final Figures figures;
     private final Composite pane;
-    private final Label heading;
+    private final CLabel heading;
     private final Link explain;
     private final Link warn;
     private final Label sentence;
@@ -44,7 +45,7 @@ final class WorkingPane {
         this.pane = Controls.pane(parent);
         Composite head = Controls.columns(pane, 3);
         head.setLayoutData(Controls.across(pane));
-        this.heading = Controls.heading(head, words.get("pane.working"));
+        this.heading = Controls.title(head, words.get("pane.working"));
         ((GridData) heading.getLayoutData()).horizontalSpan = 1;
         this.warn = link(head, "completion.notice", warn);
         this.explain = link(head, "working.explain", explain);
@@ -83,7 +84,8 @@ final class WorkingPane {
         heading.setText(
                 finding == null
                         ? words.get("pane.working")
-                        : words.format("working.of", Map.of("title", finding.getTitle())));
+                        : words.format("working.of", Map.of("title", finding.getTitle()))
+                                .replace("&", "&&"));
         Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
         explain.setVisible(finding != null);
         warn.setVisible(
