@@ -39,7 +39,7 @@ final class AssessVerb implements Callable<Integer> {
     public Integer call() {
         AssessedJob judged = job.judge(face, heater);
         if (json) {
-            new JsonReport(face.out()).assessment(judged, true);
+            face.json().assessment(judged, true);
         } else {
             new TextReport(face).assessment(judged, !brief);
         }

@@ -60,7 +60,7 @@ final class BookVerb implements Callable<Integer> {
             AtomicFile.write(out, text.getBytes(StandardCharsets.UTF_8));
         }
         if (json) {
-            new JsonReport(face.out()).book(report);
+            face.json().book(report);
         } else {
             print(report);
         }

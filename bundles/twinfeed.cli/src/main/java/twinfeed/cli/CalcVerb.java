@@ -64,7 +64,7 @@ final class CalcVerb implements Callable<Integer> {
         FormulaAnswer answer = formula.answer(typed, CliContext.LOCALE);
         int digits = TypedDigits.of(typed.values());
         if (json) {
-            new JsonReport(face.out()).answer(formula, answer, digits, CliContext.LOCALE);
+            face.json().answer(formula, answer, digits, CliContext.LOCALE);
         } else {
             new TextReport(face).answer(answer, digits);
         }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import twinfeed.calculator.SafeIsolation;
+import twinfeed.cli.json.JsonReport;
 import twinfeed.units.text.NumberText;
 import twinfeed.units.text.Texts;
 import twinfeed.usecase.TwinfeedService;
@@ -38,6 +39,11 @@ record CliContext(TwinfeedService service, LocalDate today, PrintStream out, Pri
     /** An item of a list in columns: how much, in what unit, and what it is. */
     static String item(BigDecimal quantity, String unit, String description) {
         return right(quantity.toPlainString(), 8) + " " + left(unit, 5) + " " + left(description, 58);
+    }
+
+    /** What prints an answer as JSON. */
+    JsonReport json() {
+        return new JsonReport(out, cautions());
     }
 
     String text(String key) {

@@ -43,7 +43,7 @@ final class CompareVerb implements Callable<Integer> {
         quotes.forEach(this::warn);
         List<QuoteDifference> differences = IssuedQuotes.compare(before, after);
         if (json) {
-            new JsonReport(face.out()).comparison(quotes, differences);
+            face.json().comparison(quotes, differences);
         } else if (differences.isEmpty()) {
             face.out().println(face.text("same"));
         } else {

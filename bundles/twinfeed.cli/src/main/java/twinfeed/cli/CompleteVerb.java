@@ -88,7 +88,7 @@ final class CompleteVerb implements Callable<Integer> {
         CompletionSheet sheet = completion.sheet(opened, job.book(face), job.locale());
         CompletionService.write(opened, sheet, firm.of(job), day, job.locale(), files);
         if (json) {
-            new JsonReport(face.out()).completion(sheet);
+            face.json().completion(sheet);
         } else {
             print(sheet);
             new TextReport(face).written(files.record());

@@ -100,7 +100,7 @@ final class FaultsVerb implements Callable<Integer> {
             FaultFindingService.write(opened, sheet, who(), day, job.locale(), files);
         }
         if (json) {
-            new JsonReport(face.out()).faults(sheet);
+            face.json().faults(sheet);
         } else {
             new FaultsReport(face).print(sheet);
             new TextReport(face).written(files);

@@ -26,7 +26,7 @@ final class FormulaList {
             throw new ArgumentException("\"" + name + "\" is no calculation; calc --list names them");
         }
         if (json) {
-            new JsonReport(face.out()).formulas(wanted, CliContext.LOCALE);
+            face.json().formulas(wanted, CliContext.LOCALE);
         } else {
             wanted.forEach(this::print);
         }

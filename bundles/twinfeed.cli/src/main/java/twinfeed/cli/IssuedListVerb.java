@@ -12,12 +12,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import twinfeed.cli.json.IssuedEntry;
 import twinfeed.model.io.InputException;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
-import twinfeed.usecase.quote.QuoteCorrection;
 
 /** The issued quotes of an office, and where each stands. */
 @Command(
@@ -29,8 +29,6 @@ import twinfeed.usecase.quote.QuoteCorrection;
             "Exit status 1 if one of them cannot be read or is not as it was issued."
         })
 final class IssuedListVerb implements Callable<Integer> {
-    /** A quote with the decisions about it that were taken back. */
-    record Entry(IssuedQuote issued, List<QuoteCorrection> corrections) {}
 
     private final CliContext face;
 
@@ -57,11 +55,11 @@ final class IssuedListVerb implements Callable<Integer> {
     public Integer call() {
         LocalDate day = date == null ? face.today() : date;
         boolean folder = Files.isDirectory(place);
-        List<Entry> entries = new ArrayList<>();
+        List<IssuedEntry> entries = new ArrayList<>();
         boolean sound = true;
         for (Path file : folder ? IssuedQuotes.in(place) : List.of(place)) {
             try {
-                Entry entry = new Entry(IssuedQuotes.open(file), IssuedQuotes.corrections(file));
+                IssuedEntry entry = new IssuedEntry(IssuedQuotes.open(file), IssuedQuotes.corrections(file));
                 sound &= entry.issued().unchanged();
                 entries.add(entry);
             } catch (InputException | UnusableException unreadable) {
@@ -74,7 +72,7 @@ final class IssuedListVerb implements Callable<Integer> {
             }
         }
         if (json) {
-            new JsonReport(face.out()).issued(entries, day);
+            face.json().issued(entries, day);
         } else {
             entries.forEach(entry -> print(entry, day));
             if (entries.isEmpty()) {
@@ -84,7 +82,7 @@ final class IssuedListVerb implements Callable<Integer> {
         return sound ? Verbs.DONE : Verbs.STRICT;
     }
 
-    private void print(Entry entry, LocalDate day) {
+    private void print(IssuedEntry entry, LocalDate day) {
         IssuedQuote issued = entry.issued();
         Quote quote = issued.quote();
         String totals = quote.getOptions().stream()

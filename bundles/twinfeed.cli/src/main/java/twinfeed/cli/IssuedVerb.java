@@ -44,7 +44,7 @@ abstract class IssuedVerb implements Callable<Integer> {
     /** Tells where the quote stands now. */
     void tell(IssuedQuote issued, OutputPaths written) {
         if (json) {
-            new JsonReport(face.out()).quote(issued.quote(), written, issued);
+            face.json().quote(issued.quote(), written, issued);
         } else {
             face.out()
                     .println(issued.name() + " "

@@ -70,7 +70,7 @@ final class NoticeVerb implements Callable<Integer> {
         LocalDate day = date == null ? face.today() : date;
         UnsafeNotices.write(opened, reasons, firm.of(job), day, job.locale(), files);
         if (json) {
-            new JsonReport(face.out()).notice(reasons);
+            face.json().notice(reasons);
         } else {
             face.out().println(face.text("notice.unsafe"));
             reasons.forEach(each -> face.out().println("  [NO] " + each.title() + ": " + each.text()));

@@ -32,7 +32,7 @@ final class OptionsVerb implements Callable<Integer> {
     public Integer call() {
         AssessedJob judged = job.judge(face, null);
         if (json) {
-            new JsonReport(face.out()).assessment(judged, false);
+            face.json().assessment(judged, false);
         } else {
             new TextReport(face).options(judged);
         }

@@ -63,7 +63,7 @@ final class PartsVerb implements Callable<Integer> {
         List<Part> parts = PartsToPack.of(issued);
         PartsToPack.write(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
         if (json) {
-            new JsonReport(face.out()).parts(issued.name(), parts);
+            face.json().parts(issued.name(), parts);
         } else {
             parts.forEach(each -> face.out()
                     .println("  [ ] " + CliContext.item(each.quantity(), each.unit(), each.description()) + " "

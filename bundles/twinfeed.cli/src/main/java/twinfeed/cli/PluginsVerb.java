@@ -29,7 +29,7 @@ final class PluginsVerb implements Callable<Integer> {
         List<CalculatorDescriptor> statements =
                 face.service().calculators().stream().map(Calculator::statement).toList();
         if (json) {
-            new JsonReport(face.out()).plugins(statements);
+            face.json().plugins(statements);
         } else {
             statements.forEach(this::print);
         }

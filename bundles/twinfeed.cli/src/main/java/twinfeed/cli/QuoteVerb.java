@@ -148,7 +148,7 @@ final class QuoteVerb implements Callable<Integer> {
 
     private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         if (json) {
-            new JsonReport(face.out()).quote(quote, written, issued);
+            face.json().quote(quote, written, issued);
         } else {
             new TextReport(face).quote(quote, written);
         }

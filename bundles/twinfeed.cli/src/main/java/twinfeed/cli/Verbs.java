@@ -109,7 +109,7 @@ public final class Verbs {
     /** An answer that has begun is not gone on with by an error. */
     private int ended(Failure failure, String... arguments) {
         if (wantsJson(arguments)) {
-            new JsonReport(face.out()).failure(failure);
+            face.json().failure(failure.status(), failure.problems());
         }
         failure.lines().forEach(face.err()::println);
         return failure.status();

@@ -38,7 +38,7 @@ final class VerifyVerb implements Callable<Integer> {
     public Integer call() {
         FolderCheck check = IssuedQuotes.verify(place);
         if (json) {
-            new JsonReport(face.out()).verification(check);
+            face.json().verification(check);
         } else {
             print(check);
         }

@@ -2,7 +2,7 @@
 /**
  * The command line: verbs, text and JSON. It computes nothing; every answer comes from the use cases.
  *
- * <p>More than twenty classes: one for each verb and one for each document that a verb prints, all of them hidden behind
+ * <p>More than twenty classes: one for each verb with its arguments, all of them hidden behind
  * {@link twinfeed.cli.Verbs} and small. Divided they would have to be public.
  */
 @org.jspecify.annotations.NullMarked

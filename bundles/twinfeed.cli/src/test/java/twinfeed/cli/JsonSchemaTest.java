@@ -37,7 +37,7 @@ class JsonSchemaTest {
     }
 
     private static Set<ValidationMessage> problems(JsonNode document, String schema) throws IOException {
-        try (InputStream stream = JsonReport.class.getResourceAsStream("schema/" + schema + "-1.json")) {
+        try (InputStream stream = Verbs.class.getResourceAsStream("schema/" + schema + "-1.json")) {
             assertNotNull(stream, schema);
             JsonSchema judge = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
                     .getSchema(MAPPER.readTree(stream));

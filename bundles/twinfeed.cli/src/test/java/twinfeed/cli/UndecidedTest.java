@@ -5,17 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import twinfeed.cli.json.JsonReport;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 
@@ -49,13 +47,10 @@ class UndecidedTest {
 
     @Test
     void jsonSaysThatNobodyChecked() throws IOException {
-        StringWriter written = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(written)) {
-            json.writeStartObject();
-            new AssessmentJson(json, false).write(undecided().record());
-            json.writeEndObject();
-        }
-        for (JsonNode option : new ObjectMapper().readTree(written.toString()).get("options")) {
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        new JsonReport(written, "").assessment(undecided(), false);
+        for (JsonNode option :
+                new ObjectMapper().readTree(written.toByteArray()).get("options")) {
             assertEquals("not-checked", option.get("verdict").asText());
             for (JsonNode finding : option.get("findings")) {
                 assertEquals("not-checked", finding.get("outcome").asText());

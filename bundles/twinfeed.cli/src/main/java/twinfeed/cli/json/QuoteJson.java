@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -59,7 +59,7 @@ final class QuoteJson {
     }
 
     /** An issued quote as a line of a list: where it stands on a day, and which decisions were taken back. */
-    void entry(IssuedListVerb.Entry entry, LocalDate day) throws IOException {
+    void entry(IssuedEntry entry, LocalDate day) throws IOException {
         IssuedQuote issued = entry.issued();
         Quote quote = issued.quote();
         json.writeStartObject();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -30,14 +30,21 @@ import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.QuoteDifference;
 
 /**
- * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand beside this class
- * under {@code schema/}. Numbers are in the unit that a member {@code unit} names, money is text with all its places.
+ * Prints one JSON document. Each has a member {@code schema} that names its form and version; the schemas stand under
+ * {@code twinfeed/cli/schema}. Numbers are in the unit that a member {@code unit} names, money is text with all its places.
  */
-final class JsonReport {
+public final class JsonReport {
     private final OutputStream out;
+    private final String cautions;
 
-    JsonReport(OutputStream out) {
+    /**
+     * To a stream, which stays open.
+     *
+     * @param cautions what ends every answer that somebody may act on
+     */
+    public JsonReport(OutputStream out, String cautions) {
         this.out = out;
+        this.cautions = cautions;
     }
 
     @FunctionalInterface
@@ -61,19 +68,24 @@ final class JsonReport {
         }
     }
 
-    void assessment(AssessedJob judged, boolean workings) {
-        document("assessment", json -> new AssessmentJson(json, workings).write(judged.record()));
+    /** All findings of every option; with workings and curves if asked. */
+    public void assessment(AssessedJob judged, boolean workings) {
+        document("assessment", json -> {
+            new AssessmentJson(json, workings).write(judged.record());
+            json.writeStringField("cautions", cautions);
+        });
     }
 
-    void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
+    /** A quote with the files that were written, and its number if it was issued. */
+    public void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         document("quote", json -> new QuoteJson(json).write(quote, written, issued));
     }
 
     /** The issued quotes of an office. */
-    void issued(List<IssuedListVerb.Entry> entries, LocalDate day) {
+    public void issued(List<IssuedEntry> entries, LocalDate day) {
         document("issued", json -> {
             json.writeArrayFieldStart("quotes");
-            for (IssuedListVerb.Entry entry : entries) {
+            for (IssuedEntry entry : entries) {
                 new QuoteJson(json).entry(entry, day);
             }
             json.writeEndArray();
@@ -81,33 +93,40 @@ final class JsonReport {
     }
 
     /** The readings after the work. */
-    void completion(CompletionSheet sheet) {
+    public void completion(CompletionSheet sheet) {
         document("completion", json -> new AfterWorkJson(json).completion(sheet));
     }
 
     /** Why a unit is unsafe. */
-    void notice(List<Reason> reasons) {
+    public void notice(List<Reason> reasons) {
         document("notice", json -> new AfterWorkJson(json).notice(reasons));
     }
 
     /** The parts of an accepted quote. */
-    void parts(String quote, List<Part> parts) {
+    public void parts(String quote, List<Part> parts) {
         document("parts", json -> new AfterWorkJson(json).parts(quote, parts));
     }
 
-    void faults(FaultSheet sheet) {
+    /** What is wrong with the unit that is there. */
+    public void faults(FaultSheet sheet) {
         document("faults", json -> new FaultsJson(json).write(sheet));
     }
 
-    void answer(NamedFormula formula, FormulaAnswer answer, int digits, Locale locale) {
-        document("answer", json -> new FormulaJson(json, locale).answer(formula, answer, digits));
+    /** The answer of a formula; digits are the significant ones of its texts. */
+    public void answer(NamedFormula formula, FormulaAnswer answer, int digits, Locale locale) {
+        document("answer", json -> {
+            new FormulaJson(json, locale).answer(formula, answer, digits);
+            json.writeStringField("cautions", cautions);
+        });
     }
 
-    void formulas(List<NamedFormula> formulas, Locale locale) {
+    /** The formulas that can be asked, with their parameters. */
+    public void formulas(List<NamedFormula> formulas, Locale locale) {
         document("formulas", json -> new FormulaJson(json, locale).formulas(formulas));
     }
 
-    void comparison(List<IssuedQuote> quotes, List<QuoteDifference> differences) {
+    /** What differs between the revisions of a quote. */
+    public void comparison(List<IssuedQuote> quotes, List<QuoteDifference> differences) {
         document("comparison", json -> {
             json.writeArrayFieldStart("quotes");
             for (IssuedQuote quote : quotes) {
@@ -135,11 +154,12 @@ final class JsonReport {
         });
     }
 
-    void failure(Failure failure) {
+    /** Why there is no answer, with the exit status. */
+    public void failure(int status, List<InputProblem> problems) {
         document("error", json -> {
-            json.writeNumberField("status", failure.status());
+            json.writeNumberField("status", status);
             json.writeArrayFieldStart("problems");
-            for (InputProblem problem : failure.problems()) {
+            for (InputProblem problem : problems) {
                 json.writeStartObject();
                 JsonFields.text(json, "file", problem.file());
                 if (problem.line() > 0) {
@@ -155,7 +175,8 @@ final class JsonReport {
         });
     }
 
-    void verification(FolderCheck check) {
+    /** Whether the quotes of a folder are as they were issued. */
+    public void verification(FolderCheck check) {
         document("verification", json -> {
             json.writeBooleanField("sound", check.sound());
             json.writeArrayFieldStart("quotes");
@@ -179,15 +200,18 @@ final class JsonReport {
         });
     }
 
-    void book(BookReport report) {
+    /** What a price book holds and what it lacks. */
+    public void book(BookReport report) {
         document("book", json -> new BookJson(json).write(report));
     }
 
-    void batch(BatchReport report, Path written) {
+    /** How a list of dwellings came out, and the workbook that was written. */
+    public void batch(BatchReport report, Path written) {
         document("batch", json -> new BookJson(json).batch(report, written));
     }
 
-    void plugins(List<CalculatorDescriptor> statements) {
+    /** The calculators and what they declare. */
+    public void plugins(List<CalculatorDescriptor> statements) {
         document("plugins", json -> new PluginsJson(json).write(statements));
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -23,7 +23,7 @@ final class PluginsJson {
             json.writeStartObject();
             json.writeStringField("id", statement.id());
             json.writeStringField("version", statement.version());
-            json.writeStringField("title", statement.texts().get(CliContext.LOCALE, "title"));
+            json.writeStringField("title", statement.texts().get(Locale.ROOT, "title"));
             JsonFields.texts(
                     json,
                     "takes",
@@ -53,7 +53,7 @@ final class PluginsJson {
     private void check(CalculatorDescriptor statement, Check check) throws IOException {
         json.writeStartObject();
         json.writeStringField("key", check.key());
-        json.writeStringField("title", statement.texts().get(CliContext.LOCALE, "check." + check.key()));
+        json.writeStringField("title", statement.texts().get(Locale.ROOT, "check." + check.key()));
         json.writeStringField("class", check.kind().name().toLowerCase(Locale.ROOT));
         json.writeStringField("unit", check.unit().symbol());
         JsonFields.texts(json, "needs", check.needs());

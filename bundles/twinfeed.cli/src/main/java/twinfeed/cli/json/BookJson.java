@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -47,7 +47,6 @@ final class FormulaJson {
                 "warningTexts",
                 warnings.stream().map(FormulaAnswer.Note::text).toList());
         working(answer.steps());
-        json.writeStringField("cautions", CliContext.cautions());
     }
 
     private void working(List<Step> steps) throws IOException {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.cli;
+package twinfeed.cli.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -34,7 +34,6 @@ final class AssessmentJson {
                 json,
                 "assumptions",
                 record.getAssumptions().stream().map(each -> each.getText()).toList());
-        json.writeStringField("cautions", CliContext.cautions());
     }
 
     private void option(OptionAssessment option) throws IOException {
