@@ -36,9 +36,11 @@ import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.chart.ChartCanvas;
 import twinfeed.desktop.chart.MarginCanvas;
 import twinfeed.desktop.chart.MarginRow;
+import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.survey.SurveyPackage;
 
 /** Charts below the drawing, and the page that explains a finding. */
 final class ChartsHelpWindowTest extends DemoWindow {
@@ -107,6 +109,31 @@ final class ChartsHelpWindowTest extends DemoWindow {
         assertEquals(size.y, pixels.height);
         ui.await("it is said", () -> ui.all(Label.class, Label::isVisible).stream()
                 .anyMatch(label -> label.getText().startsWith("Written to")));
+    }
+
+    /** The page follows what is typed: notes for the customer stand on it as soon as everything is worked out. */
+    @Test
+    @Order(1)
+    void customersPageIsReadAndFollowsTheSurvey() throws Exception {
+        ui.run(() -> {
+            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
+            tabs.setSelection(2);
+            Ui.send(tabs, SWT.Selection);
+        });
+        ui.await("the page is there", () -> page().contains("Netherquill Lettings"));
+        assertTrue(ui.ask(ChartsHelpWindowTest::page).contains("£"), "with prices");
+        ui.shoot("42-customers-page");
+        FieldPath notes = FieldPath.of(SurveyPackage.Literals.SURVEY, "publicNotes");
+        ui.run(() -> job().session()
+                .edits()
+                .set(job().session().survey(), notes.steps(), "The hall carpet is lifted by the tenant."));
+        ui.await("it follows", () -> page().contains("The hall carpet is lifted by the tenant."));
+        ui.run(() -> job().session().edits().undo());
+        window.settled();
+    }
+
+    private static String page() {
+        return ui.field(StyledText.class, "customerPage").getText();
     }
 
     private static void scrollTo(Control control) {

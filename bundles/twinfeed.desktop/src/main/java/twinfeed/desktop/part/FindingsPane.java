@@ -34,6 +34,7 @@ import twinfeed.desktop.picture.FeedSvg;
 import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.FeedPicture;
@@ -67,6 +68,7 @@ final class FindingsPane {
     FindingsPane(
             SashForm parent,
             JobSession session,
+            Threads threads,
             Words words,
             Consumer<Piece> open,
             Consumer<String> explain,
@@ -98,12 +100,16 @@ final class FindingsPane {
         this.tree = tree(list);
         this.columns = Columns.of(tree, 0, 260, 3);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
-        halves.setWeights(72, 28);
+        halves.setWeights(77, 23);
         this.charts =
                 new ChartsView(tabs, words, (drawn, chart) -> pictures.ask(drawn, ChartSvg.of(chart, words.locale())));
         tab(tabs, "findings.charts", charts.control());
-        tabs.addSelectionListener(
-                SelectionListener.widgetSelectedAdapter(event -> charts.seen(tabs.getSelectionIndex() == 1)));
+        CustomerPageView page = new CustomerPageView(tabs, session, threads, words);
+        tab(tabs, "page.customer", page.control());
+        tabs.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
+            charts.seen(tabs.getSelectionIndex() == 1);
+            page.seen(tabs.getSelectionIndex() == 2);
+        }));
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::show);
         Runnable edits = session.computing().listen(this::showState);

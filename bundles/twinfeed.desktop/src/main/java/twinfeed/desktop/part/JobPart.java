@@ -75,6 +75,7 @@ public final class JobPart implements Editor {
         this.findings = new FindingsPane(
                 panes,
                 session,
+                threads,
                 words,
                 piece -> survey.open(piece.place()),
                 check -> jobs.explain(check, session),

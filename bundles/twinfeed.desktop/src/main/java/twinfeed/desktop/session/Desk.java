@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.completion.PartsToPack;
 import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.quote.CustomerPage;
 import twinfeed.usecase.quote.Demonstration;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
@@ -254,6 +256,18 @@ public final class Desk {
         } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, judged, null, reason(refused));
         }
+    }
+
+    /** What the customer would read of a result; empty where there is no quote. */
+    public Optional<CustomerPage> page(JobResult result) {
+        @Nullable AssessedJob judged = result.judged();
+        @Nullable Quote quote = result.quote();
+        if (judged == null || quote == null) {
+            return Optional.empty();
+        }
+        @Nullable Prices inForce = prices(judged.opened().job().getSurvey());
+        FirmFile firm = inForce == null ? FirmFile.none() : FirmFile.beside(inForce.file());
+        return Optional.of(QuotingService.page(judged, quote, firm, locale));
     }
 
     private static String reason(Throwable refused) {

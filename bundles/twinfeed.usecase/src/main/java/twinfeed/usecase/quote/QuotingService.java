@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.QuoteDocument;
+import twinfeed.document.QuoteLetterWriter;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
@@ -70,6 +72,16 @@ public final class QuotingService {
         } catch (QuoteException refused) {
             throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);
         }
+    }
+
+    /**
+     * What the customer would read of a quote, in the words of its PDF.
+     *
+     * @throws UnusableException if the quote cannot be printed
+     */
+    public static CustomerPage page(AssessedJob judged, Quote quote, FirmFile firm, Locale locale) {
+        QuoteDocument document = document(judged, quote, null, firm, locale);
+        return CustomerPage.of(new QuoteLetterWriter(document, new DocumentTexts(locale)).write());
     }
 
     /**
