@@ -107,8 +107,10 @@ final class QuotePane {
     /** The sum comes first: on a small screen it is not to be looked for at the end of the lines. */
     private String title(QuoteOption option, @Nullable Quote quote) {
         String total = quote == null ? "" : OptionPrice.of(option, quote, words);
-        return words.format("quote.of", Map.of("option", option.getTitle(), "total", total))
-                .replace("&", "&&");
+        String text = total.isEmpty()
+                ? words.get("pane.quote") + ": " + option.getTitle()
+                : words.format("quote.of", Map.of("option", option.getTitle(), "total", total));
+        return text.replace("&", "&&");
     }
 
     private @Nullable QuoteRow chosen() {
