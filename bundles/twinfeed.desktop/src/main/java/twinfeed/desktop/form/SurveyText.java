@@ -3,6 +3,7 @@ package twinfeed.desktop.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
@@ -40,12 +41,16 @@ public final class SurveyText {
                 List<Line> readings = new ArrayList<>();
                 page.sections().forEach(section -> section.items().forEach(item -> add(readings, item, survey, "")));
                 if (!readings.isEmpty()) {
-                    lines.add(new Line(true, words.get("page." + page.key()), ""));
+                    lines.add(new Line(true, title(page), ""));
                     lines.addAll(readings);
                 }
             }
         }
         return lines;
+    }
+
+    private String title(Page page) {
+        return Objects.requireNonNullElse(words.find("page." + page.key()), page.key());
     }
 
     private void add(List<Line> lines, Item item, EObject owner, String before) {

@@ -43,7 +43,8 @@ final class Svg {
 
     /** Colour of a tone. */
     static String colour(Tone tone) {
-        return String.format(Locale.ROOT, "#%06X", tone.rgb(false));
+        String digits = Integer.toHexString(tone.rgb(false));
+        return "#" + "0".repeat(6 - digits.length()) + digits;
     }
 
     /** As much of a text as there is room for; an ellipsis shows what is cut. */
@@ -60,7 +61,7 @@ final class Svg {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return Double.toString(Math.round(value * 10) / 10.0);
     }
 
     private static String escaped(String text) {
