@@ -178,8 +178,10 @@ final class EntryForm {
     void show(@Nullable EObject chosen) {
         boolean other = chosen != entry;
         entry = chosen;
-        boolean named = chosen != null && chosen != list.root();
-        heading.setText(named ? list.name(chosen).replace("&", "&&") : title);
+        heading.setText(
+                chosen == null || chosen == list.root()
+                        ? title
+                        : list.name(chosen).replace("&", "&&"));
         if (other) {
             faults.clear();
         }
