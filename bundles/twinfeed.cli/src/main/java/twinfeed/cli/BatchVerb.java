@@ -28,7 +28,7 @@ import twinfeed.usecase.batch.BatchWriting;
             "water.test.staticPressure or electricity.circuit.segments[1].length; an empty cell keeps what the job"
                     + " says, \"-\" takes",
             "the value away, a plain number is in the unit that help dwellings names first, a column whose name begins"
-                + " with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
+                    + " with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
             "with totals, visits by street, repair beside replacement where something is complained of, and for each"
                     + " reading whether it is the",
             "dwelling's own, from the job or missing. Rows that cannot be used are set aside in a sheet of their own,"

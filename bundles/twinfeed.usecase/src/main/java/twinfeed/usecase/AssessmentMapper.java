@@ -106,8 +106,7 @@ final class AssessmentMapper {
         return plan.works().isEmpty()
                 ? List.of()
                 : plan.after().findings().stream()
-                        .map(finding ->
-                                finding(finding, !inBrief && changed(finding, plan.before()), renewed::origin))
+                        .map(finding -> finding(finding, !inBrief && changed(finding, plan.before()), renewed::origin))
                         .toList();
     }
 

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 class SourcesTest {
     private static final Pattern READ = Pattern.compile("\\(read\\)|[,;]\\s*read\\s*$");
 
-    private static final Pattern NAMED =
-            Pattern.compile("\\b(BS|EN|IEC|VDE|ISO|NFPA|SAP) ?\\d|EnergyPlus \\(US Department of Energy\\)|\\bfluids, ");
+    private static final Pattern NAMED = Pattern.compile(
+            "\\b(BS|EN|IEC|VDE|ISO|NFPA|SAP) ?\\d|EnergyPlus \\(US Department of Energy\\)|\\bfluids, ");
 
     /** Words for a source that nobody can find again. */
     private static final Pattern VAGUE = Pattern.compile(
@@ -32,9 +32,11 @@ class SourcesTest {
         List<String> found = new ArrayList<>();
         for (String bundle : Project.bundles()) {
             try (Stream<Path> files = Files.walk(Project.bundle(bundle).resolve("src"))) {
-                for (Path file : files.filter(each -> each.toString().endsWith(".csv")).toList()) {
+                for (Path file :
+                        files.filter(each -> each.toString().endsWith(".csv")).toList()) {
                     Files.readAllLines(file).stream()
-                            .filter(line -> !line.startsWith("#") && READ.matcher(line).find())
+                            .filter(line ->
+                                    !line.startsWith("#") && READ.matcher(line).find())
                             .forEach(line -> found.add(file.getFileName() + ": " + line));
                 }
             }

@@ -55,7 +55,12 @@ public final class CircuitCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(CircuitCalculator.class)
             .texts(TEXTS)
             .gives(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
-            .reads("survey.electricity", "survey.site", "survey.unit.age", "survey.unit.guaranteeUntil", "survey.takenOn")
+            .reads(
+                    "survey.electricity",
+                    "survey.site",
+                    "survey.unit.age",
+                    "survey.unit.guaranteeUntil",
+                    "survey.takenOn")
             .supply(Supply.ELECTRICITY)
             .checks(CircuitChecks.ALL)
             .remedies(CircuitRemedyKinds.ALL)

@@ -38,7 +38,15 @@ public final class PressureCalculator implements Calculator {
     private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)
             .gives(SharedQuantity.SWITCH_MARGIN)
             .takes(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER)
-            .reads("survey.water", "survey.unit", "survey.customer", "survey.wishedOutlet", "survey.winterIntake", "survey.climate", "survey.annualMeanAir", "survey.monthlyAirSpread")
+            .reads(
+                    "survey.water",
+                    "survey.unit",
+                    "survey.customer",
+                    "survey.wishedOutlet",
+                    "survey.winterIntake",
+                    "survey.climate",
+                    "survey.annualMeanAir",
+                    "survey.monthlyAirSpread")
             .supply(Supply.WATER)
             .checks(PressureChecks.ALL)
             .remedies(WaterRemedyKinds.ALL)

@@ -77,7 +77,8 @@ final class Preparation {
     private Session session(List<Calculator> calculators, boolean figuresOnly) {
         List<Session.Prepared> prepared = new ArrayList<>();
         calculators.forEach(calculator -> prepared.add(prepare(calculator)));
-        return new Session(rules, grid, house.readings, house.changed, prepared, contained, runner::setAside, figuresOnly);
+        return new Session(
+                rules, grid, house.readings, house.changed, prepared, contained, runner::setAside, figuresOnly);
     }
 
     private Session.Prepared prepare(Calculator calculator) {
@@ -106,8 +107,7 @@ final class Preparation {
     private Context context(CalculatorDescriptor descriptor, Survey own) {
         Arguments parameters = Arguments.parse(descriptor.parameters(), typed(own, descriptor.id()));
         Survey surveyed = house.surveyed == house.changed ? own : house.surveyed;
-        return new Context(
-                descriptor.id(), own, surveyed, rules, grid, house.readings, parameters, assumptions);
+        return new Context(descriptor.id(), own, surveyed, rules, grid, house.readings, parameters, assumptions);
     }
 
     private @Nullable Assessor assessor(Calculator calculator, Context context) {

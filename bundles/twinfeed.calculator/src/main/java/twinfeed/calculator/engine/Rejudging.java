@@ -55,7 +55,8 @@ public final class Rejudging {
         for (int i = 0; i < calculators.size(); i++) {
             CalculatorDescriptor calculator = calculators.get(i).statement();
             if (reads.test(calculator) || !given.same(givenThen, calculator.takes())) {
-                findings.addAll(now.sessionOfFigures(List.of(calculators.get(i))).answers(0, candidate, given));
+                findings.addAll(
+                        now.sessionOfFigures(List.of(calculators.get(i))).answers(0, candidate, given));
             } else {
                 given.giveAgain(givenThen, calculator.gives());
                 findings.addAll(saidThen.get(i));
