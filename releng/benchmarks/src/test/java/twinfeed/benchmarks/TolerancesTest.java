@@ -94,9 +94,9 @@ class TolerancesTest {
         assertEquals(0.75, chance(exact(survey, rated * 0.95), "flow.winter"), 0.03);
     }
 
-    /** The least flow as a limit, and readings of the electrical side taken as exact. */
-    private static Survey exact(Survey survey, double leastLPerMin) {
-        Survey copy = with(survey, "flow", "least", leastLPerMin + " L/min");
+    /** The least flow, in m³/s, as a limit, and readings of the electrical side taken as exact. */
+    private static Survey exact(Survey survey, double least) {
+        Survey copy = with(survey, "flow", "least", least * 60_000 + " L/min");
         copy.getElectricity()
                 .setSupplyVoltage(twinfeed.units.Voltage.valueOf(
                         copy.getElectricity().getSupplyVoltage().si() + " V ± 0.0001 V"));

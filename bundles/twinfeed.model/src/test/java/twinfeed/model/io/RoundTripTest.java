@@ -29,6 +29,14 @@ class RoundTripTest {
     }
 
     static Stream<EStructuralFeature> features() {
+        return allFeatures().filter(feature -> !feature.isTransient());
+    }
+
+    static Stream<EStructuralFeature> transientFeatures() {
+        return allFeatures().filter(EStructuralFeature::isTransient);
+    }
+
+    private static Stream<EStructuralFeature> allFeatures() {
         return Samples.classes().stream().flatMap(type -> type.getEStructuralFeatures().stream());
     }
 
@@ -55,6 +63,13 @@ class RoundTripTest {
             boolean mark = other.equals(ModelFile.versionMark(back.eClass()));
             assertEquals(other.equals(feature) || mark, back.eIsSet(other), other.getName());
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("transientFeatures")
+    void whatIsTransientStaysOutOfTheFile(EStructuralFeature feature) {
+        ModelFile<EObject> form = ModelFile.of(feature.getEContainingClass(), EObject.class);
+        assertFalse(form.read("first", form.bytes("first", Samples.only(feature))).eIsSet(feature));
     }
 
     @ParameterizedTest

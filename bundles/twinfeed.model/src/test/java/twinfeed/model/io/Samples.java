@@ -68,11 +68,13 @@ final class Samples {
         return classes;
     }
 
-    /** An object with every feature set, down to the leaves; lists get two elements. */
+    /** An object with every feature set that a file keeps, down to the leaves; lists get two elements. */
     static EObject full(EClass type) {
         EObject object = EcoreUtil.create(type);
         for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
-            set(object, feature);
+            if (!feature.isTransient()) {
+                set(object, feature);
+            }
         }
         return object;
     }
