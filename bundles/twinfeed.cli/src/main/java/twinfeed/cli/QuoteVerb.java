@@ -119,7 +119,7 @@ final class QuoteVerb implements Callable<Integer> {
         draft.setEstimateReason(reason);
         if (issue == null && revise == null) {
             QuotingService.write(judged, draft, who, job.locale(), outputs);
-            answer(draft, outputs, null);
+            answer(judged, draft, outputs, null);
         } else {
             issue(judged, draft, prices, who, outputs);
         }
@@ -136,7 +136,7 @@ final class QuoteVerb implements Callable<Integer> {
             face.err().println(face.text("issued.notice"));
             face.err().flush();
             writing.write(issued);
-            answer(issued.quote(), outputs, issued);
+            answer(judged, issued.quote(), outputs, issued);
         }
     }
 
@@ -146,11 +146,11 @@ final class QuoteVerb implements Callable<Integer> {
                 : IssuedQuotes.revise(judged, draft, prices, revise);
     }
 
-    private void answer(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
+    private void answer(AssessedJob judged, Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         if (json) {
             face.json().quote(quote, written, issued);
         } else {
-            new TextReport(face).quote(quote, written);
+            new TextReport(face).quote(judged.record(), quote, written);
         }
     }
 }

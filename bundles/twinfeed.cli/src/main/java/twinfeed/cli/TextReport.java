@@ -2,9 +2,11 @@
 package twinfeed.cli;
 
 import java.io.PrintStream;
+import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
@@ -120,8 +122,13 @@ final class TextReport {
         out.println(CliContext.cautions());
     }
 
-    /** The quote in short; the workbook has all of it. */
-    void quote(Quote quote, OutputPaths written) {
+    /** The quote in short, dangers and the answer first; the workbook has all of it. */
+    void quote(Assessment assessment, Quote quote, OutputPaths written) {
+        dangers(assessment);
+        if (quote.getSummary() != null) {
+            out.println(quote.getSummary());
+            out.println();
+        }
         for (QuoteOption option : quote.getOptions()) {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
@@ -135,14 +142,28 @@ final class TextReport {
             sum("total", option.getTotal(), quote);
             out.println();
         }
-        if (quote.getOptions().isEmpty()) {
-            out.println(quote.getSummary());
-        }
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }
         out.println(CliContext.cautions());
         written(written);
+    }
+
+    /** Every safety check that the shower fails as it is, and how to print the notice of it. */
+    private void dangers(Assessment assessment) {
+        List<String> dangers = assessment.getOptions().stream()
+                .filter(option -> Boolean.TRUE.equals(option.getPresent()))
+                .flatMap(option -> option.getFindings().stream())
+                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
+                .map(finding -> finding.getTitle() + ": " + finding.getText())
+                .distinct()
+                .toList();
+        if (!dangers.isEmpty()) {
+            out.println(face.text("quote.danger"));
+            dangers.forEach(danger -> out.println("  [NO] " + danger));
+            out.println(face.text("quote.notice"));
+            out.println();
+        }
     }
 
     /** Names the files that were written. */

@@ -83,11 +83,11 @@ final class OptionRows {
 
     /**
      * A line for each work; what somebody else has to do is none of ours. Where it is not known that the heater suits, the reason stands
-     * there instead.
+     * ahead of them.
      */
     private Value work(QuoteOption option) {
         Optional<OptionAssessment> assessed = OfferedFindings.assessed(assessment, option);
-        if (!suits(option) || assessed.isEmpty()) {
+        if (assessed.isEmpty()) {
             return Value.of(option.getText());
         }
         List<String> works = new ArrayList<>();
@@ -99,7 +99,8 @@ final class OptionRows {
                 .filter(remedy -> !Boolean.TRUE.equals(remedy.getEnquiry()))
                 .map(OptionRows::title)
                 .forEach(works::add);
-        return Value.of(lines(works));
+        boolean reason = !suits(option) && option.getText() != null;
+        return Value.of(reason ? option.getText() + "\n" + lines(works) : lines(works));
     }
 
     /** What becomes of the unit: it stays, or a new one is fitted, of the same power or another. */
@@ -202,7 +203,7 @@ final class OptionRows {
                     .map(Payment::getTitle)
                     .findFirst()
                     .orElse("");
-            add(Kind.PAYMENT, stage, title, option -> payment(option, stage)
+            add(Kind.PAYMENT, stage, words.get("quote.payment", "title", title), option -> payment(option, stage)
                     .map(payment -> amount(payment.getAmount()))
                     .orElse(Value.of(null)));
         }

@@ -396,7 +396,7 @@ class QuoteLetterWriterTest {
         QuoteOption other = option("h85");
         other.getPayments().add(payment("all", "30"));
         Row rest = row(letter(), Kind.PAYMENT, 1);
-        assertEquals("rest", rest.label());
+        assertEquals("Of that, rest", rest.label());
         assertEquals(1, rest.stage());
         assertEquals("£20.00", rest.values().get(0).text());
         assertEquals("", rest.values().get(1).text());

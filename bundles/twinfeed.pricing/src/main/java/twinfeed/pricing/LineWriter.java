@@ -53,12 +53,17 @@ final class LineWriter {
     private String description(PricedLine line) {
         PricedItem item = line.item();
         return switch (line.kind()) {
-            // Labour stands under a heading of its own and is told by its time.
-            case ITEM, LABOUR -> Objects.requireNonNull(item).description();
+            case ITEM -> Objects.requireNonNull(item).description();
+            case LABOUR -> labour(Objects.requireNonNull(item));
             case MINIMUM -> text("line.minimum", prices.minimumMinutes());
             case CONTINGENCY -> text("line.contingency");
             case DISCOUNT -> discountReason.isBlank() ? text("line.discount") : discountReason;
         };
+    }
+
+    /** Where the thing is charged too, its labour is told apart from it. */
+    private String labour(PricedItem item) {
+        return item.price() == null ? item.description() : text("line.labour", item.description());
     }
 
     private String unit(PricedLine line) {

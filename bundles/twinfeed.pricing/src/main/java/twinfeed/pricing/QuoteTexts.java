@@ -86,25 +86,27 @@ final class QuoteTexts {
         return Boolean.TRUE.equals(assumption.getTabulated());
     }
 
-    /** What was reported and found wrong with the unit that is there, how many heaters suit, and what is recommended. */
+    /** The answer first: what is recommended, and how many heaters suit; below it what was reported and found wrong with the unit that is there. */
     private String summary(Quote quote) {
         long suiting = count(Verdict.SUITS) + count(Verdict.SUITS_WITH_WORK);
         long assessed = request.assessment().getOptions().stream()
                 .filter(option -> !OptionChoice.present(option))
                 .count();
         String heaters = text(count(suiting, assessed), suiting, assessed);
-        List<String> sentences = new ArrayList<>();
+        List<String> answer = new ArrayList<>();
+        recommendation(quote).ifPresent(answer::add);
+        answer.add(heaters);
+        List<String> found = new ArrayList<>();
         FaultReport faults = request.faults();
         if (!faults.reported().isEmpty()) {
-            sentences.add(text("summary.reported", String.join("; ", faults.reported())));
+            found.add(text("summary.reported", String.join("; ", faults.reported())));
         }
         if (faults.fault() != null) {
-            sentences.add(faults.fault());
+            found.add(faults.fault());
         }
-        presentFault().ifPresent(sentences::add);
-        sentences.add(heaters);
-        recommendation(quote).ifPresent(sentences::add);
-        return String.join(" ", sentences);
+        presentFault().ifPresent(found::add);
+        String first = String.join(" ", answer);
+        return found.isEmpty() ? first : first + "\n" + String.join(" ", found);
     }
 
     /** How many heaters suit: all, some, or none of them; and whether none does without work. */

@@ -263,7 +263,8 @@ class QuoteBuilderTest {
         assertEquals("Minimum visit charge (120 minutes), less the labour above", rest.getDescription());
         assertEquals(0, rest.getCost().signum());
         assertEquals(
-                "Hose and handset, set", line(option, "labour", "part-hose").getDescription());
+                "Hose and handset, set (labour)",
+                line(option, "labour", "part-hose").getDescription());
         assertTrue(codes(option, "unit").isEmpty());
         assertEquals("present", option.getName());
         assertEquals("h85", option.getHeaterId());
@@ -468,9 +469,9 @@ class QuoteBuilderTest {
         assertEquals("line", quote.getRounding());
         assertEquals("Demonstration prices (invented)", quote.getBookTitle());
         assertEquals(
-                "It goes cold when the kitchen tap opens. We checked 4 heaters against the water and the electricity of your"
-                        + " house: 2 of them suit. We recommend option 1, Heater 7.5 kW, two-element: of those that suit, it"
-                        + " costs least over 10 years with one shower a day, price and electricity together.",
+                "We recommend option 1, Heater 7.5 kW, two-element: of those that suit, it costs least over 10 years with one"
+                        + " shower a day, price and electricity together. We checked 4 heaters against the water and the"
+                        + " electricity of your house: 2 of them suit.\nIt goes cold when the kitchen tap opens.",
                 quote.getSummary());
     }
 
