@@ -69,7 +69,8 @@ class RoundTripTest {
     @MethodSource("transientFeatures")
     void whatIsTransientStaysOutOfTheFile(EStructuralFeature feature) {
         ModelFile<EObject> form = ModelFile.of(feature.getEContainingClass(), EObject.class);
-        assertFalse(form.read("first", form.bytes("first", Samples.only(feature))).eIsSet(feature));
+        assertFalse(
+                form.read("first", form.bytes("first", Samples.only(feature))).eIsSet(feature));
     }
 
     @ParameterizedTest
