@@ -71,7 +71,7 @@ class WithoutACalculatorTest {
 
     private static Set<String> idsOf(TwinfeedService service) {
         return service.calculators().stream()
-                .map(Calculator::statement)
+                .map(Calculator::descriptor)
                 .map(statement -> statement.id())
                 .collect(Collectors.toSet());
     }

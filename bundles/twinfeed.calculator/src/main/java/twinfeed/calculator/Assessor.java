@@ -8,8 +8,8 @@ public interface Assessor {
      * Judges one candidate heater.
      *
      * @param candidate the heater, and whether it is the one that is there
-     * @param exchange what other calculators gave for this candidate, and where this one puts what it gives
+     * @param shared what other calculators gave for this candidate, and where this one puts what it gives
      * @param findings where the findings go
      */
-    void assess(Candidate candidate, SharedQuantities exchange, Findings findings);
+    void assess(Candidate candidate, SharedQuantities shared, Findings findings);
 }

@@ -10,7 +10,7 @@ package twinfeed.calculator;
  */
 public interface Calculator {
     /** Says who this calculator is, what it needs, gives, takes and offers; always the same object content. */
-    CalculatorDescriptor statement();
+    CalculatorDescriptor descriptor();
 
     /**
      * Maps the survey to what this calculator works on, once for all candidates.

@@ -54,11 +54,11 @@ public final class Findings {
     }
 
     /** Whether a quantity that another calculator should have given is absent; adds "cannot tell" with what that one lacked. */
-    public boolean blocked(Check check, SharedQuantities exchange, SharedQuantity key) {
-        if (exchange.has(key)) {
+    public boolean blocked(Check check, SharedQuantities shared, SharedQuantity key) {
+        if (shared.has(key)) {
             return false;
         }
-        on(check).cannotTell(exchange.lacking(key)).add();
+        on(check).cannotTell(shared.lacking(key)).add();
         return true;
     }
 

@@ -16,7 +16,7 @@ public final class SharedQuantities {
     private final Map<SharedQuantity, IntFunction<Working>> workings = new HashMap<>();
     private final Map<SharedQuantity, List<String>> lacking = new LinkedHashMap<>();
 
-    /** An empty exchange over a grid. */
+    /** Shared quantities over a grid, none given yet. */
     public SharedQuantities(Grid grid) {
         this.grid = grid;
     }

@@ -27,8 +27,8 @@ public record SharedQuantity(String name, String unit, Extent extent) {
     /** Power that the heater really takes, W, for each voltage at the origin. */
     public static final SharedQuantity DELIVERED_POWER = new SharedQuantity("power.delivered", "W", Extent.VOLTAGE);
 
-    /** Mass flow that comes out at the wished temperature at full power, kg/s; 0 where the intake is as warm as wished. */
-    public static final SharedQuantity WISHED_FLOW = new SharedQuantity("flow.wished", "kg/s", Extent.INTAKE_VOLTAGE);
+    /** Mass flow that comes out at the target temperature at full power, kg/s; 0 where the intake is as warm as the target. */
+    public static final SharedQuantity TARGET_FLOW = new SharedQuantity("flow.target", "kg/s", Extent.INTAKE_VOLTAGE);
 
     /** Design current of the shower, A. */
     public static final SharedQuantity DESIGN_CURRENT = new SharedQuantity("current.design", "A", Extent.SINGLE);

@@ -73,9 +73,10 @@ public abstract class CalculatorContract {
 
     private Runner runner() {
         Set<SharedQuantity> wanted = new LinkedHashSet<>();
-        calculators().forEach(calculator -> wanted.addAll(calculator.statement().takes()));
         calculators()
-                .forEach(calculator -> wanted.removeAll(calculator.statement().gives()));
+                .forEach(calculator -> wanted.addAll(calculator.descriptor().takes()));
+        calculators()
+                .forEach(calculator -> wanted.removeAll(calculator.descriptor().gives()));
         List<Calculator> all = new ArrayList<>(calculators());
         if (!wanted.isEmpty()) {
             all.add(new StandInCalculator(List.copyOf(wanted)));
@@ -98,7 +99,7 @@ public abstract class CalculatorContract {
     void idsAreUniqueAndWellFormed() {
         Set<String> ids = new LinkedHashSet<>();
         for (Calculator calculator : calculators()) {
-            String id = calculator.statement().id();
+            String id = calculator.descriptor().id();
             assertTrue(id.matches("[a-z][a-z0-9.-]*"), id);
             assertTrue(ids.add(id), "twice: " + id);
         }
@@ -109,7 +110,7 @@ public abstract class CalculatorContract {
         Set<String> keys = new LinkedHashSet<>();
         for (Calculator calculator : calculators()) {
             calculator
-                    .statement()
+                    .descriptor()
                     .checks()
                     .forEach(check -> assertTrue(keys.add(check.key()), "twice: " + check.key()));
         }
@@ -118,7 +119,7 @@ public abstract class CalculatorContract {
     @Test
     void statementsHaveTheirTexts() {
         for (Calculator calculator : calculators()) {
-            CalculatorDescriptor statement = calculator.statement();
+            CalculatorDescriptor statement = calculator.descriptor();
             List<String> wanted = new ArrayList<>(List.of("title"));
             statement.checks().forEach(check -> wanted.add("check." + check.key()));
             statement.parameters().forEach(parameter -> wanted.add("parameter." + parameter.key()));
@@ -135,7 +136,7 @@ public abstract class CalculatorContract {
         List<String> answered =
                 findings().stream().map(finding -> finding.check().key()).toList();
         for (Calculator calculator : calculators()) {
-            for (Check check : calculator.statement().checks()) {
+            for (Check check : calculator.descriptor().checks()) {
                 assertEquals(1, answered.stream().filter(check.key()::equals).count(), check.key());
             }
         }
@@ -165,7 +166,7 @@ public abstract class CalculatorContract {
     Stream<DynamicTest> aMissingReadingGivesCannotTell() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Calculator calculator : calculators()) {
-            for (Check check : calculator.statement().checks()) {
+            for (Check check : calculator.descriptor().checks()) {
                 for (String need : check.needs()) {
                     tests.add(DynamicTest.dynamicTest(
                             check.key() + " without " + need, () -> withoutReading(check, need)));
@@ -283,7 +284,7 @@ public abstract class CalculatorContract {
             for (Remedy work : finding.remedies()) {
                 assertTrue(
                         calculators().stream()
-                                .map(Calculator::statement)
+                                .map(Calculator::descriptor)
                                 .filter(each -> each.id().equals(finding.calculator()))
                                 .flatMap(each -> each.remedies().stream())
                                 .anyMatch(kind -> kind.declares(work)),
@@ -332,7 +333,7 @@ public abstract class CalculatorContract {
     Stream<DynamicTest> everyRangeEndSurvives() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Calculator calculator : calculators()) {
-            for (Formula formula : calculator.statement().formulas()) {
+            for (Formula formula : calculator.descriptor().formulas()) {
                 for (boolean least : new boolean[] {true, false}) {
                     tests.add(DynamicTest.dynamicTest(
                             formula.name() + (least ? " least" : " most"), () -> atEnd(calculator, formula, least)));
@@ -362,9 +363,9 @@ public abstract class CalculatorContract {
                     formula.name() + " has neither result nor trouble, or both");
             answer.results()
                     .forEach(result ->
-                            complete(calculator.statement().texts().get(Locale.ENGLISH, "result." + result.key())));
+                            complete(calculator.descriptor().texts().get(Locale.ENGLISH, "result." + result.key())));
             if (!answer.trouble().isEmpty()) {
-                complete(calculator.statement().texts().get(Locale.ENGLISH, "trouble." + answer.trouble()));
+                complete(calculator.descriptor().texts().get(Locale.ENGLISH, "trouble." + answer.trouble()));
             }
         } catch (ArgumentException refused) {
             assertNotNull(refused.getMessage());

@@ -10,7 +10,7 @@ public final class FormulaCall {
 
     /** The formula of a name. */
     public static Formula formula(Calculator calculator, String name) {
-        return calculator.statement().formulas().stream()
+        return calculator.descriptor().formulas().stream()
                 .filter(formula -> formula.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no formula " + name));

@@ -6,7 +6,7 @@ import java.util.List;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.catalogue.Heater;
 
-/** Gives the exchange quantities that the calculators under test take from others, with plausible values. */
+/** Gives the shared quantities that the calculators under test take from others, with plausible values. */
 public final class StandInCalculator implements Calculator {
     private final List<SharedQuantity> gives;
 
@@ -16,15 +16,15 @@ public final class StandInCalculator implements Calculator {
     }
 
     @Override
-    public CalculatorDescriptor statement() {
+    public CalculatorDescriptor descriptor() {
         return new CalculatorDescriptor(
                 "stand-in", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
     }
 
     @Override
     public Assessor prepare(Context context) {
-        return (candidate, exchange, findings) ->
-                gives.forEach(key -> exchange.give(key, values(key, context.grid(), candidate.heater())));
+        return (candidate, shared, findings) ->
+                gives.forEach(key -> shared.give(key, values(key, context.grid(), candidate.heater())));
     }
 
     private static double[] values(SharedQuantity key, Grid grid, Heater heater) {
@@ -35,7 +35,7 @@ public final class StandInCalculator implements Calculator {
             Arrays.setAll(values, i -> grid.voltage(i) * 0.98);
         } else if (key.equals(SharedQuantity.DELIVERED_POWER)) {
             Arrays.setAll(values, i -> power(powerW, ratedV, grid.voltage(i) * 0.98));
-        } else if (key.equals(SharedQuantity.WISHED_FLOW)) {
+        } else if (key.equals(SharedQuantity.TARGET_FLOW)) {
             for (int intake = 0; intake < grid.intakes().size(); intake++) {
                 for (int voltage = 0; voltage < grid.voltageCount(); voltage++) {
                     double riseK = 40 - grid.intakes().get(intake).temperatureC();

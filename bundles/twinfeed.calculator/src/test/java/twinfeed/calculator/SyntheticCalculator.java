@@ -10,12 +10,12 @@ import twinfeed.model.survey.Survey;
 public record SyntheticCalculator(String id, List<Check> checks, BiConsumer<Survey, Findings> answers)
         implements Calculator {
     @Override
-    public CalculatorDescriptor statement() {
+    public CalculatorDescriptor descriptor() {
         return new CalculatorDescriptor(id, "1", Runner.TEXTS, List.of(), List.of(), checks, List.of(), List.of());
     }
 
     @Override
     public Assessor prepare(Context context) {
-        return (candidate, exchange, findings) -> answers.accept(context.survey(), findings);
+        return (candidate, shared, findings) -> answers.accept(context.survey(), findings);
     }
 }

@@ -26,8 +26,9 @@ final class PluginsVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<CalculatorDescriptor> statements =
-                face.service().calculators().stream().map(Calculator::statement).toList();
+        List<CalculatorDescriptor> statements = face.service().calculators().stream()
+                .map(Calculator::descriptor)
+                .toList();
         if (json) {
             face.json().plugins(statements);
         } else {

@@ -225,7 +225,7 @@ class ElectricalHousesTest {
                         List.of(),
                         List.of()),
                 new Row(
-                        "a vulnerable user who wishes 48 °C",
+                        "a vulnerable user who asks for 48 °C",
                         "h85",
                         ElectricalHousesTest::scalding,
                         Verdict.DOES_NOT_SUIT,
@@ -269,7 +269,7 @@ class ElectricalHousesTest {
 
     private static void scalding(House house) {
         house.survey().getCustomer().setVulnerable(true);
-        house.survey().setWishedOutlet(Temperature.valueOf("48 °C"));
+        house.survey().setTargetOutlet(Temperature.valueOf("48 °C"));
     }
 
     private static void cable(House house, String method) {

@@ -21,9 +21,9 @@ class TargetTemperatureTest {
 
     private JsonNode options(int targetC) throws IOException {
         String job = Files.readString(Run.DEMO.resolve("rowan-brook.job"));
-        assertTrue(job.contains("wishedOutlet=\"40 °C\""), "the demonstration states its target");
+        assertTrue(job.contains("targetOutlet=\"40 °C\""), "the demonstration states its target");
         Path file = folder.resolve("rowan-brook.job");
-        Files.writeString(file, job.replace("wishedOutlet=\"40 °C\"", "wishedOutlet=\"" + targetC + " °C\""));
+        Files.writeString(file, job.replace("targetOutlet=\"40 °C\"", "targetOutlet=\"" + targetC + " °C\""));
         Files.copy(
                 Run.DEMO.resolve("heaters.catalogue"),
                 folder.resolve("heaters.catalogue"),

@@ -36,13 +36,13 @@ class UnansweredTest {
                 .build();
 
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return DESCRIPTOR;
         }
 
         @Override
         public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> {
+            return (candidate, shared, findings) -> {
                 throw new IllegalStateException("made to break");
             };
         }

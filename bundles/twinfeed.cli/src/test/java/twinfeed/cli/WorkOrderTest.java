@@ -79,10 +79,10 @@ class WorkOrderTest {
                         .forEach(key -> worded.add(key.split("\\.")[1]));
             }
             TreeSet<String> declared = new TreeSet<>();
-            calculator.statement().remedies().forEach(kind -> declared.add(kind.key()));
+            calculator.descriptor().remedies().forEach(kind -> declared.add(kind.key()));
             assertEquals(worded, declared, base);
             assertFalse(
-                    calculator.statement().remedies().stream()
+                    calculator.descriptor().remedies().stream()
                             .map(RemedyKind::codes)
                             .anyMatch(List::isEmpty),
                     base);

@@ -19,7 +19,7 @@ final class OptionChoice {
 
     /**
      * The heaters asked for, or else at most four: those that suit, then those that suit with work, of each the ones nearest to
-     * the wished power first. Where nothing suits but readings are missing, the undecided ones, marked as such. A heater that
+     * the power asked for first. Where nothing suits but readings are missing, the undecided ones, marked as such. A heater that
      * does not suit is never offered unasked: where none other is left, there is no option, and the quote says why. A heater like the one
      * that is there has its place among them if it suits, and a sound repair stands beside them.
      *
@@ -78,7 +78,7 @@ final class OptionChoice {
                 .filter(option -> !decided || decided(option))
                 .sorted(Comparator.<OptionAssessment>comparingInt(
                                 option -> option.getVerdict().getValue())
-                        .thenComparingDouble(option -> fromWish(option, request.survey())))
+                        .thenComparingDouble(option -> distanceFromRequest(option, request.survey())))
                 .toList();
         Optional<OptionAssessment> present = unit(request.assessment());
         Optional<OptionAssessment> repaired = request.faults().repair() == null ? Optional.empty() : present;
@@ -108,10 +108,11 @@ final class OptionChoice {
         return assessment.getOptions().stream().filter(OptionChoice::present).findFirst();
     }
 
-    /** Distance from the wished power in W; equal for all where there is no wish, so that the assessment's order stays. */
-    static double fromWish(OptionAssessment option, Survey survey) {
-        return survey.getWishedPower() == null || option.getPowerKw() == null
+    /** Distance from the power asked for in W; equal for all where none is asked for, so that the assessment's order stays. */
+    static double distanceFromRequest(OptionAssessment option, Survey survey) {
+        return survey.getRequestedPower() == null || option.getPowerKw() == null
                 ? 0
-                : Math.abs(option.getPowerKw() * 1000 - survey.getWishedPower().si());
+                : Math.abs(
+                        option.getPowerKw() * 1000 - survey.getRequestedPower().si());
     }
 }

@@ -144,13 +144,13 @@ final class QuoteTexts {
         String why =
                 switch (one.reason()) {
                     case CHOSEN -> text("summary.recommended.chosen", title);
-                    case WISH -> text("summary.recommended.wish", title);
+                    case REQUEST -> text("summary.recommended.request", title);
                     case YEARS -> text("summary.recommended.years", title, RunningCost.YEARS);
                     case CHEAPEST -> text("summary.recommended.cheapest", title);
                     case REPAIR -> text("summary.recommended.repair", title, years);
                 };
-        boolean wish = one.reason() == Recommendation.Reason.WISH;
-        return Optional.of(one.over() && !wish ? why + " " + text("summary.recommended.over", years) : why);
+        boolean request = one.reason() == Recommendation.Reason.REQUEST;
+        return Optional.of(one.over() && !request ? why + " " + text("summary.recommended.over", years) : why);
     }
 
     private long count(Verdict verdict) {

@@ -28,7 +28,7 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
         /** The estimator named it first. */
         CHOSEN,
         /** It is nearest to the power asked for. */
-        WISH,
+        REQUEST,
         /** It costs least over the years, electricity included. */
         YEARS,
         /** It costs least to buy. */
@@ -49,17 +49,18 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
                 quote.getOptions().stream().filter(Offers::recommendable).toList();
         List<QuoteOption> fresh =
                 known.stream().filter(option -> !Offers.stays(option)).toList();
-        ToDoubleFunction<QuoteOption> fromWish =
-                option -> OptionChoice.fromWish(assessed.get(quote.getOptions().indexOf(option)), request.survey());
+        ToDoubleFunction<QuoteOption> distanceFromRequest = option ->
+                OptionChoice.distanceFromRequest(assessed.get(quote.getOptions().indexOf(option)), request.survey());
         Optional<Recommendation> replacement =
-                request.survey().getWishedPower() == null ? cheapest(fresh) : nearest(fresh, fromWish);
+                request.survey().getRequestedPower() == null ? cheapest(fresh) : nearest(fresh, distanceFromRequest);
         Optional<QuoteOption> kept = known.stream().filter(Offers::stays).findFirst();
         FaultReport.@Nullable Repair repair = request.faults().repair();
         if (kept.isEmpty() || repair == null) {
             return replacement;
         }
         boolean better = replacement
-                .map(best -> fromWish.applyAsDouble(kept.get()) <= fromWish.applyAsDouble(best.option()) + NO_POWER_W
+                .map(best -> distanceFromRequest.applyAsDouble(kept.get())
+                                <= distanceFromRequest.applyAsDouble(best.option()) + NO_POWER_W
                         && cheaper(kept.get(), fresh, repair))
                 .orElse(true);
         return better
@@ -71,10 +72,11 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
     }
 
     /** The nearest to the power asked for; of several the one that needs least. */
-    private static Optional<Recommendation> nearest(List<QuoteOption> fresh, ToDoubleFunction<QuoteOption> fromWish) {
+    private static Optional<Recommendation> nearest(
+            List<QuoteOption> fresh, ToDoubleFunction<QuoteOption> distanceFromRequest) {
         return fresh.stream()
-                .min(Comparator.comparingDouble(fromWish))
-                .map(best -> new Recommendation(best, Reason.WISH, false));
+                .min(Comparator.comparingDouble(distanceFromRequest))
+                .map(best -> new Recommendation(best, Reason.REQUEST, false));
     }
 
     private static Optional<Recommendation> cheapest(List<QuoteOption> fresh) {

@@ -71,13 +71,13 @@ class QuoteBuilderTest {
     }
 
     @Test
-    void offersAtMostFourNearestToTheWishedPower() {
+    void offersAtMostFourNearestToTheRequestedPower() {
         Assessment assessment = Samples.assessment();
         for (double kw : new double[] {9.0, 10.5, 8.5}) {
             String id = "h" + (int) Math.round(kw * 10);
             assessment.getOptions().add(Samples.option(id, id, kw, Verdict.SUITS));
         }
-        seen.setWishedPower(Power.valueOf("9 kW"));
+        seen.setRequestedPower(Power.valueOf("9 kW"));
         QuoteRequest request = QuoteRequest.of(seen, assessment, book, DemoBook.DAY);
         assertEquals(List.of("h90", "h85", "h75", "h105"), names(draft(request)));
     }

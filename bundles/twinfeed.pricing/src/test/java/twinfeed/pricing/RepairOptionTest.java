@@ -115,7 +115,7 @@ class RepairOptionTest {
     /** Who asks for 9.5 kW is not told to keep 8.5 kW. */
     @Test
     void whoAsksForMorePowerIsOfferedItFirst() {
-        survey.setWishedPower(Power.valueOf("9.5 kW"));
+        survey.setRequestedPower(Power.valueOf("9.5 kW"));
         Quote quote = draft(repair("0", "40.00", "part-elements"));
         assertEquals(List.of("h95", "h75", "present"), names(quote));
     }
@@ -132,7 +132,7 @@ class RepairOptionTest {
     /** Nearest to 11 kW are 10.5, 10.0, 9.5 and 9.0 kW: of the rating that is there one takes the last place. */
     @Test
     void aHeaterOfTheSameRatingHasItsPlace() {
-        survey.setWishedPower(Power.valueOf("11 kW"));
+        survey.setRequestedPower(Power.valueOf("11 kW"));
         for (double kw : new double[] {9.0, 9.5, 8.5, 10.0, 10.5}) {
             assessment.getOptions().add(Samples.option("x" + kw, "x" + kw, kw, Verdict.SUITS));
             addItem("x" + kw);

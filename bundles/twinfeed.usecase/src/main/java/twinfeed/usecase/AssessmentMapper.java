@@ -232,7 +232,7 @@ final class AssessmentMapper {
     private Optional<String> words(String prefix, Remedy work) {
         String key = prefix + work.kind();
         return runner.calculators().stream()
-                .map(calculator -> calculator.statement().texts())
+                .map(calculator -> calculator.descriptor().texts())
                 .filter(texts -> texts.filledBy(key, work.arguments()))
                 .findFirst()
                 .map(texts -> texts.format(locale, key, work.arguments()));

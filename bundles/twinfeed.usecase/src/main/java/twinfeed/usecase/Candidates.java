@@ -28,8 +28,8 @@ public final class Candidates {
     public List<Candidate> all() {
         List<Candidate> result = new ArrayList<>();
         presentHeater().ifPresent(heater -> result.add(new Candidate(heater, true)));
-        List<String> wished = opened.job().getSurvey().getCandidates();
-        for (Heater heater : wished.isEmpty() ? opened.catalogue().getHeaters() : heaters(wished)) {
+        List<String> asked = opened.job().getSurvey().getCandidates();
+        for (Heater heater : asked.isEmpty() ? opened.catalogue().getHeaters() : heaters(asked)) {
             result.add(new Candidate(heater, false));
         }
         return result;

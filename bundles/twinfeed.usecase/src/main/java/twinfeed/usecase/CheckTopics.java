@@ -22,7 +22,7 @@ public final class CheckTopics {
     /** As these calculators declare. */
     public CheckTopics(List<Calculator> calculators) {
         for (Calculator calculator : calculators) {
-            CalculatorDescriptor declared = calculator.statement();
+            CalculatorDescriptor declared = calculator.descriptor();
             for (Check check : declared.checks()) {
                 byKey.putIfAbsent(check.key(), new Subject(check.topic(), declared.supply()));
             }

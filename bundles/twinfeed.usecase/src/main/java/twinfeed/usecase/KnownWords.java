@@ -59,7 +59,7 @@ final class KnownWords {
     private static Collection<String> keys(Collection<? extends Calculator> calculators, String prefix) {
         Collection<String> keys = new TreeSet<>();
         for (Calculator calculator : calculators) {
-            calculator.statement().texts().keys().stream()
+            calculator.descriptor().texts().keys().stream()
                     .filter(key -> key.startsWith(prefix))
                     .forEach(key -> keys.add(key.substring(prefix.length())));
         }

@@ -23,7 +23,7 @@ final class PriceCodes {
     PriceCodes(List<Calculator> calculators) {
         bySubject.put("", StandardWork.codes());
         for (Calculator calculator : calculators) {
-            CalculatorDescriptor declared = calculator.statement();
+            CalculatorDescriptor declared = calculator.descriptor();
             List<String> codes = declared.remedies().stream()
                     .flatMap(kind -> kind.codes().stream())
                     .distinct()

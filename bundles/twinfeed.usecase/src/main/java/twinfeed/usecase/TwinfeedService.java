@@ -88,7 +88,7 @@ public final class TwinfeedService {
     /** Key of the first check that answers a topic. */
     public Optional<String> check(CheckTopic topic) {
         return runner.calculators().stream()
-                .flatMap(calculator -> calculator.statement().checks().stream())
+                .flatMap(calculator -> calculator.descriptor().checks().stream())
                 .filter(check -> check.topic() == topic)
                 .map(Check::key)
                 .findFirst();
@@ -97,7 +97,7 @@ public final class TwinfeedService {
     /** All formulas that the calculators publish, by name. */
     public List<NamedFormula> formulas() {
         return runner.calculators().stream()
-                .map(Calculator::statement)
+                .map(Calculator::descriptor)
                 .flatMap(statement -> statement.formulas().stream()
                         .map(formula -> new NamedFormula(statement.id(), statement.texts(), formula)))
                 .sorted(java.util.Comparator.comparing(NamedFormula::name))

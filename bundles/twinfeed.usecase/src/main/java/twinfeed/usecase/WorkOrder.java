@@ -22,7 +22,7 @@ public final class WorkOrder {
     /** By what these calculators declare. */
     public WorkOrder(List<Calculator> calculators) {
         calculators.stream()
-                .map(Calculator::statement)
+                .map(Calculator::descriptor)
                 .sorted(Comparator.comparing(CalculatorDescriptor::id))
                 .flatMap(declared -> declared.remedies().stream())
                 .sorted(Comparator.comparing(RemedyKind::stage))

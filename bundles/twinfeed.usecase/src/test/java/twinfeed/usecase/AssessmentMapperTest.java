@@ -49,7 +49,7 @@ class AssessmentMapperTest {
 
     private static Check check(Finding finding) {
         return CALCULATORS.stream()
-                .flatMap(calculator -> calculator.statement().checks().stream())
+                .flatMap(calculator -> calculator.descriptor().checks().stream())
                 .filter(check -> check.key().equals(finding.getKey()))
                 .findFirst()
                 .orElseThrow();

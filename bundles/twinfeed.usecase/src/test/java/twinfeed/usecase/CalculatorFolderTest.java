@@ -121,7 +121,7 @@ class CalculatorFolderTest {
         assertEquals(Map.of(), problems());
         assertEquals(
                 List.of("shelf"),
-                offered().stream().map(each -> each.statement().id()).toList());
+                offered().stream().map(each -> each.descriptor().id()).toList());
         assertTrue(offered().get(0).getClass() != ShelfCalculator.class, "the bundle's own copy of the class");
     }
 

@@ -31,7 +31,7 @@ final class SampleSurvey {
         Survey survey = MAKE.createSurvey();
         survey.setTakenBy("J. Sample");
         survey.setTakenOn(LocalDate.of(2026, 11, 20));
-        survey.setWishedOutlet(Temperature.valueOf("40 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("40 °C"));
         survey.setCustomer(customer());
         survey.setSite(site());
         Symptom symptom = SampleHouse.symptom("goesColdWhenTapOpens", null);

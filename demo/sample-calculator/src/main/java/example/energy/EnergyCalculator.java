@@ -20,7 +20,7 @@ public final class EnergyCalculator implements Calculator {
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
+    public CalculatorDescriptor descriptor() {
         return DESCRIPTOR;
     }
 

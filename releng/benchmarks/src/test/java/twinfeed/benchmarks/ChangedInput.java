@@ -23,7 +23,7 @@ enum ChangedInput {
     PIPE_LENGTH("water.segments.length", 1.05),
     TAP_FLOW("water.drawOffs.flow", 0.98),
     WINTER_INTAKE("winterIntake", 1.02),
-    TARGET("wishedOutlet", 0.99),
+    TARGET("targetOutlet", 0.99),
     HEATER_POWER("heater.power", 1.01);
 
     private static final String HEATER = "heater.";

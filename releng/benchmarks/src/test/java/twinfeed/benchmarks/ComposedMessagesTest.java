@@ -92,7 +92,7 @@ class ComposedMessagesTest {
             texts.stringPropertyNames().stream()
                     .filter(key -> COMPOSED.matcher(key).matches())
                     .filter(key -> PLACEHOLDER.matcher(texts.getProperty(key)).find())
-                    .forEach(key -> wanted.add(calculator.statement().id() + " " + key));
+                    .forEach(key -> wanted.add(calculator.descriptor().id() + " " + key));
         }
         return wanted;
     }
@@ -188,7 +188,7 @@ class ComposedMessagesTest {
     private static final List<BiConsumer<Survey, Heater>> AS_IT_IS = List.of(
             (survey, heater) -> {
                 // Water that needs hardly any heat.
-                survey.setWishedOutlet(Temperature.valueOf("25 °C"));
+                survey.setTargetOutlet(Temperature.valueOf("25 °C"));
                 survey.setAnnualMeanAir(Temperature.valueOf("24.2 °C"));
                 survey.setMonthlyAirSpread(TemperatureDifference.valueOf("0.1 K"));
                 survey.setClimate(null);
@@ -304,14 +304,14 @@ class ComposedMessagesTest {
                 survey.setFaultFinding(finding);
             },
             (survey, heater) -> {
-                survey.setWishedOutlet(Temperature.valueOf("42.5 °C"));
+                survey.setTargetOutlet(Temperature.valueOf("42.5 °C"));
                 if (survey.getCustomer() != null) {
                     survey.getCustomer().setVulnerable(true);
                 }
             },
-            (survey, heater) -> survey.setWishedOutlet(Temperature.valueOf("42.5 °C")),
+            (survey, heater) -> survey.setTargetOutlet(Temperature.valueOf("42.5 °C")),
             (survey, heater) -> {
-                survey.setWishedOutlet(Temperature.valueOf("46 °C"));
+                survey.setTargetOutlet(Temperature.valueOf("46 °C"));
                 if (survey.getCustomer() != null) {
                     survey.getCustomer().setVulnerable(true);
                 }

@@ -25,7 +25,7 @@ class DeclaredWorkTest {
         List<Calculator> calculators = new ArrayList<>();
         ServiceLoader.load(Calculator.class).forEach(calculators::add);
         List<RemedyKind> declared = calculators.stream()
-                .flatMap(calculator -> calculator.statement().remedies().stream())
+                .flatMap(calculator -> calculator.descriptor().remedies().stream())
                 .toList();
         Runner runner = new Runner(calculators, (mean, spread, month, southern) -> mean);
         Set<String> offered = new TreeSet<>();

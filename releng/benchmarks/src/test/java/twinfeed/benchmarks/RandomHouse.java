@@ -29,7 +29,7 @@ public record RandomHouse(Survey survey, Candidate candidate) {
     public static RandomHouse of(long seed) {
         Pick pick = new Pick(new Random(seed));
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
-        survey.setWishedOutlet(Temperature.valueOf("40 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("40 °C"));
         survey.setWinterIntake(Temperature.valueOf(pick.reading(4, 8, "°C")));
         Site site = SurveyFactory.eINSTANCE.createSite();
         site.setOutsideZones(true);

@@ -42,7 +42,7 @@ class DeclaredKeysTest {
     /** With the bundle of each declared key and code. */
     DeclaredKeysTest() {
         for (Calculator calculator : ServiceLoader.load(Calculator.class)) {
-            CalculatorDescriptor declared = calculator.statement();
+            CalculatorDescriptor declared = calculator.descriptor();
             String bundle = calculator.getClass().getPackageName();
             own(declared.id() + ".", bundle);
             declared.checks().forEach(check -> own(check.key(), bundle));

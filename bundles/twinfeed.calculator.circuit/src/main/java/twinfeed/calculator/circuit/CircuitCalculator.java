@@ -52,7 +52,7 @@ import twinfeed.units.text.Texts;
 public final class CircuitCalculator implements Calculator {
     private static final Texts TEXTS = new Texts(CircuitCalculator.class, "Circuit");
 
-    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(CircuitCalculator.class)
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(CircuitCalculator.class)
             .texts(TEXTS)
             .gives(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
             .reads(
@@ -72,8 +72,8 @@ public final class CircuitCalculator implements Calculator {
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
-        return STATEMENT;
+    public CalculatorDescriptor descriptor() {
+        return DESCRIPTOR;
     }
 
     @Override
@@ -102,9 +102,9 @@ public final class CircuitCalculator implements Calculator {
                 new RoomChecks(survey, remedies, context),
                 new MaximumLengthCheck(survey),
                 new HighestPowerCheck(survey));
-        return (candidate, exchange, findings) -> {
-            ShowerCase shower = new ShowerCase(
-                    candidate.heater(), ShowerLoad.of(candidate.heater()), candidate.present(), exchange);
+        return (candidate, shared, findings) -> {
+            ShowerCase shower =
+                    new ShowerCase(candidate.heater(), ShowerLoad.of(candidate.heater()), candidate.present(), shared);
             groups.forEach(group -> group.check(shower, findings));
         };
     }

@@ -354,7 +354,7 @@ class CableChecksTest {
         private List<String> lacking = List.of();
 
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Taker.class)
                     .takes(SharedQuantity.DELIVERED_POWER)
                     .build();
@@ -362,10 +362,10 @@ class CableChecksTest {
 
         @Override
         public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> {
-                lacking = exchange.lacking(SharedQuantity.DELIVERED_POWER);
-                if (exchange.has(SharedQuantity.DELIVERED_POWER)) {
-                    for (double watt : exchange.take(SharedQuantity.DELIVERED_POWER)) {
+            return (candidate, shared, findings) -> {
+                lacking = shared.lacking(SharedQuantity.DELIVERED_POWER);
+                if (shared.has(SharedQuantity.DELIVERED_POWER)) {
+                    for (double watt : shared.take(SharedQuantity.DELIVERED_POWER)) {
                         power.add(watt);
                     }
                 }

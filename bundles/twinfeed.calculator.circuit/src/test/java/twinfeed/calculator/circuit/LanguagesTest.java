@@ -27,7 +27,7 @@ class LanguagesTest {
                 Method method = rules.method(key).orElseThrow();
                 assertEquals(
                         Phrase.of("method." + id + "." + key),
-                        MethodTitle.of(new CircuitCalculator().statement().texts(), rules, method),
+                        MethodTitle.of(new CircuitCalculator().descriptor().texts(), rules, method),
                         method.title());
             }
         }

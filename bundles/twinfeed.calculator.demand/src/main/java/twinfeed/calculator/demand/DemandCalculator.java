@@ -17,7 +17,7 @@ import twinfeed.model.assessment.Supply;
  */
 @Component(service = Calculator.class)
 public final class DemandCalculator implements Calculator {
-    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(DemandCalculator.class)
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(DemandCalculator.class)
             .takes(SharedQuantity.DESIGN_CURRENT)
             .reads("survey.electricity", "survey.unit.heater", "survey.unit.heaterId")
             .supply(Supply.ELECTRICITY)
@@ -27,8 +27,8 @@ public final class DemandCalculator implements Calculator {
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
-        return STATEMENT;
+    public CalculatorDescriptor descriptor() {
+        return DESCRIPTOR;
     }
 
     @Override
@@ -37,8 +37,8 @@ public final class DemandCalculator implements Calculator {
         DemandRemedies remedies = new DemandRemedies(house);
         List<CheckGroup> groups = List.of(
                 new MaximumDemandChecks(house, remedies), new SecondShowerCheck(house), new SupplyChecks(house));
-        return (candidate, exchange, findings) -> {
-            ShowerCase shower = new ShowerCase(candidate, exchange);
+        return (candidate, shared, findings) -> {
+            ShowerCase shower = new ShowerCase(candidate, shared);
             groups.forEach(group -> group.check(shower, findings));
         };
     }

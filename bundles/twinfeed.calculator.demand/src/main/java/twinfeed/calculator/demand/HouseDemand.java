@@ -76,7 +76,7 @@ record HouseDemand(
 
     /** Whether something is missing without which the sum would be wrong; "cannot tell" is then added. */
     boolean blocked(ShowerCase shower, Findings findings, Check check) {
-        if (findings.blocked(check) || findings.blocked(check, shower.exchange(), SharedQuantity.DESIGN_CURRENT)) {
+        if (findings.blocked(check) || findings.blocked(check, shower.shared(), SharedQuantity.DESIGN_CURRENT)) {
             return true;
         }
         if (!house.missing().isEmpty()) {

@@ -12,14 +12,14 @@ import twinfeed.model.catalogue.Heater;
  * One heater in this house.
  *
  * @param candidate the heater
- * @param exchange where its design current comes from
+ * @param shared where its design current comes from
  */
-record ShowerCase(Candidate candidate, SharedQuantities exchange) {
+record ShowerCase(Candidate candidate, SharedQuantities shared) {
     /** Its design current, A; absent while its rating is not known. */
     @Nullable
     Double currentA() {
-        return exchange.has(SharedQuantity.DESIGN_CURRENT)
-                ? Double.valueOf(exchange.take(SharedQuantity.DESIGN_CURRENT)[0])
+        return shared.has(SharedQuantity.DESIGN_CURRENT)
+                ? Double.valueOf(shared.take(SharedQuantity.DESIGN_CURRENT)[0])
                 : null;
     }
 

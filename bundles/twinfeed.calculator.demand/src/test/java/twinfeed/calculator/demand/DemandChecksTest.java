@@ -40,7 +40,7 @@ class DemandChecksTest {
     /** Gives the design current, as the circuit's calculator does. */
     private static final class Given implements Calculator {
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Given.class)
                     .gives(SharedQuantity.DESIGN_CURRENT)
                     .build();
@@ -48,11 +48,11 @@ class DemandChecksTest {
 
         @Override
         public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> {
+            return (candidate, shared, findings) -> {
                 if (candidate.heater().getPower() == null) {
-                    exchange.lack(SharedQuantity.DESIGN_CURRENT, List.of("heater.power"));
+                    shared.lack(SharedQuantity.DESIGN_CURRENT, List.of("heater.power"));
                 } else {
-                    exchange.give(SharedQuantity.DESIGN_CURRENT, SHOWER_A);
+                    shared.give(SharedQuantity.DESIGN_CURRENT, SHOWER_A);
                 }
             };
         }

@@ -47,16 +47,16 @@ final class FaultsAssessor implements Assessor {
         this.data = data;
         this.intakeC = context.grid().intakes().get(0).temperatureC();
         this.outletC =
-                survey.getWishedOutlet() == null ? 40 : survey.getWishedOutlet().si();
+                survey.getTargetOutlet() == null ? 40 : survey.getTargetOutlet().si();
     }
 
     @Override
-    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
         if (!candidate.present()) {
             FaultsChecks.ALL.forEach(check -> notApplicable(check, findings, "candidate"));
             return;
         }
-        Evidence evidence = Evidence.of(survey, candidate.heater(), feeds(exchange), data);
+        Evidence evidence = Evidence.of(survey, candidate.heater(), feeds(shared), data);
         likely(evidence, findings);
         elements(evidence.elements(), candidate.heater(), findings);
         coil(evidence.coil(), findings);
@@ -64,11 +64,11 @@ final class FaultsAssessor implements Assessor {
     }
 
     /** A margin within the error of a usual gauge says nothing. */
-    private SupplyState feeds(SharedQuantities exchange) {
-        if (!exchange.has(SharedQuantity.SWITCH_MARGIN)) {
+    private SupplyState feeds(SharedQuantities shared) {
+        if (!shared.has(SharedQuantity.SWITCH_MARGIN)) {
             return SupplyState.UNKNOWN;
         }
-        double marginPa = exchange.take(SharedQuantity.SWITCH_MARGIN)[0];
+        double marginPa = shared.take(SharedQuantity.SWITCH_MARGIN)[0];
         return Math.abs(marginPa) < data.limit("gaugePa")
                 ? SupplyState.UNKNOWN
                 : new SupplyState(Optional.of(marginPa < 0), Optional.empty());
@@ -164,7 +164,7 @@ final class FaultsAssessor implements Assessor {
                 .add();
     }
 
-    /** Flow at the wished outlet in winter, m3/s at the outlet; 0 where nothing is heated. */
+    /** Flow at the target temperature in winter, m3/s at the outlet; 0 where nothing is heated. */
     private double flow(double powerW) {
         Solution mass = powerW <= 0 ? null : Heat.massFlowForOutlet(powerW, intakeC, outletC);
         return mass == null || !mass.isPresent() ? 0 : Heat.volumeFlowAtOutlet(mass.value(), outletC);

@@ -26,15 +26,15 @@ public final class FaultsCalculator implements Calculator {
     /** Messages of the findings, with the names of parts, questions and steps of the isolation. */
     public static final Texts TEXTS = new Texts(FaultsCalculator.class, "Faults").including(FaultTexts.NAMES);
 
-    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FaultsCalculator.class)
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(FaultsCalculator.class)
             .texts(TEXTS)
             .takes(SharedQuantity.SWITCH_MARGIN)
             .checks(FaultsChecks.ALL)
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
-        return STATEMENT;
+    public CalculatorDescriptor descriptor() {
+        return DESCRIPTOR;
     }
 
     @Override

@@ -29,7 +29,7 @@ final class Showers {
     private static Calculator margin(double marginPa) {
         return new Calculator() {
             @Override
-            public CalculatorDescriptor statement() {
+            public CalculatorDescriptor descriptor() {
                 List<SharedQuantity> gives = List.of(SharedQuantity.SWITCH_MARGIN);
                 return new CalculatorDescriptor(
                         "margin", "1", Runner.TEXTS, gives, List.of(), List.of(), List.of(), List.of());
@@ -37,7 +37,7 @@ final class Showers {
 
             @Override
             public Assessor prepare(Context context) {
-                return (candidate, exchange, findings) -> exchange.give(SharedQuantity.SWITCH_MARGIN, marginPa);
+                return (candidate, shared, findings) -> shared.give(SharedQuantity.SWITCH_MARGIN, marginPa);
             }
         };
     }

@@ -15,13 +15,13 @@ final class DeliveredPower {
     private DeliveredPower() {}
 
     /** The power, W; ask first whether it was given. */
-    static double nominalW(SharedQuantities exchange, Grid grid) {
-        return exchange.take(SharedQuantity.DELIVERED_POWER)[grid.nominal()];
+    static double nominalW(SharedQuantities shared, Grid grid) {
+        return shared.take(SharedQuantity.DELIVERED_POWER)[grid.nominal()];
     }
 
     /** Whether a check lacks a reading of its own or the power; if so, that is said and the next check is on. */
-    static boolean blocked(Check check, SharedQuantities exchange, Findings findings) {
-        return findings.blocked(check) || findings.blocked(check, exchange, SharedQuantity.DELIVERED_POWER);
+    static boolean blocked(Check check, SharedQuantities shared, Findings findings) {
+        return findings.blocked(check) || findings.blocked(check, shared, SharedQuantity.DELIVERED_POWER);
     }
 
     /** Whether a heater's rating can be worked with: power and voltage are there and more than 0. */

@@ -24,15 +24,15 @@ final class ElementFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
+    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
         Heater heater = candidate.heater();
         atRating(heater, findings);
         double[] elementsW = elementsW(heater);
-        if (!DeliveredPower.blocked(FlowChecks.LOW_POWER, exchange, findings)) {
-            lowPower(heater, elementsW, exchange, findings);
+        if (!DeliveredPower.blocked(FlowChecks.LOW_POWER, shared, findings)) {
+            lowPower(heater, elementsW, shared, findings);
         }
-        if (!DeliveredPower.blocked(FlowChecks.ONE_ELEMENT, exchange, findings)) {
-            oneElement(heater, elementsW, exchange, findings);
+        if (!DeliveredPower.blocked(FlowChecks.ONE_ELEMENT, shared, findings)) {
+            oneElement(heater, elementsW, shared, findings);
         }
     }
 
@@ -101,8 +101,8 @@ final class ElementFlow implements FlowAnswer {
         return 1 - most / sum;
     }
 
-    private void lowPower(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+    private void lowPower(Heater heater, double[] elementsW, SharedQuantities shared, Findings findings) {
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         int warmest = target.warmest();
         if (elementsW.length < 2 || !target.heats(warmest)) {
             findings.on(FlowChecks.LOW_POWER).outcome(Outcome.NOT_APPLICABLE).add();
@@ -117,7 +117,7 @@ final class ElementFlow implements FlowAnswer {
                 .condition(condition(warmest))
                 .argument("power", Kind.POWER.amount(share * powerW))
                 .argument("winter", Kind.FLOW.amount(target.outletFlow(share * powerW, DESIGN)))
-                .working(() -> FlowWorking.shareFlow(HeatCase.nominal(exchange, target, warmest), share, heater))
+                .working(() -> FlowWorking.shareFlow(HeatCase.nominal(shared, target, warmest), share, heater))
                 .add();
     }
 
@@ -128,8 +128,8 @@ final class ElementFlow implements FlowAnswer {
                 null);
     }
 
-    private void oneElement(Heater heater, double[] elementsW, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+    private void oneElement(Heater heater, double[] elementsW, SharedQuantities shared, Findings findings) {
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         if (elementsW.length < 2 || !target.heats(DESIGN) || powerW <= 0) {
             findings.on(FlowChecks.ONE_ELEMENT).outcome(Outcome.NOT_APPLICABLE).add();
             return;
@@ -143,7 +143,7 @@ final class ElementFlow implements FlowAnswer {
                 .condition(condition(DESIGN))
                 .argument("power", Kind.POWER.amount(share * powerW))
                 .argument("flow", Kind.FLOW.amount(target.outletFlow(powerW, DESIGN)))
-                .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(exchange, target, DESIGN), share, heater))
+                .working(() -> FlowWorking.shareOutlet(HeatCase.nominal(shared, target, DESIGN), share, heater))
                 .add();
     }
 }

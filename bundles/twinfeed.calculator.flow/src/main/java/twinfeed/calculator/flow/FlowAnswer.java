@@ -9,5 +9,5 @@ import twinfeed.calculator.SharedQuantities;
 @FunctionalInterface
 interface FlowAnswer {
     /** Adds the findings. */
-    void answer(Candidate candidate, SharedQuantities exchange, Findings findings);
+    void answer(Candidate candidate, SharedQuantities shared, Findings findings);
 }

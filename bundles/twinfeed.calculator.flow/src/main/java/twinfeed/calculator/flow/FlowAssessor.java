@@ -27,38 +27,38 @@ final class FlowAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
+    public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
         if (!target.faults().isEmpty()) {
-            exchange.lack(SharedQuantity.WISHED_FLOW, target.faults());
+            shared.lack(SharedQuantity.TARGET_FLOW, target.faults());
             for (Check check : FlowChecks.ALL) {
                 findings.on(check).cannotTell(target.faults()).add();
             }
             return;
         }
-        give(exchange);
+        give(shared);
         for (FlowAnswer answer : answers) {
-            answer.answer(candidate, exchange, findings);
+            answer.answer(candidate, shared, findings);
         }
         advice.answer(candidate, findings);
     }
 
-    private void give(SharedQuantities exchange) {
-        if (!exchange.has(SharedQuantity.DELIVERED_POWER)) {
-            exchange.lack(SharedQuantity.WISHED_FLOW, exchange.lacking(SharedQuantity.DELIVERED_POWER));
+    private void give(SharedQuantities shared) {
+        if (!shared.has(SharedQuantity.DELIVERED_POWER)) {
+            shared.lack(SharedQuantity.TARGET_FLOW, shared.lacking(SharedQuantity.DELIVERED_POWER));
             return;
         }
         Grid grid = target.grid();
-        double[] powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
-        double[] flows = new double[SharedQuantity.WISHED_FLOW.size(grid)];
+        double[] powerW = shared.take(SharedQuantity.DELIVERED_POWER);
+        double[] flows = new double[SharedQuantity.TARGET_FLOW.size(grid)];
         for (int intake = 0; intake < grid.intakes().size(); intake++) {
             for (int voltage = 0; voltage < powerW.length; voltage++) {
                 flows[grid.index(intake, voltage)] = target.massFlow(powerW[voltage], intake);
             }
         }
-        exchange.give(SharedQuantity.WISHED_FLOW, flows);
-        exchange.explain(
-                SharedQuantity.WISHED_FLOW,
+        shared.give(SharedQuantity.TARGET_FLOW, flows);
+        shared.explain(
+                SharedQuantity.TARGET_FLOW,
                 at -> FlowWorking.massFlow(
-                        HeatCase.at(exchange, target, at / grid.voltageCount(), at % grid.voltageCount())));
+                        HeatCase.at(shared, target, at / grid.voltageCount(), at % grid.voltageCount())));
     }
 }

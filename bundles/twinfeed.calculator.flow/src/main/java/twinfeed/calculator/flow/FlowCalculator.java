@@ -14,8 +14,8 @@ import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 
 /**
- * How much water at the wished temperature the power that reaches the heater gives: in winter, month by month, on the low
- * setting and with an element burnt out; and what is to be said of the temperatures that are wished and let in.
+ * How much water at the target temperature the power that reaches the heater gives: in winter, month by month, on the low
+ * setting and with an element burnt out; and what is to be said of the temperatures that are asked for and let in.
  *
  * <p>Heat is the difference of enthalpies, not a constant specific heat. Volume is given at the inlet, for the pipes, and at
  * the outlet, for a bucket; the difference is near 1 %.
@@ -35,14 +35,14 @@ public final class FlowCalculator implements Calculator {
     /** Outlet temperature from which the warning is strong. */
     static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70);
 
-    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(FlowCalculator.class)
-            .gives(SharedQuantity.WISHED_FLOW)
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(FlowCalculator.class)
+            .gives(SharedQuantity.TARGET_FLOW)
             .takes(SharedQuantity.DELIVERED_POWER)
             .reads(
                     "survey.water",
                     "survey.unit",
                     "survey.customer",
-                    "survey.wishedOutlet",
+                    "survey.targetOutlet",
                     "survey.winterIntake",
                     "survey.climate",
                     "survey.annualMeanAir",
@@ -54,8 +54,8 @@ public final class FlowCalculator implements Calculator {
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
-        return STATEMENT;
+    public CalculatorDescriptor descriptor() {
+        return DESCRIPTOR;
     }
 
     @Override

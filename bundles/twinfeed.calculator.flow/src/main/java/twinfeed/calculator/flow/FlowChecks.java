@@ -13,7 +13,7 @@ final class FlowChecks {
     private static final String POWER = "heater.power";
     private static final String VOLTAGE = "heater.voltage";
 
-    /** Flow at the wished outlet with the winter design intake, volume at the outlet. */
+    /** Flow at the target temperature with the winter design intake, volume at the outlet. */
     static final Check WINTER = Check.of(
                     "flow.winter", FindingClass.PERFORMANCE, LimitType.AT_LEAST, Kind.FLOW, POWER, VOLTAGE)
             .about(CheckTopic.WINTER_FLOW);
@@ -52,7 +52,7 @@ final class FlowChecks {
     /** Warmest intake against the heater's limit. */
     static final Check INTAKE = Check.of("flow.intake", FindingClass.INSTRUCTIONS, LimitType.AT_MOST, Kind.TEMPERATURE);
 
-    /** The wished outlet against the temperature from which people are warned. */
+    /** The target temperature against the temperature from which people are warned. */
     static final Check OUTLET = Check.of("flow.outlet", FindingClass.ADVICE, LimitType.AT_MOST, Kind.TEMPERATURE);
 
     /** All, in the order of their findings. */

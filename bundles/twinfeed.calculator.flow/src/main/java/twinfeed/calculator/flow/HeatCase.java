@@ -7,7 +7,7 @@ import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.Working;
 
 /**
- * A power that heats from an intake to the wished outlet, as workings begin with it.
+ * A power that heats from an intake to the target temperature, as workings begin with it.
  *
  * @param powerW the power, W
  * @param power how it was found, ending in {@code P} in W; empty where nobody says
@@ -16,15 +16,15 @@ import twinfeed.calculator.Working;
  */
 record HeatCase(double powerW, Working power, TargetOutlet target, int intake) {
     /** The power that reaches the heater at the survey's own voltage. */
-    static HeatCase nominal(SharedQuantities exchange, TargetOutlet target, int intake) {
-        return at(exchange, target, intake, target.grid().nominal());
+    static HeatCase nominal(SharedQuantities shared, TargetOutlet target, int intake) {
+        return at(shared, target, intake, target.grid().nominal());
     }
 
     /** The power that reaches the heater at a voltage of the grid. */
-    static HeatCase at(SharedQuantities exchange, TargetOutlet target, int intake, int voltage) {
+    static HeatCase at(SharedQuantities shared, TargetOutlet target, int intake, int voltage) {
         return new HeatCase(
-                exchange.take(SharedQuantity.DELIVERED_POWER)[voltage],
-                exchange.working(SharedQuantity.DELIVERED_POWER, voltage),
+                shared.take(SharedQuantity.DELIVERED_POWER)[voltage],
+                shared.working(SharedQuantity.DELIVERED_POWER, voltage),
                 target,
                 intake);
     }
@@ -45,6 +45,6 @@ record HeatCase(double powerW, Working power, TargetOutlet target, int intake) {
                         "°C",
                         "",
                         Origin.intake(target.grid().intakes().get(intake)))
-                .input("T_out", "outlet", target.outletC(), "°C", "", "survey.wishedOutlet");
+                .input("T_out", "outlet", target.outletC(), "°C", "", "survey.targetOutlet");
     }
 }

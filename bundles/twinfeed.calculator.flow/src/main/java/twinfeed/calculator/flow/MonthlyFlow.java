@@ -41,19 +41,19 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, exchange, findings)) {
-            byMonth(candidate, exchange, findings);
+    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
+        if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, shared, findings)) {
+            byMonth(candidate, shared, findings);
         }
         if (candidate.present()) {
             findings.on(FlowChecks.COMPARISON).outcome(Outcome.NOT_APPLICABLE).add();
-        } else if (!DeliveredPower.blocked(FlowChecks.COMPARISON, exchange, findings)) {
-            comparison(candidate, exchange, findings);
+        } else if (!DeliveredPower.blocked(FlowChecks.COMPARISON, shared, findings)) {
+            comparison(candidate, shared, findings);
         }
     }
 
-    private void byMonth(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+    private void byMonth(Candidate candidate, SharedQuantities shared, Findings findings) {
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         int coldest = target.coldest();
         FindingBuilder finding = findings.on(FlowChecks.BY_MONTH).outcome(Outcome.NOT_APPLICABLE);
         if (target.heats(coldest)) {
@@ -62,7 +62,7 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("most", Kind.FLOW.amount(target.outletFlow(powerW, target.warmest())))
                     .argument("ample", TargetOutlet.AMPLE)
                     .variant(variant(powerW))
-                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, target, coldest)))
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(shared, target, coldest)))
                     .series(curve("flow.byMonth", powerW));
             if (present != null && !candidate.present()) {
                 finding.series(curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
@@ -108,8 +108,8 @@ final class MonthlyFlow implements FlowAnswer {
         return Condition.of(target.grid().intakes().get(intake), originV(), null);
     }
 
-    private void comparison(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+    private void comparison(Candidate candidate, SharedQuantities shared, Findings findings) {
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         if (present == null) {
             findings.on(FlowChecks.COMPARISON)
                     .cannotTell(List.of("survey.unit.heater.power"))
@@ -129,7 +129,7 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("present", Kind.FLOW.amount(now))
                     .argument("change", Kind.FLOW.amount(Math.abs(gain)))
                     .working(() -> FlowWorking.difference(
-                            HeatCase.nominal(exchange, target, DESIGN),
+                            HeatCase.nominal(shared, target, DESIGN),
                             presentW,
                             candidate.heater(),
                             present,

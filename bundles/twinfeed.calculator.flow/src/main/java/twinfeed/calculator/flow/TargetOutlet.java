@@ -51,14 +51,14 @@ final class TargetOutlet {
     static TargetOutlet of(Context context) {
         Survey survey = context.survey();
         double outletC = USUAL_OUTLET_C;
-        if (survey.getWishedOutlet() == null) {
-            context.assume("wishedOutlet", Map.of("temperature", USUAL_OUTLET_C));
+        if (survey.getTargetOutlet() == null) {
+            context.assume("targetOutlet", Map.of("temperature", USUAL_OUTLET_C));
         } else {
-            outletC = survey.getWishedOutlet().si();
+            outletC = survey.getTargetOutlet().si();
         }
         List<String> faults = new ArrayList<>();
         if (!liquid(outletC)) {
-            faults.add("survey.wishedOutlet");
+            faults.add("survey.targetOutlet");
         }
         for (Intake intake : context.grid().intakes()) {
             String reading = intake.design() ? "survey.winterIntake" : "survey.climate";

@@ -13,7 +13,7 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterSource;
 
-/** The temperatures that are let in and wished for. */
+/** The temperatures that are let in and asked for. */
 final class TemperatureAdvice {
     private static final String INSTRUCTIONS = "maker's instructions";
     private static final String SCALD =
@@ -73,7 +73,7 @@ final class TemperatureAdvice {
                 .argument("strong", strongC)
                 .source(SCALD)
                 .working(() -> Working.start()
-                        .input("T_out", "outlet", target.outletC(), "°C", "", "survey.wishedOutlet")
+                        .input("T_out", "outlet", target.outletC(), "°C", "", "survey.targetOutlet")
                         .build())
                 .add();
     }

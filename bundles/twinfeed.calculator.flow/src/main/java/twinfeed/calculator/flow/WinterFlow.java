@@ -25,23 +25,23 @@ final class WinterFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        winter(exchange, findings);
-        activation(candidate.heater(), exchange, findings);
+    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
+        winter(shared, findings);
+        activation(candidate.heater(), shared, findings);
     }
 
-    private void winter(SharedQuantities exchange, Findings findings) {
-        if (DeliveredPower.blocked(FlowChecks.WINTER, exchange, findings)) {
+    private void winter(SharedQuantities shared, Findings findings) {
+        if (DeliveredPower.blocked(FlowChecks.WINTER, shared, findings)) {
             return;
         }
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         FindingBuilder finding = start(findings, powerW);
         if (target.heats(DESIGN)) {
             double flow = target.outletFlow(powerW, DESIGN);
             finding.compare(flow, leastM3PerS)
                     .variant(TargetOutlet.variant(flow))
                     .argument("ample", TargetOutlet.AMPLE)
-                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(exchange, target, DESIGN)));
+                    .working(() -> FlowWorking.outletFlow(HeatCase.nominal(shared, target, DESIGN)));
         }
         finding.source(LEAST_SOURCE).add();
     }
@@ -64,22 +64,22 @@ final class WinterFlow implements FlowAnswer {
     }
 
     /** The sensor sits in the cold inlet, so the volume at the inlet counts. */
-    private void activation(Heater heater, SharedQuantities exchange, Findings findings) {
+    private void activation(Heater heater, SharedQuantities shared, Findings findings) {
         if (heater.getActivationFlow() == null) {
             findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE).add();
             return;
         }
-        if (DeliveredPower.blocked(FlowChecks.ACTIVATION, exchange, findings)) {
+        if (DeliveredPower.blocked(FlowChecks.ACTIVATION, shared, findings)) {
             return;
         }
-        double powerW = DeliveredPower.nominalW(exchange, target.grid());
+        double powerW = DeliveredPower.nominalW(shared, target.grid());
         FindingBuilder finding = findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE);
         if (target.heats(DESIGN)) {
             finding.compare(
                             target.inletFlow(powerW, DESIGN),
                             heater.getActivationFlow().si())
                     .argument("outlet", target.outletC())
-                    .working(() -> FlowWorking.inletFlow(HeatCase.nominal(exchange, target, DESIGN)));
+                    .working(() -> FlowWorking.inletFlow(HeatCase.nominal(shared, target, DESIGN)));
         }
         finding.condition(condition()).source(INSTRUCTIONS).add();
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-/** The flow calculator: how much water at the wished temperature the delivered power gives. */
+/** The flow calculator: how much water at the target temperature the delivered power gives. */
 @NullMarked
 package twinfeed.calculator.flow;
 

@@ -36,7 +36,7 @@ class FlowCalculatorTest {
     /** A circuit of one resistance; less than 0 for one that nobody looked at. */
     private record Cable(double ohm) implements Calculator {
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Cable.class)
                     .gives(SharedQuantity.DELIVERED_POWER)
                     .build();
@@ -44,9 +44,9 @@ class FlowCalculatorTest {
 
         @Override
         public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> {
+            return (candidate, shared, findings) -> {
                 if (ohm < 0) {
-                    exchange.lack(SharedQuantity.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
+                    shared.lack(SharedQuantity.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
                     return;
                 }
                 double heaterOhm = Heat.elementResistance(
@@ -56,7 +56,7 @@ class FlowCalculatorTest {
                 for (int i = 0; i < powers.length; i++) {
                     powers[i] = Heat.powerOfResistance(heaterOhm, powers[i] * heaterOhm / (heaterOhm + ohm));
                 }
-                exchange.give(SharedQuantity.DELIVERED_POWER, powers);
+                shared.give(SharedQuantity.DELIVERED_POWER, powers);
             };
         }
     }
@@ -144,20 +144,20 @@ class FlowCalculatorTest {
     void moreThanAShowerPassesIsSaidInWords() {
         Survey survey = Samples.survey();
         survey.setWinterIntake(Temperature.valueOf("5 °C"));
-        survey.setWishedOutlet(Temperature.valueOf("8.2 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("8.2 °C"));
         for (String key : List.of("flow.winter", "flow.atRating")) {
             Finding finding = finding(survey, Samples.heater(), 0, key);
             assertEquals("ample", finding.variant(), key);
             assertEquals(42, Fixtures.value(finding), 1, key);
         }
-        survey.setWishedOutlet(Temperature.valueOf("40 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("40 °C"));
         assertEquals("", finding(survey, Samples.heater(), 0, "flow.winter").variant());
     }
 
     @Test
     void aMonthThatNeedsNoHeatHasNoFlow() {
         Survey survey = Samples.survey();
-        survey.setWishedOutlet(Temperature.valueOf("17 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("17 °C"));
         Finding byMonth = finding(survey, Samples.heater(), 0, "flow.byMonth");
         // From April to October the water is within 4.3 K of the target, and more than 30 L/min could be heated by
         // that.
@@ -171,7 +171,7 @@ class FlowCalculatorTest {
     @Test
     void aMonthThatNeedsNextToNoHeatHasWordsInsteadOfAFlow() {
         Survey survey = Samples.survey();
-        survey.setWishedOutlet(Temperature.valueOf("18.8 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("18.8 °C"));
         Finding byMonth = finding(survey, Samples.heater(), 0, "flow.byMonth");
         assertEquals("ample", byMonth.variant());
         for (double flow : shown(byMonth.series().get(0))) {
@@ -182,7 +182,7 @@ class FlowCalculatorTest {
     @Test
     void nothingToHeatIsNotApplicable() {
         Survey survey = Samples.survey();
-        survey.setWishedOutlet(Temperature.valueOf("5 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("5 °C"));
         assertEquals(
                 Outcome.NOT_APPLICABLE,
                 finding(survey, Samples.heater(), 0, "flow.winter").outcome());
@@ -240,10 +240,10 @@ class FlowCalculatorTest {
         "44, false, FAILS, strong",
         "46, true, FAILS, strongVulnerable",
     })
-    void hotWishesAreAdvisedAgainst(double outletC, boolean vulnerable, Outcome outcome, String variant) {
+    void hotTargetsAreAdvisedAgainst(double outletC, boolean vulnerable, Outcome outcome, String variant) {
         Survey survey = Samples.survey();
         survey.getCustomer().setVulnerable(vulnerable);
-        survey.setWishedOutlet(Temperature.ofSi(outletC));
+        survey.setTargetOutlet(Temperature.ofSi(outletC));
         Finding outlet = finding(survey, Samples.heater(), 0, "flow.outlet");
         assertEquals(outcome, outlet.outcome());
         assertEquals(variant, outlet.variant());
@@ -263,11 +263,11 @@ class FlowCalculatorTest {
     @Test
     void temperaturesThatAreNoneOfWaterAreNamed() {
         Survey survey = Samples.survey();
-        survey.setWishedOutlet(Temperature.valueOf("140 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("140 °C"));
         for (Finding finding :
                 assessed(survey, Samples.heater(), 0).options().get(0).findings()) {
             assertEquals(Outcome.CANNOT_TELL, finding.outcome());
-            assertEquals(List.of("survey.wishedOutlet"), finding.missing());
+            assertEquals(List.of("survey.targetOutlet"), finding.missing());
         }
     }
 
@@ -280,9 +280,9 @@ class FlowCalculatorTest {
     }
 
     @Test
-    void wishedFlowsAreGivenForEveryCondition() {
+    void targetFlowsAreGivenForEveryCondition() {
         AssessmentResult assessed = assessed(Samples.survey(), Samples.heater(), 0);
         assertEquals(13, assessed.grid().intakes().size());
-        assertEquals(13 * assessed.grid().voltageCount(), SharedQuantity.WISHED_FLOW.size(assessed.grid()));
+        assertEquals(13 * assessed.grid().voltageCount(), SharedQuantity.TARGET_FLOW.size(assessed.grid()));
     }
 }

@@ -61,7 +61,7 @@ class FlowFormulasTest {
         Answer answer = calculate(formula, arguments);
         assertEquals(trouble, answer.trouble());
         assertTrue(answer.results().isEmpty());
-        assertTrue(new FlowCalculator().statement().texts().has("trouble." + trouble));
+        assertTrue(new FlowCalculator().descriptor().texts().has("trouble." + trouble));
     }
 
     @ParameterizedTest

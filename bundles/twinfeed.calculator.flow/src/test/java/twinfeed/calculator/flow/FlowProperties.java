@@ -16,7 +16,7 @@ import twinfeed.calculator.Formula;
 class FlowProperties {
     private static Answer calculate(String name, Map<String, String> typed) {
         Formula formula = new FlowCalculator()
-                .statement().formulas().stream()
+                .descriptor().formulas().stream()
                         .filter(each -> each.name().equals(name))
                         .findFirst()
                         .orElseThrow();
@@ -31,7 +31,7 @@ class FlowProperties {
     }
 
     @Property(seed = "1")
-    void theOutletOfTheFlowIsTheWishedOne(
+    void theOutletOfTheFlowIsTheTarget(
             @ForAll @DoubleRange(min = 1, max = 15) double powerKw,
             @ForAll @DoubleRange(min = 0, max = 25) double intakeC,
             @ForAll @DoubleRange(min = 30, max = 60) double outletC) {

@@ -42,8 +42,8 @@ final class PressureAssessor implements Assessor {
     }
 
     @Override
-    public void assess(Candidate candidate, SharedQuantities exchange, Findings findings) {
-        HeaterCase heater = new HeaterCase(house, candidate, exchange, findings);
+    public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
+        HeaterCase heater = new HeaterCase(house, candidate, shared, findings);
         for (CheckGroup answer : answers) {
             answer.answer(heater);
         }

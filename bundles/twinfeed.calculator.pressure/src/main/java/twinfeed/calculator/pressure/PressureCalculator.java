@@ -35,14 +35,14 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("table-bores", Kind.RATIO, 1, 0.8, 1.2),
             Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70));
 
-    private static final CalculatorDescriptor STATEMENT = CalculatorDescriptor.of(PressureCalculator.class)
+    private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(PressureCalculator.class)
             .gives(SharedQuantity.SWITCH_MARGIN)
-            .takes(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER)
+            .takes(SharedQuantity.TARGET_FLOW, SharedQuantity.DELIVERED_POWER)
             .reads(
                     "survey.water",
                     "survey.unit",
                     "survey.customer",
-                    "survey.wishedOutlet",
+                    "survey.targetOutlet",
                     "survey.winterIntake",
                     "survey.climate",
                     "survey.annualMeanAir",
@@ -55,8 +55,8 @@ public final class PressureCalculator implements Calculator {
             .build();
 
     @Override
-    public CalculatorDescriptor statement() {
-        return STATEMENT;
+    public CalculatorDescriptor descriptor() {
+        return DESCRIPTOR;
     }
 
     @Override

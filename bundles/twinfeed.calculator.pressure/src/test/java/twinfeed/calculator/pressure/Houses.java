@@ -19,7 +19,7 @@ final class Houses {
         return new Runner(
                 List.of(
                         new PressureCalculator(),
-                        new StandInCalculator(List.of(SharedQuantity.WISHED_FLOW, SharedQuantity.DELIVERED_POWER))),
+                        new StandInCalculator(List.of(SharedQuantity.TARGET_FLOW, SharedQuantity.DELIVERED_POWER))),
                 (mean, spread, day, southern) -> mean);
     }
 

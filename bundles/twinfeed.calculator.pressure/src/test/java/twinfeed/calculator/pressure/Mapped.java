@@ -21,7 +21,7 @@ final class Mapped {
     /** A calculator that only looks at its context. */
     private record Peek(List<Feed> seen) implements Calculator {
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return new CalculatorDescriptor(
                     "peek",
                     "1",
@@ -29,14 +29,14 @@ final class Mapped {
                     List.of(),
                     List.of(),
                     List.of(),
-                    new PressureCalculator().statement().parameters(),
+                    new PressureCalculator().descriptor().parameters(),
                     List.of());
         }
 
         @Override
         public Assessor prepare(Context context) {
             seen.add(Objects.requireNonNull(SurveyedHouse.of(context).feed()).feed());
-            return (candidate, exchange, findings) -> {};
+            return (candidate, shared, findings) -> {};
         }
     }
 

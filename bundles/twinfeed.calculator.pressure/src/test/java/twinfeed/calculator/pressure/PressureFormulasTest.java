@@ -63,7 +63,7 @@ class PressureFormulasTest {
         Answer answer = calculate(formula, arguments);
         assertEquals(trouble, answer.trouble());
         assertTrue(answer.results().isEmpty());
-        assertTrue(new PressureCalculator().statement().texts().has("trouble." + trouble));
+        assertTrue(new PressureCalculator().descriptor().texts().has("trouble." + trouble));
     }
 
     /** The 10 % are the practice of NFPA 291 for a test with enough drop. */

@@ -46,7 +46,7 @@ final class SwitchSweep {
         SupplyCurve curve = new SupplyCurve(staticBar * 1e5, runningBar * 1e5, testLPerMin / L_PER_MIN);
         this.feed = new FeedConditions(
                 new Feed(curve, List.of(new NamedPipe("a", pipe), new NamedPipe("b", pipe)), List.of(kitchen)), grid);
-        this.flows = new UnitFlows(feed, exchange(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
+        this.flows = new UnitFlows(feed, shared(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
         this.search =
                 new WorstSwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
     }
@@ -67,19 +67,19 @@ final class SwitchSweep {
                 List.of(new DrawOffState(0, List.of()), new DrawOffState(1, List.of("kitchen"))));
     }
 
-    private static SharedQuantities exchange(Grid grid, double powerKw) {
-        SharedQuantities exchange = new SharedQuantities(grid);
+    private static SharedQuantities shared(Grid grid, double powerKw) {
+        SharedQuantities shared = new SharedQuantities(grid);
         double[] powers = new double[grid.voltageCount()];
-        double[] wished = new double[grid.intakes().size() * powers.length];
+        double[] target = new double[grid.intakes().size() * powers.length];
         for (int v = 0; v < powers.length; v++) {
             powers[v] = powerKw * 1000 * square(grid.voltage(v) / 240);
             for (int i = 0; i < INTAKES.length; i++) {
-                wished[grid.index(i, v)] = powers[v] / (4190 * (40 - INTAKES[i]));
+                target[grid.index(i, v)] = powers[v] / (4190 * (40 - INTAKES[i]));
             }
         }
-        exchange.give(SharedQuantity.DELIVERED_POWER, powers);
-        exchange.give(SharedQuantity.WISHED_FLOW, wished);
-        return exchange;
+        shared.give(SharedQuantity.DELIVERED_POWER, powers);
+        shared.give(SharedQuantity.TARGET_FLOW, target);
+        return shared;
     }
 
     WorstSwitchSearch search() {

@@ -18,7 +18,7 @@ final class CalculatorOrder {
 
     static List<Calculator> of(List<Calculator> found) {
         List<Calculator> waiting = new ArrayList<>(found);
-        waiting.sort(Comparator.comparing(calculator -> calculator.statement().id()));
+        waiting.sort(Comparator.comparing(calculator -> calculator.descriptor().id()));
         List<Calculator> ordered = new ArrayList<>();
         while (!waiting.isEmpty()) {
             Calculator next = waiting.stream()
@@ -32,8 +32,9 @@ final class CalculatorOrder {
     }
 
     private static boolean waitsForAny(Calculator candidate, List<Calculator> waiting) {
-        Set<SharedQuantity> taken = new LinkedHashSet<>(candidate.statement().takes());
-        return waiting.stream().filter(other -> other != candidate).anyMatch(other -> other.statement().gives().stream()
-                .anyMatch(taken::contains));
+        Set<SharedQuantity> taken = new LinkedHashSet<>(candidate.descriptor().takes());
+        return waiting.stream()
+                .filter(other -> other != candidate)
+                .anyMatch(other -> other.descriptor().gives().stream().anyMatch(taken::contains));
     }
 }

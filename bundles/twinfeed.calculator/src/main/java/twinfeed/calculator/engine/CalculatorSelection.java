@@ -32,7 +32,7 @@ final class CalculatorSelection {
     private void add(Calculator calculator) {
         CalculatorDescriptor said;
         try {
-            said = calculator.statement();
+            said = calculator.descriptor();
             if (said.id().isEmpty()) {
                 throw new IllegalStateException("its id is empty");
             }
@@ -43,7 +43,7 @@ final class CalculatorSelection {
         }
         Calculator other = byId.putIfAbsent(said.id(), calculator);
         if (other != null) {
-            String version = other.statement().version();
+            String version = other.descriptor().version();
             boolean newer = VERSIONS.compare(said.version(), version) > 0;
             if (newer) {
                 byId.put(said.id(), calculator);
@@ -54,8 +54,8 @@ final class CalculatorSelection {
 
     private void older(Calculator unused, String usedVersion, Calculator used) {
         problems.add(new CalculatorProblem(
-                CalculatorSource.of(unused) + " (" + unused.statement().id() + " "
-                        + unused.statement().version() + ")",
+                CalculatorSource.of(unused) + " (" + unused.descriptor().id() + " "
+                        + unused.descriptor().version() + ")",
                 CalculatorProblem.Kind.OLDER,
                 CalculatorSource.of(used) + " (" + usedVersion + ")"));
     }

@@ -159,7 +159,7 @@ public final class FindingText {
     /** A line that was taken over from the working of another calculator is worded there. */
     private @Nullable String ofOthers(String key) {
         return runner.calculators().stream()
-                .map(calculator -> calculator.statement().texts().find(locale, key))
+                .map(calculator -> calculator.descriptor().texts().find(locale, key))
                 .filter(Objects::nonNull)
                 .findFirst()
                 .orElse(null);

@@ -34,18 +34,18 @@ public final class Influence {
             while (!waiting.isEmpty()) {
                 Calculator next = waiting.remove();
                 for (Calculator other : calculators) {
-                    if (gives(other, next) && givers.add(other.statement().id())) {
+                    if (gives(other, next) && givers.add(other.descriptor().id())) {
                         waiting.add(other);
                     }
                 }
             }
-            changedBy.put(taker.statement().id(), givers);
+            changedBy.put(taker.descriptor().id(), givers);
         }
         return new Influence(changedBy);
     }
 
     private static boolean gives(Calculator giver, Calculator taker) {
-        return giver.statement().gives().stream().anyMatch(taker.statement().takes()::contains);
+        return giver.descriptor().gives().stream().anyMatch(taker.descriptor().takes()::contains);
     }
 
     /** Whether a work that one calculator offers can change the answers of another through what it gives. */

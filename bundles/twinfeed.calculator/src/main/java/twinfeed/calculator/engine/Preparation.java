@@ -82,7 +82,7 @@ final class Preparation {
     }
 
     private Session.Prepared prepare(Calculator calculator) {
-        CalculatorDescriptor descriptor = calculator.statement();
+        CalculatorDescriptor descriptor = calculator.descriptor();
         String source = runner.source(calculator);
         Optional<String> aside = runner.whyAside(descriptor.id());
         if (aside.isPresent()) {

@@ -53,7 +53,7 @@ public final class Rejudging {
         SharedQuantities given = new SharedQuantities(now.grid());
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < calculators.size(); i++) {
-            CalculatorDescriptor calculator = calculators.get(i).statement();
+            CalculatorDescriptor calculator = calculators.get(i).descriptor();
             if (reads.test(calculator) || !given.same(givenThen, calculator.takes())) {
                 findings.addAll(
                         now.sessionOfFigures(List.of(calculators.get(i))).answers(0, candidate, given));

@@ -74,7 +74,7 @@ public final class Runner {
     public List<CalculatorProblem> problems() {
         List<CalculatorProblem> all = new ArrayList<>(leftOut);
         calculators.forEach(calculator -> {
-            CalculatorProblem problem = aside.get(calculator.statement().id());
+            CalculatorProblem problem = aside.get(calculator.descriptor().id());
             if (problem != null) {
                 all.add(problem);
             }
@@ -95,24 +95,24 @@ public final class Runner {
     public Runner restrictedTo(Predicate<String> ids) {
         return new Runner(
                 calculators.stream()
-                        .filter(calculator -> ids.test(calculator.statement().id()))
+                        .filter(calculator -> ids.test(calculator.descriptor().id()))
                         .toList(),
                 intakeModel);
     }
 
     /** The supply that a calculator's checks are about. */
     public Supply supply(String calculator) {
-        return statement(calculator).map(CalculatorDescriptor::supply).orElse(Supply.NEITHER);
+        return descriptor(calculator).map(CalculatorDescriptor::supply).orElse(Supply.NEITHER);
     }
 
     /** Messages of a calculator, or the runner's own for anything else. */
     public Texts texts(String calculator) {
-        return statement(calculator).map(CalculatorDescriptor::texts).orElse(TEXTS);
+        return descriptor(calculator).map(CalculatorDescriptor::texts).orElse(TEXTS);
     }
 
-    private Optional<CalculatorDescriptor> statement(String calculator) {
+    private Optional<CalculatorDescriptor> descriptor(String calculator) {
         return calculators.stream()
-                .map(Calculator::statement)
+                .map(Calculator::descriptor)
                 .filter(each -> each.id().equals(calculator))
                 .findFirst();
     }

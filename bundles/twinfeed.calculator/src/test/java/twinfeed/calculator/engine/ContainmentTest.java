@@ -172,7 +172,7 @@ class ContainmentTest {
     void oneThatCannotSayWhatItIsIsLeftOut() {
         Calculator speechless = new Calculator() {
             @Override
-            public CalculatorDescriptor statement() {
+            public CalculatorDescriptor descriptor() {
                 throw new IllegalStateException("speechless");
             }
 
@@ -198,7 +198,7 @@ class ContainmentTest {
         }
 
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             return new CalculatorDescriptor(
                     "same", version, Runner.TEXTS, List.of(), List.of(), List.of(BAD), List.of(), List.of());
         }

@@ -34,13 +34,13 @@ class InfluenceTest {
 
     private static final Calculator CIRCUIT = new Linked("circuit", List.of(), List.of(SharedQuantity.DELIVERED_POWER));
     private static final Calculator WATER =
-            new Linked("water", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.WISHED_FLOW));
-    private static final Calculator HEAT = new Linked("heat", List.of(SharedQuantity.WISHED_FLOW), List.of());
+            new Linked("water", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.TARGET_FLOW));
+    private static final Calculator HEAT = new Linked("heat", List.of(SharedQuantity.TARGET_FLOW), List.of());
 
     /** One that offers two works for the cable, and one whose check only the second of them mends. */
     private record Linked(String id, List<SharedQuantity> takes, List<SharedQuantity> gives) implements Calculator {
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             List<Check> checks =
                     switch (id) {
                         case "circuit" -> List.of(CABLE);
@@ -53,7 +53,7 @@ class InfluenceTest {
         @Override
         public Assessor prepare(Context context) {
             String done = String.valueOf(context.survey().getNotes());
-            return (candidate, exchange, findings) -> {
+            return (candidate, shared, findings) -> {
                 if (id.equals("circuit")) {
                     boolean mended = done.contains("cheap") || done.contains("dear");
                     FindingBuilder cable = findings.on(CABLE).compare(mended ? 1 : -1, 0);

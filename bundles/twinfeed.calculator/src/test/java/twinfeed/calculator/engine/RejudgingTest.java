@@ -35,17 +35,17 @@ class RejudgingTest {
 
     private static Survey survey() {
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
-        survey.setWishedOutlet(Temperature.valueOf("40 °C"));
+        survey.setTargetOutlet(Temperature.valueOf("40 °C"));
         survey.setWinterIntake(Temperature.valueOf("5 °C"));
         survey.setElectricity(SurveyFactory.eINSTANCE.createElectricalFeed());
         survey.getElectricity().setSupplyVoltage(Voltage.valueOf("240 V"));
         return survey;
     }
 
-    /** Gives the wished temperature to the second, which adds 1; the third reports the winter intake. */
+    /** Gives the target temperature to the second, which adds 1; the third reports the winter intake. */
     private Rejudging rejudging() {
         Calculator giver =
-                counted("giver", "survey.wishedOutlet", null, SharedQuantity.DESIGN_CURRENT, each -> wished(each));
+                counted("giver", "survey.targetOutlet", null, SharedQuantity.DESIGN_CURRENT, each -> target(each));
         Calculator taker = counted("taker", "survey.customer", SharedQuantity.DESIGN_CURRENT, null, each -> 1);
         Calculator winter = counted(
                 "winter", "survey.winterIntake", null, null, each -> Objects.requireNonNull(each.getWinterIntake())
@@ -57,8 +57,8 @@ class RejudgingTest {
         return rejudging;
     }
 
-    private static double wished(Survey survey) {
-        return Objects.requireNonNull(survey.getWishedOutlet()).si();
+    private static double target(Survey survey) {
+        return Objects.requireNonNull(survey.getTargetOutlet()).si();
     }
 
     private Calculator counted(
@@ -70,7 +70,7 @@ class RejudgingTest {
         Check check = Check.report(id + ".value", Kind.RATIO);
         return new Calculator() {
             @Override
-            public CalculatorDescriptor statement() {
+            public CalculatorDescriptor descriptor() {
                 return new CalculatorDescriptor(
                         id,
                         "1",
@@ -87,13 +87,13 @@ class RejudgingTest {
 
             @Override
             public Assessor prepare(Context context) {
-                return (candidate, exchange, findings) -> {
+                return (candidate, shared, findings) -> {
                     ran.add(id);
                     double own = value.applyAsDouble(context.survey());
                     if (gives != null) {
-                        exchange.give(gives, own);
+                        shared.give(gives, own);
                     }
-                    double taken = takes == null ? 0 : exchange.take(takes)[0];
+                    double taken = takes == null ? 0 : shared.take(takes)[0];
                     findings.on(check).report(own + taken).add();
                 };
             }
@@ -117,15 +117,15 @@ class RejudgingTest {
     @Test
     void whoTakesWhatHasChangedIsRunAgainToo() {
         Rejudging rejudging = rejudging();
-        survey.setWishedOutlet(Temperature.valueOf("42 °C"));
-        assertEquals(List.of(42.0, 43.0, 5.0), values(rejudging.moved(each -> each.reads("survey.wishedOutlet"))));
+        survey.setTargetOutlet(Temperature.valueOf("42 °C"));
+        assertEquals(List.of(42.0, 43.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
         assertEquals(List.of("giver", "taker"), ran);
     }
 
     @Test
     void whoTakesWhatIsTheSameIsNotRunAgain() {
         Rejudging rejudging = rejudging();
-        assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.wishedOutlet"))));
+        assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
         assertEquals(List.of("giver"), ran);
     }
 
@@ -148,7 +148,7 @@ class RejudgingTest {
     @Test
     void aBeginningOfAPathEndsAtAName() {
         CalculatorDescriptor reader =
-                counted("reader", "survey.unit.age", null, null, each -> 0).statement();
+                counted("reader", "survey.unit.age", null, null, each -> 0).descriptor();
         assertTrue(reader.reads("survey.unit.age"));
         assertTrue(reader.reads("survey.unit.age[one].value"));
         assertFalse(reader.reads("survey.unit.agent"));

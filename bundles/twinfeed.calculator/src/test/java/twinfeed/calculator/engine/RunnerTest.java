@@ -40,13 +40,13 @@ class RunnerTest {
     private static Calculator linked(String id, List<SharedQuantity> takes, List<SharedQuantity> gives) {
         return new Calculator() {
             @Override
-            public CalculatorDescriptor statement() {
+            public CalculatorDescriptor descriptor() {
                 return new CalculatorDescriptor(id, "1", Runner.TEXTS, gives, takes, List.of(), List.of(), List.of());
             }
 
             @Override
             public Assessor prepare(Context context) {
-                return (candidate, exchange, findings) -> {};
+                return (candidate, shared, findings) -> {};
             }
         };
     }
@@ -54,8 +54,8 @@ class RunnerTest {
     @Test
     void calculatorsRunAfterThoseThatGiveWhatTheyTake() {
         List<Calculator> all = new ArrayList<>(List.of(
-                linked("a", List.of(SharedQuantity.WISHED_FLOW), List.of()),
-                linked("b", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.WISHED_FLOW)),
+                linked("a", List.of(SharedQuantity.TARGET_FLOW), List.of()),
+                linked("b", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.TARGET_FLOW)),
                 linked("c", List.of(), List.of(SharedQuantity.DELIVERED_POWER))));
         for (int i = 0; i < 6; i++) {
             Collections.shuffle(all, new Random(i));
@@ -63,7 +63,7 @@ class RunnerTest {
             assertEquals(
                     List.of("c", "b", "a"),
                     runner.calculators().stream()
-                            .map(each -> each.statement().id())
+                            .map(each -> each.descriptor().id())
                             .toList());
         }
     }

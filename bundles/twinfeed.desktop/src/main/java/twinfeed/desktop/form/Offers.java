@@ -134,7 +134,7 @@ public final class Offers {
             }
         }
         for (Calculator calculator : session.desk().service().calculators()) {
-            Texts texts = calculator.statement().texts();
+            Texts texts = calculator.descriptor().texts();
             texts.keys().stream()
                     .filter(each -> each.startsWith(prefix))
                     .forEach(each ->

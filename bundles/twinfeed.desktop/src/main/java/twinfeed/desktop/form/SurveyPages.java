@@ -15,7 +15,7 @@ import twinfeed.model.survey.SurveyPackage;
 
 /**
  * The pages of a survey in the order in which a person walks the house: the people, the unit, the water from main to unit, the
- * electricity from service fuse to unit, and what is wished for; at the end what is measured after the work.
+ * electricity from service fuse to unit, and what is asked for; at the end what is measured after the work.
  */
 public final class SurveyPages {
     /** Key of the page of the fault-finding. */
@@ -42,7 +42,7 @@ public final class SurveyPages {
                 survey.supply(),
                 survey.circuit(),
                 survey.loads(),
-                survey.wishes(),
+                survey.request(),
                 new SurveyPages(JobPackage.Literals.JOB).completion());
     }
 
@@ -186,10 +186,10 @@ public final class SurveyPages {
                         several("electricity.loads", "name kind", "name kind current power count socket managed")));
     }
 
-    private Page wishes() {
+    private Page request() {
         return page(
-                "wishes",
-                section("wishes", fields("wishedOutlet wishedPower")),
+                "request",
+                section("request", fields("targetOutlet requestedPower")),
                 section("candidates", List.of(new Offered(path("candidates")))),
                 folded("parameters", several("parameters", "calculator key value", "calculator key value")));
     }

@@ -48,7 +48,7 @@ public final class HelpPages {
 
     /** All that have a page. */
     public List<CalculatorDescriptor> statements() {
-        return calculators.stream().map(Calculator::statement).toList();
+        return calculators.stream().map(Calculator::descriptor).toList();
     }
 
     /** Name of a check. */

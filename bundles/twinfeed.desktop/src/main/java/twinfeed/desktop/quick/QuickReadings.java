@@ -127,7 +127,7 @@ public final class QuickReadings {
     public Survey survey(Locale locale) {
         SurveyFactory make = SurveyFactory.eINSTANCE;
         Survey survey = make.createSurvey();
-        survey.setWishedPower((Power) value(Field.POWER, locale).orElse(null));
+        survey.setRequestedPower((Power) value(Field.POWER, locale).orElse(null));
         survey.setWinterIntake((Temperature) value(Field.INTAKE, locale).orElse(null));
         ElectricalFeed feed = make.createElectricalFeed();
         feed.setSupplyVoltage((Voltage) value(Field.SUPPLY, locale).orElse(null));

@@ -47,7 +47,7 @@ public record FindingGroup(String title, List<Finding> findings) {
 
     private static String title(String id, List<Calculator> calculators, Words words) {
         return calculators.stream()
-                .map(Calculator::statement)
+                .map(Calculator::descriptor)
                 .filter(statement -> statement.id().equals(id))
                 .map(statement -> statement.texts().get(words.locale(), "title"))
                 .findFirst()

@@ -132,7 +132,7 @@ final class SurveyPagesTest {
         Set<String> raw = new TreeSet<>();
         int needs = 0;
         for (var calculator : DemoFiles.service().calculators()) {
-            for (var check : calculator.statement().checks()) {
+            for (var check : calculator.descriptor().checks()) {
                 for (String need : check.needs()) {
                     needs++;
                     String name =
@@ -181,7 +181,7 @@ final class SurveyPagesTest {
         assertEquals(
                 "40 °C",
                 documentation
-                        .defaultValue(SurveyPackage.Literals.SURVEY__WISHED_OUTLET)
+                        .defaultValue(SurveyPackage.Literals.SURVEY__TARGET_OUTLET)
                         .orElse(""));
         assertEquals(
                 "copper",

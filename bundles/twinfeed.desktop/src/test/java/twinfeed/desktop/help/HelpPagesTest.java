@@ -35,7 +35,7 @@ final class HelpPagesTest {
     /** A calculator of somebody else. */
     private static final class Third implements Calculator {
         @Override
-        public CalculatorDescriptor statement() {
+        public CalculatorDescriptor descriptor() {
             Check check = Check.of(
                     "third.reach", FindingClass.ADVICE, LimitType.AT_MOST, Kind.LENGTH, "survey.water.lowestHandset");
             return new CalculatorDescriptor(
@@ -51,7 +51,7 @@ final class HelpPagesTest {
 
         @Override
         public Assessor prepare(Context context) {
-            return (candidate, exchange, findings) -> {};
+            return (candidate, shared, findings) -> {};
         }
     }
 

@@ -160,7 +160,7 @@ final class QuickQuestionTest {
         assertEquals("15 m ± 1 m", cable.getLength().toString());
         assertEquals("C", cable.getMethod());
         assertEquals("5 °C", survey.getWinterIntake().toString());
-        assertNull(survey.getWishedPower());
+        assertNull(survey.getRequestedPower());
         assertNull(survey.getElectricity().getExternalLoop(), "what was not typed is not there");
     }
 }

@@ -94,7 +94,7 @@ final class LanguagesTest {
         "default.Load.count",
         "default.PipeSegment.rise",
         "default.Survey.winterIntake",
-        "default.Survey.wishedOutlet",
+        "default.Survey.targetOutlet",
         "default.WaterTest.gaugeHeight",
         "dialog.ok",
         "entry.import.code",

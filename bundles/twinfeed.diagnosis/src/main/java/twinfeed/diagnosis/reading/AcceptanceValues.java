@@ -16,8 +16,8 @@ import twinfeed.model.survey.WaterFeed;
  * @param leastW least power at the supply voltage, W, the cable's drop not counted
  * @param mostW most power at the supply voltage, W
  * @param voltageV the supply voltage, V
- * @param flowM3PerS flow at the wished outlet with the water as cold as it is, m3/s at the outlet; 0 where nothing is heated
- * @param outletC wished outlet, degC
+ * @param flowM3PerS flow at the target temperature with the water as cold as it is, m3/s at the outlet; 0 where nothing is heated
+ * @param outletC target temperature, degC
  * @param intakeC intake, degC: as measured, or else the winter design value
  */
 public record AcceptanceValues(
@@ -47,9 +47,9 @@ public record AcceptanceValues(
         double down = heater.getPowerToleranceDown() == null
                 ? ElementAssessment.USUAL_DOWN
                 : heater.getPowerToleranceDown().si();
-        double outletC = survey.getWishedOutlet() == null
+        double outletC = survey.getTargetOutlet() == null
                 ? USUAL_OUTLET_C
-                : survey.getWishedOutlet().si();
+                : survey.getTargetOutlet().si();
         double intakeC = intake(survey);
         ResistanceBand parallel = ElementAssessment.sound(Heat.elementResistance(ratedW, ratedV), heater, data);
         return new AcceptanceValues(

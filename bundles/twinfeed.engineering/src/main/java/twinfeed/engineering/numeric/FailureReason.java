@@ -17,9 +17,9 @@ public enum FailureReason {
     OUTSIDE_RANGE,
     /** A temperature or enthalpy lies outside liquid water from 0 to 100 degC. */
     OUTSIDE_WATER_RANGE,
-    /** The wished outlet temperature is at or below the intake temperature. */
+    /** The target outlet temperature is at or below the intake temperature. */
     NO_HEATING_NEEDED,
-    /** There is no power, so no flow reaches the wished outlet temperature. */
+    /** There is no power, so no flow reaches the target outlet temperature. */
     NO_POWER,
     /** The outlet would pass 100 degC, where this model of liquid water ends: the cut-out must have opened before. */
     ABOVE_100_DEGC,

@@ -21,7 +21,7 @@ public final class Heat {
      *
      * @param powerW power into the water, W, zero or more
      * @param intakeC intake temperature, 0..100 degC
-     * @param outletC wished outlet temperature, 0..100 degC
+     * @param outletC target outlet temperature, 0..100 degC
      * @return the flow; {@link FailureReason#NO_HEATING_NEEDED} when the outlet is at or below the intake,
      *     {@link FailureReason#NO_POWER} without power
      * @throws DomainException outside the ranges

@@ -14,7 +14,7 @@ import twinfeed.engineering.numeric.Solution;
 
 class LimitedFlowTest {
     @Test
-    void enoughFlowGivesTheWishedOutlet() {
+    void enoughFlowGivesTheTargetTemperature() {
         LimitedFlow winter = LimitedFlow.of(9500, 5, 40, 10 * L_PER_MIN);
         assertFalse(winter.limited());
         // 3.891 kg/min by IAPWS-IF97 enthalpies
@@ -28,13 +28,13 @@ class LimitedFlowTest {
         LimitedFlow summer = LimitedFlow.of(9500, 20, 38, 7.575 / 2 / 0.99825 * L_PER_MIN);
         assertTrue(summer.limited());
         assertEquals(56, summer.outlet().value(), 0.1);
-        assertEquals(7.588, summer.wishedM3PerS().value() / L_PER_MIN, 0.008);
+        assertEquals(7.588, summer.targetM3PerS().value() / L_PER_MIN, 0.008);
     }
 
     @Test
     void nothingToHeatStillSaysWhatRuns() {
         LimitedFlow hotIntake = LimitedFlow.of(9500, 40, 38, 8 * L_PER_MIN);
-        assertEquals(Solution.none(FailureReason.NO_HEATING_NEEDED), hotIntake.wishedM3PerS());
+        assertEquals(Solution.none(FailureReason.NO_HEATING_NEEDED), hotIntake.targetM3PerS());
         assertFalse(hotIntake.limited());
         assertEquals(8 * L_PER_MIN, hotIntake.flowM3PerS());
         assertTrue(hotIntake.outlet().value() > 40);

@@ -78,10 +78,10 @@ final class SurveyRules {
     }
 
     private static void temperatures(Survey survey, Problems problems) {
-        Temperature outlet = survey.getWishedOutlet();
+        Temperature outlet = survey.getTargetOutlet();
         Temperature intake = survey.getWinterIntake();
         if (outlet != null && intake != null && outlet.si() < intake.si() + LEAST_RISE_K) {
-            problems.error(survey, Literals.SURVEY__WISHED_OUTLET, "outlet.notAbove", intake.toString());
+            problems.error(survey, Literals.SURVEY__TARGET_OUTLET, "outlet.notAbove", intake.toString());
         }
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A page of a form.
  *
- * @param key what it is about: visit, unit, faults, water, electricity or wishes
+ * @param key what it is about: visit, unit, faults, water, electricity or request
  * @param parts its parts, in the order in which they are filled in
  */
 public record FormPage(String key, List<FormPart> parts) {

@@ -32,7 +32,7 @@ public final class SurveyForm {
         pages.add(page("electricity", List.of(), Literals.SURVEY__ELECTRICITY));
         List<EAttribute> others = new ArrayList<>(Literals.SURVEY.getEAllAttributes());
         others.removeAll(VISIT);
-        pages.add(page("wishes", List.of(survey(others)), Literals.SURVEY__PARAMETERS, Literals.SURVEY__PHOTOS));
+        pages.add(page("request", List.of(survey(others)), Literals.SURVEY__PARAMETERS, Literals.SURVEY__PHOTOS));
     }
 
     /** Its pages. */

@@ -66,10 +66,10 @@ class FieldPathTest {
     @Test
     void makesPartsOnTheWayAndTakesValuesAway() {
         set("electricity.supplyVoltage", "238 V");
-        set("wishedPower", "9.5 kW");
+        set("requestedPower", "9.5 kW");
         assertEquals("238 V", survey.getElectricity().getSupplyVoltage().toString());
-        set("wishedPower", "-");
-        assertNull(survey.getWishedPower());
+        set("requestedPower", "-");
+        assertNull(survey.getRequestedPower());
     }
 
     @Test
@@ -88,7 +88,7 @@ class FieldPathTest {
                 "water.segments[attic].length | 1 m | there is no element attic in segments; name one of service pipe, riser no. 2",
                 "water.segments[3].length | 1 m | a number from 1 to 2",
                 "water.test | 1 | is no single value",
-                "wishedPower.length | 1 | has no parts",
+                "requestedPower.length | 1 | has no parts",
                 "water.hardnes | 200 mg/L | did you mean hardness?",
                 "water.segments[1].length | 5 kW | ",
                 "electricity.earthing | TNCS | did you mean TN-C-S?",

@@ -339,8 +339,8 @@ class JobCheckTest {
     }
 
     @Test
-    void wishes() {
-        Job job = job(" wishedOutlet='5 °C' winterIntake='5 °C'");
+    void request() {
+        Job job = job(" targetOutlet='5 °C' winterIntake='5 °C'");
         assertEquals(
                 List.of("range.unusual", "outlet.notAbove").stream().sorted().toList(),
                 JobCheck.of(job, CATALOGUE).stream().map(Problem::key).sorted().toList());

@@ -58,7 +58,7 @@ class SurveyFormTest {
     @Test
     void theHouseIsWalkedFromTheDoorToTheShower() {
         assertEquals(
-                List.of("visit", "unit", "faults", "water", "electricity", "wishes"),
+                List.of("visit", "unit", "faults", "water", "electricity", "request"),
                 SurveyForm.pages().stream().map(FormPage::key).toList());
     }
 }

@@ -23,7 +23,7 @@ import twinfeed.model.job.JobPackage;
 class MigrationTest {
     private static final String OLD =
             "<job:Job xmlns:job=\"urn:twinfeed:0:job\" version=\"0\" catalogue=\"heaters.catalogue\">"
-                    + "\n  <survey wishedOutlet=\"40 °C ± 1 K\"><candidates>h95</candidates>\n"
+                    + "\n  <survey targetOutlet=\"40 °C ± 1 K\"><candidates>h95</candidates>\n"
                     + "<water><test static=\"3.0 bar\"/></water></survey>\n</job:Job>";
 
     /** In this made-up older form the static pressure was called static. */
@@ -73,7 +73,7 @@ class MigrationTest {
         assertEquals(
                 300_000,
                 job.getSurvey().getWater().getTest().getStaticPressure().si());
-        assertEquals("40 °C ± 1 K", job.getSurvey().getWishedOutlet().toString());
+        assertEquals("40 °C ± 1 K", job.getSurvey().getTargetOutlet().toString());
         assertEquals(List.of("h95"), job.getSurvey().getCandidates());
     }
 

@@ -52,7 +52,7 @@ class RefusalTest {
     @Test
     void bytesThatAreNoUtf8() throws IOException {
         Path path = folder.resolve("latin.job");
-        byte[] latin = (HEAD + "<survey\n wishedOutlet=\"40 °C\"/></job:Job>").getBytes(StandardCharsets.ISO_8859_1);
+        byte[] latin = (HEAD + "<survey\n targetOutlet=\"40 °C\"/></job:Job>").getBytes(StandardCharsets.ISO_8859_1);
         Files.write(path, latin);
         assertRefused(path, path + ", line 3: this line is no UTF-8 text; save the file as UTF-8");
         Files.write(path, (HEAD + "</job:Job>").getBytes(StandardCharsets.UTF_16));

@@ -96,13 +96,13 @@ class RoundTripTest {
         Job job = JobFile.create();
         job.setCatalogue("heaters.catalogue");
         job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
-        job.getSurvey().setWishedOutlet(twinfeed.units.Temperature.valueOf("40 °C ± 1 K"));
+        job.getSurvey().setTargetOutlet(twinfeed.units.Temperature.valueOf("40 °C ± 1 K"));
         job.getSurvey().getCandidates().add("h95");
         assertEquals(
                 """
                 <?xml version="1.0" encoding="UTF-8"?>
                 <job:Job xmlns:job="urn:twinfeed:1:job" version="1" catalogue="heaters.catalogue">
-                  <survey wishedOutlet="40 °C ± 1 K">
+                  <survey targetOutlet="40 °C ± 1 K">
                     <candidates>h95</candidates>
                   </survey>
                 </job:Job>

@@ -21,9 +21,9 @@ import twinfeed.usecase.OpenedJob;
 public record BatchTask(OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
     /** The heaters that the pattern asks about, in the order of the catalogue. */
     List<Heater> heaters() {
-        List<String> wished = pattern.job().getSurvey().getCandidates();
+        List<String> asked = pattern.job().getSurvey().getCandidates();
         return pattern.catalogue().getHeaters().stream()
-                .filter(heater -> wished.isEmpty() || wished.contains(heater.getId()))
+                .filter(heater -> asked.isEmpty() || asked.contains(heater.getId()))
                 .toList();
     }
 }

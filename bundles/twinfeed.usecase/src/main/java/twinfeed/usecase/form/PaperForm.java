@@ -186,7 +186,7 @@ final class PaperForm {
     /** Names and addresses, which stand at the left of the first page, and remarks at the right of the last take more room than readings. */
     private void pairs(FormPage page, List<String> labels) {
         int left = page.key().equals("visit") ? ROOM_OF_A_TEXT : ROOM_OF_A_READING;
-        int right = page.key().equals("wishes") ? ROOM_OF_A_TEXT : ROOM_OF_A_READING;
+        int right = page.key().equals("request") ? ROOM_OF_A_TEXT : ROOM_OF_A_READING;
         pairs(language.text("page." + page.key()), labels, left, right);
     }
 

@@ -88,7 +88,7 @@ public final class SurveyWords implements FormWords {
     private List<Word> worded(String prefix) {
         Map<String, String> found = new LinkedHashMap<>();
         for (Calculator calculator : calculators) {
-            Texts texts = calculator.statement().texts();
+            Texts texts = calculator.descriptor().texts();
             texts.keys().stream()
                     .filter(key -> key.startsWith(prefix) && key.indexOf('.', prefix.length()) < 0)
                     .forEach(key -> found.putIfAbsent(key.substring(prefix.length()), texts.get(locale, key)));

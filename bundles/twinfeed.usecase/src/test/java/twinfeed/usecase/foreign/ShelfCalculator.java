@@ -11,7 +11,7 @@ import twinfeed.units.text.Texts;
 /** A third party's calculator without a check, for jars that tests make. */
 public final class ShelfCalculator implements Calculator {
     @Override
-    public CalculatorDescriptor statement() {
+    public CalculatorDescriptor descriptor() {
         return new CalculatorDescriptor(
                 "shelf",
                 "1",

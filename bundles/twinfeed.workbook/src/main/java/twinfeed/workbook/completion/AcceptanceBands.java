@@ -34,7 +34,7 @@ final class AcceptanceBands {
     /** Allowance for a temperature set by hand, K: judgement. */
     private static final double TEMPERATURE_K = 2;
 
-    /** Common practice where the survey does not say what is wished, degC. */
+    /** Common practice where the survey does not say the target temperature, degC. */
     private static final double USUAL_OUTLET_C = 40;
 
     /** A loop limit beyond this is one for disconnection by the residual-current device, which no cold reading comes near, ohm. */
@@ -64,9 +64,9 @@ final class AcceptanceBands {
 
     /** Readings of water and heat but the flow, whose band follows from the temperatures of the day. */
     List<AcceptanceBand> water(OptionAssessment option) {
-        double wished = survey.getWishedOutlet() == null
+        double target = survey.getTargetOutlet() == null
                 ? USUAL_OUTLET_C
-                : survey.getWishedOutlet().si();
+                : survey.getTargetOutlet().si();
         return List.of(
                 pressure(option),
                 AcceptanceBand.question("leaks"),
@@ -75,9 +75,9 @@ final class AcceptanceBands {
                 new AcceptanceBand(
                         "outlet",
                         "°C",
-                        wished - TEMPERATURE_K,
-                        wished + TEMPERATURE_K,
-                        words.get("basis.wished", "kelvin", words.number(TEMPERATURE_K))));
+                        target - TEMPERATURE_K,
+                        target + TEMPERATURE_K,
+                        words.get("basis.target", "kelvin", words.number(TEMPERATURE_K))));
     }
 
     private AcceptanceBand continuity(OptionAssessment option) {

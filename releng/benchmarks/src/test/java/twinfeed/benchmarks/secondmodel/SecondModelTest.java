@@ -102,7 +102,7 @@ class SecondModelTest {
     }
 
     private Map<String, Double> figures(RandomHouse house, Survey survey) {
-        double outletC = survey.getWishedOutlet().si();
+        double outletC = survey.getTargetOutlet().si();
         return SecondModel.figures(survey, house.survey(), house.candidate().heater(), outletC, fittings);
     }
 

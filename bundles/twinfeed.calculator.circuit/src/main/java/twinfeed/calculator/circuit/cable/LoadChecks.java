@@ -39,12 +39,12 @@ public final class LoadChecks implements CheckGroup {
     }
 
     private static void give(ShowerCase shower) {
-        SharedQuantities exchange = shower.exchange();
+        SharedQuantities shared = shower.shared();
         ShowerLoad load = shower.load();
         if (load == null) {
-            exchange.lack(SharedQuantity.DESIGN_CURRENT, shower.missingRating());
+            shared.lack(SharedQuantity.DESIGN_CURRENT, shower.missingRating());
         } else {
-            exchange.give(SharedQuantity.DESIGN_CURRENT, load.designA());
+            shared.give(SharedQuantity.DESIGN_CURRENT, load.designA());
         }
     }
 

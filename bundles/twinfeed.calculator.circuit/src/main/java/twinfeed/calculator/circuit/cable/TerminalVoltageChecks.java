@@ -57,10 +57,10 @@ public final class TerminalVoltageChecks implements CheckGroup {
                     Cable.terminalVoltageV(survey.grid().voltage(at), elementOhm, run, ConductorTemperature.BY_CURRENT);
             powerW[at] = Heat.powerOfResistance(elementOhm, terminalV[at]);
         }
-        shower.exchange().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
-        shower.exchange().give(SharedQuantity.DELIVERED_POWER, powerW);
+        shower.shared().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
+        shower.shared().give(SharedQuantity.DELIVERED_POWER, powerW);
         Real real = new Real(load, share);
-        shower.exchange().explain(SharedQuantity.DELIVERED_POWER, at -> working(real, terminalV[at], at)
+        shower.shared().explain(SharedQuantity.DELIVERED_POWER, at -> working(real, terminalV[at], at)
                 .step("P", "power", "U^2 / R", "W", "")
                 .build());
         report(findings, real, terminalV, powerW);
@@ -138,8 +138,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
     private void unknown(ShowerCase shower, Findings findings) {
         List<String> lacking = new ArrayList<>(shower.missingRating());
         lacking.addAll(lackingOfRun());
-        shower.exchange().lack(SharedQuantity.TERMINAL_VOLTAGE, lacking);
-        shower.exchange().lack(SharedQuantity.DELIVERED_POWER, lacking);
+        shower.shared().lack(SharedQuantity.TERMINAL_VOLTAGE, lacking);
+        shower.shared().lack(SharedQuantity.DELIVERED_POWER, lacking);
         unknown(shower, findings, CircuitChecks.TERMINAL_VOLTAGE);
         unknown(shower, findings, CircuitChecks.DELIVERED_POWER);
     }

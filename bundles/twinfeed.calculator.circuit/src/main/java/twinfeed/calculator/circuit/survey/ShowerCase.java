@@ -13,9 +13,9 @@ import twinfeed.model.catalogue.Heater;
  * @param heater its data
  * @param load it as a load, absent while its rating is not known
  * @param present whether it is the unit that is there now
- * @param exchange where delivered power and current go
+ * @param shared where delivered power and current go
  */
-public record ShowerCase(Heater heater, @Nullable ShowerLoad load, boolean present, SharedQuantities exchange) {
+public record ShowerCase(Heater heater, @Nullable ShowerLoad load, boolean present, SharedQuantities shared) {
     /** The readings of the rating that are missing. */
     public List<String> missingRating() {
         List<String> missing = new ArrayList<>();

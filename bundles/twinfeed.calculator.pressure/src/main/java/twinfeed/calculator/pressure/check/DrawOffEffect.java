@@ -123,7 +123,7 @@ public final class DrawOffEffect implements CheckGroup {
     private static @Nullable HottestMoment worst(HeaterCase heater, UnitFlows flows) {
         FeedConditions feed = flows.feed();
         SwitchOffCondition breaks = heater.switchOff();
-        int last = feed.rank(flows.largestWished());
+        int last = feed.rank(flows.largestTarget());
         HottestMoment worst = null;
         for (int rank = 0; rank <= last; rank++) {
             HottestMoment moment = moment(heater, flows, breaks, feed.byRank(rank));

@@ -35,15 +35,15 @@ public final class HeaterCase {
 
     private final SurveyedHouse house;
     private final Candidate candidate;
-    private final SharedQuantities exchange;
+    private final SharedQuantities shared;
     private final Findings findings;
     private final UnitData unit;
     private @Nullable UnitFlows flows;
 
-    public HeaterCase(SurveyedHouse house, Candidate candidate, SharedQuantities exchange, Findings findings) {
+    public HeaterCase(SurveyedHouse house, Candidate candidate, SharedQuantities shared, Findings findings) {
         this.house = house;
         this.candidate = candidate;
-        this.exchange = exchange;
+        this.shared = shared;
         this.findings = findings;
         this.unit = new UnitData(candidate.heater());
     }
@@ -69,7 +69,7 @@ public final class HeaterCase {
 
     /** Hands a quantity to the other calculators. */
     void give(SharedQuantity key, double value) {
-        exchange.give(key, value);
+        shared.give(key, value);
     }
 
     FindingBuilder on(Check check) {
@@ -116,13 +116,13 @@ public final class HeaterCase {
     UnitFlows flows(Check check) {
         FeedConditions feed = feed(check);
         if (feed == null
-                || findings.blocked(check, exchange, SharedQuantity.DELIVERED_POWER)
-                || findings.blocked(check, exchange, SharedQuantity.WISHED_FLOW)) {
+                || findings.blocked(check, shared, SharedQuantity.DELIVERED_POWER)
+                || findings.blocked(check, shared, SharedQuantity.TARGET_FLOW)) {
             return null;
         }
         UnitFlows known = flows;
         if (known == null) {
-            known = new UnitFlows(feed, exchange, fullBore(), this::fullBoreWorking);
+            known = new UnitFlows(feed, shared, fullBore(), this::fullBoreWorking);
             flows = known;
         }
         return known;

@@ -55,7 +55,7 @@ public final class PipeChecks implements CheckGroup {
             return;
         }
         Feed feed = flows.feed().feed();
-        int warmest = flows.largestWished();
+        int warmest = flows.largestTarget();
         if (warmest < 0 || feed.run().isEmpty()) {
             heater.notApplicable(PressureChecks.VELOCITY, "");
             return;

@@ -19,7 +19,7 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;
 
 /**
- * Whether enough water can be had: the largest flow, and what comes out in the warmest month, when the wished temperature wants
+ * Whether enough water can be had: the largest flow, and what comes out in the warmest month, when the target temperature wants
  * more water than the feed may give. Too little of it runs hot, and works the cut-out.
  */
 public final class SummerChecks implements CheckGroup {
@@ -82,16 +82,16 @@ public final class SummerChecks implements CheckGroup {
     }
 
     private static void outlet(HeaterCase heater, UnitFlows flows, Check check, double share) {
-        int warmest = flows.largestWished();
+        int warmest = flows.largestTarget();
         if (warmest < 0) {
             heater.notApplicable(check, "");
             return;
         }
         FeedConditions feed = flows.feed();
         int voltage = feed.highestVoltage();
-        double wished = share * flows.wished(warmest, voltage);
+        double target = share * flows.target(warmest, voltage);
         double available = flows.available(warmest, 0);
-        OperatingPoint point = new OperatingPoint(warmest, voltage, 0, Math.min(wished, available), available < wished);
+        OperatingPoint point = new OperatingPoint(warmest, voltage, 0, Math.min(target, available), available < target);
         double powerW = share * flows.powerW(voltage);
         double outletC = point.flowM3PerS() > 0
                 ? Heat.outletTemperature(
@@ -110,7 +110,7 @@ public final class SummerChecks implements CheckGroup {
         OperatingPoint point = summer.point();
         double limitC = heater.house().strongC();
         FindingBuilder finding = heater.on(check)
-                .compare(summer.outletC(), Math.max(limitC, heater.house().wishedC()))
+                .compare(summer.outletC(), Math.max(limitC, heater.house().targetC()))
                 .condition(flows.feed().grid().condition(point.intake(), point.voltage(), 0))
                 .argument("flow", Kind.FLOW.amount(point.flowM3PerS()))
                 .argument("power", Kind.POWER.amount(summer.powerW()))

@@ -71,11 +71,11 @@ public record SurveyedHouse(
         return context.parameters().si("strong");
     }
 
-    /** The wished outlet temperature, degC; the flow calculator records the default. */
-    double wishedC() {
-        return survey().getWishedOutlet() == null
+    /** The target outlet temperature, degC; the flow calculator records the default. */
+    double targetC() {
+        return survey().getTargetOutlet() == null
                 ? USUAL_OUTLET_C
-                : survey().getWishedOutlet().si();
+                : survey().getTargetOutlet().si();
     }
 
     /** Whether children, elderly or frail people use the shower. */

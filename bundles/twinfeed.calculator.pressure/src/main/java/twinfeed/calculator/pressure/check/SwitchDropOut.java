@@ -64,7 +64,7 @@ public final class SwitchDropOut implements CheckGroup {
             add(limits, heater, feed, DropOutLimit.Way.FLOW, smallest, held -> Solution.of(activation));
         }
         if (breaks.byInlet()) {
-            OperatingPoint largest = flows.running(flows.largestWished(), feed.highestVoltage(), 0);
+            OperatingPoint largest = flows.running(flows.largestTarget(), feed.highestVoltage(), 0);
             add(limits, heater, feed, DropOutLimit.Way.INLET, largest, breaks::inlet);
         }
         if (breaks.byHeating()) {

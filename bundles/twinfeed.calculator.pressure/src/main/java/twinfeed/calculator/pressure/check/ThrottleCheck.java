@@ -33,13 +33,13 @@ public final class ThrottleCheck implements CheckGroup {
         }
     }
 
-    /** The largest flow that is wished needs most, and most taps open leave least. */
+    /** The largest target flow needs most, and most taps open leave least. */
     private static void report(HeaterCase heater, UnitFlows flows, Outlet downstream) {
         FeedConditions feed = flows.feed();
         Heater data = heater.unit().heater();
-        double flow = flows.wished(flows.largestWished(), feed.highestVoltage());
+        double flow = flows.target(flows.largestTarget(), feed.highestVoltage());
         OperatingPoint point =
-                new OperatingPoint(flows.largestWished(), feed.highestVoltage(), feed.mostOpen(), flow, false);
+                new OperatingPoint(flows.largestTarget(), feed.highestVoltage(), feed.mostOpen(), flow, false);
         double inletPa = feed.at(point.intake()).inletPa(flow, point.open());
         double neededPa = Throttle.neededInletPressurePa(
                 downstream, Math.max(0, data.getThrottleMinimum().si()), flow);
@@ -57,7 +57,7 @@ public final class ThrottleCheck implements CheckGroup {
 
     private static Working working(UnitData unit, UnitFlows flows, OperatingPoint point) {
         OperatingPointWorking working =
-                OperatingPointWorking.ofWished(flows, point).addInlet();
+                OperatingPointWorking.ofTarget(flows, point).addInlet();
         UnitLines.addThrottleNeed(working.lines(), unit, working.flow());
         return working.lines()
                 .step("p_l", "pressureLeft", "max(0, p_in)", "bar", "")

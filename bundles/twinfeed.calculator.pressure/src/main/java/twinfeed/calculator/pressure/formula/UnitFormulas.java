@@ -104,7 +104,7 @@ final class UnitFormulas {
                 .build();
     }
 
-    /** The flow for the wished outlet, then the flow through the held throttle at the lower pressure. */
+    /** The flow for the target temperature, then the flow through the held throttle at the lower pressure. */
     private static Answer tapOpens(Arguments given) {
         double powerW = given.si("power");
         double intakeC = given.si("intake");
@@ -141,7 +141,7 @@ final class UnitFormulas {
     private static Working tapWorking(Arguments given, double beforeM3PerS, TapOpening opening) {
         WorkingLines lines = new WorkingLines()
                 .input("P", "power", given.si("power"), "W", "")
-                .input("Q", "unitFlow", Kind.FLOW.amount(beforeM3PerS), "for the wished outlet")
+                .input("Q", "unitFlow", Kind.FLOW.amount(beforeM3PerS), "for the target temperature")
                 .input("r", "pressureRatio", given.si("ratio"), "", "")
                 .input("Q_b", "breakFlow", Kind.FLOW.amount(given.si("break-flow", 0)), "");
         FeedWorking.addDensity(lines, given.si("intake"));

@@ -18,7 +18,7 @@ import twinfeed.engineering.pipe.Outlet;
  */
 public record HeldThrottle(OperatingPoint before, double inletPa, Outlet outlet, boolean stabilised) {
     /**
-     * The unit as it is set for the wished outlet, or null where no water reaches it.
+     * The unit as it is set for the target temperature, or null where no water reaches it.
      *
      * @param open a unit that holds its flow, with its valve fully open, or null for one that does not
      */

@@ -8,6 +8,6 @@ package twinfeed.calculator.pressure.hydraulics;
  * @param voltage index of the voltage
  * @param open how many taps are open
  * @param flowM3PerS flow through the unit, volume at its inlet, m3/s
- * @param limited whether the feed cannot give the wished flow
+ * @param limited whether the feed cannot give the target flow
  */
 public record OperatingPoint(int intake, int voltage, int open, double flowM3PerS, boolean limited) {}

@@ -14,10 +14,10 @@ public final class UnitFlows {
     private static final Outlet OPEN_END = new Outlet(1e8, 0);
 
     private final FeedConditions feed;
-    private final double[] wishedKgPerS;
+    private final double[] targetKgPerS;
     private final double[] powerW;
     private final @Nullable Outlet fullBore;
-    private final SharedQuantities exchange;
+    private final SharedQuantities shared;
     private final Supplier<Working> fullBoreWorking;
 
     /**
@@ -25,8 +25,8 @@ public final class UnitFlows {
      *
      * @param fullBore the unit fully open, as far as it is known
      */
-    public UnitFlows(FeedConditions feed, SharedQuantities exchange, @Nullable Outlet fullBore) {
-        this(feed, exchange, fullBore, Working::none);
+    public UnitFlows(FeedConditions feed, SharedQuantities shared, @Nullable Outlet fullBore) {
+        this(feed, shared, fullBore, Working::none);
     }
 
     /**
@@ -37,20 +37,20 @@ public final class UnitFlows {
      */
     public UnitFlows(
             FeedConditions feed,
-            SharedQuantities exchange,
+            SharedQuantities shared,
             @Nullable Outlet fullBore,
             Supplier<Working> fullBoreWorking) {
-        this.exchange = exchange;
+        this.shared = shared;
         this.fullBoreWorking = fullBoreWorking;
         this.feed = feed;
-        this.wishedKgPerS = exchange.take(SharedQuantity.WISHED_FLOW);
-        this.powerW = exchange.take(SharedQuantity.DELIVERED_POWER);
+        this.targetKgPerS = shared.take(SharedQuantity.TARGET_FLOW);
+        this.powerW = shared.take(SharedQuantity.DELIVERED_POWER);
         this.fullBore = fullBore;
     }
 
     /** Whether both quantities were given. */
-    static boolean known(SharedQuantities exchange) {
-        return exchange.has(SharedQuantity.WISHED_FLOW) && exchange.has(SharedQuantity.DELIVERED_POWER);
+    static boolean known(SharedQuantities shared) {
+        return shared.has(SharedQuantity.TARGET_FLOW) && shared.has(SharedQuantity.DELIVERED_POWER);
     }
 
     public FeedConditions feed() {
@@ -70,12 +70,12 @@ public final class UnitFlows {
 
     /** How the power at a voltage of the grid was found, ending in W; empty where nobody says. */
     public Working powerWorking(int voltage) {
-        return exchange.working(SharedQuantity.DELIVERED_POWER, voltage);
+        return shared.working(SharedQuantity.DELIVERED_POWER, voltage);
     }
 
-    /** How the wished mass flow was found, ending in kg/s; empty where nobody says. */
-    public Working wishedWorking(int intake, int voltage) {
-        return exchange.working(SharedQuantity.WISHED_FLOW, feed.grid().index(intake, voltage));
+    /** How the target mass flow was found, ending in kg/s; empty where nobody says. */
+    public Working targetWorking(int intake, int voltage) {
+        return shared.working(SharedQuantity.TARGET_FLOW, feed.grid().index(intake, voltage));
     }
 
     /** Power into the water at a voltage of the grid, W. */
@@ -83,9 +83,9 @@ public final class UnitFlows {
         return powerW[voltage];
     }
 
-    /** Flow for the wished outlet, m3/s; 0 where nothing has to be heated. */
-    public double wished(int intake, int voltage) {
-        return wishedKgPerS[feed.grid().index(intake, voltage)]
+    /** Flow for the target temperature, m3/s; 0 where nothing has to be heated. */
+    public double target(int intake, int voltage) {
+        return targetKgPerS[feed.grid().index(intake, voltage)]
                 / feed.at(intake).fluid().densityKgPerM3();
     }
 
@@ -94,16 +94,16 @@ public final class UnitFlows {
         return feed.available(fullBore == null ? OPEN_END : fullBore, intake, open);
     }
 
-    /** The flow that runs: the wished one, or the available one where that is less. */
+    /** The flow that runs: the target flow, or the available one where that is less. */
     public OperatingPoint running(int intake, int voltage, int open) {
-        double wished = wished(intake, voltage);
+        double target = target(intake, voltage);
         double available = available(intake, open);
-        return new OperatingPoint(intake, voltage, open, Math.min(wished, available), available < wished);
+        return new OperatingPoint(intake, voltage, open, Math.min(target, available), available < target);
     }
 
     /** Whether there is anything to heat at all. */
     public boolean heats() {
-        return largestWished() >= 0;
+        return largestTarget() >= 0;
     }
 
     /**
@@ -116,14 +116,14 @@ public final class UnitFlows {
         return running(coldest, feed.lowestVoltage(), feed.mostOpen());
     }
 
-    /** Index of the intake with the largest wished flow, or -1 if nothing has to be heated. */
-    public int largestWished() {
+    /** Index of the intake with the largest target flow, or -1 if nothing has to be heated. */
+    public int largestTarget() {
         int largest = -1;
         double most = 0;
         for (int i = 0; i < feed.grid().intakes().size(); i++) {
-            double wished = wished(i, feed.highestVoltage());
-            if (wished > most) {
-                most = wished;
+            double target = target(i, feed.highestVoltage());
+            if (target > most) {
+                most = target;
                 largest = i;
             }
         }

@@ -10,7 +10,7 @@ import twinfeed.model.catalogue.SwitchPlace;
  * Finds the condition in which the switch of a unit has the smallest margin.
  *
  * <p>Ahead of the throttle the pressure falls with the flow and with open taps, so the worst is the largest flow at the highest
- * voltage with most taps open. The wished flow grows faster with the intake temperature than the water's thinning lowers its
+ * voltage with most taps open. The target flow grows faster with the intake temperature than the water's thinning lowers its
  * losses, so that is the warmest month, unless the feed limits the flow there: then the months in which it does are looked at,
  * for in all others more than the unit's need is left. Behind the throttle the pressure is that of the flow, so the worst is the smallest flow.
  */
@@ -31,7 +31,7 @@ public final class WorstSwitchSearch {
     public SwitchState inlet() {
         int open = feed.mostOpen();
         int voltage = feed.highestVoltage();
-        SwitchState worst = inlet(flows.running(flows.largestWished(), voltage, open));
+        SwitchState worst = inlet(flows.running(flows.largestTarget(), voltage, open));
         for (int i = 0; worst.point().limited() && i < feed.grid().intakes().size(); i++) {
             OperatingPoint point = flows.running(i, voltage, open);
             if (point.flowM3PerS() > 0 && point.limited()) {

@@ -20,7 +20,7 @@ public final class OperatingPointWorking {
     private final OperatingPoint point;
     private final @Nullable Outlet fullBore;
     private final Supplier<Working> outlet;
-    private final Supplier<Working> wished;
+    private final Supplier<Working> target;
     private final double share;
     private final boolean near;
 
@@ -29,7 +29,7 @@ public final class OperatingPointWorking {
             OperatingPoint point,
             @Nullable Outlet fullBore,
             Supplier<Working> outlet,
-            Supplier<Working> wished,
+            Supplier<Working> target,
             double share,
             boolean near) {
         this.near = near;
@@ -37,7 +37,7 @@ public final class OperatingPointWorking {
         this.point = point;
         this.fullBore = fullBore;
         this.outlet = outlet;
-        this.wished = wished;
+        this.target = target;
         this.share = share;
     }
 
@@ -46,34 +46,34 @@ public final class OperatingPointWorking {
         return of(flows, point, 1);
     }
 
-    /** The same at a share of the power, and so of the wished flow. */
+    /** The same at a share of the power, and so of the target flow. */
     public static OperatingPointWorking of(UnitFlows flows, OperatingPoint point, double share) {
         return new OperatingPointWorking(
                 flows.feed(),
                 point,
                 flows.fullBore(),
                 flows::fullBoreWorking,
-                () -> flows.wishedWorking(point.intake(), point.voltage()),
+                () -> flows.targetWorking(point.intake(), point.voltage()),
                 share,
                 near(
-                        share * flows.wished(point.intake(), point.voltage()),
+                        share * flows.target(point.intake(), point.voltage()),
                         flows.available(point.intake(), point.open())));
     }
 
-    /** A point at which a unit is to run with the wished flow, whether the feed gives it or not. */
-    public static OperatingPointWorking ofWished(UnitFlows flows, OperatingPoint point) {
+    /** A point at which a unit is to run with the target flow, whether the feed gives it or not. */
+    public static OperatingPointWorking ofTarget(UnitFlows flows, OperatingPoint point) {
         return new OperatingPointWorking(
                 flows.feed(),
                 point,
                 null,
                 flows::fullBoreWorking,
-                () -> flows.wishedWorking(point.intake(), point.voltage()),
+                () -> flows.targetWorking(point.intake(), point.voltage()),
                 1,
                 false);
     }
 
-    private static boolean near(double wished, double available) {
-        return Math.abs(wished - available) <= NEAR_SHARE * wished;
+    private static boolean near(double target, double available) {
+        return Math.abs(target - available) <= NEAR_SHARE * target;
     }
 
     /** The lines. */
@@ -87,28 +87,28 @@ public final class OperatingPointWorking {
     }
 
     /**
-     * Adds the flow: the wished one follows from the power, one that the feed limits is found. Where both are near one another, the smaller
+     * Adds the flow: the target flow follows from the power, one that the feed limits is found. Where both are near one another, the smaller
      * of them, so that a changed reading may make the other one count.
      */
     public OperatingPointWorking addFlow() {
         if (isNear() && fullBore != null) {
-            addWished("Q_w");
+            addTarget("Q_w");
             addAvailable(fullBore, "Q_a");
             lines.step("Q", "unitFlow", "min(Q_w, Q_a)", "L/min", "");
         } else if (point.limited() && fullBore != null) {
             addAvailable(fullBore, "Q");
         } else {
-            addWished("Q");
+            addTarget("Q");
         }
         return this;
     }
 
     private boolean isNear() {
-        return near && point.flowM3PerS() > 0 && !wished.get().steps().isEmpty();
+        return near && point.flowM3PerS() > 0 && !target.get().steps().isEmpty();
     }
 
-    private void addWished(String symbol) {
-        Working mass = wished.get();
+    private void addTarget(String symbol) {
+        Working mass = target.get();
         if (mass.steps().isEmpty()) {
             lines.input(symbol, "unitFlow", Kind.FLOW.amount(point.flowM3PerS()), "check of the flow");
             return;
