@@ -116,6 +116,7 @@ final class AccessibleWindowTest {
                 JobParts.PRICES,
                 JobParts.HEATERS,
                 JobParts.BATCH,
+                JobParts.SETTINGS,
                 "twinfeed.desktop.start")) {
             ui.run(() -> window.partService().showPart(part, PartState.ACTIVATE));
             if (part.equals(JobParts.PRICES)) {

@@ -27,4 +27,9 @@ public final class WindowLanguage {
         }
         return CODES.contains(system.getLanguage()) ? system : Locale.UK;
     }
+
+    /** The locale of papers: the window's, or that of a language that was chosen for them. */
+    public static Locale ofPapers(String chosen, Locale window) {
+        return CODES.contains(chosen) ? of(chosen, window) : window;
+    }
 }

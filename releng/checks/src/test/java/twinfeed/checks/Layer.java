@@ -111,7 +111,6 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "org.eclipse.core",
                             "org.osgi.framework",
                             "org.osgi.service.event",
-                            "org.osgi.service.prefs",
                             "org.eclipse.equinox.app",
                             "org.eclipse.osgi.service.datalocation",
                             "jakarta.")));

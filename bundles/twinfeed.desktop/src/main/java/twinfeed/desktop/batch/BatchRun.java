@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import twinfeed.desktop.session.Desk;
+import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
-import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
@@ -73,10 +73,11 @@ public final class BatchRun {
 
     private BatchWriting writing() {
         Path book = BatchFiles.file(files.book());
+        PriceBook prices = desk.service().book(book);
         BatchTask task = new BatchTask(
                 desk.service().open(BatchFiles.file(files.like()), null),
-                desk.service().book(book),
-                FirmFile.beside(book),
+                prices,
+                desk.firm(new Desk.Prices(book, prices)),
                 desk.today(),
                 desk.locale());
         return new BatchWriting(desk.service(), task);

@@ -13,6 +13,6 @@ import twinfeed.desktop.window.JobParts;
 public final class OpenHandler {
     @Execute
     void open(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, JobParts parts, Words words) {
-        FileQuestion.job(shell, words).open("open.title", null).ifPresent(parts::open);
+        FileQuestion.job(shell, words).open("open.title", parts.jobFolder()).ifPresent(parts::open);
     }
 }

@@ -47,6 +47,11 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
         return new FileQuestion(shell, words, List.of(new Kind(".svg", "files.svg"), new Kind(".png", "files.png")));
     }
 
+    /** A logo. */
+    public static FileQuestion logo(Shell shell, Words words) {
+        return new FileQuestion(shell, words, List.of(new Kind(".png", "files.logo"), new Kind(".jpg", "files.jpg")));
+    }
+
     /** A workbook. */
     public static FileQuestion workbook(Shell shell, Words words) {
         return new FileQuestion(shell, words, List.of(new Kind(".xlsx", "files.workbooks")));
@@ -76,7 +81,7 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
                 shell, words, List.of(new Kind(".pdf", "files.pdfs"), new Kind(".xlsx", "files.workbooks")));
     }
 
-    /** Which file is to be opened; empty if the person would rather not say. */
+    /** Which file is to be opened, looked for in a folder or beside a file; empty if the person would rather not say. */
     public Optional<Path> open(String title, @Nullable Path proposal) {
         return ask(SWT.OPEN, title, proposal);
     }
@@ -93,7 +98,9 @@ public record FileQuestion(Shell shell, Words words, List<Kind> kinds) {
                 kinds.stream().map(kind -> "*" + kind.ending()).toArray(String[]::new));
         dialog.setFilterNames(kinds.stream().map(kind -> words.get(kind.name())).toArray(String[]::new));
         dialog.setOverwrite(true);
-        if (proposal != null) {
+        if (proposal != null && Files.isDirectory(proposal)) {
+            dialog.setFilterPath(proposal.toAbsolutePath().toString());
+        } else if (proposal != null) {
             dialog.setFilterPath(String.valueOf(proposal.toAbsolutePath().getParent()));
             dialog.setFileName(String.valueOf(proposal.getFileName()));
         }

@@ -56,8 +56,8 @@ public final class CompletionPages {
             throw new IllegalStateException(words.get("completion.nobody"));
         }
         paths.check();
-        CompletionSheet sheet = new CompletionService(desk.service()).sheet(opened, book(), desk.locale());
-        CompletionService.write(opened, sheet, firm(), desk.today(), desk.locale(), paths);
+        CompletionSheet sheet = new CompletionService(desk.service()).sheet(opened, book(), desk.papers());
+        CompletionService.write(opened, sheet, firm(), desk.today(), desk.papers(), paths);
     }
 
     /**
@@ -70,7 +70,7 @@ public final class CompletionPages {
     public void notice(List<String> keys, Path out) {
         OutputPaths paths = paths(out);
         paths.check();
-        List<Reason> all = new UnsafeNotices(desk.service()).reasons(opened, book(), desk.locale());
+        List<Reason> all = new UnsafeNotices(desk.service()).reasons(opened, book(), desk.papers());
         List<Reason> chosen = all.stream()
                 .filter(each -> keys.isEmpty() || keys.contains(each.key()))
                 .toList();
@@ -84,7 +84,7 @@ public final class CompletionPages {
                                             "findings",
                                             all.stream().map(Reason::title).collect(Collectors.joining(", ")))));
         }
-        UnsafeNotices.write(opened, chosen, firm(), desk.today(), desk.locale(), paths);
+        UnsafeNotices.write(opened, chosen, firm(), desk.today(), desk.papers(), paths);
     }
 
     private OutputPaths paths(Path out) {
@@ -97,9 +97,7 @@ public final class CompletionPages {
         return prices == null ? null : prices.book();
     }
 
-    /** The firm is described beside the price book in force. */
     private FirmFile firm() {
-        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
-        return prices == null ? FirmFile.none() : FirmFile.beside(prices.file());
+        return desk.firm(desk.prices(opened.job().getSurvey()));
     }
 }

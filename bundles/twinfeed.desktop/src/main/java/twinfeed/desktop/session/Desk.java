@@ -27,6 +27,7 @@ import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.completion.PartsToPack;
 import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.firm.FirmFolder;
 import twinfeed.usecase.quote.CustomerPage;
 import twinfeed.usecase.quote.Demonstration;
 import twinfeed.usecase.quote.IssuedQuote;
@@ -52,6 +53,8 @@ public final class Desk {
     private final Signal decided = new Signal();
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
     private final AtomicReference<@Nullable Prices> demonstration = new AtomicReference<>();
+    private final AtomicReference<@Nullable FirmFolder> firm = new AtomicReference<>();
+    private final AtomicReference<Locale> papers;
 
     /**
      * A desk without a price book.
@@ -64,6 +67,7 @@ public final class Desk {
         this.service = service;
         this.clock = clock;
         this.locale = locale;
+        this.papers = new AtomicReference<>(locale);
     }
 
     /** Fires when other prices are in force. */
@@ -81,9 +85,42 @@ public final class Desk {
         return service;
     }
 
-    /** Language and way of writing numbers. */
+    /** Language and way of writing numbers of the window. */
     public Locale locale() {
         return locale;
+    }
+
+    /** Language and way of writing numbers of quotes and other papers; those of the window unless others are chosen. */
+    public Locale papers() {
+        return papers.get();
+    }
+
+    /** Papers are written in another language from now on. */
+    public void papers(Locale other) {
+        papers.set(other);
+        changed.fire();
+    }
+
+    /** The firm's own files, where it has any; they go before those beside the price book. */
+    public void useFirm(FirmFolder folder) {
+        firm.set(folder);
+        changed.fire();
+    }
+
+    /**
+     * Who quotes at these prices: the firm of the settings, else the one that is described beside the price book. The demonstration
+     * keeps its invented firm.
+     *
+     * @throws twinfeed.model.io.InputException if its files cannot be used
+     */
+    public FirmFile firm(@Nullable Prices inForce) {
+        @Nullable FirmFolder own = firm.get();
+        @Nullable Prices invented = demonstration.get();
+        boolean demo = inForce != null && invented != null && inForce.file().equals(invented.file());
+        if (!demo && own != null && own.filled()) {
+            return own.firm();
+        }
+        return inForce == null ? FirmFile.none() : FirmFile.beside(inForce.file());
     }
 
     /** The day that a draft bears. */
@@ -130,8 +167,20 @@ public final class Desk {
         changed.fire();
     }
 
+    /** From now on quotes use a price book that was read already. */
+    public void usePrices(Prices read) {
+        prices.set(read);
+        changed.fire();
+    }
+
+    /** From now on there are no prices, but for the demonstration's own. */
+    public void noPrices() {
+        prices.set(null);
+        changed.fire();
+    }
+
     /**
-     * Writes the parts to pack for an accepted quote. The firm is described beside the price book that was chosen.
+     * Writes the parts to pack for an accepted quote.
      *
      * @param out a PDF if its name ends with .pdf, otherwise a workbook
      * @throws RuntimeException if the customer has not accepted the quote, or it cannot be written; its message says why
@@ -140,13 +189,11 @@ public final class Desk {
         OutputPaths paths = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
         OutputPaths sparing = paths.sparing(issued.file());
         sparing.check();
-        @Nullable Prices chosen = prices.get();
-        FirmFile firm = chosen == null ? FirmFile.none() : FirmFile.beside(chosen.file());
-        PartsToPack.write(issued, firm, today(), locale, sparing);
+        PartsToPack.write(issued, firm(prices.get()), today(), papers(), sparing);
     }
 
     /**
-     * Writes an issued quote again, from what was frozen with it. The firm is described beside the price book in force for its survey.
+     * Writes an issued quote again, from what was frozen with it.
      *
      * @param out a PDF if its name ends with .pdf, otherwise a workbook
      * @throws RuntimeException if it is not as it was issued, or cannot be written; its message says why
@@ -155,9 +202,8 @@ public final class Desk {
         OutputPaths paths = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
         OutputPaths sparing = paths.sparing(issued.file());
         sparing.check();
-        @Nullable Prices inForce = prices(IssuedQuotes.survey(issued.file()));
-        FirmFile firm = inForce == null ? FirmFile.none() : FirmFile.beside(inForce.file());
-        IssuedQuotes.reprint(service, issued.file(), firm, locale, sparing);
+        FirmFile firm = firm(prices(IssuedQuotes.survey(issued.file())));
+        IssuedQuotes.reprint(service, issued.file(), firm, papers(), sparing);
     }
 
     /** The findings as the house is, quickly; see {@link #result}. */
@@ -171,10 +217,19 @@ public final class Desk {
      * must be read there, or the window would go on showing an older answer as if it were this one.
      */
     JobResult result(long revision, OpenedJob opened) {
+        return result(revision, opened, locale);
+    }
+
+    /** The same in the language of the papers. */
+    JobResult paperResult(OpenedJob opened) {
+        return result(0, opened, papers());
+    }
+
+    private JobResult result(long revision, OpenedJob opened, Locale language) {
         @Nullable Prices inForce = prices(opened.job().getSurvey());
         return attempt(revision, opened, () -> {
-            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), null, locale);
-            return priced(revision, judged, inForce);
+            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), null, language);
+            return priced(revision, judged, inForce, language);
         });
     }
 
@@ -245,29 +300,32 @@ public final class Desk {
         return name + reading + ": " + problem.wrong() + "; " + problem.right();
     }
 
-    private JobResult priced(long revision, AssessedJob judged, @Nullable Prices inForce) {
+    private JobResult priced(long revision, AssessedJob judged, @Nullable Prices inForce, Locale language) {
         if (inForce == null) {
             return new JobResult(revision, true, judged, null, "");
         }
         try {
-            Quote quote =
-                    QuotingService.draft(judged, inForce.book(), today(), FirmFile.beside(inForce.file()), locale);
+            Quote quote = QuotingService.draft(judged, inForce.book(), today(), firm(inForce), language);
             return new JobResult(revision, true, judged, quote, "");
         } catch (RuntimeException | LinkageError refused) {
             return new JobResult(revision, true, judged, null, reason(refused));
         }
     }
 
-    /** What the customer would read of a result; empty where there is no quote. */
+    /** What the customer would read of a result, in the language of the papers; empty where there is no quote. */
     public Optional<CustomerPage> page(JobResult result) {
-        @Nullable AssessedJob judged = result.judged();
-        @Nullable Quote quote = result.quote();
+        Locale language = papers();
+        JobResult shown = result;
+        if (result.judged() != null && !language.equals(locale)) {
+            shown = result(result.revision(), result.judged().opened(), language);
+        }
+        @Nullable AssessedJob judged = shown.judged();
+        @Nullable Quote quote = shown.quote();
         if (judged == null || quote == null) {
             return Optional.empty();
         }
-        @Nullable Prices inForce = prices(judged.opened().job().getSurvey());
-        FirmFile firm = inForce == null ? FirmFile.none() : FirmFile.beside(inForce.file());
-        return Optional.of(QuotingService.page(judged, quote, firm, locale));
+        FirmFile firm = firm(prices(judged.opened().job().getSurvey()));
+        return Optional.of(QuotingService.page(judged, quote, firm, language));
     }
 
     private static String reason(Throwable refused) {

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
-import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.quote.IssueGate;
@@ -35,7 +34,7 @@ public final class QuoteWork {
      * @throws IllegalStateException if there is nothing to be quoted; its message says why
      */
     public void compute() {
-        JobResult computed = desk.result(0, opened);
+        JobResult computed = desk.paperResult(opened);
         if (computed.quote() == null) {
             boolean noPrices = desk.prices(opened.job().getSurvey()) == null;
             throw new IllegalStateException(
@@ -55,7 +54,7 @@ public final class QuoteWork {
     public void write(Path out) {
         Ready ready = ready();
         OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
-        QuotingService.write(ready.judged, ready.quote, FirmFile.beside(ready.prices.file()), desk.locale(), outputs);
+        QuotingService.write(ready.judged, ready.quote, desk.firm(ready.prices), desk.papers(), outputs);
     }
 
     /**
@@ -89,8 +88,7 @@ public final class QuoteWork {
      */
     public void write(IssuedQuote issued, Path out) {
         Ready ready = ready();
-        QuotingService.write(
-                ready.judged, issued, FirmFile.beside(ready.prices.file()), desk.locale(), OutputPaths.workbook(out));
+        QuotingService.write(ready.judged, issued, desk.firm(ready.prices), desk.papers(), OutputPaths.workbook(out));
     }
 
     private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}

@@ -54,6 +54,9 @@ public final class JobParts implements Jobs {
     /** Id of the part in which price books are edited. */
     public static final String PRICES = "twinfeed.desktop.prices";
 
+    /** Id of the page of settings. */
+    public static final String SETTINGS = "twinfeed.desktop.settings";
+
     /** Id of the part in which heater catalogues are edited. */
     public static final String HEATERS = "twinfeed.desktop.heaters";
 
@@ -198,6 +201,11 @@ public final class JobParts implements Jobs {
         service.showPart(PRICES, PartState.ACTIVATE);
     }
 
+    /** Shows the page of settings. */
+    public void showSettings() {
+        service.showPart(SETTINGS, PartState.ACTIVATE);
+    }
+
     /** Shows the editor of heater catalogues. */
     public void showHeaters() {
         service.showPart(HEATERS, PartState.ACTIVATE);
@@ -238,7 +246,11 @@ public final class JobParts implements Jobs {
     @Override
     public void create(Path file, Path catalogue, Supplier<Survey> survey) {
         try {
-            NewJob.write(file, catalogue, survey.get());
+            Survey begun = survey.get();
+            if (begun.getRules() == null && !settings.rules().isEmpty()) {
+                begun.setRules(settings.rules());
+            }
+            NewJob.write(file, catalogue, begun);
             settings.catalogue(catalogue);
             open(file);
         } catch (IllegalArgumentException otherDrive) {
@@ -253,14 +265,20 @@ public final class JobParts implements Jobs {
         return new JobTemplates(PlatformFolders.here().data().resolve("templates"), words);
     }
 
-    /** Where a new job might be kept: beside the one that was worked on last. */
+    /** Where a new job might be kept: in the folder for jobs, or beside the one that was worked on last. */
     public Path proposal() {
-        Path folder = settings.recent().stream()
-                .map(Path::getParent)
-                .filter(each -> each != null && Files.isWritable(each))
-                .findFirst()
+        return NewJobEntries.proposal(jobFolder(), desk.today());
+    }
+
+    /** The folder in which jobs are looked for: the one that was chosen for them, or that of the job that was worked on last. */
+    public Path jobFolder() {
+        return settings.jobs()
+                .filter(Files::isDirectory)
+                .or(() -> settings.recent().stream()
+                        .map(Path::getParent)
+                        .filter(each -> each != null && Files.isWritable(each))
+                        .findFirst())
                 .orElse(Path.of(System.getProperty("user.home", ".")));
-        return NewJobEntries.proposal(folder, desk.today());
     }
 
     /** The catalogue that was chosen last, else the demonstration's. */

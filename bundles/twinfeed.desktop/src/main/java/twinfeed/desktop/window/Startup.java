@@ -7,7 +7,6 @@ import jakarta.inject.Named;
 import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
-import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.e4.core.contexts.ContextInjectionFactory;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.core.di.annotations.Optional;
@@ -23,6 +22,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.osgi.service.event.Event;
 import twinfeed.desktop.DemoFolder;
+import twinfeed.desktop.PlatformFolders;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.session.Desk;
@@ -30,6 +30,7 @@ import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.firm.FirmFolder;
 
 /** Lays out what all parts and handlers share, and opens what is to be seen first. */
 public final class Startup {
@@ -50,7 +51,7 @@ public final class Startup {
             TwinfeedService service,
             MApplication application,
             @Optional @Named(TranslationService.LOCALE) Locale chosen) {
-        Settings settings = new Settings(InstanceScope.INSTANCE.getNode("twinfeed.desktop"));
+        Settings settings = Settings.in(PlatformFolders.here());
         Locale locale = WindowLanguage.of(settings.language(), chosen == null ? Locale.getDefault() : chosen);
         // Menus and titles of the platform follow the same language as everything else.
         context.set(TranslationService.LOCALE, locale);
@@ -60,7 +61,12 @@ public final class Startup {
         Bounds.of(settings, Display.getCurrent())
                 .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
-        context.set(Desk.class, new Desk(service, Clock.systemDefaultZone(), locale));
+        Desk desk = new Desk(service, Clock.systemDefaultZone(), locale);
+        desk.papers(WindowLanguage.ofPapers(settings.papers(), locale));
+        FirmFolder firm = new FirmFolder(PlatformFolders.here().config().resolve("firm"));
+        desk.useFirm(firm);
+        context.set(FirmFolder.class, firm);
+        context.set(Desk.class, desk);
     }
 
     /** The window is there. */

@@ -114,6 +114,8 @@ final class LanguagesTest {
         "page.odd",
         "page.wrong",
         "quick.run.of",
+        "settings.firm.logo",
+        "settings.firm.name",
         "start.title",
     };
 }

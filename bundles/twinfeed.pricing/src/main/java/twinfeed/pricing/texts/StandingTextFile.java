@@ -68,6 +68,16 @@ public final class StandingTextFile {
         return StandingTexts.of(locale).worded(read(file, locale));
     }
 
+    /**
+     * Looks at a wording before it is written.
+     *
+     * @param name of the file, for the messages
+     * @throws InputException if it cannot be used; every problem is in its message
+     */
+    public static void check(String name, Map<String, String> own, Locale locale) {
+        new StandingTextFile(name, locale).checked(own);
+    }
+
     private static Map<String, String> read(Path file, Locale locale) {
         byte[] content = InputBytes.read(file, MOST_MIB);
         try (Reader reader =
