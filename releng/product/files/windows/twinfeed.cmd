@@ -2,7 +2,8 @@
 rem SPDX-License-Identifier: EPL-2.0
 rem
 rem twinfeed VERB ...      runs a verb without a window
-rem twinfeed [desktop]     opens the window
+rem twinfeed [desktop]     opens the window, or brings the one that is there to the front
+rem twinfeed FILE.job ...  opens jobs in it
 rem
 rem Exit status: the program's own (0 to 3); 3 also for whatever keeps it from starting.
 rem JAVA_HOME, or else java on the PATH, is a Java of version 17 or newer; a "jre" folder beside this file goes before both.
@@ -28,6 +29,7 @@ if not exist "%STATE%\ready" "%BIN%java.exe" %QUICK% "-Dtwinfeed.state=%STATE%" 
 
 if "%~1"=="" goto desktop
 if "%~1"=="desktop" goto desktop
+if /i "%~x1"==".job" goto desktop
 
 set "CLASSES="
 if exist "%STATE%\headless.jsa" set CLASSES="-XX:SharedArchiveFile=%STATE%\headless.jsa"

@@ -24,8 +24,13 @@ public record PlatformFolders(String system, Path home, Map<String, String> envi
         if (!home.isBlank()) {
             return new PlatformFolders(System.getProperty("os.name", ""), Path.of(home), Map.of());
         }
-        return new PlatformFolders(
-                System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ".")), System.getenv());
+        return new PlatformFolders(System.getProperty("os.name", ""), personal(), System.getenv());
+    }
+
+    /** The variable that the specification names; the Java machine asks the list of users instead. */
+    private static Path personal() {
+        @Nullable String home = System.getenv("HOME");
+        return Path.of(home != null && Path.of(home).isAbsolute() ? home : System.getProperty("user.home", "."));
     }
 
     /** Where the person's own files of the program are: templates of houses. */

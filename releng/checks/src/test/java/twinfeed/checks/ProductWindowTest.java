@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -29,7 +30,8 @@ class ProductWindowTest {
         Path home = Files.createDirectory(scratch.resolve("home"));
         Product product = Product.copyTo(scratch.resolve("a product"))
                 .with("HOME", home.toString())
-                .with("XDG_DATA_HOME", home.resolve("data").toString());
+                .with("XDG_STATE_HOME", home.resolve("state").toString())
+                .with("XDG_RUNTIME_DIR", home.resolve("run").toString());
         Path said = scratch.resolve("said.txt");
         ProcessBuilder builder = new ProcessBuilder("/bin/sh", product.script().toString())
                 .redirectErrorStream(true)
@@ -39,12 +41,34 @@ class ProductWindowTest {
         try {
             assertTrue(appears("Twinfeed", process), () -> "no window; the program said: " + text(said));
             assertTrue(
-                    Files.isDirectory(home.resolve("data/twinfeed/.metadata")), "its data are not in the home folder");
+                    Files.isDirectory(home.resolve("state/twinfeed/workspace/.metadata")),
+                    "its data are not in the home folder");
+            secondStartHandsItsJobOver(product, home.resolve("state/twinfeed/window.properties"));
         } finally {
             // The script hands the signal on; the program ends as when a session is closed.
             process.destroy();
             assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it does not end");
         }
+    }
+
+    /** The window that is there opens it and remembers it; the second start ends by itself, and there is no second window. */
+    private static void secondStartHandsItsJobOver(Product product, Path remembered) throws Exception {
+        Product.Run second = product.run(product.demo("rowan-brook.job").toString());
+        assertEquals(0, second.status(), second.err());
+        long start = System.nanoTime();
+        while (!text(remembered).contains("rowan-brook.job") && System.nanoTime() - start < PATIENCE_NS) {
+            Thread.sleep(200);
+        }
+        assertTrue(text(remembered).contains("rowan-brook.job"), "the job was not opened: " + text(remembered));
+        Process windows = new ProcessBuilder("xwininfo", "-root", "-tree").start();
+        String tree = new String(windows.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(
+                1,
+                tree.lines()
+                        .filter(line ->
+                                line.contains("\"Twinfeed") && LARGE.matcher(line).find())
+                        .count(),
+                tree);
     }
 
     /** Asks the screen for its windows until one has the title. */

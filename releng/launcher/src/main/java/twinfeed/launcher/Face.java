@@ -2,10 +2,12 @@
 package twinfeed.launcher;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 import java.util.Properties;
+import java.util.stream.Stream;
 
 /** The two ways in: each is a set of bundles and an application, listed in {@code configuration}. */
 enum Face {
@@ -15,6 +17,8 @@ enum Face {
     DESKTOP("config");
 
     private static final String VERB = "desktop";
+    private static final String JOB_FILE = ".job";
+    private static final String JOB_OPTION = "-job";
 
     private final String list;
 
@@ -22,42 +26,46 @@ enum Face {
         this.list = list;
     }
 
-    /** The one that a command line asks for: the window if it is empty or begins with {@code desktop}. */
+    /** The one that a command line asks for: the window if it is empty, or begins with {@code desktop} or the name of a job's file. */
     static Face of(String[] arguments) {
-        return arguments.length == 0 || arguments[0].equals(VERB) ? DESKTOP : HEADLESS;
+        return arguments.length == 0 || arguments[0].equals(VERB) || arguments[0].endsWith(JOB_FILE)
+                ? DESKTOP
+                : HEADLESS;
     }
 
     /** What the application is given: all, but for the word that only chose the window. */
     String[] without(String[] arguments) {
-        return this == DESKTOP && arguments.length > 0 ? Arrays.copyOfRange(arguments, 1, arguments.length) : arguments;
+        return this == DESKTOP && arguments.length > 0 && arguments[0].equals(VERB)
+                ? Arrays.copyOfRange(arguments, 1, arguments.length)
+                : arguments;
     }
 
-    /** The settings of the framework for this face. */
-    Properties settings(Installation installation) throws IOException {
+    /** The jobs that the window is to open, as whole paths: every argument that is no option. */
+    List<String> jobs(String[] arguments) {
+        return Arrays.stream(without(arguments))
+                .filter(each -> !each.isEmpty() && !each.startsWith("-"))
+                .map(each -> Path.of(each).toAbsolutePath().normalize().toString())
+                .toList();
+    }
+
+    /** What the application is told of the jobs that it is to open. */
+    static String[] told(List<String> jobs) {
+        return jobs.stream().flatMap(each -> Stream.of(JOB_OPTION, each)).toArray(String[]::new);
+    }
+
+    /**
+     * The settings of the framework for this face.
+     *
+     * @param alone whether a window has to keep its state to itself
+     */
+    Properties settings(Installation installation, boolean alone) throws IOException {
         Properties settings = installation.settings(list);
-        if (this == DESKTOP && System.getProperty("osgi.instance.area") == null) {
-            settings.setProperty("osgi.instance.area", userData().toUri().toString());
+        if (this == DESKTOP) {
+            Path state = UserFolders.here().state();
+            Path workspace = alone ? Files.createTempDirectory("twinfeed-window-") : state.resolve("workspace");
+            settings.setProperty("osgi.instance.area", workspace.toUri().toString());
+            settings.setProperty("osgi.logfile", state.resolve("twinfeed.log").toString());
         }
         return settings;
-    }
-
-    /** Where the platform keeps what belongs to a person and not to a start. */
-    private static Path userData() {
-        Path home = Path.of(System.getProperty("user.home", "."));
-        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        if (system.startsWith("windows")) {
-            return environment("LOCALAPPDATA", home.resolve("AppData").resolve("Local"))
-                    .resolve("Twinfeed");
-        }
-        if (system.startsWith("mac")) {
-            return home.resolve("Library").resolve("Application Support").resolve("Twinfeed");
-        }
-        return environment("XDG_DATA_HOME", home.resolve(".local").resolve("share"))
-                .resolve("twinfeed");
-    }
-
-    private static Path environment(String name, Path otherwise) {
-        String value = System.getenv(name);
-        return value == null || value.isBlank() ? otherwise : Path.of(value);
     }
 }

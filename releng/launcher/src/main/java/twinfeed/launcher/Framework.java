@@ -2,14 +2,22 @@
 package twinfeed.launcher;
 
 import java.util.HashMap;
+import java.util.Hashtable;
+import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.concurrent.BlockingQueue;
 import org.eclipse.core.runtime.adaptor.EclipseStarter;
 import org.jspecify.annotations.Nullable;
+import org.osgi.framework.BundleContext;
 
 /** The OSGi framework while it runs. There is one in a process, since the framework's starter is static. */
 final class Framework implements AutoCloseable {
+    /** Property of the service that hands the window what later starts ask for. */
+    private static final String REQUESTS = "twinfeed.requests";
+
     private final FrameworkArea area;
+    private final BundleContext context;
 
     /**
      * Starts it: every bundle of the list is installed and the services are up.
@@ -28,11 +36,18 @@ final class Framework implements AutoCloseable {
         }
         EclipseStarter.setInitialProperties(initial);
         try {
-            EclipseStarter.startup(new String[0], null);
+            context = EclipseStarter.startup(new String[0], null);
         } catch (Exception broken) {
             area.leave();
             throw broken;
         }
+    }
+
+    /**
+     * Lets the window have what later starts of the program hand over. It looks for a queue with the property {@value #REQUESTS}.
+     */
+    void offer(BlockingQueue<List<String>> requests) {
+        context.registerService(BlockingQueue.class, requests, new Hashtable<>(Map.of(REQUESTS, "window")));
     }
 
     /**

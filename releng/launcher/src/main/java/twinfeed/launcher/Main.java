@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.launcher;
 
+import java.util.List;
+
 /**
  * The product's entry: with a verb it runs the command line without a window, with none (or {@code desktop}) it opens the window.
  *
@@ -11,8 +13,13 @@ package twinfeed.launcher;
 public final class Main {
     /** The status of a fault inside the program. */
     static final int FAULT = 3;
+    /** The status of a start whose jobs a window that is there has taken; a start script makes it 0 and keeps nothing of that start. */
+    static final int HANDED_OVER = 5;
     /** System property: added to every exit status; 0 if absent. */
     static final String BASE = "twinfeed.exit.base";
+
+    /** How long a window that is there may stay silent before this start opens one of its own. */
+    private static final long SILENCE_MS = 10_000;
 
     private Main() {}
 
@@ -22,7 +29,9 @@ public final class Main {
      * @param arguments a verb and what follows it, or nothing for the window
      */
     public static void main(String[] arguments) {
-        System.exit(Integer.getInteger(BASE, 0) + status(arguments));
+        int base = Integer.getInteger(BASE, 0);
+        int status = status(arguments);
+        System.exit(status == HANDED_OVER && base == 0 ? 0 : base + status);
     }
 
     private static int status(String[] arguments) {
@@ -33,13 +42,36 @@ public final class Main {
             System.setOut(System.err);
         }
         try {
-            Installation installation = Installation.running();
-            FrameworkArea area = StateArea.given().of(face, installation.extended());
-            try (Framework framework = new Framework(face.settings(installation), area)) {
-                return framework.run(face.without(arguments));
-            }
+            return face == Face.DESKTOP ? window(arguments) : run(face, arguments);
         } catch (Throwable broken) { // whatever it is, the status has to say so
             return fault(broken);
+        }
+    }
+
+    private static int run(Face face, String[] arguments) throws Exception {
+        Installation installation = Installation.running();
+        FrameworkArea area = StateArea.given().of(face, installation.extended());
+        try (Framework framework = new Framework(face.settings(installation, false), area)) {
+            return framework.run(face.without(arguments));
+        }
+    }
+
+    /** Opens the window, or has the one that is there open the jobs. */
+    private static int window(String[] arguments) throws Exception {
+        List<String> jobs = Face.DESKTOP.jobs(arguments);
+        try (OneWindow window = OneWindow.in(UserFolders.here().runtime())) {
+            OneWindow.Role role = window.start(jobs, SILENCE_MS);
+            if (role == OneWindow.Role.HANDED_OVER) {
+                return HANDED_OVER;
+            }
+            boolean alone = role == OneWindow.Role.ALONE;
+            Installation installation = Installation.running();
+            FrameworkArea area =
+                    alone ? FrameworkArea.forOneRun() : StateArea.given().of(Face.DESKTOP, installation.extended());
+            try (Framework framework = new Framework(Face.DESKTOP.settings(installation, alone), area)) {
+                framework.offer(window.requests());
+                return framework.run(Face.told(jobs));
+            }
         }
     }
 

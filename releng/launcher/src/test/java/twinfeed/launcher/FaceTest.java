@@ -18,6 +18,7 @@ class FaceTest {
     void opensTheWindowWithoutAVerb() {
         assertEquals(Face.DESKTOP, Face.of(new String[0]));
         assertEquals(Face.DESKTOP, Face.of(new String[] {"desktop", "a.job"}));
+        assertEquals(Face.DESKTOP, Face.of(new String[] {"a folder/a.job", "b.job"}));
         assertEquals(Face.HEADLESS, Face.of(new String[] {"quote", "desktop"}));
         assertEquals(Face.HEADLESS, Face.of(new String[] {"--help"}));
     }
@@ -32,19 +33,50 @@ class FaceTest {
     }
 
     @Test
+    void jobsAreGivenAsWholePathsWithOrWithoutTheOption() {
+        Path here = Path.of("").toAbsolutePath();
+        assertEquals(
+                java.util.List.of(here.resolve("a b.job").toString(), here.resolve("c.job").toString()),
+                Face.DESKTOP.jobs(new String[] {"desktop", "-job", "a b.job", "x/../c.job"}));
+        assertEquals(java.util.List.of(here.resolve("a.job").toString()), Face.DESKTOP.jobs(new String[] {"a.job"}));
+        assertEquals(java.util.List.of(), Face.DESKTOP.jobs(new String[] {"desktop"}));
+        assertArrayEquals(new String[] {"-job", "a", "-job", "b"}, Face.told(java.util.List.of("a", "b")));
+    }
+
+    /** XDG Base Directory Specification 0.8: $HOME/.local/state without a variable, and only absolute paths count. */
+    @Test
+    void stateAndRuntimeAreWhereThePlatformWantsThem(@TempDir Path home) {
+        UserFolders bare = new UserFolders("Linux", home, java.util.Map.of("XDG_STATE_HOME", "relative"));
+        assertEquals(home.resolve(".local/state/twinfeed"), bare.state());
+        assertEquals(home.resolve(".local/state/twinfeed/run"), bare.runtime());
+        UserFolders set = new UserFolders(
+                "Linux",
+                home,
+                java.util.Map.of("XDG_STATE_HOME", home + "/state", "XDG_RUNTIME_DIR", home + "/runtime"));
+        assertEquals(home.resolve("state/twinfeed"), set.state());
+        assertEquals(home.resolve("runtime/twinfeed"), set.runtime());
+        assertEquals(
+                home.resolve("Library/Application Support/Twinfeed"),
+                new UserFolders("Mac OS X", home, java.util.Map.of()).state());
+    }
+
+    @Test
     void readsItsOwnListAndNamesTheInstallation(@TempDir Path folder) throws IOException {
         Path configuration = Files.createDirectory(folder.resolve("configuration"));
         Files.writeString(configuration.resolve("headless.ini"), "eclipse.application=a\nosgi.instance.area=@none\n");
         Files.writeString(configuration.resolve("config.ini"), "eclipse.application=b\n");
-        Properties headless = Face.HEADLESS.settings(new Installation(folder));
+        Properties headless = Face.HEADLESS.settings(new Installation(folder), false);
         assertEquals("a", headless.getProperty("eclipse.application"));
         assertEquals("@none", headless.getProperty("osgi.instance.area"));
         assertEquals(folder.toUri().toString(), headless.getProperty("osgi.install.area"));
-        Properties desktop = Face.DESKTOP.settings(new Installation(folder));
+        Properties desktop = Face.DESKTOP.settings(new Installation(folder), false);
         assertEquals("b", desktop.getProperty("eclipse.application"));
-        String data = desktop.getProperty("osgi.instance.area");
-        assertTrue(data.startsWith("file:/"), data);
-        assertFalse(data.startsWith(folder.toUri().toString()), data);
+        Path state = UserFolders.here().state();
+        assertEquals(
+                state.resolve("workspace").toUri(), java.net.URI.create(desktop.getProperty("osgi.instance.area")));
+        assertEquals(state.resolve("twinfeed.log").toString(), desktop.getProperty("osgi.logfile"));
+        Properties alone = Face.DESKTOP.settings(new Installation(folder), true);
+        assertFalse(alone.getProperty("osgi.instance.area").contains("workspace"), "a second window has its own");
     }
 
     @Test

@@ -3,11 +3,12 @@ package twinfeed.desktop.window;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What the start was told: {@code -job FILE}, or the property {@code twinfeed.job}.
+ * What the start was told: {@code -job FILE} as often as there are jobs, or the property {@code twinfeed.job}.
  *
  * @param all the arguments
  */
@@ -21,10 +22,21 @@ record Arguments(List<String> all) {
         all = List.copyOf(all);
     }
 
-    /** The job to be opened at once. */
-    Optional<Path> job() {
-        int at = all.indexOf(JOB);
-        String named = at >= 0 && at + 1 < all.size() ? all.get(at + 1) : System.getProperty(PROPERTY, "");
+    /** The jobs to be opened at once. */
+    List<Path> jobs() {
+        List<Path> jobs = new ArrayList<>();
+        for (int i = 0; i + 1 < all.size(); i++) {
+            if (all.get(i).equals(JOB)) {
+                path(all.get(i + 1)).ifPresent(jobs::add);
+            }
+        }
+        if (jobs.isEmpty()) {
+            path(System.getProperty(PROPERTY, "")).ifPresent(jobs::add);
+        }
+        return jobs;
+    }
+
+    private static Optional<Path> path(String named) {
         try {
             return named.isBlank() ? Optional.empty() : Optional.of(Path.of(named));
         } catch (InvalidPathException notOfThisSystem) {

@@ -92,10 +92,11 @@ public final class Startup {
         inWindow.set(ISaveHandler.class, ContextInjectionFactory.make(SaveQuestions.class, inWindow));
         if (window.getWidget() instanceof Shell shell) {
             WindowIcons.apply(shell);
+            new WindowRequests(shell, parts::open).listen();
             shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
         }
         parts.begin();
-        arguments(start).job().ifPresent(parts::open);
+        arguments(start).jobs().forEach(parts::open);
     }
 
     private static Arguments arguments(@org.jspecify.annotations.Nullable IApplicationContext start) {
