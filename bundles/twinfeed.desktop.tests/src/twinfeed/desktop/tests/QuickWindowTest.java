@@ -93,7 +93,7 @@ final class QuickWindowTest {
                 answers().contains("Strongest heater: 9.60 kW at 240 V"),
                 answers().toString());
         assertTrue(
-                answers().contains("What sets the limit: the device sets the limit"),
+                answers().contains("What sets the limit: the breaker or fuse sets the limit"),
                 answers().toString());
         assertFalse(answers().stream().anyMatch(each -> each.startsWith("Power that arrives")));
         type("supply", "230");

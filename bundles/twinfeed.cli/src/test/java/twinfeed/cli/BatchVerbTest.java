@@ -71,7 +71,7 @@ class BatchVerbTest {
     void theDemonstrationListIsJudgedPricedAndSifted() throws IOException {
         Run run = batch(Run.DEMO.resolve("dwellings.csv"));
         assertEquals(0, run.status(), run.err());
-        assertTrue(run.out().contains("Dwellings judged: 6") && run.out().contains("Rows set aside: 2"), run.out());
+        assertTrue(run.out().contains("Dwellings judged: 6") && run.out().contains("Rows rejected: 2"), run.out());
         assertTrue(run.out().contains("Caution"), run.out());
         assertTrue(run.err().contains("Alder Beck 8: water.test.flow \"12 kW\""), run.err());
         assertTrue(run.out().contains("A safety check fails now in: 4"), run.out());
@@ -83,13 +83,13 @@ class BatchVerbTest {
                             "Alder Beck 3: 1 a safety check fails now",
                             "Alder Beck 4: 1 a safety check fails now",
                             "Alder Beck 6: 1 a safety check fails now",
-                            "Alder Beck 1: 5 nothing presses",
-                            "Alder Beck 5: 5 nothing presses"),
+                            "Alder Beck 1: 5 nothing urgent",
+                            "Alder Beck 5: 5 nothing urgent"),
                     rows(dwellings, "Dwelling", "Which first"));
             assertEquals(
                     "Capacity of the cable",
                     cell(dwellings, 2, "What is unsafe").getStringCellValue());
-            Sheet refused = book.getSheet("Set aside");
+            Sheet refused = book.getSheet("Rejected");
             assertEquals(
                     List.of(8.0, 9.0),
                     List.of(
@@ -172,7 +172,7 @@ class BatchVerbTest {
                 String group = cell(totals, row, "By").getStringCellValue();
                 double net = cell(totals, row, "Net").getNumericCellValue();
                 offers += group.equals("First offer") ? net : 0;
-                works += group.equals("Work, by its own lines") || group.equals("Other lines") ? net : 0;
+                works += group.equals("Work, added up") || group.equals("Other lines") ? net : 0;
                 sum += group.equals("Sum") ? net : 0;
                 counted += group.equals("Present unit")
                         ? cell(totals, row, "Dwellings").getNumericCellValue()
@@ -274,7 +274,7 @@ class BatchVerbTest {
     void aDwellingNamedTwiceIsRejectedAndNamed() throws IOException {
         Run run = batch(list("dwelling,unit.age", "Alder Beck 1,9", "# a remark,", "Alder Beck 2,8", "alder beck 1,7"));
         assertEquals(0, run.status(), run.err());
-        assertTrue(run.out().contains("Dwellings judged: 2") && run.out().contains("Rows set aside: 1"), run.out());
+        assertTrue(run.out().contains("Dwellings judged: 2") && run.out().contains("Rows rejected: 1"), run.out());
         assertTrue(
                 run.err().contains("line 5, alder beck 1: the list names this dwelling in line 2 already"), run.err());
     }

@@ -190,7 +190,7 @@ class ClosedWordsTest {
                 Run.DEMO.resolve("prices.csv"),
                 "--out",
                 folder.resolve("result.xlsx"));
-        assertTrue(run.out().contains("Rows set aside: 1"), column + ": " + run.out() + run.err());
+        assertTrue(run.out().contains("Rows rejected: 1"), column + ": " + run.out() + run.err());
         assertTrue(run.err().contains("\"" + known + "q\"") && run.err().contains("did you mean"), run.err());
     }
 

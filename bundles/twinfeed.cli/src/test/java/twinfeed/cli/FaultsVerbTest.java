@@ -59,7 +59,7 @@ class FaultsVerbTest {
     void aMissingTickIsNotSkipped() throws IOException {
         String out =
                 done(Run.of("faults", changed("birch-syke.job", "step=\"deadAtTerminals\"", "step=\"provedDead\"")));
-        assertTrue(out.contains("! The ticks are of an earlier procedure"), out);
+        assertTrue(out.contains("! The ticks are from an earlier procedure"), out);
         assertTrue(
                 out.contains(
                         "[ ] Cover off, nothing touched: test dead at the incoming terminals, between all conductors and earth"),
@@ -69,7 +69,7 @@ class FaultsVerbTest {
     @Test
     void theSupplyIsNamedWhereItExplainsTheSymptom() {
         String out = done(Run.of("faults", Run.DEMO.resolve("alder-beck.job"), "--book", BOOK));
-        assertTrue(out.contains("Most likely the feeds, not a part of the unit"), out);
+        assertTrue(out.contains("Most likely the water or electricity supply, not a part of the unit"), out);
         assertFalse(out.contains("We advise"), out);
     }
 
@@ -89,8 +89,8 @@ class FaultsVerbTest {
     void aUnitOfUnknownDataIsSoughtByWhatIsSaidOfIt() throws IOException {
         Path job = changed("hazel-ghyll.job", "<unit heaterId=\"h85\"", "<unit");
         String out = done(enter(job, "--answer", "littleFlowDifference=yes"));
-        assertTrue(out.contains("Unit of unknown data"), out);
-        assertTrue(out.contains("the likeliest is the flow control valve"), out);
+        assertTrue(out.contains("Unit with no known data"), out);
+        assertTrue(out.contains("most likely is the flow control valve"), out);
     }
 
     /** A firm's own data: used where they are sound, refused with the row where they are not. */

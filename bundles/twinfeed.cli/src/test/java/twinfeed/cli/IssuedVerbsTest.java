@@ -223,7 +223,7 @@ class IssuedVerbsTest {
                 "--heater",
                 "present");
         assertEquals(0, weak.status(), weak.err());
-        assertTrue(weak.out().contains("The present unit stays"), weak.out());
+        assertTrue(weak.out().contains("The heater that is there stays"), weak.out());
         assertTrue(weak.out().contains("suits with work"), weak.out());
     }
 

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
  * under it reads of it, with its temperature, on every page that a customer gets.
  */
 class ScaldCautionTest {
-    private static final String CAUTION = "When another tap opens during a shower";
-    private static final String SCALDS = "From 44 °C on water can scald.";
+    private static final String CAUTION = "When another tap is turned on during a shower";
+    private static final String SCALDS = "From 44 °C water can scald.";
 
     @TempDir
     private Path folder;

@@ -91,9 +91,9 @@ class QuoteBuilderTest {
                         option.getVerdict() == Verdict.SUITS || option.getVerdict() == Verdict.SUITS_WITH_WORK);
         Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
         assertEquals(List.of("h108"), names(quote));
-        assertTrue(quote.getOptions().get(0).getText().contains("still open"));
-        assertTrue(quote.getCautions().get(0).contains("nothing is promised"));
-        assertTrue(quote.getAssumptions().contains("Not measured: make pressure of the heater's switch"));
+        assertTrue(quote.getOptions().get(0).getText().contains("do not know yet"));
+        assertTrue(quote.getCautions().get(0).contains("we promise nothing"));
+        assertTrue(quote.getAssumptions().contains("Still to be measured, in the words of the trade: make pressure of the heater's switch"));
     }
 
     @Test
@@ -111,10 +111,10 @@ class QuoteBuilderTest {
         assertEquals(List.of("h105s", "h95"), names(quote));
         assertEquals(Verdict.DOES_NOT_SUIT, quote.getOptions().get(0).getVerdict());
         assertEquals(
-                "It does not suit this house and is priced only because it was asked for. The cable carries 36 A, 43.8 A are"
+                "It does not suit this house. We give a price only because you asked for it. The cable carries 36 A, 43.8 A are"
                         + " needed.",
                 quote.getOptions().get(0).getText());
-        assertTrue(quote.getCautions().get(0).contains("is not recommended"));
+        assertTrue(quote.getCautions().get(0).contains("we do not recommend it"));
     }
 
     @Test
@@ -290,7 +290,7 @@ class QuoteBuilderTest {
         assertEquals(new BigDecimal("12.42"), doubt.getNet());
         assertNull(doubt.getCost());
         assertTrue(quote.getAssumptions()
-                .contains("The route of the cable “board to shower” is concealed (taken as installed by method C)"));
+                .contains("How the cable “board to shower” runs is hidden (taken as installed by method C)"));
     }
 
     @Test
@@ -335,7 +335,7 @@ class QuoteBuilderTest {
         option.getRemedies().add(pipe);
         List<QuoteOption> quoted =
                 draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY)).getOptions();
-        assertEquals("h95", quoted.get(0).getName(), "what has no price yet is not recommended");
+        assertEquals("h95", quoted.get(0).getName(), "what has no price yet we do not recommend it");
         QuoteOption written = quoted.get(1);
         assertEquals(
                 List.of(
@@ -500,12 +500,12 @@ class QuoteBuilderTest {
         for (String word : List.of(
                 "25 December 2026",
                 "line by line",
-                "notifies",
+                "building authority",
                 "certificate",
-                "otherwise than assumed",
+                "another way than we thought",
                 "hatch above the landing",
                 "asbestos",
-                "14 days: check local law",
+                "14 days: check your local law",
                 "Keys from the office.")) {
             assertTrue(terms.contains(word), word);
         }
@@ -515,7 +515,7 @@ class QuoteBuilderTest {
                 "Electricity can kill",
                 "scalds",
                 "scalds more easily",
-                "licensed practice govern",
+                "licensed practice come first",
                 "follow Invented wiring rules;",
                 "current edition of the wiring rules")) {
             assertTrue(cautions.contains(word), word);
@@ -541,7 +541,7 @@ class QuoteBuilderTest {
         for (QuoteOption option : quote.getOptions()) {
             assertTrue(caution.contains("66 °C with “" + option.getTitle() + "”"), caution);
         }
-        assertTrue(caution.contains("From 44 °C on water can scald"), caution);
+        assertTrue(caution.contains("From 44 °C water can scald"), caution);
     }
 
     @Test

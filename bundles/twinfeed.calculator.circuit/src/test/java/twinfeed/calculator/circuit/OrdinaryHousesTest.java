@@ -211,7 +211,7 @@ class OrdinaryHousesTest {
         Finding loop = finding(survey, heater, "circuit.externalLoop");
         assertEquals(expected, loop.outcome());
         assertFalse(loop.rulesOut());
-        assertEquals(expected == Outcome.FAILS, sentence(loop).contains("ask the network operator"));
+        assertEquals(expected == Outcome.FAILS, sentence(loop).contains("Ask the network operator"));
     }
 
     /** A type C 40 A allows 0.546 ohm, 0.437 measured; type B 0.874 measured: 0.6 ohm pass by the RCD, and B would cure it. */

@@ -391,7 +391,7 @@ class ProtectionChecksTest {
         circuit.setInsulationResistance(Resistance.valueOf("0.5 Mohm"));
         Finding low = finding(survey, heater, "circuit.insulationResistance");
         assertTrue(low.rulesOut());
-        assertTrue(sentence(low).contains("Do not energise"));
+        assertTrue(sentence(low).contains("Leave the circuit dead"));
         circuit.setInsulationResistance(null);
         assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.insulationResistance"));
     }

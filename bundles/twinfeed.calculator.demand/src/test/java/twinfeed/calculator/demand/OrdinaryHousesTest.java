@@ -98,8 +98,8 @@ class OrdinaryHousesTest {
         assertFalse(advice.rulesOut());
         String words = new FindingText(RUNNER, Locale.ENGLISH).sentence(advice);
         assertTrue(words.contains("guidance"), words);
-        assertTrue(words.contains("confirm the service fuse"), words);
-        assertTrue(words.contains("log the current of a day"), words);
+        assertTrue(words.contains("confirm the fuse"), words);
+        assertTrue(words.contains("log the current for a day"), words);
     }
 
     @Test

@@ -276,7 +276,7 @@ class FlowCalculatorTest {
         FindingText words = new FindingText(runner(0), Locale.ENGLISH);
         assertTrue(assessed(Samples.survey(), Samples.heater(), 0).assumptions().stream()
                 .map(words::assumption)
-                .anyMatch("Nobody said how warm the water should be: 40 °C was taken (common practice)"::equals));
+                .anyMatch("No temperature was asked for: 40 °C was taken (common practice)"::equals));
     }
 
     @Test

@@ -96,7 +96,7 @@ class WaterSourceTest {
         assertEquals(Outcome.FAILS, query.outcome());
         assertFalse(query.check().deciding(), "a query and no verdict");
         // 2.5 bar over 9.81 kPa for each metre of water: 25 m.
-        assertTrue(words(query).contains("2.5 bar stand at the gauge: a tank would have to hang 25 m"), words(query));
+        assertTrue(words(query).contains("the gauge shows 2.5 bar: the tank would have to be 25 m"), words(query));
         assertEquals(
                 Outcome.PASSES,
                 Houses.finding(tankHouse(), Samples.heater(), TANK_HEAD).outcome());

@@ -56,7 +56,7 @@ final class QuickQuestionTest {
     void deviceSetsTheLimitOfAShortThickCable() {
         Map<String, String> lines = lines(question.strongest(circuit("40", "10", "C", "15")));
         assertEquals("9.60 kW at 240 V", lines.get("Strongest heater"));
-        assertEquals("the device sets the limit", lines.get("What sets the limit"));
+        assertEquals("the breaker or fuse sets the limit", lines.get("What sets the limit"));
         assertEquals("64.0 A", lines.get("Capacity of the cable in place"));
         assertEquals("65.3 m (the voltage drop sets the limit)", lines.get("Longest run, by voltage drop"));
         assertTrue(lines.get("Flow in winter").matches("3\\.9[5-9] L/min at 40 °C, from 5 °C"), lines.toString());
@@ -96,7 +96,7 @@ final class QuickQuestionTest {
     void cableThatItsDeviceDoesNotProtectHasNoStrongestHeater() {
         QuickAnswer answer = question.strongest(circuit("40", "6", "103", "15"));
         assertTrue(answer.lines().isEmpty());
-        assertTrue(answer.trouble().contains("larger than the capacity"), answer.trouble());
+        assertTrue(answer.trouble().contains("too large for the cable"), answer.trouble());
     }
 
     /** 9.5 kW / 240 V = 39.6 A: 40 A, 6 mm² by capacity; over 45 m 39.6 A x 7.3 mV x 45 = 13.0 V is over 11.5 V, so 10 mm². */

@@ -82,12 +82,12 @@ class FieldPathTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "water..test | 1 | no name of a field",
-                "water.segments[].length | 1 m | no name of a field",
+                "water..test | 1 | not the name of a field",
+                "water.segments[].length | 1 m | not the name of a field",
                 "water.segments.length | 1 m | is a list",
                 "water.segments[attic].length | 1 m | there is no element attic in segments; name one of service pipe, riser no. 2",
                 "water.segments[3].length | 1 m | a number from 1 to 2",
-                "water.test | 1 | is no single value",
+                "water.test | 1 | is not a single value",
                 "requestedPower.length | 1 | has no parts",
                 "water.hardnes | 200 mg/L | did you mean hardness?",
                 "water.segments[1].length | 5 kW | ",

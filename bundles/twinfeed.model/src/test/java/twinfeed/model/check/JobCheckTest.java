@@ -58,8 +58,8 @@ class JobCheckTest {
         assertProblems(
                 "<water><test staticPressure='3.0 bar' runningPressure='2.71 bar'/></water>",
                 "warning: survey.water.test.runningPressure \"2.71 bar\": the running pressure is less than 10 % below"
-                        + " the static pressure of 3.0 bar, which tells little about the supply; test again with a larger"
-                        + " flow if there is one; a stiff supply may stay so");
+                        + " the static pressure of 3.0 bar, which tells little about the supply; test again with more"
+                        + " taps open if you can; a stiff supply may stay like this");
         assertClean("<water><test staticPressure='3.0 bar' runningPressure='2.70 bar'/></water>");
         assertClean("<water><test staticPressure='0.7 bar' runningPressure='0.63 bar'/></water>");
         assertClean("<water><test runningPressure='2.9 bar'/></water>");
@@ -68,7 +68,7 @@ class JobCheckTest {
     @Test
     void whatIsNotThereHasNoSize() {
         String wrong =
-                ": it is said not to be there, and yet it is described; say that it is there, or remove its data";
+                ": the survey says there is none, and yet describes it; say that it is there, or remove its data";
         assertProblems(
                 "<electricity hasMainBonding='false' mainBonding='10 mm²'/>",
                 "error: survey.electricity.mainBonding \"10 mm²\"" + wrong);
@@ -145,7 +145,7 @@ class JobCheckTest {
     void unusualValuesAreWarnings() {
         assertProblems(
                 "<water><test staticPressure='3.0 kPa'/></water>",
-                "warning: survey.water.test.staticPressure \"3.0 kPa\": this is unusual; look at number and unit"
+                "warning: survey.water.test.staticPressure \"3.0 kPa\": this is unusual; look at the number and its unit"
                         + " again; usual is from 0.1 bar to 16 bar");
         assertEquals(Severity.WARNING, only("<electricity serviceFuse='8 A'/>").severity());
         assertEquals(
@@ -188,13 +188,13 @@ class JobCheckTest {
         assertProblems(
                 "<water><test gaugeAfter='servce pipe'/><segments name='service pipe'/>"
                         + "<drawOffs name='tap' teeAfter='loft'/></water>",
-                "error: survey.water.test.gaugeAfter \"servce pipe\": there is no pipe segment of this name on the way"
+                "error: survey.water.test.gaugeAfter \"servce pipe\": there is no pipe with this name on the way"
                         + " to the unit; did you mean \"service pipe\"?",
-                "error: survey.water.drawOffs[tap].teeAfter \"loft\": there is no pipe segment of this name on the way"
+                "error: survey.water.drawOffs[tap].teeAfter \"loft\": there is no pipe with this name on the way"
                         + " to the unit; known are service pipe");
         assertProblems(
                 "<water><test gaugeAfter='main'/></water>",
-                "error: survey.water.test.gaugeAfter \"main\": there is no pipe segment of this name on the way to the"
+                "error: survey.water.test.gaugeAfter \"main\": there is no pipe with this name on the way to the"
                         + " unit; there is none with a name");
     }
 
@@ -224,7 +224,7 @@ class JobCheckTest {
             assertProblems(
                     "<candidates>" + heater.getId() + "</candidates>",
                     "warning: survey.candidates \"" + heater.getId()
-                            + "\": this heater is sold no more since 2026-05-01; offer another one, or correct the"
+                            + "\": this heater is no longer sold since 2026-05-01; offer another one, or correct the"
                             + " catalogue");
         } finally {
             heater.setWithdrawnOn(null);
@@ -374,7 +374,7 @@ class JobCheckTest {
     void problemAsARefusalOfItsFile() {
         Problem problem = only("<unit age='-1'/>");
         assertEquals(
-                "alder.job, survey.unit.age \"-1\": this cannot be; write a value from 0 to 200, or leave it out if it"
+                "alder.job, survey.unit.age \"-1\": this value is impossible; write a value from 0 to 200, or leave it out if it"
                         + " was not taken",
                 problem.in("alder.job").toString());
         assertTrue(problem.isError());
@@ -389,7 +389,7 @@ class JobCheckTest {
     private static void assertImpossible(String inSurvey, String path, String reading, String span) {
         assertProblems(
                 inSurvey,
-                "error: " + path + " \"" + reading + "\": this cannot be; write a value " + span
+                "error: " + path + " \"" + reading + "\": this value is impossible; write a value " + span
                         + ", or leave it out if it was not taken");
     }
 

@@ -49,7 +49,7 @@ class BatchTableTest {
         }
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes.toByteArray()))) {
             for (int sheet = 1; sheet <= 3; sheet++) {
-                Sheet page = book.getSheet(sheet == 1 ? "Set aside" : "Set aside " + sheet);
+                Sheet page = book.getSheet(sheet == 1 ? "Rejected" : "Rejected " + sheet);
                 assertEquals(2 * sheet, page.getRow(2).getCell(0).getNumericCellValue());
                 assertEquals(sheet == 3 ? 2 : 3, page.getLastRowNum());
             }
