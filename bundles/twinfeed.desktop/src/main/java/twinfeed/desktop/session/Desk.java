@@ -54,7 +54,7 @@ public final class Desk {
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
     private final AtomicReference<@Nullable Prices> demonstration = new AtomicReference<>();
     private final AtomicReference<@Nullable FirmFolder> firm = new AtomicReference<>();
-    private final AtomicReference<Locale> papers;
+    private volatile Locale papers;
 
     /**
      * A desk without a price book.
@@ -67,7 +67,7 @@ public final class Desk {
         this.service = service;
         this.clock = clock;
         this.locale = locale;
-        this.papers = new AtomicReference<>(locale);
+        this.papers = locale;
     }
 
     /** Fires when other prices are in force. */
@@ -92,12 +92,12 @@ public final class Desk {
 
     /** Language and way of writing numbers of quotes and other papers; those of the window unless others are chosen. */
     public Locale papers() {
-        return papers.get();
+        return papers;
     }
 
     /** Papers are written in another language from now on. */
     public void papers(Locale other) {
-        papers.set(other);
+        papers = other;
         changed.fire();
     }
 
@@ -153,7 +153,12 @@ public final class Desk {
      * @throws twinfeed.model.io.InputException if it cannot be used
      */
     public void demonstrationPrices(Path file) {
-        demonstration.set(new Prices(file, service.book(file)));
+        demonstrationPrices(new Prices(file, service.book(file)));
+    }
+
+    /** The same with a book that was read already. */
+    public void demonstrationPrices(Prices read) {
+        demonstration.set(read);
         changed.fire();
     }
 
