@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Locale;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +21,8 @@ import twinfeed.usecase.TwinfeedService;
 public final class Application implements IApplication {
     @Override
     public Object start(IApplicationContext context) {
+        // Its own words are English whatever the system speaks; so are the messages of the files that it reads.
+        Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
         PrintStream out = utf8(FileDescriptor.out);
         PrintStream err = utf8(FileDescriptor.err);
         Object arguments = context.getArguments().get(IApplicationContext.APPLICATION_ARGS);

@@ -111,9 +111,14 @@ public final class QuoteLetterWriter {
         return parts;
     }
 
+    /** Where there is no price, none holds until a day. */
     private List<Day> days() {
+        Day date = new Day(words.get("quote.date"), quote.getDate(), paper.day(quote.getDate()));
+        if (quote.getOptions().isEmpty()) {
+            return List.of(date);
+        }
         return List.of(
-                new Day(words.get("quote.date"), quote.getDate(), paper.day(quote.getDate())),
+                date,
                 new Day(
                         words.get(fixed() ? "quote.validUntil" : "quote.pricesUntil"),
                         quote.getValidUntil(),
@@ -199,7 +204,8 @@ public final class QuoteLetterWriter {
 
     private Said site() {
         Site site = document.survey().getSite();
-        return new Said(words.get("quote.at"), site == null ? "" : block(site.getName(), site.getAddress()));
+        String text = site == null ? "" : block(site.getName(), site.getAddress());
+        return new Said(words.get("quote.at"), text.isEmpty() ? words.get("quote.unknownSite") : text);
     }
 
     private static String block(@Nullable String name, @Nullable String address) {

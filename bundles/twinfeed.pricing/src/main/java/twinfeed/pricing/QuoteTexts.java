@@ -16,6 +16,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
@@ -135,8 +136,14 @@ final class QuoteTexts {
     /** Which of several options is recommended, and why. */
     private Optional<String> recommendation(Quote quote) {
         Recommendation one = recommended;
-        if (quote.getOptions().size() < 2 || one == null) {
+        if (quote.getOptions().size() < 2) {
             return Optional.empty();
+        }
+        if (one == null) {
+            boolean waiting = quote.getOptions().stream()
+                    .anyMatch(option -> Offers.suits(option.getVerdict())
+                            && !option.getEnquiries().isEmpty());
+            return waiting ? Optional.of(text("summary.recommended.none")) : Optional.empty();
         }
         String title = one.option().getTitle();
         FaultReport.Repair repair = request.faults().repair();

@@ -11,7 +11,7 @@ import twinfeed.model.pricebook.LocalText;
 import twinfeed.model.pricebook.PriceBook;
 
 /** A price book in the language of a quote. */
-final class TranslatedBook {
+public final class TranslatedBook {
     private final Map<String, String> texts = new HashMap<>();
 
     private TranslatedBook(PriceBook book, Locale locale) {
@@ -26,6 +26,11 @@ final class TranslatedBook {
     static PriceBook of(PriceBook book, Locale locale) {
         TranslatedBook translated = new TranslatedBook(book, locale);
         return translated.texts.isEmpty() ? book : translated.copy(book);
+    }
+
+    /** A text in the language, as far as the book has it there; the text itself otherwise. */
+    public static String text(PriceBook book, Locale locale, String original) {
+        return new TranslatedBook(book, locale).texts.getOrDefault(original, original);
     }
 
     private PriceBook copy(PriceBook book) {

@@ -29,6 +29,7 @@ import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.TranslatedBook;
 import twinfeed.workbook.QuoteWorkbook;
 
 /**
@@ -164,11 +165,22 @@ public final class TwinfeedService {
      */
     public AssessedJob judge(OpenedJob opened, @Nullable PriceBook book, @Nullable String heater, Locale locale) {
         Candidates candidates = new Candidates(opened);
-        return judgeCandidates(
+        AssessedJob judged = judgeCandidates(
                 opened,
                 heater == null ? candidates.all() : candidates.only(heater),
                 BookCosts.of(book, opened),
                 locale);
+        return titled(judged, book, locale);
+    }
+
+    /** The same with the names of heaters in the language, as far as the price book has them in it. */
+    private static AssessedJob titled(AssessedJob judged, @Nullable PriceBook book, Locale locale) {
+        if (book != null) {
+            judged.record().getOptions().stream()
+                    .filter(option -> option.getTitle() != null)
+                    .forEach(option -> option.setTitle(TranslatedBook.text(book, locale, option.getTitle())));
+        }
+        return judged;
     }
 
     /**
@@ -187,7 +199,9 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if the catalogue has no such heater; the nearest is named
      */
     public AssessedJob judgeWith(OpenedJob opened, @Nullable PriceBook book, List<String> heaters, Locale locale) {
-        return judgeCandidates(opened, new Candidates(opened).with(heaters), BookCosts.of(book, opened), locale);
+        AssessedJob judged =
+                judgeCandidates(opened, new Candidates(opened).with(heaters), BookCosts.of(book, opened), locale);
+        return titled(judged, book, locale);
     }
 
     /**

@@ -49,6 +49,9 @@ class ReadabilityTest {
             Map.entry("contingency", "the name of a line of the price, explained in the terms"),
             Map.entry("undertaker", "\"water undertaker\": the name in the water rules"));
 
+    private static final Pattern QUOTE =
+            Pattern.compile("(quote|state|accept|option|work|flow|leftOut|next|lines)\\.");
+
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z’']*");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
     private static final Pattern END = Pattern.compile("[.!?:;]+(\\s|$)");
@@ -90,15 +93,29 @@ class ReadabilityTest {
                 try (Reader reader = Files.newBufferedReader(file)) {
                     properties.load(reader);
                 }
-                boolean standing = file.endsWith("standing-texts.properties");
                 for (String key : properties.stringPropertyNames()) {
-                    if (standing && !key.startsWith("day.") || key.startsWith("customer.")) {
+                    if (forCustomers(file, key)) {
                         texts.put(key, properties.getProperty(key).strip());
                     }
                 }
             }
         }
         return texts;
+    }
+
+    /** Whether a text is printed on what a customer gets; what the law words for cancelling is as the law words it. */
+    private static boolean forCustomers(Path file, String key) {
+        String path = file.toString().replace('\\', '/');
+        if (path.endsWith("/standing-texts.properties")) {
+            return !key.startsWith("day.");
+        }
+        if (path.endsWith("/document/Document.properties")) {
+            return QUOTE.matcher(key).lookingAt();
+        }
+        if (path.endsWith("/pricing/messages.properties")) {
+            return key.startsWith("summary.") || key.startsWith("option.") || key.startsWith("caution.");
+        }
+        return key.startsWith("customer.");
     }
 
     private static boolean english(Path file) {

@@ -107,7 +107,9 @@ public final class QuoteSheet {
         } else {
             page.formula(0, HALF - 1, state(), letter.state(), SheetStyles.MUTED);
         }
-        day(letter.days().get(1));
+        if (letter.days().size() > 1) {
+            day(letter.days().get(1));
+        }
         page.gap(4);
         page.row().text(0, HALF - 1, letter.customer().label(), SheetStyles.SMALL);
         page.text(HALF, LAST, letter.site().label(), SheetStyles.SMALL);
