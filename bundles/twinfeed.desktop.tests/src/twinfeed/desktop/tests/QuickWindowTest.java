@@ -95,7 +95,7 @@ final class QuickWindowTest {
         assertTrue(
                 answers().contains("What sets the limit: the breaker or fuse sets the limit"),
                 answers().toString());
-        assertFalse(answers().stream().anyMatch(each -> each.startsWith("Power that arrives")));
+        assertFalse(answers().stream().anyMatch(each -> each.startsWith("Power at the heater")));
         type("supply", "230");
         assertTrue(
                 answers().stream().anyMatch(each -> each.startsWith("Power that arrives: 8.6")),

@@ -136,14 +136,14 @@ class BatchVerbTest {
             List<String> readings = rows(book.getSheet("Readings"), "Dwelling", "Reading", "Value", "Where it is from");
             assertEquals(
                     List.of(
-                            "One: Unit that is there: Age, years: 9: own",
+                            "One: Present unit: Age, years: 9: own",
                             "One: Two-point test: Flow while running: : missing",
                             "One: Dwelling: Last electrical inspection: : missing",
-                            "One: Unit that is there: Guarantee until: 2027-01-01: own",
-                            "Two: Unit that is there: Age, years: 11: from the template",
+                            "One: Present unit: Guarantee until: 2027-01-01: own",
+                            "Two: Present unit: Age, years: 11: from the template",
                             "Two: Two-point test: Flow while running: 11 L/min: own",
                             "Two: Dwelling: Last electrical inspection: 2024-05-06: own",
-                            "Two: Unit that is there: Guarantee until: : missing"),
+                            "Two: Present unit: Guarantee until: : missing"),
                     readings);
             Sheet dwellings = book.getSheet("Dwellings");
             int one = rows(dwellings, "Dwelling").indexOf("One") + 2;

@@ -77,7 +77,7 @@ final class QuickQuestionTest {
         String without = lines(question.strongest(readings)).get("Flow in winter");
         readings.type(Field.SUPPLY, "230");
         Map<String, String> lines = lines(question.strongest(readings));
-        assertTrue(lines.get("Power that arrives").matches("8\\.6\\d kW at 22[78] V"), lines.toString());
+        assertTrue(lines.get("Power at the heater").matches("8\\.6\\d kW at 22[78] V"), lines.toString());
         assertTrue(lines.get("Flow in winter").compareTo(without) < 0, lines + " " + without);
     }
 
