@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.data.FaultPart;
 import twinfeed.diagnosis.inference.Diagnosis;
@@ -131,7 +132,7 @@ public final class FaultSheetBuilder {
                 repair,
                 notices(),
                 unanswered,
-                data.source() + "; " + data.sure(),
+                new SourceText(words.locale()).of(data.source()),
                 List.of(
                         words.get("caution.electricity"),
                         words.format(
