@@ -776,12 +776,12 @@ function _picocli_twinfeed_batch() {
 
   local commands=""
   local flag_opts="'--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--like' '--catalogue' '--book' '--out' '--date' '--language'"
+  local arg_opts="'--template' '--catalogue' '--book' '--out' '--date' '--language'"
 
   type compopt &>/dev/null && compopt +o default
 
   case ${prev_word} in
-    '--like')
+    '--template')
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files

@@ -17,6 +17,7 @@ import twinfeed.usecase.OutputCheck;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
+import twinfeed.usecase.batch.ResultForm;
 
 /** Many dwellings at once. */
 @Command(
@@ -41,11 +42,11 @@ final class BatchVerb implements Callable<Integer> {
     private Path list = Path.of("");
 
     @Option(
-            names = "--like",
+            names = "--template",
             required = true,
             paramLabel = "JOB",
             description = "The job whose survey stands for everything that a row does not say.")
-    private Path like = Path.of("");
+    private Path template = Path.of("");
 
     @Option(names = "--catalogue", paramLabel = "FILE", description = "Heater catalogue instead of the job's own.")
     private @Nullable Path catalogue;
@@ -53,7 +54,14 @@ final class BatchVerb implements Callable<Integer> {
     @Option(names = "--book", required = true, paramLabel = "BOOK", description = "Price book, *.csv or *.xlsx.")
     private Path book = Path.of("");
 
-    @Option(names = "--out", required = true, paramLabel = "RESULT.xlsx", description = "The workbook to write.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "RESULT",
+            description = {
+                "The file to write: a workbook (*.xlsx), or a line a dwelling in the order of the list (*.csv, or",
+                "*.jsonl for a JSON object a line). Work that was stopped goes on where it was when the same command is given again."
+            })
     private Path out = Path.of("");
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the prices; today if not given.")
@@ -74,10 +82,10 @@ final class BatchVerb implements Callable<Integer> {
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
         OutputCheck.check(
                 out,
-                ".xlsx",
-                Stream.of(list, like, catalogue, book).filter(Objects::nonNull).toList());
+                ResultForm.endings(),
+                Stream.of(list, template, catalogue, book).filter(Objects::nonNull).toList());
         BatchTask task = new BatchTask(
-                face.service().open(like, catalogue),
+                face.service().open(template, catalogue),
                 face.service().book(book),
                 FirmFile.beside(book),
                 date == null ? face.today() : date,
@@ -85,6 +93,9 @@ final class BatchVerb implements Callable<Integer> {
         BatchReport report;
         try (Progress progress = new Progress(face)) {
             report = new BatchWriting(face.service(), task).write(list, out, progress::done);
+        }
+        if (report.before() > 0) {
+            face.err().println(face.text("batch.before") + " " + report.before());
         }
         if (json) {
             face.json().batch(report, out);

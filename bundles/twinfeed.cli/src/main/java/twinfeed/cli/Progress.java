@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Says how far a long piece of work has come: a line a second on standard error, whether that is a screen, a pipe or a file, and also while one
@@ -15,13 +14,22 @@ final class Progress implements AutoCloseable {
     private static final double SECOND_NS = 1e9;
 
     private final CliContext face;
-    private final AtomicInteger rows = new AtomicInteger();
+    private volatile Rows rows = new Rows(0, 0, 0);
     private final long begun = System.nanoTime();
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "progress");
         thread.setDaemon(true);
         return thread;
     });
+
+    /**
+     * How far it is.
+     *
+     * @param done rows done
+     * @param all rows of the list
+     * @param before rows of those done that earlier work had judged
+     */
+    private record Rows(int done, int all, int before) {}
 
     /** Begins. */
     Progress(CliContext face) {
@@ -30,17 +38,22 @@ final class Progress implements AutoCloseable {
         clock.scheduleAtFixedRate(this::tell, 900, 900, TimeUnit.MILLISECONDS);
     }
 
-    /** So many rows are done. */
-    void done(int count) {
-        rows.set(count);
+    /** So many rows are done, of so many, some of them by earlier work. */
+    void done(int done, int all, int before) {
+        rows = new Rows(done, all, before);
     }
 
     private void tell() {
         PrintStream err = face.err();
-        int count = rows.get();
+        Rows now = rows;
         double seconds = (System.nanoTime() - begun) / SECOND_NS;
-        err.println(count + " " + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(seconds, 0) + " s, "
-                + CliContext.NUMBERS.fixed(count / seconds, 1) + " " + face.text("batch.aSecond"));
+        double rate = (now.done - now.before) / seconds;
+        String of = now.all == 0 ? "" : face.text("batch.of") + " " + now.all + " ";
+        String left = rate > 0 && now.all > 0
+                ? ", " + CliContext.NUMBERS.fixed((now.all - now.done) / rate, 0) + " s " + face.text("batch.left")
+                : "";
+        err.println(now.done + " " + of + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(seconds, 0) + " s, "
+                + CliContext.NUMBERS.fixed(rate, 1) + " " + face.text("batch.aSecond") + left);
         err.flush();
     }
 

@@ -41,7 +41,7 @@ class BatchVerbTest {
 
     private Run batch(Path list, Object... more) {
         List<Object> words =
-                new java.util.ArrayList<>(List.of("batch", list, "--like", JOB, "--book", BOOK, "--out", out));
+                new java.util.ArrayList<>(List.of("batch", list, "--template", JOB, "--book", BOOK, "--out", out));
         words.addAll(List.of(more));
         return Run.of(words.toArray());
     }

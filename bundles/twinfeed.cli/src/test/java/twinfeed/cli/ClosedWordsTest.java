@@ -184,7 +184,7 @@ class ClosedWordsTest {
         Run run = Run.of(
                 "batch",
                 list,
-                "--like",
+                "--template",
                 like,
                 "--book",
                 Run.DEMO.resolve("prices.csv"),

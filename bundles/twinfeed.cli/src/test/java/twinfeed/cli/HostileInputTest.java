@@ -58,7 +58,7 @@ class HostileInputTest extends DemoFolder {
         refused(Run.of("compare", device, device), message);
         Path out = folder.resolve("out.xlsx");
         refused(Run.of("quote", job, "--book", book, "--out", out, "--firm", device), message);
-        refused(Run.of("batch", device, "--like", job, "--book", book, "--out", out), message);
+        refused(Run.of("batch", device, "--template", job, "--book", book, "--out", out), message);
         assertFalse(Files.exists(out));
     }
 

@@ -230,7 +230,7 @@ class JsonSchemaTest {
         Object[] words = {
             "batch",
             Run.DEMO.resolve("dwellings.csv"),
-            "--like",
+            "--template",
             Run.DEMO.resolve("alder-beck.job"),
             "--book",
             Run.DEMO.resolve("prices.csv"),

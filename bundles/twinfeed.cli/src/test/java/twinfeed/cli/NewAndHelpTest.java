@@ -71,7 +71,7 @@ class NewAndHelpTest {
         Run run = Run.of(
                 "batch",
                 list,
-                "--like",
+                "--template",
                 Run.DEMO.resolve("alder-beck.job"),
                 "--book",
                 Run.DEMO.resolve("prices.csv"),

@@ -70,7 +70,7 @@ class OutputSafetyTest extends DemoFolder {
         refused("quote", job, "--book", book, "--out", folder.resolve("q.xlsx"), "--pdf", out);
         refused("faults", job, "--out", out);
         refused("faults", job, "--pdf", out);
-        refused("batch", folder.resolve("dwellings.csv"), "--like", job, "--book", book, "--out", out);
+        refused("batch", folder.resolve("dwellings.csv"), "--template", job, "--book", book, "--out", out);
     }
 
     @ParameterizedTest
@@ -78,7 +78,7 @@ class OutputSafetyTest extends DemoFolder {
     void norThroughALinkWithARightEnding(String name) throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), folder.resolve(name));
         refused("quote", job, "--book", book, "--out", link);
-        refused("batch", folder.resolve("dwellings.csv"), "--like", job, "--book", book, "--out", link);
+        refused("batch", folder.resolve("dwellings.csv"), "--template", job, "--book", book, "--out", link);
     }
 
     @Test
@@ -93,7 +93,7 @@ class OutputSafetyTest extends DemoFolder {
     void aListThatIsAWorkbookIsNotReplacedByItsResult() throws IOException {
         Path list = folder.resolve("list.xlsx");
         assertEquals(0, Run.of("quote", job, "--book", book, "--out", list).status());
-        refused("batch", list, "--like", job, "--book", book, "--out", list);
+        refused("batch", list, "--template", job, "--book", book, "--out", list);
     }
 
     @Test

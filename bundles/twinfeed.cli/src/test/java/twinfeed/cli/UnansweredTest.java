@@ -87,7 +87,7 @@ class UnansweredTest {
     void aListEndsWithFourAndSaysHowMany() throws Exception {
         Path list = java.nio.file.Files.writeString(folder.resolve("list.csv"), "dwelling\nOne\nTwo\n");
         Path out = folder.resolve("result.xlsx");
-        Run run = run("batch", list, "--like", JOB, "--book", BOOK, "--out", out, "--json");
+        Run run = run("batch", list, "--template", JOB, "--book", BOOK, "--out", out, "--json");
         assertEquals(4, run.status(), run.err());
         assertTrue(run.out().replace(" ", "").contains("\"unanswered\":2"), run.out());
     }

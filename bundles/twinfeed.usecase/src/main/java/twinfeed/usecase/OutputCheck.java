@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
@@ -24,10 +25,29 @@ public final class OutputCheck {
      *     what a link there leads to, has another ending
      */
     public static void check(Path out, String ending, Collection<Path> inputs) {
+        check(out, List.of(ending), inputs);
+    }
+
+    /**
+     * The same for a file that may be of several kinds; a link must lead to one of the kind that its own name says.
+     *
+     * @param endings how names of each kind end, with the dot
+     */
+    public static void check(Path out, List<String> endings, Collection<Path> inputs) {
+        String ending = endings.stream()
+                .filter(each -> out.toString().toLowerCase(Locale.ROOT).endsWith(each))
+                .findFirst()
+                .orElse(endings.get(0));
         for (Path input : inputs) {
             if (same(out, input)) {
                 throw refused(out, "this is one of the files that are read, " + input, "name another one");
             }
+        }
+        if (endings.size() > 1 && !out.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw refused(
+                    out,
+                    "its name ends in none of " + String.join(", ", endings),
+                    "name a file that does");
         }
         ending(out, out, ending);
         AtomicFile.checkPlace(out);

@@ -77,7 +77,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                             "twinfeed.quotes",
                             "twinfeed.units",
                             "twinfeed.workbook"),
-                    with(EMF, "org.joda.money", "org.osgi.framework")),
+                    with(EMF, "com.fasterxml.jackson.core", "org.joda.money", "org.osgi.framework")),
             new Layer(
                     "twinfeed.cli",
                     10,

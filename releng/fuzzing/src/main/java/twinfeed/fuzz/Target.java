@@ -196,7 +196,7 @@ final class Target {
         String said = run(
                 "batch",
                 input.toString(),
-                LIKE,
+                TEMPLATE,
                 folder.resolve("alder-beck.job").toString(),
                 "--book",
                 folder.resolve("prices.csv").toString(),
@@ -209,7 +209,7 @@ final class Target {
     }
 
     /** Today's name of the option. */
-    private static final String LIKE = "--like";
+    private static final String TEMPLATE = "--template";
 
     /** What a verb says on standard error. */
     private String run(String... words) throws IOException {

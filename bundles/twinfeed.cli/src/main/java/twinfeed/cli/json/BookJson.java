@@ -53,13 +53,14 @@ final class BookJson {
     }
 
     void batch(BatchReport report, Path written) throws IOException {
-        json.writeStringField("workbook", written.toString());
+        json.writeStringField("result", written.toString());
         json.writeNumberField("judged", report.judged());
         json.writeNumberField("offered", report.offered());
         json.writeNumberField("unanswered", report.unanswered());
         json.writeNumberField("unsafe", report.unsafe());
         json.writeNumberField("complaints", report.complaints());
         json.writeNumberField("rejected", report.rejected());
+        json.writeNumberField("before", report.before());
         json.writeArrayFieldStart("refused");
         for (Refused one : report.refused()) {
             json.writeStartObject();

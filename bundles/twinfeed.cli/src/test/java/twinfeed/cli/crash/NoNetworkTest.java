@@ -93,7 +93,7 @@ class NoNetworkTest {
                 ",",
                 "batch",
                 office.dwellings(),
-                "--like",
+                "--template",
                 office.job(),
                 "--book",
                 office.prices(),

@@ -92,7 +92,7 @@ public final class BatchRun {
                     .write(
                             BatchFiles.file(files.list()),
                             BatchFiles.file(files.out()),
-                            rows -> {
+                            (rows, all, before) -> {
                                 if (stopping) {
                                     throw new CancellationException();
                                 }

@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.channels.FileChannel;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
@@ -86,6 +89,18 @@ public final class AtomicFile {
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(folder, FileRights.ofNewFolder(folder));
         }
+    }
+
+    /**
+     * Opens a file of the program's own, to be read and written in place; it is made where there is none, for its owner and group.
+     *
+     * @throws IOException if it can be neither opened nor made
+     */
+    public static FileChannel openOwn(Path path) throws IOException {
+        return FileChannel.open(
+                path,
+                Set.of(StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE),
+                FileRights.ofNew(path));
     }
 
     /**

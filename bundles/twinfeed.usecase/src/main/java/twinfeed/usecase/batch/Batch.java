@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -43,6 +45,7 @@ final class Batch {
     private final Refusals refused;
     private final NameTable names = new NameTable();
     private final FormLanguage language;
+    private final DwellingSheets sheets;
     private List<String> labels = List.of();
     private @Nullable Columns columns;
 
@@ -51,24 +54,31 @@ final class Batch {
         this.task = task;
         this.refused = refused;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
+        this.sheets = new DwellingSheets(task.locale(), this::labels);
     }
 
     /**
      * Reads the list.
      *
      * @param list the list of dwellings
+     * @param journal what was judged of it before; takes what is judged now
      * @param dwellings takes each dwelling that could be judged
      * @param progress called after each row with the number of rows so far
      * @throws InputException or UnusableException if the list as a whole cannot be used
+     * @throws UncheckedIOException if there is no room for the journal
      */
-    void run(Path list, Consumer<Dwelling> dwellings, java.util.function.IntConsumer progress) {
+    void run(
+            Path list,
+            BatchJournal journal,
+            Consumer<DwellingResult> dwellings,
+            java.util.function.IntConsumer progress) {
         int[] rows = {0};
         Consumer<Taken> results = taken -> {
-            if (taken.dwelling() != null) {
-                dwellings.accept(taken.dwelling());
-            }
-            if (taken.refused() != null) {
-                refused.add(taken.refused());
+            keep(taken, journal);
+            if (taken.entry().result() != null) {
+                dwellings.accept(taken.entry().result());
+            } else if (taken.entry().refused() != null) {
+                refused.add(taken.entry().refused());
             }
             progress.accept(++rows[0]);
         };
@@ -84,9 +94,14 @@ final class Batch {
                     labels = columns.fields().stream().map(this::label).toList();
                 } else {
                     Columns heads = columns;
-                    Job job = EcoreUtil.copy(task.pattern().job());
                     int earlier = earlier(heads.dwelling(row), row.number());
-                    work.give(() -> take(row, heads, job, earlier));
+                    BatchJournal.Entry before = before(journal, row.number());
+                    if (before == null) {
+                        Job job = EcoreUtil.copy(task.pattern().job());
+                        work.give(() -> new Taken(take(row, heads, job, earlier), true));
+                    } else {
+                        work.give(() -> new Taken(before, false));
+                    }
                 }
             });
             work.finish();
@@ -146,13 +161,13 @@ final class Batch {
     }
 
     /** What the readings of the list's columns are called, in order; empty before its head is read. */
-    List<String> labels() {
+    private List<String> labels() {
         return labels;
     }
 
     /** The age of a dwelling's unit where the list says it, in whole years; -1 where it does not. */
-    int ownAge(Dwelling dwelling) {
-        List<FieldPath> fields = columns == null ? List.of() : columns.fields();
+    private static int ownAge(Dwelling dwelling, Columns heads) {
+        List<FieldPath> fields = heads.fields();
         Survey survey = dwelling.judged().opened().job().getSurvey();
         boolean own = dwelling.readings().stream()
                 .anyMatch(reading -> reading.origin() == ReadingOrigin.OWN
@@ -193,10 +208,28 @@ final class Batch {
         }
     }
 
-    /** A row is a dwelling, or it is refused. */
-    private record Taken(@Nullable Dwelling dwelling, @Nullable Refused refused) {}
+    private static BatchJournal.@Nullable Entry before(BatchJournal journal, int row) {
+        try {
+            return journal.next(row);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
 
-    private Taken take(Row row, Columns heads, Job job, int earlier) {
+    private static void keep(Taken taken, BatchJournal journal) {
+        if (taken.anew()) {
+            try {
+                journal.add(taken.entry());
+            } catch (IOException full) {
+                throw new UncheckedIOException(full);
+            }
+        }
+    }
+
+    /** What came of a row, and whether that was found now and not before. */
+    private record Taken(BatchJournal.Entry entry, boolean anew) {}
+
+    private BatchJournal.Entry take(Row row, Columns heads, Job job, int earlier) {
         if (earlier > 0) {
             return refuse(
                     row,
@@ -205,7 +238,8 @@ final class Batch {
                             + " already; take one of the two rows away, or give each a name of its own");
         }
         try {
-            return new Taken(dwelling(row, heads, job), null);
+            Dwelling dwelling = dwelling(row, heads, job);
+            return new BatchJournal.Entry(row.number(), sheets.result(dwelling, ownAge(dwelling, heads)), null);
         } catch (InputException unusable) {
             return refuse(
                     row, heads, unusable.problems().stream().map(Batch::reason).collect(Collectors.joining("\n")));
@@ -274,7 +308,7 @@ final class Batch {
                 .toString();
     }
 
-    private static Taken refuse(Row row, Columns heads, String reason) {
-        return new Taken(null, new Refused(row.number(), heads.dwelling(row), reason));
+    private static BatchJournal.Entry refuse(Row row, Columns heads, String reason) {
+        return new BatchJournal.Entry(row.number(), null, new Refused(row.number(), heads.dwelling(row), reason));
     }
 }

@@ -12,10 +12,18 @@ import java.util.List;
  * @param unsafe number of those in which a safety check fails now
  * @param complaints number of those of which something is complained, for which a repair may be the answer
  * @param rejected number of rows that could not be used
+ * @param before number of rows that earlier work, which was stopped, had judged
  * @param refused the first of them, at most a thousand, in their order; the workbook has them all
  */
 public record BatchReport(
-        int judged, int offered, int unanswered, int unsafe, int complaints, int rejected, List<Refused> refused) {
+        int judged,
+        int offered,
+        int unanswered,
+        int unsafe,
+        int complaints,
+        int rejected,
+        int before,
+        List<Refused> refused) {
     public BatchReport {
         refused = List.copyOf(refused);
     }

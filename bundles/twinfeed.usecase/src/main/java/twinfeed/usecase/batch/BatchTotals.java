@@ -24,9 +24,6 @@ import twinfeed.model.quote.QuoteSection;
  * What grows with the list is numbers alone; works differ in kind and size only, for lengths and counts are not told apart.
  */
 final class BatchTotals {
-    /** A length or a count at the end of a work's title. */
-    private static final Pattern AMOUNT = Pattern.compile("(?:, [\\d.,]+ m| \\([\\d.,]+\\))(?=$| \\()");
-
     private final Locale locale;
     private final Map<Urgency, Integer> urgencies = new EnumMap<>(Urgency.class);
     private final Map<Verdict, Integer> present = new EnumMap<>(Verdict.class);
@@ -46,11 +43,11 @@ final class BatchTotals {
         private BigDecimal tax = BigDecimal.ZERO;
         private BigDecimal total = BigDecimal.ZERO;
 
-        void add(QuoteOption offer) {
+        void add(DwellingOffer offer) {
             dwellings++;
-            net = net.add(or0(offer.getNet()));
-            tax = tax.add(or0(offer.getTax()));
-            total = total.add(or0(offer.getTotal()));
+            net = net.add(offer.net());
+            tax = tax.add(offer.tax());
+            total = total.add(offer.total());
         }
 
         void add(BigDecimal amount) {
@@ -63,58 +60,27 @@ final class BatchTotals {
         this.locale = locale;
     }
 
-    private static BigDecimal or0(@Nullable BigDecimal amount) {
-        return amount == null ? BigDecimal.ZERO : amount;
-    }
-
     /** Counts a dwelling in. */
-    void add(Dwelling dwelling) {
+    void add(DwellingResult dwelling) {
         judged++;
-        repairs += RepairRow.count(dwelling) > 0 ? 1 : 0;
-        urgencies.merge(
-                Urgency.of(
-                        dwelling.judged().record(),
-                        dwelling.judged().opened().job().getSurvey()),
-                1,
-                Integer::sum);
-        OptionAssessment there = Urgency.present(dwelling.judged().record());
+        repairs += dwelling.judged().complaints() > 0 ? 1 : 0;
+        urgencies.merge(dwelling.urgency(), 1, Integer::sum);
+        Verdict there = dwelling.judged().present();
         if (there == null) {
             unknown++;
         } else {
-            present.merge(there.getVerdict(), 1, Integer::sum);
+            present.merge(there, 1, Integer::sum);
         }
-        QuoteOption first = DwellingSheets.first(dwelling);
-        if (first != null) {
-            all.add(first);
-            offers.computeIfAbsent(first.getVerdict(), verdict -> new Sum()).add(first);
-            enquiries += first.getEnquiries().isEmpty() ? 0 : 1;
-            costs(dwelling, first);
+        DwellingOffer offer = dwelling.offer();
+        if (offer != null) {
+            all.add(offer);
+            offers.computeIfAbsent(offer.verdict(), verdict -> new Sum()).add(offer);
+            enquiries += offer.onRequest() ? 1 : 0;
+            offer.works().forEach((work, net) -> works.computeIfAbsent(work, each -> new Sum())
+                    .add(net));
+            offer.others().forEach((section, net) -> others.computeIfAbsent(section, each -> new Sum())
+                    .add(net));
         }
-    }
-
-    private void costs(Dwelling dwelling, QuoteOption first) {
-        Map<String, String> titles = new HashMap<>();
-        Map<String, BigDecimal> ofWork = new HashMap<>();
-        Map<String, BigDecimal> ofSection = new HashMap<>();
-        for (Remedy remedy : DwellingSheets.remedies(dwelling, first)) {
-            String title = AMOUNT.matcher(String.valueOf(remedy.getTitle())).replaceFirst("");
-            titles.put(remedy.getId(), title);
-            ofWork.put(title, BigDecimal.ZERO);
-        }
-        for (QuoteSection section : first.getSections()) {
-            for (QuoteLine line : section.getLines()) {
-                String work = titles.get(String.valueOf(line.getReason()));
-                if (work == null) {
-                    ofSection.merge(String.valueOf(section.getTitle()), or0(line.getNet()), BigDecimal::add);
-                } else {
-                    ofWork.merge(work, or0(line.getNet()), BigDecimal::add);
-                }
-            }
-        }
-        ofWork.forEach(
-                (work, net) -> works.computeIfAbsent(work, each -> new Sum()).add(net));
-        ofSection.forEach((section, net) ->
-                others.computeIfAbsent(section, each -> new Sum()).add(net));
     }
 
     /** How many dwellings complain of something. */

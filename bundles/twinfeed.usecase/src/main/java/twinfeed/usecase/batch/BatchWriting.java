@@ -2,6 +2,7 @@
 package twinfeed.usecase.batch;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
@@ -14,7 +15,10 @@ import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.batch.ResultWorkbook;
 
-/** Judges and prices a list of dwellings and writes the results as a workbook. */
+/**
+ * Judges and prices a list of dwellings and writes the results. Work that was stopped is taken up again where it was: beside the result lies a
+ * journal of the rows that were judged, until the result is written.
+ */
 public final class BatchWriting {
     private final TwinfeedService service;
     private final BatchTask task;
@@ -40,16 +44,17 @@ public final class BatchWriting {
         private int unsafe;
         private int complaints;
 
-        void add(Dwelling dwelling) {
+        void add(DwellingResult dwelling) {
             judged++;
-            offered += dwelling.quote() == null ? 0 : 1;
-            unanswered += dwelling.judged().unanswered() ? 1 : 0;
-            unsafe += Urgency.dangers(dwelling.judged().record()).isEmpty() ? 0 : 1;
-            complaints += RepairRow.count(dwelling) > 0 ? 1 : 0;
+            offered += dwelling.offer() == null ? 0 : 1;
+            unanswered += dwelling.unanswered() ? 1 : 0;
+            unsafe += dwelling.urgency() == Urgency.SAFETY ? 1 : 0;
+            complaints += dwelling.judged().complaints() > 0 ? 1 : 0;
         }
 
-        BatchReport report(Refusals refused) {
-            return new BatchReport(judged, offered, unanswered, unsafe, complaints, refused.count(), refused.first());
+        BatchReport report(Refusals refused, int before) {
+            return new BatchReport(
+                    judged, offered, unanswered, unsafe, complaints, refused.count(), before, refused.first());
         }
     }
 
@@ -57,32 +62,46 @@ public final class BatchWriting {
      * Writes the results; the file appears whole or not at all.
      *
      * @param list the dwellings, *.csv or *.xlsx
-     * @param out the workbook to write
-     * @param progress called after each row with the number of rows so far
+     * @param out the file to write; its ending says in which {@link ResultForm form}
+     * @param progress called after each row
      * @throws InputException or UnusableException if the list as a whole cannot be used, or the file not be written
      */
-    public BatchReport write(Path list, Path out, IntConsumer progress) {
+    public BatchReport write(Path list, Path out, BatchProgress progress) {
         return write(list, out, progress, dwelling -> {});
     }
 
     /**
      * The same, with each dwelling told as soon as it is judged, in the order of the list.
      *
-     * @param progress likewise; what it throws ends the work, and nothing is written then
+     * @param progress likewise; what it throws ends the work: no result is written then, and the journal stays
      * @param judged takes each dwelling, on the caller's thread
      */
-    public BatchReport write(Path list, Path out, IntConsumer progress, Consumer<JudgedDwelling> judged) {
-        BatchTotals totals = new BatchTotals(task.locale());
-        Counts counts = new Counts();
-        try (Refusals refused = new Refusals()) {
-            Batch batch = new Batch(service, task, refused);
-            write(list, out, progress, judged, batch, counts, totals, refused);
-            return counts.report(refused);
+    public BatchReport write(Path list, Path out, BatchProgress progress, Consumer<JudgedDwelling> judged) {
+        try (Refusals refused = new Refusals();
+                BatchJournal journal = BatchJournal.of(out, BatchIdentity.of(service, task, list))) {
+            Counts counts = new Counts();
+            int all = rows(list);
+            Work work = new Work(list, out, new Batch(service, task, refused), journal, refused);
+            work.judge(
+                    dwelling -> {
+                        counts.add(dwelling);
+                        judged.accept(dwelling.judged());
+                    },
+                    done -> progress.done(done, all, journal.takenOver()));
+            journal.finish();
+            return counts.report(refused, journal.takenOver());
         } catch (IOException full) {
             throw new UnusableException(out + ": " + full.getMessage(), full);
         } catch (UncheckedIOException full) {
             throw new UnusableException(out + ": " + full.getMessage(), full);
         }
+    }
+
+    /** How many rows of dwellings a list has. */
+    private static int rows(Path list) {
+        int[] rows = {0};
+        new DwellingRows(list).read(row -> rows[0] += row.head() ? 0 : 1);
+        return Math.max(0, rows[0] - 1);
     }
 
     /**
@@ -99,37 +118,61 @@ public final class BatchWriting {
         }
     }
 
-    private void write(
-            Path list,
-            Path out,
-            IntConsumer progress,
-            Consumer<JudgedDwelling> judged,
-            Batch batch,
-            Counts counts,
-            BatchTotals totals,
-            Refusals refused)
-            throws IOException {
-        DwellingSheets sheets = new DwellingSheets(task.locale(), batch::labels);
-        try (DwellingOrder order = new DwellingOrder(sheets, batch::ownAge)) {
-            batch.run(
-                    list,
-                    dwelling -> {
-                        order.add(dwelling);
-                        totals.add(dwelling);
-                        counts.add(dwelling);
-                        judged.accept(JudgedDwelling.of(dwelling, batch.ownAge(dwelling), task.locale()));
-                    },
-                    progress);
-            try (ResultWorkbook results = results(list)) {
-                new BatchTable(results, task.book().getCurrency(), task.locale(), mostRows)
-                        .write(
-                                String.valueOf(task.pattern().file().getFileName()),
-                                totals,
-                                order,
-                                batch.shared(),
-                                refused);
-                AtomicFile.write(out, results::write);
+    /** The work on one list. */
+    private final class Work {
+        private final Path list;
+        private final Path out;
+        private final Batch batch;
+        private final BatchJournal journal;
+        private final Refusals refused;
+
+        Work(Path list, Path out, Batch batch, BatchJournal journal, Refusals refused) {
+            this.list = list;
+            this.out = out;
+            this.batch = batch;
+            this.journal = journal;
+            this.refused = refused;
+        }
+
+        void judge(Consumer<DwellingResult> judged, IntConsumer progress) throws IOException {
+            if (ResultForm.of(out) == ResultForm.WORKBOOK) {
+                workbook(judged, progress);
+            } else {
+                batch.run(list, journal, judged, progress);
+                AtomicFile.write(out, this::lines);
             }
+        }
+
+        private void workbook(Consumer<DwellingResult> judged, IntConsumer progress) throws IOException {
+            BatchTotals totals = new BatchTotals(task.locale());
+            try (DwellingOrder order = new DwellingOrder()) {
+                batch.run(
+                        list,
+                        journal,
+                        dwelling -> {
+                            order.add(dwelling);
+                            totals.add(dwelling);
+                            judged.accept(dwelling);
+                        },
+                        progress);
+                try (ResultWorkbook results = results(list)) {
+                    new BatchTable(results, task.book().getCurrency(), task.locale(), mostRows)
+                            .write(
+                                    String.valueOf(task.pattern().file().getFileName()),
+                                    totals,
+                                    order,
+                                    batch.shared(),
+                                    refused);
+                    AtomicFile.write(out, results::write);
+                }
+            }
+        }
+
+        private void lines(OutputStream stream) throws IOException {
+            ResultLines lines = ResultLines.of(ResultForm.of(out), stream);
+            journal.each(entry -> lines.write(
+                    entry.result() == null ? ResultLine.of(entry.refusedRow()) : entry.result().line()));
+            lines.finish();
         }
     }
 

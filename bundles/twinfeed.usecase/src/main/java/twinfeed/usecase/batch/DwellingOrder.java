@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,8 +17,6 @@ final class DwellingOrder implements AutoCloseable {
 
     private final RowStore store = new RowStore();
     private final NameTable streets = new NameTable();
-    private final DwellingSheets sheets;
-    private final ToIntFunction<Dwelling> age;
     private long[] keys = new long[1 << 8];
     private int[] streetOf = new int[1 << 8];
     private int streetCount;
@@ -40,42 +37,32 @@ final class DwellingOrder implements AutoCloseable {
         void take(int visit, List<List<List<@Nullable Object>>> rows) throws IOException;
     }
 
-    /**
-     * Empty.
-     *
-     * @param age the age of a dwelling's unit in years as the list itself says it; less than 0 if it does not
-     */
-    DwellingOrder(DwellingSheets sheets, ToIntFunction<Dwelling> age) throws IOException {
-        this.sheets = sheets;
-        this.age = age;
-    }
+    /** Empty. */
+    DwellingOrder() throws IOException {}
 
     /**
      * Adds a dwelling.
      *
      * @throws UncheckedIOException if there is no room for the temporary file
      */
-    void add(Dwelling dwelling) {
+    void add(DwellingResult dwelling) {
         int at = store.size();
         if (at == keys.length) {
             keys = Arrays.copyOf(keys, at * 2);
             streetOf = Arrays.copyOf(streetOf, at * 2);
         }
-        int years = age.applyAsInt(dwelling);
-        long urgency = Urgency.of(
-                        dwelling.judged().record(),
-                        dwelling.judged().opened().job().getSurvey())
-                .ordinal();
+        int years = dwelling.judged().age();
+        long urgency = dwelling.urgency().ordinal();
         long youth = years < 0 ? OLDEST + 1 : OLDEST - Math.min(years, OLDEST);
-        long calm = MOST_COMPLAINTS - Math.min(RepairRow.count(dwelling), MOST_COMPLAINTS);
+        long calm = MOST_COMPLAINTS - Math.min(dwelling.judged().complaints(), MOST_COMPLAINTS);
         keys[at] = urgency << 44 | youth << 35 | calm << 31 | at;
-        String street = DwellingSheets.street(dwelling);
+        String street = dwelling.street();
         if (!street.isEmpty()) {
             int before = streets.putIfAbsent(street, streetCount + 1);
             streetOf[at] = before == 0 ? ++streetCount : before;
         }
         try {
-            store.add(sheets.rows(dwelling));
+            store.add(dwelling.sheets());
         } catch (IOException full) {
             throw new UncheckedIOException(full);
         }

@@ -60,8 +60,24 @@ final class DwellingSheets {
     }
 
     /** Its rows, sheet by sheet. */
-    List<List<List<@Nullable Object>>> rows(Dwelling dwelling) {
+    private List<List<List<@Nullable Object>>> rows(Dwelling dwelling) {
         return Arrays.stream(Sheet.values()).map(sheet -> rows(sheet, dwelling)).toList();
+    }
+
+    /** All that is kept of it. */
+    DwellingResult result(Dwelling dwelling, int ownAge) {
+        JudgedDwelling judged = JudgedDwelling.of(dwelling, ownAge, locale);
+        QuoteOption first = first(dwelling);
+        String dangers = Urgency.dangers(dwelling.judged().record()).stream()
+                .map(Finding::getTitle)
+                .collect(Collectors.joining("; "));
+        return new DwellingResult(
+                judged,
+                street(dwelling),
+                dwelling.judged().unanswered(),
+                first == null ? null : DwellingOffer.of(dwelling, first),
+                ResultLine.of(dwelling, judged, dangers, toTake(dwelling)),
+                rows(dwelling));
     }
 
     private List<List<@Nullable Object>> rows(Sheet sheet, Dwelling dwelling) {
@@ -108,7 +124,7 @@ final class DwellingSheets {
     }
 
     /** Street and place by which the visit to a dwelling is grouped; empty if its address has no house number. */
-    static String street(Dwelling dwelling) {
+    private static String street(Dwelling dwelling) {
         Site site = survey(dwelling).getSite();
         String address = site == null || site.getAddress() == null ? dwelling.name() : site.getAddress();
         return Street.of(address);
@@ -134,7 +150,7 @@ final class DwellingSheets {
      * What to read there: what some check lacks, and what the list has a column for and nobody has read. The fault-finding's own record is made
      * when the fault is looked for.
      */
-    private String toTake(Dwelling dwelling) {
+    String toTake(Dwelling dwelling) {
         Map<String, String> wanted = new LinkedHashMap<>();
         dwelling.readings().stream()
                 .filter(reading -> reading.origin() != ReadingOrigin.OWN)

@@ -2,8 +2,11 @@
 package twinfeed.usecase.batch;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
@@ -65,5 +68,33 @@ public record JudgedDwelling(
                 first == null ? null : first.getTotal(),
                 dwelling.quote() == null ? null : dwelling.quote().getCurrency(),
                 dwelling.why());
+    }
+
+    /** Its values, for a file. */
+    List<@Nullable Object> cells() {
+        return Arrays.asList(
+                row, name, urgency, urgencyText, age, complaints, present, advice, offer, works, total, currency, why);
+    }
+
+    /** The dwelling of such values. */
+    static JudgedDwelling of(List<@Nullable Object> cells) {
+        return new JudgedDwelling(
+                number(cells.get(0)),
+                String.valueOf(cells.get(1)),
+                number(cells.get(2)),
+                String.valueOf(cells.get(3)),
+                number(cells.get(4)),
+                number(cells.get(5)),
+                (Verdict) cells.get(6),
+                String.valueOf(cells.get(7)),
+                String.valueOf(cells.get(8)),
+                String.valueOf(cells.get(9)),
+                (BigDecimal) cells.get(10),
+                (String) cells.get(11),
+                String.valueOf(cells.get(12)));
+    }
+
+    private static int number(@Nullable Object cell) {
+        return (Integer) Objects.requireNonNull(cell);
     }
 }

@@ -39,7 +39,7 @@ class BatchTableTest {
     void aFullSheetGoesOnInAFurtherOne() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (Refusals refused = new Refusals();
-                DwellingOrder order = new DwellingOrder(new DwellingSheets(Locale.ROOT, List::of), dwelling -> -1);
+                DwellingOrder order = new DwellingOrder();
                 ResultWorkbook book = new ResultWorkbook("Batch", "", "0.1.0", 0, Locale.ROOT, Instant.EPOCH)) {
             IntStream.rangeClosed(2, 6)
                     .forEach(row -> refused.add(new Refused(row, "Rowan Lane " + row, "no reading")));

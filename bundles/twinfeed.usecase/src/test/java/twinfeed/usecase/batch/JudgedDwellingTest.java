@@ -47,7 +47,7 @@ final class JudgedDwellingTest {
     void orderIsThatOfTheWorkbook() throws Exception {
         Path out = folder.resolve("out.xlsx");
         List<JudgedDwelling> told = new ArrayList<>();
-        BatchReport report = writing().write(LIST, out, rows -> {}, told::add);
+        BatchReport report = writing().write(LIST, out, (rows, all, before) -> {}, told::add);
         assertEquals(report.judged(), told.size());
         List<String> sorted = told.stream()
                 .sorted(JudgedDwelling.MOST_URGENT_FIRST)
@@ -74,7 +74,7 @@ final class JudgedDwellingTest {
                 () -> writing.write(
                         LIST,
                         out,
-                        rows -> {
+                        (rows, all, before) -> {
                             throw new CancellationException();
                         },
                         dwelling -> {}));
