@@ -74,10 +74,14 @@ final class NameTable {
         }
     }
 
+    /** What names of one dwelling have in common: capitals and the number of spaces count for nothing. */
+    static String key(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+
     private static byte[] digest(String name) {
-        String plain = name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
         try {
-            return MessageDigest.getInstance("SHA-256").digest(plain.getBytes(StandardCharsets.UTF_8));
+            return MessageDigest.getInstance("SHA-256").digest(key(name).getBytes(StandardCharsets.UTF_8));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java platform has SHA-256", impossible);
         }

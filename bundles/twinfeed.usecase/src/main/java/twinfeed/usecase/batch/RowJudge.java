@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.batch;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.check.FieldPath;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.job.Job;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.rows.CsvLines;
+import twinfeed.model.rows.Row;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.pricing.QuoteException;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.faults.FaultFindingService;
+import twinfeed.usecase.quote.QuotingService;
+import twinfeed.workbook.form.FormLanguage;
+
+/**
+ * Judges and prices one row of a list after another, each as the survey of a template job with the row's own values put in. What comes of a row
+ * depends on that row, on the head and on the task alone, so that rows may be judged in any order, by several threads and on several machines.
+ */
+public final class RowJudge {
+    private final TwinfeedService service;
+    private final BatchTask task;
+    private final FormLanguage language;
+    private final Columns columns;
+    private final List<String> labels;
+    private final DwellingSheets sheets;
+
+    /**
+     * For the rows below a head.
+     *
+     * @param list what messages call the list
+     * @param head the row that names the columns
+     * @throws InputException if a column is no field of a survey or stands twice, or none names the dwelling
+     */
+    public RowJudge(TwinfeedService service, BatchTask task, String list, Row head) {
+        this.service = service;
+        this.task = task;
+        this.language = new FormLanguage(task.locale(), attribute -> List.of());
+        Survey template = EcoreUtil.copy(task.pattern().job()).getSurvey();
+        withoutOwn(template);
+        this.columns = new Columns(list, head, template);
+        this.labels = columns.fields().stream().map(this::label).toList();
+        this.sheets = new DwellingSheets(task.locale(), () -> labels);
+    }
+
+    /** The head of the plain lines, without a line feed. */
+    public static String csvHead() {
+        return csv(ResultLine.KEYS);
+    }
+
+    /**
+     * What a plain list says of a row, as a line of CSV without a line feed.
+     *
+     * @param earlier the number of an earlier row that names the same dwelling; 0 if there is none
+     */
+    public String csv(Row row, int earlier) {
+        BatchJournal.Entry entry = take(row, earlier);
+        return csv(entry.result() == null ? ResultLine.of(entry.refusedRow()) : entry.result().line());
+    }
+
+    private static String csv(List<? extends @Nullable Object> cells) {
+        try {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            CsvLines lines = new CsvLines(bytes);
+            lines.write(cells);
+            lines.flush();
+            return bytes.toString(StandardCharsets.UTF_8).stripTrailing();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("memory does not fail", impossible);
+        }
+    }
+
+    /** What a row calls its dwelling. */
+    String dwelling(Row row) {
+        return columns.dwelling(row);
+    }
+
+    /** What rows of one dwelling have in common, however its name is written; empty for a row without a name. */
+    public String key(Row row) {
+        return NameTable.key(columns.dwelling(row));
+    }
+
+    /** The fields that the list has columns for. */
+    List<FieldPath> fields() {
+        return columns.fields();
+    }
+
+    /** The survey of a row. */
+    Survey survey(Row row) {
+        Survey survey = EcoreUtil.copy(task.pattern().job()).getSurvey();
+        withoutOwn(survey);
+        columns.fill(row, survey);
+        if (survey.getSite() == null) {
+            survey.setSite(SurveyFactory.eINSTANCE.createSite());
+        }
+        if (survey.getSite().getName() == null) {
+            survey.getSite().setName(columns.dwelling(row));
+        }
+        return survey;
+    }
+
+    private String label(FieldPath field) {
+        List<EStructuralFeature> way = field.features(SurveyPackage.Literals.SURVEY);
+        String label = way.stream()
+                .skip(Math.max(0, way.size() - 2))
+                .map(language::label)
+                .collect(Collectors.joining(": "));
+        return field.element().isEmpty() ? label : label + " (" + field.element() + ")";
+    }
+
+    /** The age of a dwelling's unit where the list says it, in whole years; -1 where it does not. */
+    private int ownAge(Dwelling dwelling) {
+        List<FieldPath> fields = columns.fields();
+        Survey survey = dwelling.judged().opened().job().getSurvey();
+        boolean own = dwelling.readings().stream()
+                .anyMatch(reading -> reading.origin() == ReadingOrigin.OWN
+                        && fields.get(reading.column())
+                                .features(SurveyPackage.Literals.SURVEY)
+                                .contains(SurveyPackage.Literals.PRESENT_UNIT__AGE));
+        return own ? survey.getUnit().getAge() : -1;
+    }
+
+    /** What comes of a row. */
+    BatchJournal.Entry take(Row row, int earlier) {
+        if (earlier > 0) {
+            return refuse(
+                    row,
+                    "the list names this dwelling in line " + earlier
+                            + " already; take one of the two rows away, or give each a name of its own");
+        }
+        try {
+            Dwelling dwelling = judged(row);
+            return new BatchJournal.Entry(row.number(), sheets.result(dwelling, ownAge(dwelling)), null);
+        } catch (InputException unusable) {
+            return refuse(
+                    row, unusable.problems().stream().map(RowJudge::reason).collect(Collectors.joining("\n")));
+        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException broken) {
+            // One dwelling on which the program itself fails must not cost the other thousand.
+            return refuse(row, "internal fault: " + broken);
+        }
+    }
+
+    private Dwelling judged(Row row) {
+        Job job = EcoreUtil.copy(task.pattern().job());
+        withoutOwn(job.getSurvey());
+        // What was decided of the template's quote by hand was decided for that house.
+        job.setQuote(null);
+        List<DwellingReading> readings = columns.fill(row, job.getSurvey());
+        AssessedJob judged = service.judgeInBrief(service.checked(task.pattern(), job), task.book(), task.locale());
+        String name = columns.dwelling(row);
+        FaultSheet faults = faults(judged);
+        try {
+            Quote quote = QuotingService.draft(judged, task.book(), task.date(), task.firm(), task.locale());
+            String why = quote.getOptions().isEmpty() ? String.valueOf(quote.getSummary()) : "";
+            return new Dwelling(row.number(), name, readings, judged, quote, why, faults);
+        } catch (UnusableException nothing) {
+            return new Dwelling(row.number(), name, readings, judged, null, why(nothing), faults);
+        }
+    }
+
+    /** The likely fault of a unit of which something is complained. */
+    private @Nullable FaultSheet faults(AssessedJob judged) {
+        Survey survey = judged.opened().job().getSurvey();
+        boolean asked =
+                survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(Urgency::reported);
+        return asked ? FaultFindingService.sheet(judged, task.book(), task.date(), task.locale()) : null;
+    }
+
+    /**
+     * What is true of one dwelling alone and is never taken over from the template: where it is, its papers' dates, its reference, what is
+     * complained of and was found there, remarks and pictures.
+     */
+    static void withoutOwn(Survey survey) {
+        if (survey.getSite() != null) {
+            survey.getSite().setLastInspection(null);
+            survey.getSite().setReference(null);
+            survey.getSite().setName(null);
+            survey.getSite().setAddress(null);
+            survey.getSite().setNote(null);
+        }
+        if (survey.getUnit() != null) {
+            survey.getUnit().setGuaranteeUntil(null);
+            survey.getUnit().setNote(null);
+        }
+        survey.getSymptoms().clear();
+        survey.setFaultFinding(null);
+        survey.setNotes(null);
+        survey.setTakenBy(null);
+        survey.getPhotos().clear();
+    }
+
+    private String why(UnusableException nothing) {
+        return nothing.getCause() instanceof QuoteException refusal
+                ? refusal.message(task.locale())
+                : String.valueOf(nothing.getMessage());
+    }
+
+    private static String reason(InputProblem problem) {
+        return new InputProblem("", 0, problem.element(), problem.reading(), problem.wrong(), problem.right())
+                .toString();
+    }
+
+    private BatchJournal.Entry refuse(Row row, String reason) {
+        return new BatchJournal.Entry(row.number(), null, new Refused(row.number(), columns.dwelling(row), reason));
+    }
+}
