@@ -132,7 +132,7 @@ public final class FaultSheetBuilder {
                 repair,
                 notices(),
                 unanswered,
-                new SourceText(words.locale()).of(data.source()),
+                new SourceText(words.locale()).of(data.source() + "; " + data.sure()),
                 List.of(
                         words.get("caution.electricity"),
                         words.format(
@@ -238,7 +238,8 @@ public final class FaultSheetBuilder {
                 parts.add(each.strip());
             }
         }
-        return String.join("; ", parts);
+        // A sentence that goes on with who said it and when loses its full stop.
+        return String.join("; ", parts).replace(".; ", "; ");
     }
 
     private List<FaultSheet.Tick> isolation() {
