@@ -4,9 +4,11 @@ package twinfeed.desktop.tests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.ui.internal.workbench.E4Workbench;
 import org.eclipse.e4.ui.internal.workbench.swt.E4Application;
@@ -40,11 +42,24 @@ final class Window implements ExtensionContext.Store.CloseableResource {
         Offices.demoInto(demo);
         Offices.onlyOneCandidate(demo);
         System.setProperty("twinfeed.demo", demo.toString());
+        forgetEarlierRuns();
         thread = new Thread(() -> live(arguments), "window");
         thread.setDaemon(true);
         thread.start();
         if (!started.await(120, TimeUnit.SECONDS) || failure != null) {
             throw new IllegalStateException("the window did not start", failure);
+        }
+    }
+
+    /** Settings of a run that was stopped half-way would be found by the next. */
+    private static void forgetEarlierRuns() throws IOException {
+        Path home = Path.of(System.getProperty("twinfeed.home"));
+        if (Files.exists(home)) {
+            try (Stream<Path> files = Files.walk(home)) {
+                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
+                }
+            }
         }
     }
 

@@ -65,8 +65,8 @@ class ProductWindowTest {
         assertEquals(
                 1,
                 tree.lines()
-                        .filter(line ->
-                                line.contains("\"Twinfeed") && LARGE.matcher(line).find())
+                        .filter(line -> line.contains("\"Twinfeed")
+                                && LARGE.matcher(line).find())
                         .count(),
                 tree);
     }

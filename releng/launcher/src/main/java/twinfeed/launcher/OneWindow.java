@@ -106,8 +106,8 @@ final class OneWindow implements AutoCloseable {
     }
 
     private boolean claim() throws IOException {
-        FileChannel channel = FileChannel.open(
-                folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             @Nullable FileLock held = channel.tryLock();
             if (held != null) {
@@ -176,9 +176,8 @@ final class OneWindow implements AutoCloseable {
             window.connect(UnixDomainSocketAddress.of(folder.resolve(SOCKET)));
             StringBuilder text = new StringBuilder();
             // A name with a line break in it cannot be said in this way.
-            files.stream()
-                    .filter(file -> file.indexOf('\n') < 0)
-                    .forEach(file -> text.append(file).append('\n'));
+            files.stream().filter(file -> file.indexOf('\n') < 0).forEach(file -> text.append(file)
+                    .append('\n'));
             send(window, text.append('\n').toString());
             return TAKEN.equals(new BufferedReader(Channels.newReader(window, StandardCharsets.UTF_8)).readLine());
         } catch (IOException notThere) {

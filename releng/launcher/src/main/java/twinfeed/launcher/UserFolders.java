@@ -35,7 +35,8 @@ record UserFolders(String system, Path home, Map<String, String> environment) {
     Path state() {
         String name = system.toLowerCase(Locale.ROOT);
         if (name.startsWith("windows")) {
-            return named("LOCALAPPDATA", home.resolve("AppData").resolve("Local")).resolve("Twinfeed");
+            return named("LOCALAPPDATA", home.resolve("AppData").resolve("Local"))
+                    .resolve("Twinfeed");
         }
         if (name.startsWith("mac")) {
             return home.resolve("Library").resolve("Application Support").resolve("Twinfeed");

@@ -36,7 +36,9 @@ class FaceTest {
     void jobsAreGivenAsWholePathsWithOrWithoutTheOption() {
         Path here = Path.of("").toAbsolutePath();
         assertEquals(
-                java.util.List.of(here.resolve("a b.job").toString(), here.resolve("c.job").toString()),
+                java.util.List.of(
+                        here.resolve("a b.job").toString(),
+                        here.resolve("c.job").toString()),
                 Face.DESKTOP.jobs(new String[] {"desktop", "-job", "a b.job", "x/../c.job"}));
         assertEquals(java.util.List.of(here.resolve("a.job").toString()), Face.DESKTOP.jobs(new String[] {"a.job"}));
         assertEquals(java.util.List.of(), Face.DESKTOP.jobs(new String[] {"desktop"}));

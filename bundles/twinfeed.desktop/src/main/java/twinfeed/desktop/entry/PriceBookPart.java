@@ -91,8 +91,11 @@ public final class PriceBookPart extends EntryPart {
     private void reprice(Path file) {
         threads.quick().execute(() -> {
             try {
-                desk.usePrices(file);
-                threads.display().execute(() -> say(words.format("entry.used", Map.of("file", file))));
+                Desk.Prices read = new Desk.Prices(file, desk.service().book(file));
+                threads.display().execute(() -> {
+                    desk.usePrices(read);
+                    say(words.format("entry.used", Map.of("file", file)));
+                });
             } catch (RuntimeException refused) {
                 threads.display().execute(() -> say(String.valueOf(refused.getMessage())));
             }

@@ -148,6 +148,9 @@ public final class Controls {
     public static void describe(Control control, String name, Supplier<String> description) {
         String plain = name.replace("&", "");
         control.setData(NAME, plain);
+        NativeNames.set(control, plain, description.get());
+        // What it says about it may change; it is said when somebody comes to it.
+        control.addListener(SWT.FocusIn, event -> NativeNames.set(control, plain, description.get()));
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {

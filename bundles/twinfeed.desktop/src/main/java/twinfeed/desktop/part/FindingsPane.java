@@ -92,6 +92,7 @@ final class FindingsPane {
         this.state = Controls.wrapped(pane);
         this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
         TabFolder tabs = new TabFolder(pane, SWT.TOP);
+        Controls.name(tabs, words.get("findings.tabs"));
         tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         tabs.setData("twinfeed.field", "findings.tabs");
         SashForm halves = new SashForm(tabs, SWT.VERTICAL);

@@ -6,8 +6,10 @@ import jakarta.inject.Named;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
@@ -22,6 +24,7 @@ import twinfeed.desktop.help.HelpPart;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.Desk.Prices;
 import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.JobTemplates;
@@ -29,6 +32,7 @@ import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.session.OpenJob;
+import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -66,6 +70,8 @@ public final class JobParts implements Jobs {
     private final DemoFolder demo;
     private final Words words;
     private final Shell shell;
+    private final Threads threads;
+    private final Set<Path> reading = new HashSet<>();
 
     /** Made once, by {@link Startup}. */
     @Inject
@@ -75,6 +81,7 @@ public final class JobParts implements Jobs {
             Settings settings,
             DemoFolder demo,
             Words words,
+            Threads threads,
             @Named(IServiceConstants.ACTIVE_SHELL) Shell shell) {
         this.service = service;
         this.desk = desk;
@@ -82,35 +89,49 @@ public final class JobParts implements Jobs {
         this.demo = demo;
         this.words = words;
         this.shell = shell;
+        this.threads = threads;
     }
 
     /** Puts the remembered price book in force, and the demonstration's for surveys of the demonstration. */
     void begin() {
-        settings.prices().ifPresent(book -> usePrices(book, "prices.rememberedRefused"));
-        demo.book().ifPresent(book -> {
+        settings.prices().ifPresent(book -> usePrices(book, "prices.rememberedRefused", () -> {}));
+        demo.book()
+                .ifPresent(book -> work(
+                        () -> {
+                            Prices read = new Prices(book, desk.service().book(book));
+                            threads.display().execute(() -> desk.demonstrationPrices(read));
+                        },
+                        "prices.demonstrationRefused",
+                        book));
+    }
+
+    private void usePrices(Path book, String refusal, Runnable then) {
+        work(
+                () -> {
+                    Prices read = new Prices(book, desk.service().book(book));
+                    threads.display().execute(() -> {
+                        desk.usePrices(read);
+                        then.run();
+                    });
+                },
+                refusal,
+                book);
+    }
+
+    /** Reads or writes out of the way; what cannot be done is told. */
+    private void work(Runnable work, String refusal, Path file) {
+        threads.quick().execute(() -> {
             try {
-                desk.demonstrationPrices(book);
+                work.run();
             } catch (RuntimeException refused) {
-                complain("prices.demonstrationRefused", book, refused);
+                threads.display().execute(() -> complain(refusal, file, refused));
             }
         });
     }
 
-    private boolean usePrices(Path book, String refusal) {
-        try {
-            desk.usePrices(book);
-            return true;
-        } catch (RuntimeException refused) {
-            complain(refusal, book, refused);
-            return false;
-        }
-    }
-
     /** From now on quotes use this price book, also after the next start. */
     public void choosePrices(Path book) {
-        if (usePrices(book, "prices.refused")) {
-            settings.prices(book);
-        }
+        usePrices(book, "prices.refused", () -> settings.prices(book));
     }
 
     @Override
@@ -122,22 +143,32 @@ public final class JobParts implements Jobs {
                 .findFirst();
         if (open.isPresent()) {
             service.activate(open.get(), true);
-        } else {
+        } else if (reading.add(whole)) {
             read(whole);
         }
     }
 
+    /** Reads out of the way: the window answers while a file comes from a slow disk. */
     private void read(Path file) {
-        try {
-            FileMark mark = FileMark.of(file);
-            show(new OpenJob(desk.service().open(file, null), mark, false));
-            remember(file);
-        } catch (RuntimeException refused) {
-            complain("open.refused", file, refused);
-            if (!Files.exists(file)) {
-                settings.forget(file);
+        threads.quick().execute(() -> {
+            try {
+                FileMark mark = FileMark.of(file);
+                OpenJob job = new OpenJob(desk.service().open(file, null), mark, false);
+                threads.display().execute(() -> {
+                    reading.remove(file);
+                    show(job);
+                    remember(file);
+                });
+            } catch (RuntimeException refused) {
+                threads.display().execute(() -> {
+                    reading.remove(file);
+                    complain("open.refused", file, refused);
+                    if (!Files.exists(file)) {
+                        settings.forget(file);
+                    }
+                });
             }
-        }
+        });
     }
 
     private void show(OpenJob job) {
@@ -159,15 +190,20 @@ public final class JobParts implements Jobs {
 
     @Override
     public void takeOldChanges(JobSession job) {
-        try {
-            OpenedJob opened = desk.service().open(job.file(), null);
-            OpenedJob changed = new OpenedJob(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
-            FileMark mark = FileMark.of(job.file());
-            hide(job);
-            show(new OpenJob(changed, mark, true));
-        } catch (RuntimeException refused) {
-            complain("open.refused", job.rescue().path(), refused);
-        }
+        Path file = job.file();
+        work(
+                () -> {
+                    OpenedJob opened = desk.service().open(file, null);
+                    OpenedJob changed =
+                            new OpenedJob(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
+                    FileMark mark = FileMark.of(file);
+                    threads.display().execute(() -> {
+                        hide(job);
+                        show(new OpenJob(changed, mark, true));
+                    });
+                },
+                "open.refused",
+                job.rescue().path());
     }
 
     @Override
@@ -245,19 +281,25 @@ public final class JobParts implements Jobs {
 
     @Override
     public void create(Path file, Path catalogue, Supplier<Survey> survey) {
-        try {
-            Survey begun = survey.get();
-            if (begun.getRules() == null && !settings.rules().isEmpty()) {
-                begun.setRules(settings.rules());
-            }
-            NewJob.write(file, catalogue, begun);
-            settings.catalogue(catalogue);
-            open(file);
-        } catch (IllegalArgumentException otherDrive) {
-            complain("new.refused", file, new IllegalArgumentException(words.get("save.otherDrive"), otherDrive));
-        } catch (RuntimeException refused) {
-            complain("new.refused", file, refused);
-        }
+        String rules = settings.rules();
+        work(
+                () -> {
+                    try {
+                        Survey begun = survey.get();
+                        if (begun.getRules() == null && !rules.isEmpty()) {
+                            begun.setRules(rules);
+                        }
+                        NewJob.write(file, catalogue, begun);
+                    } catch (IllegalArgumentException otherDrive) {
+                        throw new IllegalArgumentException(words.get("save.otherDrive"), otherDrive);
+                    }
+                    threads.display().execute(() -> {
+                        settings.catalogue(catalogue);
+                        open(file);
+                    });
+                },
+                "new.refused",
+                file);
     }
 
     /** The houses with which a job may begin. */

@@ -13,11 +13,14 @@ import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.core.services.translation.TranslationService;
 import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.e4.ui.model.application.MApplication;
+import org.eclipse.e4.ui.model.application.ui.MUIElement;
 import org.eclipse.e4.ui.model.application.ui.basic.MWindow;
 import org.eclipse.e4.ui.workbench.UIEvents;
+import org.eclipse.e4.ui.workbench.modeling.EModelService;
 import org.eclipse.e4.ui.workbench.modeling.ISaveHandler;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.osgi.service.event.Event;
@@ -36,6 +39,8 @@ import twinfeed.usecase.firm.FirmFolder;
 public final class Startup {
     /** Thorough work begins when nobody has typed for so long. */
     private static final long PAUSE_MS = 400;
+
+    private static final String STACK = "twinfeed.desktop.stack";
 
     private final IEclipseContext context;
 
@@ -95,8 +100,18 @@ public final class Startup {
             new WindowRequests(shell, parts::open).listen();
             shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
         }
+        bare(inWindow.get(EModelService.class), application);
         parts.begin();
         arguments(start).jobs().forEach(parts::open);
+    }
+
+    /** There is one stack of parts: keys that make it smaller or larger than the window would do nothing, and have no name to be read out. */
+    private static void bare(EModelService model, MApplication application) {
+        MUIElement stack = model.find(STACK, application);
+        if (stack != null && stack.getWidget() instanceof CTabFolder folder) {
+            folder.setMinimizeVisible(false);
+            folder.setMaximizeVisible(false);
+        }
     }
 
     private static Arguments arguments(@org.jspecify.annotations.Nullable IApplicationContext start) {

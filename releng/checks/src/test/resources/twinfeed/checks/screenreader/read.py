@@ -1,0 +1,132 @@
+# SPDX-License-Identifier: EPL-2.0
+"""Reads a running window by the bus of assistive technology (AT-SPI), as a screen reader does, and prints what has no name.
+
+read.py SECONDS   waits at most so long for the window; a line for each page ("PAGE name: controls"), a line for each control that a
+                  person can reach and that nobody can tell the name of ("NAMELESS page: role"). Opens the pages by the bus too.
+"""
+import sys
+import time
+
+import gi
+
+gi.require_version("Atspi", "2.0")
+from gi.repository import Atspi
+
+REACHED = {
+    "text", "password text", "combo box", "table", "tree table", "tree", "list", "push button", "toggle button", "check box",
+    "radio button", "menu", "menu item", "check menu item", "radio menu item", "link", "slider", "spin button", "page tab", "entry",
+    "page tab list", "canvas", "drawing area",
+}
+LONGEST_LIST = 4
+
+# What opens on a click only is looked into all the same.
+MENUS = {"menu", "menu item", "check menu item", "radio menu item"}
+
+# What the list of the survey's pages is called.
+PAGES = "Survey"
+
+
+def children(node):
+    count = node.get_child_count()
+    if node.get_role_name() in ("table", "tree table", "tree", "list"):
+        count = min(count, LONGEST_LIST)
+    for index in range(count):
+        child = node.get_child_at_index(index)
+        if child is not None:
+            yield child
+
+
+def walk(node):
+    """All that can be seen; what is hidden is not looked into."""
+    yield node
+    for child in children(node):
+        if showing(child) or child.get_role_name() in MENUS:
+            yield from walk(child)
+
+
+def showing(node):
+    states = node.get_state_set()
+    return states.contains(Atspi.StateType.SHOWING) and states.contains(Atspi.StateType.VISIBLE)
+
+
+def window(seconds):
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        desktop = Atspi.get_desktop(0)
+        for index in range(desktop.get_child_count()):
+            application = desktop.get_child_at_index(index)
+            if application is not None and application.get_name() == "Twinfeed":
+                for frame in children(application):
+                    if frame.get_role_name() == "frame" and showing(frame):
+                        return frame
+        time.sleep(0.5)
+    sys.exit("no window on the bus")
+
+
+def named(node):
+    if node.get_name().strip():
+        return True
+    relations = node.get_relation_set()
+    return any(relation.get_relation_type() == Atspi.RelationType.LABELLED_BY for relation in relations)
+
+
+def read(frame, page):
+    seen = 0
+    for node in walk(frame):
+        role = node.get_role_name()
+        if role in REACHED and showing(node):
+            seen += 1
+            if not named(node):
+                parent = node.get_parent()
+                near = [each.get_name() for each in children(parent.get_parent()) if each.get_name()] if parent else []
+                print(f"NAMELESS {page}: {role} {near[:3]} {node.get_description()!r}", flush=True)
+    print(f"PAGE {page}: {seen}", flush=True)
+
+
+def find(frame, role, name):
+    for node in walk(frame):
+        if node.get_role_name() == role and node.get_name() == name:
+            return node
+    return None
+
+
+def press(node):
+    node.get_action_iface().do_action(0)
+    time.sleep(2)
+
+
+def main():
+    # The window is busy while a page is made; a person would wait too.
+    Atspi.set_timeout(60_000, 60_000)
+    end = time.monotonic() + float(sys.argv[1])
+    frame = window(float(sys.argv[1]))
+    pages = None
+    while pages is None:
+        if time.monotonic() > end:
+            sys.exit("no list of pages")
+        time.sleep(1)
+        pages = find(frame, "table", PAGES)
+    table = pages.get_table_iface() if hasattr(pages, "get_table_iface") else pages.get_table()
+    for row in range(table.get_n_rows()):
+        table.add_row_selection(row)
+        time.sleep(1.5)
+        read(frame, f"survey {row + 1}")
+    for item in sys.argv[2:]:
+        choose(frame, item)
+        read(frame, item)
+
+
+def choose(frame, item):
+    """Opens one menu after the other, for they are filled only then, and chooses the item."""
+    bar = next(node for node in walk(frame) if node.get_role_name() == "menu bar")
+    for menu in children(bar):
+        press(menu)
+        for entry in children(menu):
+            if entry.get_name() == item:
+                press(entry)
+                return
+        press(menu)
+    sys.exit("no menu item " + item)
+
+
+main()
