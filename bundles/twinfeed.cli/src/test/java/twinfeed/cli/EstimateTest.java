@@ -44,7 +44,7 @@ class EstimateTest {
 
     private String paper() throws IOException {
         try (PDDocument document = Loader.loadPDF(folder.resolve("q.pdf").toFile())) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
         }
     }
 

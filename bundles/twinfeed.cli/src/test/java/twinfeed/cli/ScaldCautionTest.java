@@ -55,7 +55,7 @@ class ScaldCautionTest {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             String text = new PDFTextStripper().getText(document);
             // Lines break at spaces and behind hyphens.
-            assertTrue(text.replaceAll("\\s+", "").contains(caution.replaceAll("\\s+", "")), text);
+            assertTrue(text.replaceAll("[\\s\\u00a0]+", "").contains(caution.replaceAll("[\\s\\u00a0]+", "")), text);
         }
     }
 

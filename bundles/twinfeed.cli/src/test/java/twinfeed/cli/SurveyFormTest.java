@@ -235,7 +235,7 @@ class SurveyFormTest {
         assertEquals(0, run.status(), run.err());
         try (PDDocument document = Loader.loadPDF(out.toFile())) {
             assertEquals(1, document.getNumberOfPages());
-            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
             assertTrue(text.contains("Checks wait for these"), text);
             assertTrue(text.contains("Static pressure, bar"), text);
             assertTrue(text.contains("Length, m (surface run)"), text);

@@ -4,6 +4,7 @@ package twinfeed.pdf;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -15,6 +16,10 @@ final class FoWriter {
 
     /** An attribute whose name begins so belongs to FOP's own name space. */
     private static final String MORE_PREFIX = "fox:";
+
+    /** The space between a figure and its unit. */
+    private static final Pattern UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:kW|kA|mA|A|V|mm²?|m|bar|L/min|°C|Ohm|ohm|min|Std\\.|%)(?![\\p{L}²]))");
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 15);
     private final XMLStreamWriter out;
@@ -92,9 +97,9 @@ final class FoWriter {
                 attributes);
     }
 
-    /** Text, each letter in a family that has it. */
+    /** Text, each letter in a family that has it; a figure keeps its unit on its line. */
     void text(String text) {
-        for (FontSelector.Run run : typefaces.runs(text)) {
+        for (FontSelector.Run run : typefaces.runs(UNIT.matcher(text).replaceAll("\u00a0"))) {
             if (run.family().equals(FontSelector.TEXT)) {
                 characters(run.text());
             } else {

@@ -30,7 +30,7 @@ record Opened(PDDocument document) implements AutoCloseable {
     }
 
     static String flat(String text) {
-        return text.replaceAll("\\s+", " ");
+        return text.replaceAll("[\\s\\u00a0]+", " ");
     }
 
     /** The names of its fonts; each has to be embedded. */

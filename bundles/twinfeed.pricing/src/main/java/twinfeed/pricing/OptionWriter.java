@@ -53,7 +53,9 @@ final class OptionWriter {
             String own = option.getPriceItem();
             asks.unit(own == null ? OptionChoice.name(option) : own, UNIT);
         } else if (repair != null) {
-            repair.needs().forEach(need -> asks.add(need, String.valueOf(repair.part())));
+            List<RequiredItem> needs =
+                    renewedByWork(option, repair) ? FaultReport.Repair.needs(List.of()) : repair.needs();
+            needs.forEach(need -> asks.add(need, String.valueOf(repair.part())));
         }
         for (Remedy remedy : option.getRemedies()) {
             for (RequiredItem need : RequiredItem.of(remedy)) {
@@ -84,7 +86,7 @@ final class OptionWriter {
         FaultReport.Repair renewal = renewal(option);
         if (renewal != null) {
             written.setPart(renewal.part());
-            written.setRepairWork(renewal.work());
+            written.setRepairWork(renewedByWork(option, renewal) ? null : renewal.work());
         }
         written.setText(new OptionText(locale, renewal != null).of(option));
         List<QuoteLine> lines = sections(written, lines(option, asks));
@@ -98,6 +100,13 @@ final class OptionWriter {
     /** The repair, where the option is the unit that stays and a part of it is renewed. */
     private FaultReport.@Nullable Repair renewal(OptionAssessment option) {
         return OptionChoice.present(option) && repair != null && repair.part() != null ? repair : null;
+    }
+
+    /** Whether the work on the supplies renews that part already, such as an isolator: it is neither named nor charged twice. */
+    private static boolean renewedByWork(OptionAssessment option, FaultReport.Repair repair) {
+        return option.getRemedies().stream()
+                .flatMap(remedy -> remedy.getItems().stream())
+                .anyMatch(item -> repair.codes().contains(item.getCode()));
     }
 
     private String title(OptionAssessment option) {

@@ -3,6 +3,7 @@ package twinfeed.pricing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -85,6 +86,21 @@ class RepairOptionTest {
         assertFalse(codes(first).contains("travel"), codes(first).toString());
         // 20.00 + 40.50 visit, 18.00 + 27.00 isolator, 40.50 test, 15.00 certificate
         assertEquals(new BigDecimal("161.00"), first.getNet());
+    }
+
+    /** The work that the house needs renews the isolator already: 20.00 + 40.50 visit, 13.50 + 27.00 isolator, 40.50 test, 15.00 certificate. */
+    @Test
+    void whatTheWorkRenewsIsNotChargedTwice() {
+        present().setVerdict(Verdict.SUITS_WITH_WORK);
+        present()
+                .getRemedies()
+                .add(Samples.remedy("isolator", "New isolator", "isolator-45", "1", "task-change-isolator", "1"));
+        QuoteOption first = draft(repair("0", "0", "isolator-50", "task-change-isolator"))
+                .getOptions()
+                .get(0);
+        assertFalse(codes(first).contains("isolator-50"), codes(first).toString());
+        assertEquals(new BigDecimal("156.50"), first.getNet());
+        assertNull(first.getRepairWork());
     }
 
     /** The quote says what was reported and found, and why the repair is recommended: 165.50 + 100 against 286.50 and more. */
