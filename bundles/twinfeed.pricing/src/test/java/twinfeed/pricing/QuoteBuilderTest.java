@@ -93,7 +93,8 @@ class QuoteBuilderTest {
         assertEquals(List.of("h108"), names(quote));
         assertTrue(quote.getOptions().get(0).getText().contains("do not know yet"));
         assertTrue(quote.getCautions().get(0).contains("we promise nothing"));
-        assertTrue(quote.getAssumptions().contains("Still to be measured, in the words of the trade: make pressure of the heater's switch"));
+        assertTrue(quote.getAssumptions()
+                .contains("Still to be measured, in the words of the trade: make pressure of the heater's switch"));
     }
 
     @Test

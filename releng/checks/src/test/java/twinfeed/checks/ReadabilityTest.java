@@ -49,8 +49,7 @@ class ReadabilityTest {
             Map.entry("contingency", "the name of a line of the price, explained in the terms"),
             Map.entry("undertaker", "\"water undertaker\": the name in the water rules"));
 
-    private static final Pattern QUOTE =
-            Pattern.compile("(quote|state|accept|option|work|flow|leftOut|next|lines)\\.");
+    private static final Pattern QUOTE = Pattern.compile("(quote|state|accept|option|work|flow|leftOut|next|lines)\\.");
 
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z’']*");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");

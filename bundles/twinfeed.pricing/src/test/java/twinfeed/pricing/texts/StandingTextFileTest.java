@@ -34,7 +34,8 @@ class StandingTextFileTest {
     @Test
     void isWhatIsShippedWithoutAFile() {
         assertEquals(
-                Optional.of("Anything that is not listed."), texts(Locale.ENGLISH).get("exclusion.notListed", Map.of()));
+                Optional.of("Anything that is not listed."),
+                texts(Locale.ENGLISH).get("exclusion.notListed", Map.of()));
         assertEquals(
                 Optional.of("Was nicht aufgeführt ist."), texts(Locale.GERMAN).get("exclusion.notListed", Map.of()));
     }
