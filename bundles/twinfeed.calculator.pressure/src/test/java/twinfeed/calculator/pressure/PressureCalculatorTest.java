@@ -245,7 +245,8 @@ class PressureCalculatorTest {
         Finding margin = Houses.finding(Samples.survey(), unknown, "pressure.switch");
         assertEquals(Math.min(inlet, heating), margin.printed().margin(), 1e-12);
         assertTrue(assumptions(Samples.survey(), unknown).stream()
-                .anyMatch(text -> text.startsWith("Nobody knows where the pressure switch of \"Heater of the test\" sits")));
+                .anyMatch(text ->
+                        text.startsWith("Nobody knows where the pressure switch of \"Heater of the test\" sits")));
     }
 
     @Test

@@ -112,7 +112,9 @@ class RunnerTest {
                 .get(0);
         assertEquals(Outcome.CANNOT_TELL, finding.outcome());
         assertEquals(List.of("survey.water"), finding.missing());
-        assertEquals("Cannot tell yet. Missing: the water supply.", new FindingText(runner, Locale.ENGLISH).sentence(finding));
+        assertEquals(
+                "Cannot tell yet. Missing: the water supply.",
+                new FindingText(runner, Locale.ENGLISH).sentence(finding));
     }
 
     @Test
