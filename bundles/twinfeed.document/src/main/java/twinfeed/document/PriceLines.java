@@ -29,12 +29,14 @@ final class PriceLines {
     private final List<QuoteOption> options;
     private final DocumentTexts words;
     private final PrintFormat paper;
+    private final QuantityText quantities;
     private final List<PriceLine> lines = new ArrayList<>();
 
     PriceLines(List<QuoteOption> options, DocumentTexts words, PrintFormat paper) {
         this.options = options;
         this.words = words;
         this.paper = paper;
+        this.quantities = new QuantityText(words);
     }
 
     /** The table, or null if no option has a line. */
@@ -92,17 +94,50 @@ final class PriceLines {
 
     private void add(List<QuoteLine> some, int at, Map<String, List<@Nullable BigDecimal>> amounts) {
         for (QuoteLine line : some) {
-            List<@Nullable BigDecimal> row = amounts.computeIfAbsent(what(line), what -> row());
-            BigDecimal net = line.getNet() == null ? BigDecimal.ZERO : line.getNet();
+            // Labour of a thing that stands in the same section is told with the thing.
+            if (thing(some, line) != null) {
+                continue;
+            }
+            QuoteLine labour = labour(some, line);
+            String what = labour == null ? what(line) : what(line) + ", " + quantity(labour);
+            List<@Nullable BigDecimal> row = amounts.computeIfAbsent(what, each -> row());
+            BigDecimal net = labour == null ? net(line) : net(line).add(net(labour));
             BigDecimal before = row.get(at);
             row.set(at, before == null ? net : before.add(net));
         }
     }
 
+    /** The labour of a thing in the same section: one task, told in one line. */
+    private @Nullable QuoteLine labour(List<QuoteLine> some, QuoteLine line) {
+        return quantities.labour(line) ? null : other(some, line, true);
+    }
+
+    /** The thing that a line of labour is for, in the same section. */
+    private @Nullable QuoteLine thing(List<QuoteLine> some, QuoteLine line) {
+        return quantities.labour(line) ? other(some, line, false) : null;
+    }
+
+    private @Nullable QuoteLine other(List<QuoteLine> some, QuoteLine line, boolean labour) {
+        List<QuoteLine> same = some.stream()
+                .filter(each -> each.getCode() != null && each.getCode().equals(line.getCode()))
+                .toList();
+        return same.size() == 2 && quantities.labour(same.get(0)) != quantities.labour(same.get(1))
+                ? same.get(quantities.labour(same.get(0)) == labour ? 0 : 1)
+                : null;
+    }
+
+    private static BigDecimal net(QuoteLine line) {
+        return line.getNet() == null ? BigDecimal.ZERO : line.getNet();
+    }
+
     /** What a tradesperson writes: "Cable 10 mm², 8.5 m", "Changing the heater, 50 min", "Contingency, 5 %"; a quantity stays on one line. */
     private String what(QuoteLine line) {
-        String quantity = new QuantityText(words).behind(line).replace(' ', NO_BREAK);
+        String quantity = quantity(line);
         return quantity.isEmpty() ? text(line.getDescription()) : text(line.getDescription()) + ", " + quantity;
+    }
+
+    private String quantity(QuoteLine line) {
+        return quantities.behind(line).replace(' ', NO_BREAK);
     }
 
     /** Tax by rate, in the words of the quote. */

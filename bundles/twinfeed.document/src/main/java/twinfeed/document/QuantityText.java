@@ -64,6 +64,11 @@ public final class QuantityText {
                 : null;
     }
 
+    /** Whether a line is labour, counted in hours. */
+    boolean labour(QuoteLine line) {
+        return is("unit.h", line);
+    }
+
     /** Whether a line has this unit; the quote may be in another language than its reader's. */
     private boolean is(String unit, QuoteLine line) {
         return words.get(unit).equals(line.getUnit())

@@ -326,6 +326,31 @@ class QuoteLetterWriterTest {
                 lines);
     }
 
+    /** Material and labour of one task in one section are one line for the customer. */
+    @Test
+    void aThingAndItsLabourAreOneLine() throws DocumentException {
+        QuoteOption one = option("h85");
+        section(one, "making-good", "Making good", line("making-good", "Making good of plaster", "1", "each", "20.00"));
+        one.getSections()
+                .get(0)
+                .getLines()
+                .add(line("making-good", "Making good of plaster (labour)", "1.25", "h", "67.50"));
+        section(one, "remedial", "Materials", line("valve", "Full-bore valve", "2", "each", "17.28"));
+        section(one, "labour", "Labour", line("valve", "Full-bore valve (labour)", "0.5", "h", "27.00"));
+        List<String> lines = letter().prices().lines().stream()
+                .map(line -> line.what() + " " + line.amounts())
+                .toList();
+        assertEquals(
+                List.of(
+                        "Materials []",
+                        "Full-bore valve, 2\u00a0× [£17.28]",
+                        "Labour []",
+                        "Full-bore valve (labour), 30\u00a0min [£27.00]",
+                        "Making good []",
+                        "Making good of plaster, 1\u00a0h\u00a015\u00a0min [£87.50]"),
+                lines.subList(0, 6));
+    }
+
     private static void section(QuoteOption option, String key, String title, QuoteLine line) {
         QuoteSection section = QUOTE.createQuoteSection();
         section.setKey(key);
