@@ -50,9 +50,13 @@ final class BatchJournal implements AutoCloseable {
             return List.of(List.of(List.of(one.row(), one.dwelling(), one.reason())));
         }
 
-        /** The refusal of a row that is no result. */
-        Refused refusedRow() {
+        private Refused refusedRow() {
             return Objects.requireNonNull(refused);
+        }
+
+        /** What a plain list says of it. */
+        List<@Nullable Object> line() {
+            return result == null ? ResultLine.of(refusedRow()) : result.line();
         }
 
         private static Entry of(int row, List<List<List<@Nullable Object>>> groups) {

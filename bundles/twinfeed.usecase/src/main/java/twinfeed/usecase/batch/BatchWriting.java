@@ -170,8 +170,7 @@ public final class BatchWriting {
 
         private void lines(OutputStream stream) throws IOException {
             ResultLines lines = ResultLines.of(ResultForm.of(out), stream);
-            journal.each(entry -> lines.write(
-                    entry.result() == null ? ResultLine.of(entry.refusedRow()) : entry.result().line()));
+            journal.each(entry -> lines.write(entry.line()));
             lines.finish();
         }
     }

@@ -70,8 +70,7 @@ public final class RowJudge {
      * @param earlier the number of an earlier row that names the same dwelling; 0 if there is none
      */
     public String csv(Row row, int earlier) {
-        BatchJournal.Entry entry = take(row, earlier);
-        return csv(entry.result() == null ? ResultLine.of(entry.refusedRow()) : entry.result().line());
+        return csv(take(row, earlier).line());
     }
 
     private static String csv(List<? extends @Nullable Object> cells) {
