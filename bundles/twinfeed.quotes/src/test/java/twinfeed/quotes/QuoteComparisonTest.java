@@ -71,7 +71,7 @@ class QuoteComparisonTest {
         assertTrue(told.contains(
                 "ADDED h75 remedial bonding-10 Main bonding conductor 10 mm², with clamp and label: 29.00"));
         assertTrue(told.contains(
-                "ADDED h75 labour bonding-10 Main bonding conductor 10 mm², with clamp and label: 81.00"));
+                "ADDED h75 labour bonding-10 Main bonding conductor 10 mm², with clamp and label (labour): 81.00"));
         assertTrue(told.contains("REMOVED h95 589.19"), told::toString);
         assertTrue(told.contains("ADDED assumptions Winter intake measured"));
         assertTrue(told.contains("REMOVED assumptions Winter intake taken as 5 °C (common practice)"));
