@@ -3,6 +3,8 @@ package twinfeed.cli;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
@@ -142,6 +144,7 @@ final class TextReport {
             sum("total", option.getTotal(), quote);
             out.println();
         }
+        notOffered(assessment, quote);
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }
@@ -162,6 +165,21 @@ final class TextReport {
             out.println(face.text("quote.danger"));
             dangers.forEach(danger -> out.println("  [NO] " + danger));
             out.println(face.text("quote.notice"));
+            out.println();
+        }
+    }
+
+    /** The heaters that were checked and are not offered, with their verdict; the paper gives the reason. */
+    private void notOffered(Assessment assessment, Quote quote) {
+        Set<String> offered =
+                quote.getOptions().stream().map(QuoteOption::getHeaterId).collect(Collectors.toSet());
+        List<OptionAssessment> others = assessment.getOptions().stream()
+                .filter(option -> !Boolean.TRUE.equals(option.getPresent()))
+                .filter(option -> !offered.contains(option.getHeaterId()))
+                .toList();
+        others.forEach(option -> out.println(face.text("quote.notOffered") + " " + option.getTitle() + ": "
+                + face.text("verdict." + option.getVerdict().getLiteral())));
+        if (!others.isEmpty()) {
             out.println();
         }
     }
