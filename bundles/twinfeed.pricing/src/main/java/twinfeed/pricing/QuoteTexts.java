@@ -152,12 +152,14 @@ final class QuoteTexts {
                 switch (one.reason()) {
                     case CHOSEN -> text("summary.recommended.chosen", title);
                     case REQUEST -> text("summary.recommended.request", title);
+                    case REQUEST_OF_KNOWN -> text("summary.recommended.requestOfKnown", title);
                     case YEARS -> text("summary.recommended.years", title, RunningCost.YEARS);
                     case CHEAPEST -> text("summary.recommended.cheapest", title);
                     case REPAIR -> text("summary.recommended.repair", title, years);
                 };
-        boolean request = one.reason() == Recommendation.Reason.REQUEST;
-        return Optional.of(one.over() && !request ? why + " " + text("summary.recommended.over", years) : why);
+        boolean asked = one.reason() == Recommendation.Reason.REQUEST
+                || one.reason() == Recommendation.Reason.REQUEST_OF_KNOWN;
+        return Optional.of(one.over() && !asked ? why + " " + text("summary.recommended.over", years) : why);
     }
 
     private long count(Verdict verdict) {

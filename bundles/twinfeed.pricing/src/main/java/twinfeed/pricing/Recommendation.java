@@ -29,6 +29,8 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
         CHOSEN,
         /** It is nearest to the power asked for. */
         REQUEST,
+        /** It is nearest to the power asked for of those whose whole price is known; one that is nearer waits for a price. */
+        REQUEST_OF_KNOWN,
         /** It costs least over the years, electricity included. */
         YEARS,
         /** It costs least to buy. */
@@ -51,8 +53,12 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
                 known.stream().filter(option -> !Offers.stays(option)).toList();
         ToDoubleFunction<QuoteOption> distanceFromRequest = option ->
                 OptionChoice.distanceFromRequest(assessed.get(quote.getOptions().indexOf(option)), request.survey());
-        Optional<Recommendation> replacement =
-                request.survey().getRequestedPower() == null ? cheapest(fresh) : nearest(fresh, distanceFromRequest);
+        List<QuoteOption> waiting = quote.getOptions().stream()
+                .filter(option -> Offers.suits(option.getVerdict()) && !Offers.recommendable(option))
+                .toList();
+        Optional<Recommendation> replacement = request.survey().getRequestedPower() == null
+                ? cheapest(fresh)
+                : nearest(fresh, waiting, distanceFromRequest);
         Optional<QuoteOption> kept = known.stream().filter(Offers::stays).findFirst();
         FaultReport.@Nullable Repair repair = request.faults().repair();
         if (kept.isEmpty() || repair == null) {
@@ -73,10 +79,15 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
 
     /** The nearest to the power asked for; of several the one that needs least. */
     private static Optional<Recommendation> nearest(
-            List<QuoteOption> fresh, ToDoubleFunction<QuoteOption> distanceFromRequest) {
+            List<QuoteOption> fresh, List<QuoteOption> waiting, ToDoubleFunction<QuoteOption> distanceFromRequest) {
         return fresh.stream()
                 .min(Comparator.comparingDouble(distanceFromRequest))
-                .map(best -> new Recommendation(best, Reason.REQUEST, false));
+                .map(best -> {
+                    double distance = distanceFromRequest.applyAsDouble(best);
+                    boolean nearerOneWaits = waiting.stream()
+                            .anyMatch(option -> distanceFromRequest.applyAsDouble(option) < distance - NO_POWER_W);
+                    return new Recommendation(best, nearerOneWaits ? Reason.REQUEST_OF_KNOWN : Reason.REQUEST, false);
+                });
     }
 
     private static Optional<Recommendation> cheapest(List<QuoteOption> fresh) {

@@ -9,11 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.pricebook.PriceItem;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
@@ -134,6 +136,27 @@ class RepairOptionTest {
         survey.setRequestedPower(Power.valueOf("9.5 kW"));
         Quote quote = draft(repair("0", "40.00", "part-elements"));
         assertEquals(List.of("h95", "h75", "present"), names(quote));
+    }
+
+    /** 10.5 kW has no price yet, so that 9.5 kW is recommended to who asks for 10.5 kW; that it is the nearest of all is not said then. */
+    @Test
+    void aNearerHeaterWithoutAPriceIsMentioned() {
+        survey.setRequestedPower(Power.valueOf("10.5 kW"));
+        assertTrue(summaryWith105("126.00").contains("x10.5: it comes closest to the power"), summaryWith105("126.00"));
+        String open = summaryWith105(null);
+        assertTrue(open.contains("of those whose whole price we know, it comes closest"), open);
+        assertTrue(open.contains("Heater 9.5 kW"), open);
+    }
+
+    private String summaryWith105(@Nullable String price) {
+        assessment.getOptions().removeIf(option -> "x10.5".equals(option.getHeaterId()));
+        assessment.getOptions().add(Samples.option("x10.5", "x10.5", 10.5, Verdict.SUITS));
+        book.getItems().removeIf(item -> "x10.5".equals(item.getCode()));
+        addItem("x10.5");
+        PriceItem item = book.getItems().get(book.getItems().size() - 1);
+        item.setPrice(price == null ? null : new BigDecimal(price));
+        item.setCost(price == null ? null : item.getCost());
+        return String.valueOf(draft(repair("0", "0", "part-elements")).getSummary());
     }
 
     @Test
