@@ -30,9 +30,9 @@ import twinfeed.usecase.batch.ResultForm;
                     + " says, \"-\" takes",
             "the value away, a plain number is in the unit that help dwellings names first, a column whose name begins"
                     + " with # is a remark; a column \"symptoms\" takes complaints. The results come most urgent first,",
-            "with totals, visits by street, repair beside replacement where something is complained of, and for each"
+            "with totals, visits by street, repair beside replacement where there is a complaint, and for each"
                     + " reading whether it is the",
-            "dwelling's own, from the job or missing. Rows that cannot be used are set aside in a sheet of their own,"
+            "dwelling's own, from the job or missing. Rows that cannot be used are rejected, in a sheet of their own,"
                     + " with the reason."
         })
 final class BatchVerb implements Callable<Integer> {

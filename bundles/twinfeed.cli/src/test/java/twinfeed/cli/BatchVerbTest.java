@@ -221,7 +221,7 @@ class BatchVerbTest {
             Sheet repairs = book.getSheet("Repairs");
             assertEquals(
                     List.of("One: Is the local isolator hot, scorched or crackling?"),
-                    rows(repairs, "Dwelling", "What is complained of"));
+                    rows(repairs, "Dwelling", "Complaint"));
             assertTrue(
                     cell(repairs, 2, "Repair or replace").getStringCellValue().contains("local isolator"));
             Run single = Run.of("faults", withComplaint("isolatorHot"), "--book", BOOK, "--json");
