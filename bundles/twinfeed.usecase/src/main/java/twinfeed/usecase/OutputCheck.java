@@ -44,10 +44,7 @@ public final class OutputCheck {
             }
         }
         if (endings.size() > 1 && !out.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
-            throw refused(
-                    out,
-                    "its name ends in none of " + String.join(", ", endings),
-                    "name a file that does");
+            throw refused(out, "its name ends in none of " + String.join(", ", endings), "name a file that does");
         }
         ending(out, out, ending);
         AtomicFile.checkPlace(out);

@@ -25,6 +25,8 @@ import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.model.check.ModelPath;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.SurveyPackage.Literals;
 
 /** Elements of one form, for example the pieces of a pipe run: a short table, and under it the fields of the one chosen. */
 final class ListView implements ItemView {
@@ -38,6 +40,7 @@ final class ListView implements ItemView {
     private @Nullable Button add;
     private final List<Button> onElement = new ArrayList<>();
     private final Composite detail;
+    private final @Nullable PhotoBar photos;
     private List<EObject> elements = List.of();
     private @Nullable EObject chosen;
     private @Nullable ItemViews fields;
@@ -53,6 +56,7 @@ final class ListView implements ItemView {
         if (several.grows()) {
             buttons();
         }
+        this.photos = several.path().last() == Literals.SURVEY__PHOTOS ? new PhotoBar(body, context) : null;
         this.detail = Controls.columns(body, 2);
         detail.setLayoutData(Controls.across(body));
         ((org.eclipse.swt.layout.GridLayout) detail.getLayout()).marginLeft = 10;
@@ -149,7 +153,14 @@ final class ListView implements ItemView {
             fields.remark(remarks);
         }
         select();
+        preview();
         PageView.relayout(detail);
+    }
+
+    private void preview() {
+        if (photos != null) {
+            photos.show(chosen instanceof Photo photo ? photo : null);
+        }
     }
 
     private void select() {
@@ -185,7 +196,12 @@ final class ListView implements ItemView {
         } else if (fields != null) {
             fields.refresh();
         }
+        if (photos != null && elements.size() > rows) {
+            // One that was just taken is to be seen, and to get its caption.
+            choose(elements.get(elements.size() - 1));
+        }
         select();
+        preview();
         if (rows != elements.size()) {
             PageView.relayout(table);
         }

@@ -4,6 +4,7 @@ package twinfeed.desktop.part;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.completion.CompletionPane;
 import twinfeed.desktop.fault.FaultsPane;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
@@ -160,6 +162,13 @@ public final class JobPart implements Editor {
     /** The survey's pages. */
     public SurveyPane survey() {
         return survey;
+    }
+
+    /** Adds pictures to the job's photographs and shows them. */
+    public void takePhotos(List<Path> pictures) {
+        survey.open(new Place(session.survey(), "photos"));
+        session.photos()
+                .take(pictures, reason -> say(Tone.BAD, words.format("photo.refused", Map.of("reason", reason))));
     }
 
     /** Says that the file was changed by another program, if it was. */

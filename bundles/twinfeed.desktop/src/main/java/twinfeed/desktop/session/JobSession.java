@@ -32,6 +32,7 @@ public final class JobSession {
     private final FaultSearch faults;
     private final CompletionWork completion;
     private final QuoteEdits quoteEdits;
+    private final PhotoWork photos;
     private final Runnable otherPrices;
     private final Runnable decisions;
     private final UnsavedChanges unsaved;
@@ -66,6 +67,7 @@ public final class JobSession {
         this.faults = new FaultSearch(this, threads);
         this.completion = new CompletionWork(this, threads);
         this.quoteEdits = new QuoteEdits(job, edits);
+        this.photos = new PhotoWork(this, threads);
         this.otherPrices = desk.changed().listen(this::recalculate);
         this.decisions = desk.decided().listen(this::lookAtIssued);
     }
@@ -142,6 +144,11 @@ public final class JobSession {
     /** The search for the fault of the unit that is there. */
     public FaultSearch faults() {
         return faults;
+    }
+
+    /** Its photographs. */
+    public PhotoWork photos() {
+        return photos;
     }
 
     /** The readings after the work. */

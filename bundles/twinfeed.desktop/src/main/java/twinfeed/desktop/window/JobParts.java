@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.PlatformFolders;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.batch.BatchPart;
+import twinfeed.desktop.entry.CataloguePart;
+import twinfeed.desktop.entry.PriceBookPart;
 import twinfeed.desktop.help.HelpPart;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.part.JobPart;
@@ -225,6 +228,43 @@ public final class JobParts implements Jobs {
         if (part != null && part.getObject() instanceof HelpPart help) {
             help.showFiles();
         }
+    }
+
+    /** Opens a list of dwellings on its page. */
+    void openBatch(Path list) {
+        if (service.showPart(BATCH, PartState.ACTIVATE).getObject() instanceof BatchPart batch) {
+            batch.set("batch.list", list.toString());
+        }
+    }
+
+    /** Opens a price book in its editor. */
+    void openPrices(Path book) {
+        if (service.showPart(PRICES, PartState.ACTIVATE).getObject() instanceof PriceBookPart editor) {
+            editor.open(book);
+        }
+    }
+
+    /** Opens a catalogue in its editor. */
+    void openHeaters(Path catalogue) {
+        if (service.showPart(HEATERS, PartState.ACTIVATE).getObject() instanceof CataloguePart editor) {
+            editor.open(catalogue);
+        }
+    }
+
+    /** Adds pictures to the job that is looked at; the answer is whether there is one. */
+    boolean takePhotos(List<Path> pictures) {
+        @Nullable MPart active = service.getActivePart();
+        List<MPart> jobs = parts();
+        @Nullable
+        MPart shown = active != null && active.getObject() instanceof JobPart
+                ? active
+                : jobs.size() == 1 ? jobs.get(0) : null;
+        if (shown == null || !(shown.getObject() instanceof JobPart job)) {
+            return false;
+        }
+        service.activate(shown, true);
+        job.takePhotos(pictures);
+        return true;
     }
 
     /** Shows the page for a list of dwellings. */

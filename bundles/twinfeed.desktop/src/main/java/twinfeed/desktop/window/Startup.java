@@ -98,6 +98,7 @@ public final class Startup {
         if (window.getWidget() instanceof Shell shell) {
             WindowIcons.apply(shell);
             new WindowRequests(shell, parts::open).listen();
+            new FileDrop(shell, parts, words).listen();
             shell.addListener(SWT.Dispose, closed -> Bounds.keep(context.get(Settings.class), window));
         }
         bare(inWindow.get(EModelService.class), application);

@@ -39,6 +39,15 @@ public final class PhotoReader {
      * @throws IOException if it is no picture that can be read; the message says what is wrong
      */
     public static Picture read(byte[] file) throws IOException {
+        return read(file, LONGEST);
+    }
+
+    /**
+     * Reads a picture at another size.
+     *
+     * @param longest longest side that it may have, pixels; a smaller picture stays as large as it is
+     */
+    public static Picture read(byte[] file, int longest) throws IOException {
         try (ImageInputStream stream = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
             if (!readers.hasNext()) {
@@ -48,7 +57,7 @@ public final class PhotoReader {
             try {
                 reader.setInput(stream, true, true);
                 boolean jpeg = !reader.getFormatName().equalsIgnoreCase("png");
-                BufferedImage upright = upright(sampled(reader), Orientation.of(file));
+                BufferedImage upright = upright(sampled(reader, longest), longest, Orientation.of(file));
                 return new Picture(encode(upright, jpeg), jpeg, upright.getWidth(), upright.getHeight());
             } catch (IllegalArgumentException | IndexOutOfBoundsException broken) {
                 throw new IOException("the picture is damaged", broken);
@@ -58,7 +67,7 @@ public final class PhotoReader {
         }
     }
 
-    private static BufferedImage sampled(ImageReader reader) throws IOException {
+    private static BufferedImage sampled(ImageReader reader, int longest) throws IOException {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
@@ -66,14 +75,14 @@ public final class PhotoReader {
                     "the picture has " + width + " x " + height + " pixels; at most 400 million can be read");
         }
         ImageReadParam parameters = reader.getDefaultReadParam();
-        int step = Math.max(1, Math.max(width, height) / (2 * LONGEST));
+        int step = Math.max(1, Math.max(width, height) / (2 * longest));
         parameters.setSourceSubsampling(step, step, 0, 0);
         return reader.read(0, parameters);
     }
 
     /** Scales and turns in one go; transparent parts become white, which JPEG needs and paper is. */
-    private static BufferedImage upright(BufferedImage image, Orientation orientation) {
-        double scale = Math.min(1, LONGEST / (double) Math.max(image.getWidth(), image.getHeight()));
+    private static BufferedImage upright(BufferedImage image, int longest, Orientation orientation) {
+        double scale = Math.min(1, longest / (double) Math.max(image.getWidth(), image.getHeight()));
         int width = Math.max(1, (int) Math.round(image.getWidth() * scale));
         int height = Math.max(1, (int) Math.round(image.getHeight() * scale));
         boolean turned = orientation.swapsSides();

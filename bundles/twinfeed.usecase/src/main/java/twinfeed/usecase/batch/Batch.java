@@ -21,7 +21,6 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.TwinfeedService;
-import twinfeed.usecase.UnusableException;
 
 /**
  * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a pattern job with the row's own values put in.
@@ -170,5 +169,4 @@ final class Batch {
 
     /** What came of a row, and whether that was found now and not before. */
     private record Taken(BatchJournal.Entry entry, boolean anew) {}
-
 }

@@ -143,9 +143,8 @@ final class BatchJournal implements AutoCloseable {
         int entryRow = head.getInt();
         int length = head.getInt();
         int sum = head.getInt();
-        byte[] bytes = entryRow == row && length >= 0 && length < LARGEST_ENTRY
-                ? read(position + HEAD, length)
-                : new byte[0];
+        byte[] bytes =
+                entryRow == row && length >= 0 && length < LARGEST_ENTRY ? read(position + HEAD, length) : new byte[0];
         if (entryRow != row || bytes.length < length || sum(bytes) != sum) {
             cut();
             return null;

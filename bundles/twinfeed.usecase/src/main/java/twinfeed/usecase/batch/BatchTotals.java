@@ -10,14 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
-import twinfeed.model.quote.QuoteLine;
-import twinfeed.model.quote.QuoteOption;
-import twinfeed.model.quote.QuoteSection;
 
 /**
  * Totals over all dwellings: by urgency, by the verdict on the unit that is there, by the verdict on the first offer with its cost, and by work.

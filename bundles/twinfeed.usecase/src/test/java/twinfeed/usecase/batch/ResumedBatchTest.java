@@ -66,14 +66,12 @@ final class ResumedBatchTest {
     }
 
     private void stopAfter(int rows, Path out) {
-        assertThrows(
-                CancellationException.class,
-                () -> writing(DAY).write(list, out, (done, all, before) -> {
-                    assertEquals(ROWS, all);
-                    if (done == rows) {
-                        throw new CancellationException();
-                    }
-                }));
+        assertThrows(CancellationException.class, () -> writing(DAY).write(list, out, (done, all, before) -> {
+            assertEquals(ROWS, all);
+            if (done == rows) {
+                throw new CancellationException();
+            }
+        }));
         assertFalse(Files.exists(out), "no half result");
     }
 
@@ -127,7 +125,8 @@ final class ResumedBatchTest {
         assertEquals(0, writing(DAY.plusDays(1)).write(list, out, QUIET).before(), "another day, other prices");
         stopAfter(3, folder.resolve("again.csv"));
         Files.writeString(list, Files.readString(list).replace("180 mg/L", "181 mg/L"));
-        assertEquals(0, writing(DAY).write(list, folder.resolve("again.csv"), QUIET).before(), "another list");
+        assertEquals(
+                0, writing(DAY).write(list, folder.resolve("again.csv"), QUIET).before(), "another list");
     }
 
     @Test
