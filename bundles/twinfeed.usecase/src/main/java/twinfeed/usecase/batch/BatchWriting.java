@@ -77,10 +77,11 @@ public final class BatchWriting {
      * @param judged takes each dwelling, on the caller's thread
      */
     public BatchReport write(Path list, Path out, BatchProgress progress, Consumer<JudgedDwelling> judged) {
+        // Ahead of all else: what is no list, a device for instance, is refused here.
+        int all = rows(list);
         try (Refusals refused = new Refusals();
                 BatchJournal journal = BatchJournal.of(out, BatchIdentity.of(service, task, list))) {
             Counts counts = new Counts();
-            int all = rows(list);
             Work work = new Work(list, out, new Batch(service, task, refused), journal, refused);
             work.judge(
                     dwelling -> {
