@@ -30,6 +30,7 @@ public final class Columns {
         this.seen = seen;
         table.addListener(SWT.Resize, event -> spread());
         FullTexts.of(table);
+        TableCopy.of(table);
     }
 
     /**
