@@ -83,7 +83,9 @@ final class BatchVerb implements Callable<Integer> {
         OutputCheck.check(
                 out,
                 ResultForm.endings(),
-                Stream.of(list, template, catalogue, book).filter(Objects::nonNull).toList());
+                Stream.of(list, template, catalogue, book)
+                        .filter(Objects::nonNull)
+                        .toList());
         BatchTask task = new BatchTask(
                 face.service().open(template, catalogue),
                 face.service().book(book),

@@ -24,11 +24,12 @@ class ProgressTest {
                 new PrintStream(new BufferedOutputStream(Files.newOutputStream(log)), false, StandardCharsets.UTF_8)) {
             CliContext face = new CliContext(new TwinfeedService(List.of()), Run.DAY, System.out, err);
             try (Progress progress = new Progress(face)) {
-                progress.done(7);
+                progress.done(7, 21, 1);
                 waitForLines(log, 2);
             }
             List<String> lines = Files.readAllLines(log);
-            assertTrue(lines.get(0).startsWith("7 rows, 1 s, "), lines.toString());
+            assertTrue(lines.get(0).startsWith("7 of 21 rows, 1 s, "), lines.toString());
+            assertTrue(lines.get(0).matches(".* s, \\d+\\.\\d a second, \\d+ s left"), lines.toString());
             long after = lines.size();
             Thread.sleep(1200);
             assertEquals(after, Files.readAllLines(log).size(), "it says no more when the work is done");

@@ -157,8 +157,8 @@ final class QuoteTexts {
                     case CHEAPEST -> text("summary.recommended.cheapest", title);
                     case REPAIR -> text("summary.recommended.repair", title, years);
                 };
-        boolean asked = one.reason() == Recommendation.Reason.REQUEST
-                || one.reason() == Recommendation.Reason.REQUEST_OF_KNOWN;
+        boolean asked =
+                one.reason() == Recommendation.Reason.REQUEST || one.reason() == Recommendation.Reason.REQUEST_OF_KNOWN;
         return Optional.of(one.over() && !asked ? why + " " + text("summary.recommended.over", years) : why);
     }
 

@@ -116,7 +116,14 @@ public final class WritingLoop {
 
     private void judgeList() {
         BatchTask task = new BatchTask(opened, prices, firm, DAY, Locale.ROOT);
-        new BatchWriting(service, task).write(office.dwellings(), office.results(), rows -> {});
+        try {
+            new BatchWriting(service, task).write(office.dwellings(), office.results(), (done, all, before) -> {});
+        } catch (InputException busy) {
+            // Another writer judges the same list into the same file at this moment; it is told so and nothing is lost.
+            if (!busy.getMessage().contains("by another program now")) {
+                throw busy;
+            }
+        }
     }
 
     private static void issued(IssuedQuote quote) {
