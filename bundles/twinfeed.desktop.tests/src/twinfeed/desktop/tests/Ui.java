@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.Widget;
 /** Looks at a window and uses it as a person does, from another thread than its own. */
 final class Ui {
     private static final long PATIENCE_MS = 90_000;
+    private static final int MOST_TABS = 60;
 
     private final Display display;
 
@@ -130,6 +131,44 @@ final class Ui {
         post(SWT.KeyDown, 0, key);
         post(SWT.KeyUp, 0, key);
         post(SWT.KeyUp, SWT.MOD1, (char) 0);
+    }
+
+    /** Presses a key that is no letter, by its code, and lets it go; with a modifier unless that is 0. */
+    void key(int modifier, int code) throws InterruptedException {
+        if (modifier != 0) {
+            post(SWT.KeyDown, modifier, (char) 0);
+        }
+        post(SWT.KeyDown, code, (char) 0);
+        post(SWT.KeyUp, code, (char) 0);
+        if (modifier != 0) {
+            post(SWT.KeyUp, modifier, (char) 0);
+        }
+    }
+
+    /** Types letters, one after the other. */
+    void write(String text) throws InterruptedException {
+        for (char letter : text.toCharArray()) {
+            post(SWT.KeyDown, 0, letter);
+            post(SWT.KeyUp, 0, letter);
+        }
+    }
+
+    /** Goes on by the Tab key until the cursor is in a field. */
+    void tabTo(String field) throws InterruptedException {
+        for (int i = 0; i < MOST_TABS; i++) {
+            if (field.equals(ask(this::cursor))) {
+                return;
+            }
+            key(0, SWT.TAB);
+        }
+        shoot("tab to " + field);
+        throw new AssertionError("the Tab key does not lead to " + field + "; the cursor is in "
+                + ask(() -> String.valueOf(display.getFocusControl())));
+    }
+
+    private Object cursor() {
+        Control focus = display.getFocusControl();
+        return focus == null ? null : focus.getData("twinfeed.field");
     }
 
     private void post(int type, int keyCode, char character) throws InterruptedException {
