@@ -98,7 +98,7 @@ final class QuickWindowTest {
         assertFalse(answers().stream().anyMatch(each -> each.startsWith("Power at the heater")));
         type("supply", "230");
         assertTrue(
-                answers().stream().anyMatch(each -> each.startsWith("Power that arrives: 8.6")),
+                answers().stream().anyMatch(each -> each.startsWith("Power at the heater: 8.6")),
                 answers().toString());
         ui.run(() -> Ui.send(ui.field(Text.class, "quick.field.rating"), SWT.FocusOut));
         assertEquals(
