@@ -30,7 +30,8 @@ public final class JudgeList {
     /** Runs it on the cluster, or the processors, that spark-submit names. */
     public static void main(String[] arguments) throws IOException {
         Map<String, String> options = options(arguments);
-        try (SparkSession spark = SparkSession.builder().appName("twinfeed list").getOrCreate()) {
+        try (SparkSession spark =
+                SparkSession.builder().appName("twinfeed list").getOrCreate()) {
             run(spark, options);
         }
     }
