@@ -36,11 +36,7 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     30,
                     and(and(BASE, "twinfeed.engineering"), "twinfeed.pricing"),
                     with(EMF, "org.joda.money")),
-            new Layer(
-                    "twinfeed.pricing",
-                    30,
-                    Set.of("twinfeed.model", "twinfeed.units"),
-                    with(EMF, "org.joda.money", "org.apache.commons.csv")),
+            new Layer("twinfeed.pricing", 30, Set.of("twinfeed.model", "twinfeed.units"), with(EMF, "org.joda.money")),
             new Layer(
                     "twinfeed.quotes",
                     15,

@@ -4,27 +4,22 @@ package twinfeed.pricing.book;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.pricebook.LocalText;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
-import twinfeed.model.rows.CsvCell;
+import twinfeed.model.rows.CsvLines;
 
 /** Writes a price book as the CSV text that {@link PriceBookCsv} reads, for example one that came from a workbook. */
 public final class PriceBookText {
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setRecordSeparator("\n").build();
-
     private final StringBuilder text = new StringBuilder();
-    private final CSVPrinter printer;
+    private final CsvLines lines;
 
     private PriceBookText() throws IOException {
-        printer = new CSVPrinter(text, FORMAT);
+        lines = new CsvLines(text);
     }
 
     /** The text of a book; reading it gives an equal one. */
@@ -34,12 +29,13 @@ public final class PriceBookText {
             text.head(book);
             // A column that few books need stands only where one of the items has it.
             boolean ending = book.getItems().stream().anyMatch(item -> item.getHoldsUntil() != null);
-            text.printer.printRecord(Arrays.stream(BookColumn.values())
+            text.lines.write(Arrays.stream(BookColumn.values())
                     .filter(column -> ending || column != BookColumn.HOLDS_UNTIL)
-                    .map(BookColumn::key));
+                    .map(BookColumn::key)
+                    .toList());
             for (PriceItem item : book.getItems()) {
-                List<Object> cells = cells(item);
-                text.printer.printRecord(ending ? cells : cells.subList(0, cells.size() - 1));
+                List<@Nullable Object> cells = cells(item);
+                text.lines.write(cells.subList(0, ending ? cells.size() : cells.size() - 1));
             }
             return text.text.toString();
         } catch (IOException impossible) {
@@ -80,30 +76,29 @@ public final class PriceBookText {
 
     private void line(String key, @Nullable Object first, @Nullable Object... more) throws IOException {
         if (first != null) {
-            Stream<Object> rest = Arrays.stream(more).map(value -> value == null ? "" : CsvCell.safe(value.toString()));
-            printer.printRecord(Stream.concat(Stream.of("# " + key + ": " + first), rest));
+            List<@Nullable Object> cells = new ArrayList<>(Arrays.asList(more));
+            cells.add(0, "# " + key + ": " + first);
+            lines.write(cells);
         }
     }
 
-    private static List<Object> cells(PriceItem item) {
-        return Stream.of(
-                        item.getCode(),
-                        item.getDescription(),
-                        item.getUnit(),
-                        plain(item.getCost()),
-                        plain(item.getPrice()),
-                        item.getMarkup(),
-                        item.getMargin(),
-                        item.getTaxClass(),
-                        item.getSupplier(),
-                        item.getDate(),
-                        plain(item.getMinutes()),
-                        plain(item.getWholeLength()),
-                        item.getWaste(),
-                        item.getLeadDays(),
-                        item.getHoldsUntil())
-                .map(value -> (Object) (value == null ? "" : CsvCell.safe(value.toString())))
-                .toList();
+    private static List<@Nullable Object> cells(PriceItem item) {
+        return Arrays.asList(
+                item.getCode(),
+                item.getDescription(),
+                item.getUnit(),
+                item.getCost(),
+                item.getPrice(),
+                item.getMarkup(),
+                item.getMargin(),
+                item.getTaxClass(),
+                item.getSupplier(),
+                item.getDate(),
+                item.getMinutes(),
+                item.getWholeLength(),
+                item.getWaste(),
+                item.getLeadDays(),
+                item.getHoldsUntil());
     }
 
     private static @Nullable String plain(@Nullable BigDecimal number) {

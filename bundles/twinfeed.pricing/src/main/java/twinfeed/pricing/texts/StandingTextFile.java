@@ -43,13 +43,18 @@ public final class StandingTextFile {
         this.shipped = ShippedTexts.of(locale);
     }
 
+    /** What the file of a language is called that goes before the one for all languages. */
+    public static String name(Locale locale) {
+        return NAME.replace(".", "_" + locale.getLanguage() + ".");
+    }
+
     /**
      * The texts of a firm whose file lies in a folder, or those shipped if there is none.
      *
      * @throws InputException if a file is there that cannot be used; every problem is in its message
      */
     public static StandingTexts in(Path folder, Locale locale) {
-        Path ofLanguage = folder.resolve(NAME.replace(".", "_" + locale.getLanguage() + "."));
+        Path ofLanguage = folder.resolve(name(locale));
         StandingTexts texts = StandingTexts.of(locale);
         for (Path file : List.of(folder.resolve(NAME), ofLanguage)) {
             if (Files.exists(file)) {

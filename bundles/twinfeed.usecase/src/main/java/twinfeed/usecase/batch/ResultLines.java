@@ -6,7 +6,10 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.MinimalPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.rows.CsvLines;
@@ -27,10 +30,12 @@ abstract class ResultLines {
     abstract void finish() throws IOException;
 
     private static final class Csv extends ResultLines {
+        private final Writer text;
         private final CsvLines lines;
 
         Csv(OutputStream stream) throws IOException {
-            lines = new CsvLines(stream);
+            text = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
+            lines = new CsvLines(text);
             lines.write(ResultLine.KEYS);
         }
 
@@ -41,7 +46,7 @@ abstract class ResultLines {
 
         @Override
         void finish() throws IOException {
-            lines.flush();
+            text.flush();
         }
     }
 

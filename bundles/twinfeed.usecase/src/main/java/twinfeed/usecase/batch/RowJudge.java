@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -74,15 +70,8 @@ public final class RowJudge {
     }
 
     private static String csv(List<? extends @Nullable Object> cells) {
-        try {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            CsvLines lines = new CsvLines(bytes);
-            lines.write(cells);
-            lines.flush();
-            return bytes.toString(StandardCharsets.UTF_8).stripTrailing();
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("memory does not fail", impossible);
-        }
+        String line = CsvLines.line(cells);
+        return line.substring(0, line.length() - 1);
     }
 
     /** What a row calls its dwelling. */
