@@ -22,7 +22,15 @@ record ListRows(SerialRow head, JavaRDD<SerialRow> rows) {
 
     /** Reads a list; its ending tells the kind, {@code .parquet} or CSV. */
     static ListRows of(SparkSession spark, String list, int partitions) {
-        return list.toLowerCase(Locale.ROOT).endsWith(".parquet") ? parquet(spark, list) : csv(spark, list, partitions);
+        ListRows all = list.toLowerCase(Locale.ROOT).endsWith(".parquet")
+                ? parquet(spark, list)
+                : csv(spark, list, partitions);
+        return new ListRows(all.head, all.rows.filter(ListRows::isDwelling));
+    }
+
+    private static boolean isDwelling(SerialRow row) {
+        Row plain = row.row();
+        return !plain.head() && !plain.blank();
     }
 
     private static ListRows csv(SparkSession spark, String list, int partitions) {
@@ -38,8 +46,7 @@ record ListRows(SerialRow head, JavaRDD<SerialRow> rows) {
         SerialRow head = SerialRow.of(parsed(headLine, headAt, headLine));
         JavaRDD<SerialRow> rows = lines.zipWithIndex()
                 .filter(line -> line._2 > headAt && !line._1.isBlank())
-                .map(line -> SerialRow.of(parsed(headLine, line._2, line._1)))
-                .filter(row -> !row.row().head() && !row.row().blank());
+                .map(line -> SerialRow.of(parsed(headLine, line._2, line._1)));
         return new ListRows(head, rows);
     }
 
@@ -54,16 +61,13 @@ record ListRows(SerialRow head, JavaRDD<SerialRow> rows) {
     private static ListRows parquet(SparkSession spark, String list) {
         var table = spark.read().parquet(list);
         SerialRow head = new SerialRow(1, table.columns());
-        JavaRDD<SerialRow> rows = table.toJavaRDD()
-                .zipWithIndex()
-                .map(row -> {
-                    String[] cells = new String[row._1.length()];
-                    for (int i = 0; i < cells.length; i++) {
-                        cells[i] = row._1.isNullAt(i) ? "" : String.valueOf(row._1.get(i));
-                    }
-                    return new SerialRow(Math.toIntExact(row._2 + 2), cells);
-                })
-                .filter(row -> !row.row().head() && !row.row().blank());
+        JavaRDD<SerialRow> rows = table.toJavaRDD().zipWithIndex().map(row -> {
+            String[] cells = new String[row._1.length()];
+            for (int i = 0; i < cells.length; i++) {
+                cells[i] = row._1.isNullAt(i) ? "" : String.valueOf(row._1.get(i));
+            }
+            return new SerialRow(Math.toIntExact(row._2 + 2), cells);
+        });
         return new ListRows(head, rows);
     }
 }

@@ -2,21 +2,20 @@
 package twinfeed.usecase.batch;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.List;
 import java.util.TreeSet;
 import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.model.io.InputException;
 import twinfeed.model.io.ModelFile;
+import twinfeed.model.rows.Row;
 import twinfeed.usecase.TwinfeedService;
 
 /**
@@ -25,6 +24,7 @@ import twinfeed.usecase.TwinfeedService;
  */
 final class BatchIdentity {
     private final MessageDigest digest;
+    private int rows;
 
     private BatchIdentity() {
         try {
@@ -35,12 +35,14 @@ final class BatchIdentity {
     }
 
     /**
-     * Of a piece of work.
+     * Of a piece of work; reads the list once.
      *
-     * @throws IOException if a file cannot be read
+     * @throws InputException if the list cannot be used
+     * @throws IOException if another file cannot be read
      */
-    static byte[] of(TwinfeedService service, BatchTask task, Path list) throws IOException {
+    static BatchIdentity of(TwinfeedService service, BatchTask task, Path list) throws IOException {
         BatchIdentity identity = new BatchIdentity();
+        new DwellingRows(list).read(identity::row);
         identity.text("journal 1");
         identity.text(TwinfeedService.VERSION);
         for (Calculator calculator : service.calculators()) {
@@ -53,8 +55,22 @@ final class BatchIdentity {
         identity.object(task.book());
         identity.text(task.firm().firm().name() + "\n" + task.firm().firm().accent());
         identity.wording(task.firm().folder());
-        identity.file(list);
-        return identity.digest.digest();
+        return identity;
+    }
+
+    /** The digest. */
+    byte[] bytes() {
+        return digest.digest();
+    }
+
+    /** How many dwellings the list has rows for: all that are no remarks, but the one that names the columns. */
+    int dwellings() {
+        return Math.max(0, rows - 1);
+    }
+
+    private void row(Row row) {
+        rows += row.head() ? 0 : 1;
+        text(row.number() + "\n" + String.join("\n", row.cells()));
     }
 
     private void text(String text) {
@@ -75,15 +91,8 @@ final class BatchIdentity {
         try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.properties")) {
             found.forEach(files::add);
         }
-        for (Path file : List.copyOf(files)) {
-            file(file);
-        }
-    }
-
-    private void file(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file);
-                DigestOutputStream out = new DigestOutputStream(java.io.OutputStream.nullOutputStream(), digest)) {
-            in.transferTo(out);
+        for (Path file : files) {
+            digest.update(Files.readAllBytes(file));
         }
     }
 }

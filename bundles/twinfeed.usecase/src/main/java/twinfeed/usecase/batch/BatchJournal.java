@@ -135,23 +135,41 @@ final class BatchJournal implements AutoCloseable {
      */
     @Nullable
     Entry next(int row) throws IOException {
-        ByteBuffer head = ByteBuffer.wrap(read(position, HEAD));
-        if (head.remaining() < HEAD || position >= end) {
+        Stored stored = position < end ? stored(position) : null;
+        if (stored == null || stored.row() != row) {
             cut();
             return null;
         }
-        int entryRow = head.getInt();
+        position += stored.length();
+        takenOver++;
+        return stored.entry();
+    }
+
+    /** An entry as it lies in the file. */
+    private record Stored(int row, byte[] bytes) {
+        long length() {
+            return HEAD + (long) bytes.length;
+        }
+
+        Entry entry() throws IOException {
+            return Entry.of(row, ResultCells.of(bytes));
+        }
+    }
+
+    /** The entry at a place; null if it was cut off or is damaged. */
+    private @Nullable Stored stored(long at) throws IOException {
+        ByteBuffer head = ByteBuffer.wrap(read(at, HEAD));
+        if (head.remaining() < HEAD) {
+            return null;
+        }
+        int row = head.getInt();
         int length = head.getInt();
         int sum = head.getInt();
-        byte[] bytes =
-                entryRow == row && length >= 0 && length < LARGEST_ENTRY ? read(position + HEAD, length) : new byte[0];
-        if (entryRow != row || bytes.length < length || sum(bytes) != sum) {
-            cut();
+        if (length < 0 || length > LARGEST_ENTRY) {
             return null;
         }
-        position += HEAD + length;
-        takenOver++;
-        return Entry.of(row, ResultCells.of(bytes));
+        byte[] bytes = read(at + HEAD, length);
+        return bytes.length == length && sum(bytes) == sum ? new Stored(row, bytes) : null;
     }
 
     /** What follows was cut off or is of another list: it is written anew. */
@@ -189,13 +207,13 @@ final class BatchJournal implements AutoCloseable {
      * @throws IOException if the file cannot be read
      */
     void each(Taker taker) throws IOException {
-        long at = begin;
-        while (at < end) {
-            ByteBuffer head = ByteBuffer.wrap(read(at, HEAD));
-            int row = head.getInt();
-            int length = head.getInt();
-            taker.take(Entry.of(row, ResultCells.of(read(at + HEAD, length))));
-            at += HEAD + length;
+        for (long at = begin; at < end; ) {
+            Stored stored = stored(at);
+            if (stored == null) {
+                throw new IOException(path + " was changed while it was in use");
+            }
+            taker.take(stored.entry());
+            at += stored.length();
         }
     }
 

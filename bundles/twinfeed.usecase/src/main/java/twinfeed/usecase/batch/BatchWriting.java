@@ -77,20 +77,17 @@ public final class BatchWriting {
      * @param judged takes each dwelling, on the caller's thread
      */
     public BatchReport write(Path list, Path out, BatchProgress progress, Consumer<JudgedDwelling> judged) {
-        // Ahead of all else: what is no list, a device for instance, is refused here.
-        int all = rows(list);
-        try (Refusals refused = new Refusals();
-                BatchJournal journal = BatchJournal.of(out, BatchIdentity.of(service, task, list))) {
-            Counts counts = new Counts();
-            Work work = new Work(list, out, new Batch(service, task, refused), journal, refused);
-            work.judge(
-                    dwelling -> {
-                        counts.add(dwelling);
-                        judged.accept(dwelling.judged());
-                    },
-                    done -> progress.done(done, all, journal.takenOver()));
-            journal.finish();
-            return counts.report(refused, journal.takenOver());
+        try (Refusals refused = new Refusals()) {
+            BatchIdentity identity = BatchIdentity.of(service, task, list);
+            try (BatchJournal journal = BatchJournal.of(out, identity.bytes())) {
+                return write(
+                        list,
+                        out,
+                        journal,
+                        refused,
+                        judged,
+                        done -> progress.done(done, identity.dwellings(), journal.takenOver()));
+            }
         } catch (IOException full) {
             throw new UnusableException(out + ": " + full.getMessage(), full);
         } catch (UncheckedIOException full) {
@@ -98,11 +95,24 @@ public final class BatchWriting {
         }
     }
 
-    /** How many rows of dwellings a list has. */
-    private static int rows(Path list) {
-        int[] rows = {0};
-        new DwellingRows(list).read(row -> rows[0] += row.head() ? 0 : 1);
-        return Math.max(0, rows[0] - 1);
+    private BatchReport write(
+            Path list,
+            Path out,
+            BatchJournal journal,
+            Refusals refused,
+            Consumer<JudgedDwelling> judged,
+            IntConsumer progress)
+            throws IOException {
+        Counts counts = new Counts();
+        new Work(list, out, new Batch(service, task, refused), journal, refused)
+                .judge(
+                        dwelling -> {
+                            counts.add(dwelling);
+                            judged.accept(dwelling.judged());
+                        },
+                        progress);
+        journal.finish();
+        return counts.report(refused, journal.takenOver());
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -12,13 +13,13 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.check.Offers;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.model.survey.PresentUnit;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.text.Texts;
@@ -59,57 +60,65 @@ final class DwellingSheets {
         return TEXTS.get(locale, key);
     }
 
-    /** Its rows, sheet by sheet. */
-    private List<List<List<@Nullable Object>>> rows(Dwelling dwelling) {
-        return Arrays.stream(Sheet.values()).map(sheet -> rows(sheet, dwelling)).toList();
-    }
-
     /** All that is kept of it. */
     DwellingResult result(Dwelling dwelling, int ownAge) {
         JudgedDwelling judged = JudgedDwelling.of(dwelling, ownAge, locale);
         QuoteOption first = first(dwelling);
+        String street = street(dwelling);
         String dangers = Urgency.dangers(dwelling.judged().record()).stream()
                 .map(Finding::getTitle)
                 .collect(Collectors.joining("; "));
+        String toTake = toTake(dwelling);
         return new DwellingResult(
                 judged,
-                street(dwelling),
+                street,
                 dwelling.judged().unanswered(),
                 first == null ? null : DwellingOffer.of(dwelling, first),
-                ResultLine.of(dwelling, judged, dangers, toTake(dwelling)),
-                rows(dwelling));
+                ResultLine.of(dwelling, judged, dangers, toTake),
+                Arrays.stream(Sheet.values())
+                        .map(sheet -> switch (sheet) {
+                            case DWELLINGS -> List.of(overview(dwelling, judged, dangers));
+                            case VISITS -> List.of(visit(judged, street, toTake));
+                            case REPAIRS -> new RepairRow(locale).rows(dwelling);
+                            case OFFERS -> List.of(offer(dwelling));
+                            case HEATERS -> heaters(dwelling);
+                            case READINGS -> readings(dwelling);
+                        })
+                        .toList());
     }
 
-    private List<List<@Nullable Object>> rows(Sheet sheet, Dwelling dwelling) {
-        return switch (sheet) {
-            case DWELLINGS -> List.of(overview(dwelling));
-            case VISITS -> List.of(visit(dwelling));
-            case REPAIRS -> new RepairRow(locale).rows(dwelling);
-            case OFFERS -> List.of(offer(dwelling));
-            case HEATERS -> heaters(dwelling);
-            case READINGS -> readings(dwelling);
-        };
-    }
-
-    private List<@Nullable Object> overview(Dwelling dwelling) {
-        Assessment assessment = dwelling.judged().record();
-        Survey survey = survey(dwelling);
-        OptionAssessment present = Urgency.present(assessment);
-        QuoteOption first = first(dwelling);
+    private static List<@Nullable Object> overview(Dwelling dwelling, JudgedDwelling judged, String dangers) {
         List<@Nullable Object> row = begun(dwelling);
-        row.add(text("urgency." + Urgency.of(assessment, survey).key()));
-        row.add(Urgency.dangers(assessment).stream().map(Finding::getTitle).collect(Collectors.joining("; ")));
-        row.add(survey.getUnit() == null ? null : survey.getUnit().getAge());
-        row.add(survey.getSite() == null ? null : survey.getSite().getLastInspection());
-        row.add(new RepairRow(locale).advice(dwelling));
-        row.add(present == null ? null : present.getVerdict());
-        row.add(first == null ? null : first.getTotal());
-        for (ReadingOrigin origin : ReadingOrigin.values()) {
-            row.add((int) dwelling.readings().stream()
-                    .filter(reading -> reading.origin() == origin)
-                    .count());
-        }
+        row.add(judged.urgencyText());
+        row.add(dangers);
+        row.add(ageOfUnit(dwelling));
+        row.add(lastInspection(dwelling));
+        row.add(judged.advice());
+        row.add(judged.present());
+        row.add(judged.total());
+        row.addAll(origins(dwelling));
         return row;
+    }
+
+    /** The age of its unit in years, whether its own or the template's; null where it is not known. */
+    static @Nullable Integer ageOfUnit(Dwelling dwelling) {
+        PresentUnit unit = survey(dwelling).getUnit();
+        return unit == null ? null : unit.getAge();
+    }
+
+    /** When its installation was inspected last; null where that is not known. */
+    static @Nullable LocalDate lastInspection(Dwelling dwelling) {
+        Site site = survey(dwelling).getSite();
+        return site == null ? null : site.getLastInspection();
+    }
+
+    /** How many of its readings are its own, the template's and missing. */
+    static List<Integer> origins(Dwelling dwelling) {
+        return Arrays.stream(ReadingOrigin.values())
+                .map(origin -> (int) dwelling.readings().stream()
+                        .filter(reading -> reading.origin() == origin)
+                        .count())
+                .toList();
     }
 
     private static Survey survey(Dwelling dwelling) {
@@ -131,18 +140,15 @@ final class DwellingSheets {
     }
 
     /** The number of the visit is put before it when all are known. */
-    private List<@Nullable Object> visit(Dwelling dwelling) {
-        String street = street(dwelling);
+    private List<@Nullable Object> visit(JudgedDwelling judged, String street, String toTake) {
         List<@Nullable Object> row = new ArrayList<>();
         row.add(street.isEmpty() ? text("visits.none") : street);
-        row.add(dwelling.name());
-        row.add(text("urgency."
-                + Urgency.of(dwelling.judged().record(), survey(dwelling)).key()));
-        QuoteOption first = first(dwelling);
-        row.add(Stream.of(new RepairRow(locale).advice(dwelling), first == null ? "" : works(dwelling, first))
+        row.add(judged.name());
+        row.add(judged.urgencyText());
+        row.add(Stream.of(judged.advice(), judged.works())
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining("; ")));
-        row.add(toTake(dwelling));
+        row.add(toTake);
         return row;
     }
 
@@ -150,7 +156,7 @@ final class DwellingSheets {
      * What to read there: what some check lacks, and what the list has a column for and nobody has read. The fault-finding's own record is made
      * when the fault is looked for.
      */
-    String toTake(Dwelling dwelling) {
+    private String toTake(Dwelling dwelling) {
         Map<String, String> wanted = new LinkedHashMap<>();
         dwelling.readings().stream()
                 .filter(reading -> reading.origin() != ReadingOrigin.OWN)

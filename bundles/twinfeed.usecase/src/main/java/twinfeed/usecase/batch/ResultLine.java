@@ -6,10 +6,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.quote.QuoteOption;
-import twinfeed.model.survey.Survey;
 
 /** One dwelling in one line, for programs that read on: keys and states are the same in every language, sentences are the reader's. */
 final class ResultLine {
@@ -43,8 +41,6 @@ final class ResultLine {
 
     /** Of a dwelling that was judged. */
     static List<@Nullable Object> of(Dwelling dwelling, JudgedDwelling judged, String dangers, String readThere) {
-        Survey survey = dwelling.judged().opened().job().getSurvey();
-        OptionAssessment present = Urgency.present(dwelling.judged().record());
         QuoteOption first = DwellingSheets.first(dwelling);
         List<@Nullable Object> line = new ArrayList<>(Arrays.asList(
                 judged.row(),
@@ -52,10 +48,10 @@ final class ResultLine {
                 "judged",
                 Urgency.values()[judged.urgency()].key(),
                 dangers,
-                survey.getUnit() == null ? null : survey.getUnit().getAge(),
-                survey.getSite() == null ? null : survey.getSite().getLastInspection(),
+                DwellingSheets.ageOfUnit(dwelling),
+                DwellingSheets.lastInspection(dwelling),
                 judged.complaints(),
-                present == null ? null : key(present.getVerdict()),
+                key(judged.present()),
                 judged.advice(),
                 judged.offer(),
                 first == null ? null : key(first.getVerdict()),
@@ -66,9 +62,7 @@ final class ResultLine {
                 judged.currency(),
                 first == null ? "" : String.join("; ", first.getEnquiries()),
                 readThere));
-        for (ReadingOrigin origin : ReadingOrigin.values()) {
-            line.add(count(dwelling, origin));
-        }
+        line.addAll(DwellingSheets.origins(dwelling));
         line.add(judged.why());
         return line;
     }
@@ -81,12 +75,6 @@ final class ResultLine {
         line.set(2, "rejected");
         line.set(KEYS.size() - 1, refused.reason());
         return line;
-    }
-
-    private static int count(Dwelling dwelling, ReadingOrigin origin) {
-        return (int) dwelling.readings().stream()
-                .filter(reading -> reading.origin() == origin)
-                .count();
     }
 
     private static @Nullable String key(@Nullable Verdict verdict) {

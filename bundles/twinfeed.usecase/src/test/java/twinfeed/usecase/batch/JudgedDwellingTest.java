@@ -9,18 +9,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.Demo;
-import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.TwinfeedService;
 
 /** What a screen is told of a list of dwellings while it is judged. */
 final class JudgedDwellingTest {
@@ -29,25 +25,13 @@ final class JudgedDwellingTest {
     @TempDir
     private Path folder;
 
-    private static BatchWriting writing() {
-        TwinfeedService service = TwinfeedService.onClassPath();
-        Path book = Demo.FOLDER.resolve("prices.csv");
-        return new BatchWriting(
-                service,
-                new BatchTask(
-                        service.open(Demo.FOLDER.resolve("alder-beck.job"), null),
-                        service.book(book),
-                        FirmFile.beside(book),
-                        LocalDate.of(2026, 11, 29),
-                        Locale.UK));
-    }
-
     /** The screen has the order of the workbook's sheet, whose second column is the dwelling. */
     @Test
     void orderIsThatOfTheWorkbook() throws Exception {
         Path out = folder.resolve("out.xlsx");
         List<JudgedDwelling> told = new ArrayList<>();
-        BatchReport report = writing().write(LIST, out, (rows, all, before) -> {}, told::add);
+        BatchReport report =
+                DemoBatch.like("alder-beck", DemoBatch.DAY).write(LIST, out, (rows, all, before) -> {}, told::add);
         assertEquals(report.judged(), told.size());
         List<String> sorted = told.stream()
                 .sorted(JudgedDwelling.MOST_URGENT_FIRST)
@@ -68,7 +52,7 @@ final class JudgedDwellingTest {
     @Test
     void stoppedWorkWritesNothing() {
         Path out = folder.resolve("out.xlsx");
-        BatchWriting writing = writing();
+        BatchWriting writing = DemoBatch.like("alder-beck", DemoBatch.DAY);
         assertThrows(
                 CancellationException.class,
                 () -> writing.write(
@@ -83,7 +67,7 @@ final class JudgedDwellingTest {
 
     @Test
     void surveyOfOneRowHasItsOwnReadings() {
-        Survey survey = writing().survey(LIST, 3);
+        Survey survey = DemoBatch.like("alder-beck", DemoBatch.DAY).survey(LIST, 3);
         assertEquals("Alder Beck 2", survey.getSite().getName());
         assertEquals(
                 "3.0 bar ± 0.05 bar",
@@ -93,6 +77,7 @@ final class JudgedDwellingTest {
                 survey.getSymptoms().stream().map(symptom -> symptom.getKey()).toList(),
                 "what is complained of is the row's own");
         assertNull(survey.getTakenBy(), "nothing is taken over that is of the template's house alone");
-        assertThrows(RuntimeException.class, () -> writing().survey(LIST, 4000));
+        assertThrows(RuntimeException.class, () -> DemoBatch.like("alder-beck", DemoBatch.DAY)
+                .survey(LIST, 4000));
     }
 }

@@ -12,9 +12,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,14 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.io.InputException;
-import twinfeed.usecase.Demo;
-import twinfeed.usecase.FirmFile;
-import twinfeed.usecase.TwinfeedService;
 
 /** Work on a list that was stopped goes on where it was, and its result is the one that it would have been. */
 final class ResumedBatchTest {
     private static final int ROWS = 5;
-    private static final LocalDate DAY = LocalDate.of(2026, 11, 29);
+    private static final String TEMPLATE = "rowan-brook";
     private static final BatchProgress QUIET = (done, all, before) -> {};
 
     @TempDir
@@ -52,26 +47,14 @@ final class ResumedBatchTest {
                 """);
     }
 
-    private static BatchWriting writing(LocalDate day) {
-        TwinfeedService service = TwinfeedService.onClassPath();
-        Path book = Demo.FOLDER.resolve("prices.csv");
-        return new BatchWriting(
-                service,
-                new BatchTask(
-                        service.open(Demo.FOLDER.resolve("rowan-brook.job"), null),
-                        service.book(book),
-                        FirmFile.beside(book),
-                        day,
-                        Locale.UK));
-    }
-
     private void stopAfter(int rows, Path out) {
-        assertThrows(CancellationException.class, () -> writing(DAY).write(list, out, (done, all, before) -> {
-            assertEquals(ROWS, all);
-            if (done == rows) {
-                throw new CancellationException();
-            }
-        }));
+        assertThrows(CancellationException.class, () -> DemoBatch.like(TEMPLATE, DemoBatch.DAY)
+                .write(list, out, (done, all, before) -> {
+                    assertEquals(ROWS, all);
+                    if (done == rows) {
+                        throw new CancellationException();
+                    }
+                }));
         assertFalse(Files.exists(out), "no half result");
     }
 
@@ -79,13 +62,13 @@ final class ResumedBatchTest {
     @ValueSource(strings = {"out.xlsx", "out.csv", "out.jsonl"})
     void whatWasJudgedBeforeIsTakenOver(String name) throws IOException {
         Path whole = Files.createDirectory(folder.resolve("whole")).resolve(name);
-        BatchReport once = writing(DAY).write(list, whole, QUIET);
+        BatchReport once = DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, whole, QUIET);
         assertEquals(0, once.before());
         Path out = folder.resolve(name);
         for (int stop = 1; stop < ROWS; stop++) {
             stopAfter(stop, out);
         }
-        BatchReport resumed = writing(DAY).write(list, out, QUIET);
+        BatchReport resumed = DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, out, QUIET);
         assertEquals(ROWS - 1, resumed.before());
         assertEquals(List.of(3, 2), List.of(resumed.judged(), resumed.rejected()));
         assertEquals(once.refused(), resumed.refused());
@@ -100,7 +83,9 @@ final class ResumedBatchTest {
         try (FileChannel journal = FileChannel.open(BatchJournal.beside(out), StandardOpenOption.WRITE)) {
             journal.truncate(journal.size() - 3);
         }
-        assertEquals(2, writing(DAY).write(list, out, QUIET).before());
+        assertEquals(
+                2,
+                DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, out, QUIET).before());
         assertEquals(ROWS + 1, Files.readAllLines(out).size());
     }
 
@@ -108,13 +93,15 @@ final class ResumedBatchTest {
     void aDamagedEntryIsJudgedAgain() throws IOException {
         Path out = folder.resolve("out.csv");
         Path whole = folder.resolve("whole.csv");
-        writing(DAY).write(list, whole, QUIET);
+        DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, whole, QUIET);
         stopAfter(3, out);
         Path journal = BatchJournal.beside(out);
         byte[] bytes = Files.readAllBytes(journal);
         bytes[bytes.length - 5] ^= 1;
         Files.write(journal, bytes);
-        assertEquals(2, writing(DAY).write(list, out, QUIET).before());
+        assertEquals(
+                2,
+                DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, out, QUIET).before());
         assertArrayEquals(Files.readAllBytes(whole), Files.readAllBytes(out));
     }
 
@@ -122,22 +109,33 @@ final class ResumedBatchTest {
     void otherWorkBeginsAnew() throws IOException {
         Path out = folder.resolve("out.csv");
         stopAfter(3, out);
-        assertEquals(0, writing(DAY.plusDays(1)).write(list, out, QUIET).before(), "another day, other prices");
+        assertEquals(
+                0,
+                DemoBatch.like(TEMPLATE, DemoBatch.DAY.plusDays(1))
+                        .write(list, out, QUIET)
+                        .before(),
+                "another day, other prices");
         stopAfter(3, folder.resolve("again.csv"));
         Files.writeString(list, Files.readString(list).replace("180 mg/L", "181 mg/L"));
         assertEquals(
-                0, writing(DAY).write(list, folder.resolve("again.csv"), QUIET).before(), "another list");
+                0,
+                DemoBatch.like(TEMPLATE, DemoBatch.DAY)
+                        .write(list, folder.resolve("again.csv"), QUIET)
+                        .before(),
+                "another list");
     }
 
     @Test
     void twoProgramsDoNotWriteOneResult() {
         Path out = folder.resolve("out.csv");
         BatchProgress second = (done, all, before) -> {
-            InputException refused =
-                    assertThrows(InputException.class, () -> writing(DAY).write(list, out, QUIET));
+            InputException refused = assertThrows(InputException.class, () -> DemoBatch.like(TEMPLATE, DemoBatch.DAY)
+                    .write(list, out, QUIET));
             assertTrue(refused.getMessage().contains("by another program"), refused.getMessage());
         };
-        assertEquals(3, writing(DAY).write(list, out, second).judged());
+        assertEquals(
+                3,
+                DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, out, second).judged());
     }
 
     /** RFC 4180 quotes what holds a comma; a JSON line leaves out what is absent. */
@@ -145,8 +143,8 @@ final class ResumedBatchTest {
     void aLineIsADwellingInTheOrderOfTheList() throws IOException {
         Path csv = folder.resolve("out.csv");
         Path json = folder.resolve("out.jsonl");
-        writing(DAY).write(list, csv, QUIET);
-        writing(DAY).write(list, json, QUIET);
+        DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, csv, QUIET);
+        DemoBatch.like(TEMPLATE, DemoBatch.DAY).write(list, json, QUIET);
         List<String> rows = Files.readAllLines(csv);
         assertEquals(String.join(",", ResultLine.KEYS), rows.get(0));
         assertTrue(rows.get(1).startsWith("2,Sedge Row 1,judged,"), rows.get(1));
