@@ -38,7 +38,9 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
 
     private static final List<String> KEYS = List.of("name", "address", "contact", "tax-number", "accent", "logo");
     private static final int MOST_MIB = 1;
-    private static final long LARGEST_LOGO = 4L << 20;
+
+    /** Largest file that a logo may have, bytes. */
+    public static final long LARGEST_LOGO = 4L << 20;
 
     /** The keys that such a file may have. */
     public static List<String> keys() {

@@ -34,32 +34,30 @@ public final class OutputCheck {
      * @param endings how names of each kind end, with the dot
      */
     public static void check(Path out, List<String> endings, Collection<Path> inputs) {
-        String ending = endings.stream()
-                .filter(each -> out.toString().toLowerCase(Locale.ROOT).endsWith(each))
-                .findFirst()
-                .orElse(endings.get(0));
         for (Path input : inputs) {
             if (same(out, input)) {
                 throw refused(out, "this is one of the files that are read, " + input, "name another one");
             }
         }
-        if (endings.size() > 1 && !out.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
-            throw refused(out, "its name ends in none of " + String.join(", ", endings), "name a file that does");
-        }
-        ending(out, out, ending);
+        String ending = ending(out, out, endings);
         AtomicFile.checkPlace(out);
         if (Files.exists(out)) {
-            ending(out, real(out), ending);
+            ending(out, real(out), List.of(ending));
         }
     }
 
-    private static void ending(Path out, Path named, String ending) {
-        if (!named.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
-            String wrong = named.equals(out)
-                    ? "its name does not end in " + ending
-                    : "it is a link to " + named + ", which does not end in " + ending;
-            throw refused(out, wrong, "name a file that does");
-        }
+    /** The one of some endings that a name has. */
+    private static String ending(Path out, Path named, List<String> endings) {
+        String name = named.toString().toLowerCase(Locale.ROOT);
+        return endings.stream().filter(name::endsWith).findFirst().orElseThrow(() -> {
+            String which = endings.size() == 1
+                    ? "does not end in " + endings.get(0)
+                    : "ends in none of " + String.join(", ", endings);
+            return refused(
+                    out,
+                    named.equals(out) ? "its name " + which : "it is a link to " + named + ", which " + which,
+                    "name a file that does");
+        });
     }
 
     private static boolean same(Path out, Path input) {

@@ -25,7 +25,6 @@ import twinfeed.usecase.FirmFile;
  * @param folder the folder; it need not be there yet
  */
 public record FirmFolder(Path folder) {
-    private static final long LARGEST_LOGO = 4L << 20;
     private static final String WORDING = "standing-texts*.properties";
 
     /** Whether anything of the firm lies there. */
@@ -81,7 +80,7 @@ public record FirmFolder(Path folder) {
 
     private byte[] check(Path picture) {
         try {
-            if (!Files.isRegularFile(picture) || Files.size(picture) > LARGEST_LOGO) {
+            if (!Files.isRegularFile(picture) || Files.size(picture) > FirmFile.LARGEST_LOGO) {
                 throw refused(
                         "logo", picture.toString(), "there is no such picture of at most 4 MiB", "name a PNG or JPEG");
             }
@@ -136,9 +135,7 @@ public record FirmFolder(Path folder) {
     private Path wordingFile(Locale locale) {
         String language = locale.getLanguage();
         return folder.resolve(
-                language.equals("en") || language.isEmpty()
-                        ? StandingTextFile.NAME
-                        : StandingTextFile.NAME.replace(".", "_" + language + "."));
+                language.equals("en") || language.isEmpty() ? StandingTextFile.NAME : StandingTextFile.name(locale));
     }
 
     /**
@@ -182,6 +179,16 @@ public record FirmFolder(Path folder) {
     }
 
     private void write(Path file, byte[] content) {
+        make();
+        AtomicFile.write(file, content);
+    }
+
+    /**
+     * Makes the folder, where it is not there yet.
+     *
+     * @throws InputException if it cannot be made
+     */
+    public void make() {
         try {
             Files.createDirectories(folder);
         } catch (IOException unwritable) {
@@ -190,7 +197,6 @@ public record FirmFolder(Path folder) {
                             folder.toString(), "the folder cannot be made", "name a place where you may write"),
                     unwritable);
         }
-        AtomicFile.write(file, content);
     }
 
     private Path file() {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.guide;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +31,7 @@ import twinfeed.units.Voltage;
 import twinfeed.units.text.Texts;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.firm.FirmFolder;
 
 /** Writes a first file of a kind, with the explanations that the kind has room for. No file is ever replaced. */
 public final class NewFiles {
@@ -178,14 +178,7 @@ public final class NewFiles {
         StandingTexts.shipped(Locale.ROOT)
                 .forEach((key, value) ->
                         texts.append('#').append(key).append('=').append(value).append('\n'));
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException unwritable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            folder.toString(), "the folder cannot be made", "name a place where you may write"),
-                    unwritable);
-        }
+        new FirmFolder(folder).make();
         List<Path> written = new ArrayList<>();
         written.addAll(text(folder.resolve(FirmFile.NAME), ".properties", firm.toString()));
         written.addAll(text(folder.resolve(StandingTextFile.NAME), ".properties", texts.toString()));
