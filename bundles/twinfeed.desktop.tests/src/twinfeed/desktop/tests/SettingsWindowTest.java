@@ -62,13 +62,7 @@ final class SettingsWindowTest extends DemoWindow {
     }
 
     private static void type(String field, String typed) {
-        ui.run(() -> {
-            ui.shell().forceActive();
-            Text text = ui.field(Text.class, field);
-            text.forceFocus();
-            text.setText(typed);
-            Ui.send(text, SWT.FocusOut);
-        });
+        ui.type(field, typed, SWT.FocusOut);
     }
 
     private static void choose(String field, int answer) {

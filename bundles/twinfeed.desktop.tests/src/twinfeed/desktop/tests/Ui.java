@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Widget;
 
 /** Looks at a window and uses it as a person does, from another thread than its own. */
@@ -180,6 +181,21 @@ final class Ui {
             return display.post(event);
         });
         Thread.sleep(40);
+    }
+
+    /**
+     * Types into a text field of the window in front.
+     *
+     * @param end the event by which the entry ends, {@link SWT#FocusOut} or {@link SWT#DefaultSelection}
+     */
+    void type(String field, String typed, int end) {
+        run(() -> {
+            shell().forceActive();
+            Text text = field(Text.class, field);
+            text.forceFocus();
+            text.setText(typed);
+            send(text, end);
+        });
     }
 
     /** Sends an event to a widget, as if a person had caused it. */

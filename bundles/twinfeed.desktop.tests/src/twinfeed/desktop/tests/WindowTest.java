@@ -99,13 +99,7 @@ final class WindowTest {
     }
 
     private static void type(String field, String typed) {
-        ui.run(() -> {
-            ui.shell().forceActive();
-            Text text = ui.field(Text.class, field);
-            text.forceFocus();
-            text.setText(typed);
-            Ui.send(text, SWT.DefaultSelection);
-        });
+        ui.type(field, typed, SWT.DefaultSelection);
     }
 
     @Test
