@@ -47,7 +47,7 @@ final class OptionRows {
         }
         add(Kind.TOTAL, words.get("quote.total"), option -> amount(option.getTotal()));
         add(Kind.NET, words.get("quote.net"), option -> amount(option.getNet()));
-        add(Kind.TAX, words.get("quote.tax"), this::tax);
+        taxes();
         flows();
         if (!options.stream().allMatch(OptionRows::suits)) {
             add(Kind.VERDICT, words.get("quote.verdict"), this::verdict);
@@ -172,18 +172,34 @@ final class OptionRows {
                 .filter(finding -> finding.getValue() != null);
     }
 
-    /** The tax with the rates that it is made of; more than one rate has the label of its own. */
-    private Value tax(QuoteOption option) {
-        String rates = option.getTaxes().stream()
+    /**
+     * The tax, with its rates in the label, where every reader of the row sees them; beside the amount only where an option has others
+     * than the rest.
+     */
+    private void taxes() {
+        List<List<String>> rates = options.stream().map(this::rates).toList();
+        List<String> all = rates.stream().flatMap(List::stream).distinct().toList();
+        String label = all.isEmpty()
+                ? words.get("quote.tax")
+                : words.get("quote.taxAt", "rates", String.join(words.get("quote.taxAt.and"), all));
+        add(Kind.TAX, label, option -> tax(option, all));
+    }
+
+    private List<String> rates(QuoteOption option) {
+        return option.getTaxes().stream()
                 .filter(sum -> sum.getRate() != null
                         && sum.getNet() != null
                         && sum.getNet().signum() != 0)
                 .map(sum -> words.percent(sum.getRate()))
                 .distinct()
-                .collect(Collectors.joining(" + "));
+                .toList();
+    }
+
+    private Value tax(QuoteOption option, List<String> all) {
+        List<String> rates = rates(option);
         String text = paper.amount(option.getTax());
-        boolean said = rates.isEmpty() || text.isEmpty();
-        return new Value(said ? text : text + " (" + rates + ")", option.getTax(), null);
+        boolean said = rates.isEmpty() || text.isEmpty() || rates.size() == all.size();
+        return new Value(said ? text : text + " (" + String.join(" + ", rates) + ")", option.getTax(), null);
     }
 
     private Value amount(@Nullable BigDecimal amount) {

@@ -107,6 +107,32 @@ class QuoteLetterWriterTest {
         assertFalse(letter.toString().contains("Slow to pay"));
     }
 
+    /** The rates stand in the label, which the PDF and the workbook share; beside an amount only where an option has others. */
+    @Test
+    void theRowOfTheTaxNamesItsRates() throws DocumentException {
+        option("h85").getTaxes().add(tax("0.20", "7.00"));
+        option("h95").getTaxes().add(tax("0.20", "9.00"));
+        assertEquals("Tax at 20 %", row(letter(), Kind.TAX, 0).label());
+        QuoteOption third = option("h105");
+        third.setTax(new BigDecimal("9.50"));
+        third.getTaxes().add(tax("0.20", "9.00"));
+        third.getTaxes().add(tax("0.05", "0.50"));
+        quote.getOptions().get(0).setTax(new BigDecimal("7.00"));
+        Row row = row(letter(), Kind.TAX, 0);
+        assertEquals("Tax at 20 % and 5 %", row.label());
+        assertEquals(
+                List.of("£7.00 (20 %)", "", "£9.50"),
+                row.values().stream().map(Value::text).toList());
+    }
+
+    private static TaxSum tax(String rate, String amount) {
+        TaxSum tax = QUOTE.createTaxSum();
+        tax.setRate(new BigDecimal(rate));
+        tax.setNet(BigDecimal.TEN);
+        tax.setTax(new BigDecimal(amount));
+        return tax;
+    }
+
     /** The unit that stays is told from a new one of the same kind; what its sound flow was is no comparison with a failed one. */
     @Test
     void aRepairSaysWhatIsRenewedBesideTheNewHeater() throws DocumentException {

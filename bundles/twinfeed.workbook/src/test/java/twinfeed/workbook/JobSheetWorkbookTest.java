@@ -102,4 +102,48 @@ class JobSheetWorkbookTest {
     void sameSheetGivesTheSameBytes() throws IOException {
         assertArrayEquals(written(sheet(5, "a")), written(sheet(5, "a")));
     }
+
+    /** A heading at the foot of a page has lost what it is the heading of. */
+    @Test
+    void noPageEndsWithAHeading() throws IOException {
+        for (int rows = 1; rows < 60; rows++) {
+            try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(written(longSheet(rows))))) {
+                XSSFSheet page = book.getSheetAt(0);
+                assertTrue(page.getRowBreaks().length > 0, rows + " rows");
+                for (int last : page.getRowBreaks()) {
+                    assertTrue(text(page, last).startsWith("row"), "ends with " + text(page, last));
+                }
+            }
+        }
+    }
+
+    private static JobSheet longSheet(int rows) {
+        List<Section> sections = new ArrayList<>();
+        for (int at = 0; at < 4; at++) {
+            List<List<String>> lines = new ArrayList<>();
+            for (int line = 0; line < rows + 15; line++) {
+                lines.add(List.of("row " + line, "b"));
+            }
+            Table table = new Table(List.of(new Column("Head", Kind.TEXT, 1), new Column("", Kind.BOX, 1)), lines);
+            sections.add(new Section("Heading " + at, Tone.PLAIN, List.of(), table));
+        }
+        JobSheet one = sheet(2, "x");
+        return new JobSheet(
+                one.title(),
+                one.reference(),
+                one.facts(),
+                one.conclusion(),
+                sections,
+                one.fields(),
+                one.firm(),
+                one.programVersion(),
+                one.locale(),
+                one.time());
+    }
+
+    private static String text(XSSFSheet page, int row) {
+        return page.getRow(row) == null || page.getRow(row).getCell(0) == null
+                ? ""
+                : page.getRow(row).getCell(0).getStringCellValue();
+    }
 }

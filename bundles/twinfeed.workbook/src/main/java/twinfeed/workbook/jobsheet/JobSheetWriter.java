@@ -50,10 +50,10 @@ public final class JobSheetWriter {
     public void write() throws IOException {
         double[] widths = new double[COLUMNS];
         Arrays.fill(widths, COLUMN_DIGITS);
-        page.columns(widths);
+        page.columns(widths).breakPages();
         head();
         facts();
-        page.row().text(0, LAST, job.conclusion().label(), SheetStyles.HEADING);
+        page.row().text(0, LAST, job.conclusion().label(), SheetStyles.HEADING).keepWithNext();
         page.row().text(0, LAST, job.conclusion().text(), SheetStyles.BOLD.fill(CellStyle.Fill.SOFT));
         job.sections().forEach(this::section);
         sign();
@@ -93,17 +93,19 @@ public final class JobSheetWriter {
     }
 
     private void section(Section section) {
-        page.gap(6);
+        page.gap(6).keepWithNext();
         CellStyle look = look(section.tone());
         page.row()
                 .text(
                         0,
                         LAST,
                         section.title(),
-                        section.tone() == Tone.PLAIN ? SheetStyles.HEADING : look.lettering(CellStyle.Lettering.BOLD));
+                        section.tone() == Tone.PLAIN ? SheetStyles.HEADING : look.lettering(CellStyle.Lettering.BOLD))
+                .keepWithNext();
         section.sentences().forEach(sentence -> page.row().text(0, LAST, sentence, look));
         Table table = section.table();
         if (table != null) {
+            page.keepWithNext();
             table(table);
         }
     }
@@ -125,6 +127,7 @@ public final class JobSheetWriter {
                 Column column = table.columns().get(at);
                 page.text(starts[at], starts[at + 1] - 1, column.head(), SheetStyles.HEAD.align(side(column.kind())));
             }
+            page.keepWithNext();
         }
         table.rows().forEach(row -> row(table.columns(), starts, row));
     }
@@ -166,7 +169,7 @@ public final class JobSheetWriter {
     private void sign() {
         List<String> fields = job.fields();
         int wide = COLUMNS / fields.size();
-        page.gap(8);
+        page.gap(8).keepWithNext();
         page.row().height(34);
         for (int at = 0; at < fields.size(); at++) {
             int last = at == fields.size() - 1 ? LAST : at * wide + wide - 1;

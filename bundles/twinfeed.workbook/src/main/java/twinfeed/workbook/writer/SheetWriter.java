@@ -41,6 +41,7 @@ public final class SheetWriter {
     private final XSSFSheet sheet;
     private final RowWriter rows;
     private final PageSetup setup;
+    private @Nullable PageBreaks breaks;
     private double[] widthsPt = {};
     private @Nullable Cell[] cells = new @Nullable Cell[16];
     private int rowIndex = -1;
@@ -113,6 +114,23 @@ public final class SheetWriter {
         return this;
     }
 
+    /**
+     * From now on the printed pages are broken here, so that no row that was marked by {@link #keepWithNext()} ends one. The sheet is one of
+     * portrait that fits a page's width; where a program prints it smaller, a page holds less than it could.
+     */
+    public SheetWriter breakPages() {
+        breaks = new PageBreaks(setup, PageSetup.PORTRAIT_PT);
+        return this;
+    }
+
+    /** Prints the present row on the page of the next one. */
+    public SheetWriter keepWithNext() {
+        if (breaks != null) {
+            breaks.keepWithNext();
+        }
+        return this;
+    }
+
     /** Begins the next row. */
     public SheetWriter row() {
         endRow();
@@ -154,6 +172,9 @@ public final class SheetWriter {
                 }
             }
             rows.end();
+            if (breaks != null) {
+                breaks.row(rowIndex, points);
+            }
             Arrays.fill(cells, null);
             heightSum += points;
             height = 0;
