@@ -37,11 +37,12 @@ final class AssessVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AssessedJob judged = job.judge(face, heater);
+        CliContext spoken = face.in(job.locale());
+        AssessedJob judged = job.judge(spoken, heater);
         if (json) {
-            face.json().assessment(judged, true);
+            spoken.json().assessment(judged, true);
         } else {
-            new TextReport(face).assessment(judged, !brief);
+            new TextReport(spoken).assessment(judged, !brief);
         }
         return strict.status(judged);
     }

@@ -92,40 +92,41 @@ final class BatchVerb implements Callable<Integer> {
                 FirmFile.beside(book),
                 date == null ? face.today() : date,
                 locale);
+        CliContext spoken = face.in(locale);
         BatchReport report;
-        try (Progress progress = new Progress(face)) {
+        try (Progress progress = new Progress(spoken)) {
             report = new BatchWriting(face.service(), task).write(list, out, progress::done);
         }
         if (report.before() > 0) {
-            face.err().println(face.text("batch.before") + " " + report.before());
+            spoken.err().println(spoken.text("batch.before") + " " + report.before());
         }
         if (json) {
-            face.json().batch(report, out);
+            spoken.json().batch(report, out);
         } else {
-            print(report);
+            print(spoken, report);
         }
         return report.unanswered() > 0 ? Verbs.INCOMPLETE : Verbs.DONE;
     }
 
-    private void print(BatchReport report) {
-        face.out().println(face.text("batch.judged") + " " + report.judged());
-        face.out().println(face.text("batch.offered") + " " + report.offered());
-        face.out().println(face.text("batch.unsafe") + " " + report.unsafe());
+    private void print(CliContext spoken, BatchReport report) {
+        spoken.out().println(spoken.text("batch.judged") + " " + report.judged());
+        spoken.out().println(spoken.text("batch.offered") + " " + report.offered());
+        spoken.out().println(spoken.text("batch.unsafe") + " " + report.unsafe());
         if (report.complaints() > 0) {
-            face.out().println(face.text("batch.complaints") + " " + report.complaints());
+            spoken.out().println(spoken.text("batch.complaints") + " " + report.complaints());
         }
         if (report.unanswered() > 0) {
-            face.out().println(face.text("batch.unanswered") + " " + report.unanswered());
+            spoken.out().println(spoken.text("batch.unanswered") + " " + report.unanswered());
         }
-        face.out().println(face.text("batch.refused") + " " + report.rejected());
-        report.refused().forEach(one -> face.err()
+        spoken.out().println(spoken.text("batch.refused") + " " + report.rejected());
+        report.refused().forEach(one -> spoken.err()
                 .println(list + ", line " + one.row() + ", " + one.dwelling() + ": "
                         + one.reason().replace("\n", "\n  ")));
         int more = report.rejected() - report.refused().size();
         if (more > 0) {
-            face.err().println(face.text("batch.more") + " " + more);
+            spoken.err().println(spoken.text("batch.more") + " " + more);
         }
-        face.out().println(CliContext.cautions());
-        face.out().println(face.text("written") + " " + out);
+        spoken.out().println(spoken.cautions());
+        spoken.out().println(spoken.text("written") + " " + out);
     }
 }

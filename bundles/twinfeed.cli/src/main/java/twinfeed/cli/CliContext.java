@@ -14,16 +14,41 @@ import twinfeed.usecase.TwinfeedService;
 
 /**
  * What the verbs share. The command line speaks English and writes numbers with a point, whatever the machine's locale, so that
- * scripts read the same everywhere.
+ * scripts read the same everywhere; another language is one that was asked for.
+ *
+ * @param service the use cases
+ * @param today the date of drafts where none is given
+ * @param out for the answer, and nothing else
+ * @param err for messages
+ * @param locale language of the answer
  */
-record CliContext(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err) {
+record CliContext(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err, Locale locale) {
     static final Locale LOCALE = Locale.ROOT;
-    static final NumberText NUMBERS = new NumberText(LOCALE);
     static final Texts TEXTS = new Texts(CliContext.class, "Cli");
 
+    /** In English. */
+    CliContext(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err) {
+        this(service, today, out, err, LOCALE);
+    }
+
+    /** The same in a language. */
+    CliContext in(Locale language) {
+        return new CliContext(service, today, out, err, language);
+    }
+
     /** The cautions that end every answer. */
-    static String cautions() {
-        return TEXTS.format(LOCALE, "cautions", Map.of("isolation", SafeIsolation.brief(LOCALE)));
+    String cautions() {
+        return TEXTS.format(locale, "cautions", Map.of("isolation", SafeIsolation.brief(locale)));
+    }
+
+    /** How numbers are written. */
+    NumberText numbers() {
+        return new NumberText(locale);
+    }
+
+    /** An amount of money, without its currency, filled up to the width of its column. */
+    String amount(BigDecimal amount) {
+        return right(numbers().pointed(amount), 10);
     }
 
     /** A text filled up to a width with blanks behind it. */
@@ -37,8 +62,8 @@ record CliContext(TwinfeedService service, LocalDate today, PrintStream out, Pri
     }
 
     /** An item of a list in columns: how much, in what unit, and what it is. */
-    static String item(BigDecimal quantity, String unit, String description) {
-        return right(quantity.toPlainString(), 8) + " " + left(unit, 5) + " " + left(description, 58);
+    String item(BigDecimal quantity, String unit, String description) {
+        return right(numbers().pointed(quantity), 8) + " " + left(unit, 5) + " " + left(description, 58);
     }
 
     /** What prints an answer as JSON. */
@@ -47,6 +72,6 @@ record CliContext(TwinfeedService service, LocalDate today, PrintStream out, Pri
     }
 
     String text(String key) {
-        return TEXTS.get(LOCALE, key);
+        return TEXTS.get(locale, key);
     }
 }

@@ -87,12 +87,13 @@ final class CompleteVerb implements Callable<Integer> {
         }
         CompletionSheet sheet = completion.sheet(opened, job.book(face), job.locale());
         CompletionService.write(opened, sheet, firm.of(job), day, job.locale(), files);
+        CliContext spoken = face.in(job.locale());
         if (json) {
-            face.json().completion(sheet);
+            spoken.json().completion(sheet);
         } else {
-            print(sheet);
-            new TextReport(face).written(files.record());
-            new TextReport(face).written(files.customer());
+            print(spoken, sheet);
+            new TextReport(spoken).written(files.record());
+            new TextReport(spoken).written(files.customer());
         }
         return strict && !sheet.complete() ? Verbs.STRICT : Verbs.DONE;
     }
@@ -103,28 +104,28 @@ final class CompleteVerb implements Callable<Integer> {
                 .sparing(opened.companions());
     }
 
-    private void print(CompletionSheet sheet) {
-        face.out().println(face.text("complete." + sheet.state()));
-        sheet.readings().forEach(this::print);
-        list("complete.works", sheet.works());
-        face.out().println(face.text("complete.data"));
-        face.out().println(CliContext.cautions());
+    private static void print(CliContext spoken, CompletionSheet sheet) {
+        spoken.out().println(spoken.text("complete." + sheet.state()));
+        sheet.readings().forEach(reading -> print(spoken, reading));
+        list(spoken, "complete.works", sheet.works());
+        spoken.out().println(spoken.text("complete.data"));
+        spoken.out().println(spoken.cautions());
     }
 
-    private void list(String head, List<String> lines) {
+    private static void list(CliContext spoken, String head, List<String> lines) {
         if (!lines.isEmpty()) {
-            face.out().println(face.text(head));
-            lines.forEach(line -> face.out().println("  - " + line));
+            spoken.out().println(spoken.text(head));
+            lines.forEach(line -> spoken.out().println("  - " + line));
         }
     }
 
-    private void print(CompletionReading reading) {
+    private static void print(CliContext spoken, CompletionReading reading) {
         String sign = reading.sound() != null ? reading.wrong() ? "[NO]" : "[ok]" : reading.needed() ? "[??]" : "[--]";
-        String value = reading.entered() ? reading.value() : face.text("complete.notEntered");
-        face.out()
+        String value = reading.entered() ? reading.value() : spoken.text("complete.notEntered");
+        spoken.out()
                 .println("  " + sign + " " + reading.title() + ": " + value
                         + (reading.expected().isEmpty()
                                 ? ""
-                                : "; " + face.text("complete.expected") + " " + reading.expected()));
+                                : "; " + spoken.text("complete.expected") + " " + reading.expected()));
     }
 }

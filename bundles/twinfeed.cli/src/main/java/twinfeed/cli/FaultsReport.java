@@ -70,7 +70,7 @@ final class FaultsReport {
                 .filter(cause -> cause.chance() >= LEAST_CHANCE)
                 .limit(MOST_CAUSES)
                 .forEach(cause -> out.println("  "
-                        + CliContext.right(CliContext.NUMBERS.fixed(100 * Math.min(cause.chance(), MOST_PRINTED), 0), 3)
+                        + CliContext.right(face.numbers().fixed(100 * Math.min(cause.chance(), MOST_PRINTED), 0), 3)
                         + " %  " + cause.title() + ": " + cause.reason()));
     }
 
@@ -78,8 +78,8 @@ final class FaultsReport {
         if (next == null) {
             return;
         }
-        out.println(face.text("faults.next") + " (" + next.how() + ", " + CliContext.NUMBERS.fixed(next.minutes(), 0)
-                + " min): " + next.question());
+        out.println(face.text("faults.next") + " (" + next.how() + ", "
+                + face.numbers().fixed(next.minutes(), 0) + " min): " + next.question());
         if (!next.procedure().isEmpty()) {
             out.println("  " + face.text("faults.first"));
             for (int i = 0; i < next.procedure().size(); i++) {
@@ -129,9 +129,9 @@ final class FaultsReport {
         amount(face.text("faults.total"), advice.total(), advice.currency());
         advice.replacements()
                 .forEach(each -> out.println("  " + each.title() + ": "
-                        + each.price().toPlainString() + " + "
-                        + each.later().toPlainString() + " = "
-                        + each.total().toPlainString() + " " + advice.currency()
+                        + face.numbers().pointed(each.price()) + " + "
+                        + face.numbers().pointed(each.later()) + " = "
+                        + face.numbers().pointed(each.total()) + " " + advice.currency()
                         + (each.enquiry() ? " (" + face.text("faults.enquiry") + ")" : "")));
         breakEven(advice);
         advice.assumptions().forEach(each -> out.println("  * " + each));
@@ -150,7 +150,6 @@ final class FaultsReport {
     }
 
     private void amount(String title, java.math.BigDecimal amount, String currency) {
-        out.println("  " + CliContext.left(title, 90) + " " + CliContext.right(amount.toPlainString(), 10) + " "
-                + currency);
+        out.println("  " + CliContext.left(title, 90) + " " + face.amount(amount) + " " + currency);
     }
 }

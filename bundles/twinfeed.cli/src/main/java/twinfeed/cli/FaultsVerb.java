@@ -99,11 +99,12 @@ final class FaultsVerb implements Callable<Integer> {
         if (out != null || pdf != null) {
             FaultFindingService.write(opened, sheet, who(), day, job.locale(), files);
         }
+        CliContext spoken = face.in(job.locale());
         if (json) {
-            face.json().faults(sheet);
+            spoken.json().faults(sheet);
         } else {
-            new FaultsReport(face).print(sheet);
-            new TextReport(face).written(files);
+            new FaultsReport(spoken).print(sheet);
+            new TextReport(spoken).written(files);
         }
         return sheet.unanswered() > 0 ? Verbs.INCOMPLETE : Verbs.DONE;
     }

@@ -83,7 +83,7 @@ final class FormVerb implements Callable<Integer> {
         } else {
             forms.write(known, locale, out);
         }
-        face.out().println(face.text("written") + " " + out);
+        face.out().println(face.in(locale).text("written") + " " + out);
         return Verbs.DONE;
     }
 }

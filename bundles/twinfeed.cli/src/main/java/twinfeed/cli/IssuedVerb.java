@@ -43,13 +43,18 @@ abstract class IssuedVerb implements Callable<Integer> {
 
     /** Tells where the quote stands now. */
     void tell(IssuedQuote issued, OutputPaths written) {
+        tell(face, issued, written);
+    }
+
+    /** The same in a language. */
+    void tell(CliContext spoken, IssuedQuote issued, OutputPaths written) {
         if (json) {
-            face.json().quote(issued.quote(), written, issued);
+            spoken.json().quote(issued.quote(), written, issued);
         } else {
             face.out()
                     .println(issued.name() + " "
-                            + face.text("state." + issued.quote().getState().getLiteral()) + " " + issued.file());
-            new TextReport(face).written(written);
+                            + spoken.text("state." + issued.quote().getState().getLiteral()) + " " + issued.file());
+            new TextReport(spoken).written(written);
         }
     }
 
@@ -119,9 +124,10 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
-            tell(IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
+            CliContext spoken = face.in(locale);
+            tell(spoken, IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
             // In a document of JSON the entry has no place; on a screen it is named.
-            face.err().println(face.text("written") + " " + calendar);
+            face.err().println(spoken.text("written") + " " + calendar);
             return Verbs.DONE;
         }
 
@@ -235,7 +241,10 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
-            tell(IssuedQuotes.reprint(face.service(), quote(), firm.beside(null), locale, paths), paths);
+            tell(
+                    face.in(locale),
+                    IssuedQuotes.reprint(face.service(), quote(), firm.beside(null), locale, paths),
+                    paths);
             return Verbs.DONE;
         }
     }

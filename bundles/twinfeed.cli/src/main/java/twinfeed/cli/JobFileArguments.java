@@ -26,7 +26,7 @@ final class JobFileArguments {
     @Option(
             names = "--language",
             paramLabel = "CODE",
-            description = "Language of findings, quotes and sheets: en or de. Numbers on the screen keep their point.")
+            description = "Language of the answer and of what is written: en or de.")
     private @Nullable String language;
 
     /** Language of the texts. */

@@ -66,23 +66,25 @@ final class NoticeVerb implements Callable<Integer> {
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
-        List<Reason> reasons = chosen(new UnsafeNotices(face.service()).reasons(opened, job.book(face), job.locale()));
+        CliContext spoken = face.in(job.locale());
+        List<Reason> reasons =
+                chosen(spoken, new UnsafeNotices(face.service()).reasons(opened, job.book(face), job.locale()));
         LocalDate day = date == null ? face.today() : date;
         UnsafeNotices.write(opened, reasons, firm.of(job), day, job.locale(), files);
         if (json) {
-            face.json().notice(reasons);
+            spoken.json().notice(reasons);
         } else {
-            face.out().println(face.text("notice.unsafe"));
-            reasons.forEach(each -> face.out().println("  [NO] " + each.title() + ": " + each.text()));
-            face.out().println(CliContext.cautions());
-            new TextReport(face).written(files);
+            spoken.out().println(spoken.text("notice.unsafe"));
+            reasons.forEach(each -> spoken.out().println("  [NO] " + each.title() + ": " + each.text()));
+            spoken.out().println(spoken.cautions());
+            new TextReport(spoken).written(files);
         }
         return Verbs.DONE;
     }
 
-    private List<Reason> chosen(List<Reason> all) {
+    private List<Reason> chosen(CliContext spoken, List<Reason> all) {
         String known = all.isEmpty()
-                ? face.text("notice.none")
+                ? spoken.text("notice.none")
                 : all.stream().map(Reason::key).collect(Collectors.joining(", "));
         List<Reason> chosen = findings.isEmpty()
                 ? all
@@ -94,8 +96,8 @@ final class NoticeVerb implements Callable<Integer> {
             throw new UnusableException(
                     job.file().file() + ": "
                             + (missing.isEmpty()
-                                    ? face.text("notice.nothing")
-                                    : String.join(", ", missing) + " " + face.text("notice.notFailed") + " " + known),
+                                    ? spoken.text("notice.nothing")
+                                    : String.join(", ", missing) + " " + spoken.text("notice.notFailed") + " " + known),
                     new IllegalArgumentException(String.join(", ", missing)));
         }
         return chosen;

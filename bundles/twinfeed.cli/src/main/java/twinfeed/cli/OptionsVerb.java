@@ -30,11 +30,12 @@ final class OptionsVerb implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AssessedJob judged = job.judge(face, null);
+        CliContext spoken = face.in(job.locale());
+        AssessedJob judged = job.judge(spoken, null);
         if (json) {
-            face.json().assessment(judged, false);
+            spoken.json().assessment(judged, false);
         } else {
-            new TextReport(face).options(judged);
+            new TextReport(spoken).options(judged);
         }
         return strict.status(judged);
     }

@@ -62,13 +62,14 @@ final class PartsVerb implements Callable<Integer> {
         IssuedQuote issued = IssuedQuotes.open(quote);
         List<Part> parts = PartsToPack.of(issued);
         PartsToPack.write(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
+        CliContext spoken = face.in(locale);
         if (json) {
-            face.json().parts(issued.name(), parts);
+            spoken.json().parts(issued.name(), parts);
         } else {
             parts.forEach(each -> face.out()
-                    .println("  [ ] " + CliContext.item(each.quantity(), each.unit(), each.description()) + " "
+                    .println("  [ ] " + spoken.item(each.quantity(), each.unit(), each.description()) + " "
                             + each.code()));
-            new TextReport(face).written(files);
+            new TextReport(spoken).written(files);
         }
         return Verbs.DONE;
     }

@@ -50,10 +50,11 @@ final class Progress implements AutoCloseable {
         double rate = (now.done - now.before) / seconds;
         String of = now.all == 0 ? "" : face.text("batch.of") + " " + now.all + " ";
         String left = rate > 0 && now.all > 0
-                ? ", " + CliContext.NUMBERS.fixed((now.all - now.done) / rate, 0) + " s " + face.text("batch.left")
+                ? ", " + face.numbers().fixed((now.all - now.done) / rate, 0) + " s " + face.text("batch.left")
                 : "";
-        err.println(now.done + " " + of + face.text("batch.rows") + ", " + CliContext.NUMBERS.fixed(seconds, 0) + " s, "
-                + CliContext.NUMBERS.fixed(rate, 1) + " " + face.text("batch.aSecond") + left);
+        err.println(now.done + " " + of + face.text("batch.rows") + ", "
+                + face.numbers().fixed(seconds, 0) + " s, " + face.numbers().fixed(rate, 1) + " "
+                + face.text("batch.aSecond") + left);
         err.flush();
     }
 

@@ -130,10 +130,11 @@ final class QuoteVerb implements Callable<Integer> {
     private void issue(AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs) {
         try (IssuedQuoteWriting writing = QuotingService.prepare(judged, draft, who, job.locale(), outputs)) {
             IssuedQuote issued = issued(judged, draft, prices);
+            CliContext spoken = face.in(job.locale());
             face.err()
-                    .println(face.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
+                    .println(spoken.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
                             + issued.digest());
-            face.err().println(face.text("issued.notice"));
+            face.err().println(spoken.text("issued.notice"));
             face.err().flush();
             writing.write(issued);
             answer(judged, issued.quote(), outputs, issued);
@@ -147,10 +148,11 @@ final class QuoteVerb implements Callable<Integer> {
     }
 
     private void answer(AssessedJob judged, Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
+        CliContext spoken = face.in(job.locale());
         if (json) {
-            face.json().quote(quote, written, issued);
+            spoken.json().quote(quote, written, issued);
         } else {
-            new TextReport(face).quote(judged.record(), quote, written);
+            new TextReport(spoken).quote(judged.record(), quote, written);
         }
     }
 }

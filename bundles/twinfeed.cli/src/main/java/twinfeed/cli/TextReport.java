@@ -121,7 +121,7 @@ final class TextReport {
             record.getAssumptions().forEach(assumption -> out.println("  - " + assumption.getText()));
         }
         out.println(record.getRules() + ": " + record.getRulesNote());
-        out.println(CliContext.cautions());
+        out.println(face.cautions());
     }
 
     /** The quote in short, dangers and the answer first; the workbook has all of it. */
@@ -135,10 +135,10 @@ final class TextReport {
             out.println(option.getTitle() + ": "
                     + face.text("verdict." + option.getVerdict().getLiteral()));
             option.getSections().forEach(section -> section.getLines()
-                    .forEach(line ->
-                            out.println("  " + CliContext.right(LineQuantity.of(line, CliContext.LOCALE), 14) + "  "
+                    .forEach(
+                            line -> out.println("  " + CliContext.right(LineQuantity.of(line, face.locale()), 14) + "  "
                                     + CliContext.left(line.getDescription(), 58) + " "
-                                    + CliContext.right(line.getNet().toPlainString(), 10))));
+                                    + face.amount(line.getNet()))));
             sum("net", option.getNet(), quote);
             sum("tax", option.getTax(), quote);
             sum("total", option.getTotal(), quote);
@@ -148,7 +148,7 @@ final class TextReport {
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }
-        out.println(CliContext.cautions());
+        out.println(face.cautions());
         written(written);
     }
 
@@ -190,8 +190,7 @@ final class TextReport {
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {
-        out.println("  " + CliContext.left(face.text(key), 73) + " " + CliContext.right(amount.toPlainString(), 10)
-                + " " + quote.getCurrency());
+        out.println("  " + CliContext.left(face.text(key), 73) + " " + face.amount(amount) + " " + quote.getCurrency());
     }
 
     /**
@@ -208,10 +207,10 @@ final class TextReport {
         }
         answer.warnings().forEach(warning -> out.println(warning.text()));
         answer.steps().forEach(step -> out.println("  " + line(step)));
-        out.println(CliContext.cautions());
+        out.println(face.cautions());
     }
 
-    private static String line(Step step) {
+    private String line(Step step) {
         String expression = step.getExpression();
         String source = step.getSource();
         return step.getSymbol() + " = " + (expression == null ? "" : expression + " = ") + number(step.getValue())
@@ -220,12 +219,12 @@ final class TextReport {
     }
 
     /** Five significant digits, never in powers of ten for the sizes that occur. */
-    static String number(double value) {
+    private String number(double value) {
         if (value == 0) {
             return "0";
         }
         java.math.BigDecimal rounded = new java.math.BigDecimal(value).round(new java.math.MathContext(5));
-        String plain = rounded.stripTrailingZeros().toPlainString();
+        String plain = face.numbers().exact(rounded);
         return plain.length() > 14 ? rounded.toString() : plain;
     }
 }

@@ -65,7 +65,7 @@ final class CommandFiles {
         status(lines, "3", "internal error");
         status(lines, "4", "done, but a calculator broke or left a check unanswered");
         lines.add(".SH CAUTIONS");
-        lines.add(text(CliContext.cautions()));
+        lines.add(text(Run.english().cautions()));
         return String.join("\n", lines) + "\n";
     }
 

@@ -26,6 +26,11 @@ record Run(int status, String out, String err) {
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
+    /** What the verbs share, printing to this process's own streams. */
+    static CliContext english() {
+        return new CliContext(OFFICE, DAY, System.out, System.err);
+    }
+
     private static PrintStream stream(ByteArrayOutputStream bytes) {
         return new PrintStream(bytes, true, StandardCharsets.UTF_8);
     }

@@ -16,6 +16,7 @@ import twinfeed.diagnosis.inference.NextStep;
 import twinfeed.diagnosis.inference.RankedPart;
 import twinfeed.diagnosis.text.FaultTexts;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.NumberText;
 
 /**
  * Repair or replace as a policy: the next test, then the first part, and, as far as that does not cure, a next visit with the
@@ -195,7 +196,8 @@ public final class RepairPolicy {
     }
 
     private String money(BigDecimal amount) {
-        return amount.toPlainString() + " " + prices.currency().getCode();
+        return new NumberText(words.locale()).pointed(amount) + "\u00a0"
+                + prices.currency().getCode();
     }
 
     private List<String> assumptions() {
