@@ -85,7 +85,7 @@ class BatchVerbTest {
                             "Alder Beck 6: 1 a safety check fails now",
                             "Alder Beck 1: 5 nothing urgent",
                             "Alder Beck 5: 5 nothing urgent"),
-                    rows(dwellings, "Dwelling", "Which first"));
+                    rows(dwellings, "Dwelling", "Urgency"));
             assertEquals(
                     "Capacity of the cable",
                     cell(dwellings, 2, "What is unsafe").getStringCellValue());
@@ -421,7 +421,7 @@ class BatchVerbTest {
         assertEquals(0, batch(list("dwelling", "Haus 1"), "--language", "de").status());
         try (XSSFWorkbook book = result()) {
             Sheet dwellings = book.getSheet("Angebote");
-            assertTrue(cell(dwellings, 2, "In Worten").getStringCellValue().contains("passt"));
+            assertTrue(cell(dwellings, 2, "Begründung").getStringCellValue().contains("passt"));
         }
         Run unknown = batch(list("dwelling", "Haus 1"), "--language", "fr");
         assertEquals(2, unknown.status());

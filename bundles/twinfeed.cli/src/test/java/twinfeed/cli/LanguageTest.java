@@ -86,7 +86,7 @@ class LanguageTest extends DemoFolder {
     void germanFiguresHaveAComma() throws IOException {
         String text =
                 run(List.of("assess", "rowan-brook.job"), "--language", "de").out();
-        assertTrue(text.contains("31,25 A, Grenzwert 40, Abstand 8,75"), text);
+        assertTrue(text.contains("31,25 A, Grenzwert 40, Reserve 8,75"), text);
         assertTrue(text.contains("Ib = Pr / Ur = 31,25 A"), text);
         String quote = run(
                         List.of("quote", "rowan-brook.job", "--book", "prices.csv", "--out", "rowan-brook.xlsx"),

@@ -224,7 +224,7 @@ class JobCheckTest {
             assertProblems(
                     "<candidates>" + heater.getId() + "</candidates>",
                     "warning: survey.candidates \"" + heater.getId()
-                            + "\": this heater is no longer sold since 2026-05-01; offer another one, or correct the"
+                            + "\": this heater has not been sold since 2026-05-01; offer another one, or correct the"
                             + " catalogue");
         } finally {
             heater.setWithdrawnOn(null);
