@@ -25,4 +25,11 @@ final class Offices {
             }
         }
     }
+
+    /** What was issued is read-only, which keeps some systems from removing it. */
+    static void writable(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.forEach(file -> file.toFile().setWritable(true));
+        }
+    }
 }

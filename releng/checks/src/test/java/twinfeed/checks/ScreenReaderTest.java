@@ -59,6 +59,7 @@ class ScreenReaderTest {
                 product.script().toString(),
                 product.demo("alder-beck.job").toString(),
                 resource("read.py").toString()));
+        command.addAll(List.of("Survey", "Save"));
         command.addAll(PAGES);
         Path said = scratch.resolve("said.txt");
         ProcessBuilder builder =
@@ -77,6 +78,7 @@ class ScreenReaderTest {
         assertEquals(
                 List.of(),
                 text.lines().filter(line -> line.startsWith("NAMELESS ")).toList());
+        assertTrue(text.lines().anyMatch(line -> line.matches("STATUS alder-beck: saved .*\\. Saved to .*")), text);
     }
 
     private static int controls(String line) {

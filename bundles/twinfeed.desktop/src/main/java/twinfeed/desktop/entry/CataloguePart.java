@@ -11,6 +11,7 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.CatalogueFile;
@@ -24,8 +25,15 @@ public final class CataloguePart extends EntryPart {
     /** Made by the platform. */
     @Inject
     public CataloguePart(
-            MPart part, Composite parent, Desk desk, Threads threads, Settings settings, Words words, DemoFolder demo) {
-        super(part, parent, threads, words);
+            MPart part,
+            Composite parent,
+            Desk desk,
+            Threads threads,
+            Settings settings,
+            Words words,
+            DemoFolder demo,
+            LastAction last) {
+        super(part, parent, threads, words, last);
         this.desk = desk;
         this.settings = settings;
         this.words = words;

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.Threads;
@@ -55,7 +56,7 @@ final class EntryPane {
         trouble.setData("twinfeed.field", "entry.trouble");
         Controls.show(trouble, "");
         Composite actions = Controls.columns(pane, 6);
-        Controls.push(actions, words.get("entry.add"), "entry.add", this::add);
+        Button adding = Controls.push(actions, words.get("entry.add"), "entry.add", this::add);
         onEntry.add(Controls.push(actions, words.get("entry.copy"), "entry.copy", this::copy));
         onEntry.add(Controls.push(actions, words.get("entry.remove"), "entry.remove", this::remove));
         onEntry.add(Controls.push(actions, words.get("entry.old"), "entry.old", this::outOfDate));
@@ -68,6 +69,10 @@ final class EntryPane {
         SashForm halves = new SashForm(pane, SWT.HORIZONTAL);
         halves.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         this.table = new EntryTable(halves, list, this::select);
+        RowMenu menu = RowMenu.over(table.control());
+        menu.button(adding);
+        onEntry.forEach(menu::button);
+        menu.copy(words);
         this.right = new Composite(halves, SWT.NONE);
         right.setLayout(stack);
         this.form = new EntryForm(right, list, list.fields(), "");

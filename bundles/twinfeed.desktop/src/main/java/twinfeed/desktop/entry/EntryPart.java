@@ -23,6 +23,7 @@ import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Editor;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 
@@ -31,6 +32,7 @@ abstract class EntryPart implements Editor {
     private final MPart part;
     private final Threads threads;
     private final Words words;
+    private final LastAction last;
     private final Composite parent;
     private final Label file;
     private final Label state;
@@ -38,11 +40,12 @@ abstract class EntryPart implements Editor {
     private @Nullable EntryPane pane;
     private @Nullable EntryList list;
 
-    EntryPart(MPart part, Composite parent, Threads threads, Words words) {
+    EntryPart(MPart part, Composite parent, Threads threads, Words words, LastAction last) {
         this.part = part;
         this.parent = parent;
         this.threads = threads;
         this.words = words;
+        this.last = last;
         parent.setLayout(new org.eclipse.swt.layout.GridLayout(1, false));
         Composite head = Controls.columns(parent, 2);
         head.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
@@ -137,6 +140,7 @@ abstract class EntryPart implements Editor {
         pane = new EntryPane(parent, read, threads);
         say("");
         read.edits().changed().listen(this::look);
+        read.edits().changed().listen(last::forget);
         look();
         parent.layout(true, true);
     }
@@ -164,6 +168,9 @@ abstract class EntryPart implements Editor {
     boolean saveTo(Path target) {
         boolean saved = pane != null && pane.save(target, this::written);
         look();
+        if (saved) {
+            last.say(words.format("status.done.saved", Map.of("file", target)));
+        }
         return saved;
     }
 

@@ -193,6 +193,11 @@ final class EntryTable {
         }
     }
 
+    /** The control, for a menu over its rows. */
+    Table control() {
+        return table;
+    }
+
     /** Puts the cursor into the table. */
     void setFocus() {
         table.setFocus();

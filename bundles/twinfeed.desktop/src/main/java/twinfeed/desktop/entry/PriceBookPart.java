@@ -13,6 +13,7 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.pricebook.PriceBook;
@@ -28,8 +29,15 @@ public final class PriceBookPart extends EntryPart {
     /** Made by the platform. */
     @Inject
     public PriceBookPart(
-            MPart part, Composite parent, Desk desk, Threads threads, Settings settings, Words words, DemoFolder demo) {
-        super(part, parent, threads, words);
+            MPart part,
+            Composite parent,
+            Desk desk,
+            Threads threads,
+            Settings settings,
+            Words words,
+            DemoFolder demo,
+            LastAction last) {
+        super(part, parent, threads, words, last);
         this.desk = desk;
         this.threads = threads;
         this.settings = settings;

@@ -20,6 +20,7 @@ import twinfeed.desktop.form.SurveyText;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
@@ -68,6 +69,7 @@ public final class IssuedDetail {
         this.differenceColumns = Columns.of(differences, 2, 160, 5);
         this.survey = table("issued.survey", "issued.survey.what", "issued.survey.answer");
         this.surveyColumns = Columns.of(survey, 1, 160, 2);
+        List.of(lines, differences, survey).forEach(each -> RowMenu.over(each).copy(words));
         layout.topControl = lines;
         differences.addSelectionListener(
                 SelectionListener.widgetSelectedAdapter(event -> read((TableItem) event.item)));

@@ -19,10 +19,12 @@ final class NativeNames {
 
     private final Method accessible;
     private final Method set;
+    private final Method signal;
 
-    private NativeNames(Method accessible, Method set) {
+    private NativeNames(Method accessible, Method set, Method signal) {
         this.accessible = accessible;
         this.set = set;
+        this.signal = signal;
     }
 
     private static @Nullable NativeNames find() {
@@ -32,7 +34,8 @@ final class NativeNames {
             Class<?> os = Class.forName("org.eclipse.swt.internal.gtk.OS", true, toolkit);
             return new NativeNames(
                     gtk.getMethod("gtk_widget_get_accessible", long.class),
-                    os.getMethod("g_object_set", long.class, byte[].class, byte[].class, long.class));
+                    os.getMethod("g_object_set", long.class, byte[].class, byte[].class, long.class),
+                    os.getMethod("g_signal_emit_by_name", long.class, byte[].class, byte[].class));
         } catch (ReflectiveOperationException | LinkageError otherRelease) {
             return null;
         }
@@ -45,11 +48,36 @@ final class NativeNames {
         }
     }
 
+    /**
+     * Has a sentence read out by the signal {@code announcement} of ATK, which it has since release 2.46 (an older one writes a line
+     * into the log and says nothing).
+     */
+    static void announce(Control control, String sentence) {
+        if (GTK != null) {
+            GTK.emit(control, sentence);
+        }
+    }
+
+    private void emit(Control control, String sentence) {
+        try {
+            long object = object(control);
+            if (object != 0) {
+                signal.invoke(null, object, text("announcement"), text(sentence));
+            }
+        } catch (ReflectiveOperationException otherRelease) {
+            // The change of the name has to do.
+        }
+    }
+
+    private long object(Control control) throws ReflectiveOperationException {
+        long handle = Widget.class.getField("handle").getLong(control);
+        return accessible.invoke(null, handle) instanceof Long pointer ? pointer : 0;
+    }
+
     private void name(Control control, String name, String description) {
         try {
-            long handle = Widget.class.getField("handle").getLong(control);
-            Object object = accessible.invoke(null, handle);
-            if (object instanceof Long pointer && pointer != 0) {
+            long pointer = object(control);
+            if (pointer != 0) {
                 put(pointer, "accessible-name", name);
                 if (!description.isEmpty()) {
                     put(pointer, "accessible-description", description);

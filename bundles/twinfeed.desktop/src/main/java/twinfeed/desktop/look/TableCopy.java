@@ -35,14 +35,24 @@ final class TableCopy {
 
     private void press(Event event) {
         if (event.stateMask == SWT.MOD1 && (event.keyCode == 'c' || event.keyCode == 'C')) {
-            String text = text();
-            if (!text.isEmpty()) {
-                Clipboard clipboard = new Clipboard(table.getDisplay());
-                clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
-                clipboard.dispose();
-                event.doit = false;
-            }
+            event.doit = !copy();
         }
+    }
+
+    /** Copies at once; the answer is whether there was something to copy. */
+    static boolean copy(Scrollable table) {
+        return new TableCopy(table).copy();
+    }
+
+    private boolean copy() {
+        String text = text();
+        if (text.isEmpty()) {
+            return false;
+        }
+        Clipboard clipboard = new Clipboard(table.getDisplay());
+        clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+        clipboard.dispose();
+        return true;
     }
 
     private String text() {

@@ -11,6 +11,7 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.SurveyText;
 import twinfeed.desktop.issued.ChoiceDialog;
@@ -18,6 +19,7 @@ import twinfeed.desktop.issued.IssuedRow;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.FileQuestion;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionPrice;
 import twinfeed.model.quote.Quote;
@@ -62,6 +64,17 @@ final class OfficeActions {
         this.compare = Controls.push(row, words.get("issued.compare"), "issued.compare", this::compare);
         this.parts = Controls.push(row, words.get("issued.parts"), "issued.parts", this::parts);
         enable();
+    }
+
+    /** The same over the list's lines. */
+    void menu(Control table) {
+        RowMenu menu = RowMenu.over(table);
+        List.of(open, survey, pdf, workbook).forEach(menu::button);
+        menu.line();
+        List.of(accept, decline, correct).forEach(menu::button);
+        menu.line();
+        List.of(compare, parts).forEach(menu::button);
+        menu.copy(words);
     }
 
     /** Switches on what can be done with the chosen lines. */

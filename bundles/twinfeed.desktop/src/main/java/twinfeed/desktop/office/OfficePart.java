@@ -80,6 +80,7 @@ public final class OfficePart {
         this.table = new OfficeTable(pane, words, this::select, this::open);
         this.detail = new IssuedDetail(halves, words);
         this.actions = new OfficeActions(pane, this, words);
+        actions.menu(table.control());
         halves.setWeights(55, 45);
         Runnable listening = desk.decided().listen(() -> threads.display().execute(this::read));
         parent.addListener(SWT.Dispose, event -> listening.run());

@@ -24,6 +24,7 @@ import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.model.check.ModelPath;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.SurveyPackage.Literals;
@@ -56,7 +57,9 @@ final class ListView implements ItemView {
         if (several.grows()) {
             buttons();
         }
-        this.photos = several.path().last() == Literals.SURVEY__PHOTOS ? new PhotoBar(body, context) : null;
+        @Nullable PhotoBar bar = several.path().last() == Literals.SURVEY__PHOTOS ? new PhotoBar(body, context) : null;
+        this.photos = bar;
+        menu(bar);
         this.detail = Controls.columns(body, 2);
         detail.setLayoutData(Controls.across(body));
         ((org.eclipse.swt.layout.GridLayout) detail.getLayout()).marginLeft = 10;
@@ -102,6 +105,21 @@ final class ListView implements ItemView {
         onElement.add(button(row, "list.remove", this::remove));
         onElement.add(button(row, "list.up", () -> move(-1)));
         onElement.add(button(row, "list.down", () -> move(1)));
+    }
+
+    /** What the keys below the list do, over its rows too. */
+    private void menu(@Nullable PhotoBar bar) {
+        RowMenu menu = RowMenu.over(table);
+        if (bar != null) {
+            bar.keys().forEach(menu::button);
+        }
+        if (add != null) {
+            menu.button(add);
+            menu.button(onElement.get(0));
+            menu.button(onElement.get(1), () -> context.words().get("menu.up"));
+            menu.button(onElement.get(2), () -> context.words().get("menu.down"));
+        }
+        menu.copy(context.words());
     }
 
     private Button button(Composite row, String key, Runnable action) {

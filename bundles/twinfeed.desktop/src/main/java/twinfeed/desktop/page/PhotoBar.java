@@ -15,6 +15,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
@@ -32,6 +33,7 @@ final class PhotoBar {
     private final FormContext context;
     private final Words words;
     private final Composite body;
+    private final List<Button> keys;
     private final Label picture;
     private final Label said;
     private @Nullable Image image;
@@ -42,8 +44,9 @@ final class PhotoBar {
         this.words = context.words();
         this.body = Controls.columns(parent, 2);
         body.setLayoutData(Controls.across(parent));
-        Controls.push(body, words.get("photo.choose"), "photo.choose", this::choose);
-        Controls.push(body, words.get("photo.paste"), "photo.paste", this::paste);
+        this.keys = List.of(
+                Controls.push(body, words.get("photo.choose"), "photo.choose", this::choose),
+                Controls.push(body, words.get("photo.paste"), "photo.paste", this::paste));
         this.said = Controls.wrapped(body);
         said.setData(FieldRow.FIELD, "photo.said");
         Controls.show(said, "");
@@ -53,6 +56,11 @@ final class PhotoBar {
         data.exclude = true;
         picture.setLayoutData(data);
         body.addListener(SWT.Dispose, event -> drop());
+    }
+
+    /** The keys by which photographs come into the list. */
+    List<Button> keys() {
+        return keys;
     }
 
     private void choose() {

@@ -28,6 +28,7 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.picture.ChartSvg;
 import twinfeed.desktop.picture.FeedSvg;
@@ -101,6 +102,13 @@ final class FindingsPane {
         this.tree = tree(list);
         this.columns = Columns.of(tree, 0, 260, 3);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
+        RowMenu.over(tree)
+                .item(words.get("working.explain"), () -> row() != null, () -> explain.accept(chosen))
+                .item(
+                        words.get("completion.notice"),
+                        () -> WorkingPane.unsafe(row()),
+                        () -> warn.accept(List.of(chosen)))
+                .copy(words);
         halves.setWeights(77, 23);
         this.charts =
                 new ChartsView(tabs, words, (drawn, chart) -> pictures.ask(drawn, ChartSvg.of(chart, words.locale())));
@@ -170,9 +178,15 @@ final class FindingsPane {
         new TreeColumn(made, style).setText(words.get(key));
     }
 
-    private void choose() {
+    /** The finding in the chosen row; null in the row of a group. */
+    private @Nullable Finding row() {
         TreeItem[] selection = tree.getSelection();
-        if (selection.length > 0 && selection[0].getData() instanceof Finding finding) {
+        return selection.length > 0 && selection[0].getData() instanceof Finding finding ? finding : null;
+    }
+
+    private void choose() {
+        @Nullable Finding finding = row();
+        if (finding != null) {
             chosen = finding.getKey();
             working.show(finding);
         }

@@ -8,6 +8,7 @@ import org.eclipse.swt.program.Program;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
 import twinfeed.usecase.OpenedJob;
@@ -19,12 +20,14 @@ final class JobNotices {
     private final Words words;
     private final Jobs jobs;
     private final JobSession session;
+    private final LastAction last;
 
-    JobNotices(NoticeBar bar, Words words, Jobs jobs, JobSession session) {
+    JobNotices(NoticeBar bar, Words words, Jobs jobs, JobSession session, LastAction last) {
         this.bar = bar;
         this.words = words;
         this.jobs = jobs;
         this.session = session;
+        this.last = last;
     }
 
     /** Whether something is said. */
@@ -45,6 +48,7 @@ final class JobNotices {
     /** Says something with nothing to be done about it. */
     void say(Tone tone, String text) {
         bar.say(tone, text, words.get("notice.close"));
+        last.say(text);
     }
 
     /**
@@ -57,7 +61,7 @@ final class JobNotices {
             Map<String, Runnable> answers = new LinkedHashMap<>();
             answers.put(words.get("rescue.take"), () -> jobs.takeOldChanges(session));
             answers.put(words.get("rescue.drop"), session::dropOldChanges);
-            bar.show(Tone.DOUBT, words.format("rescue.there", Map.of("job", name)), answers);
+            show(Tone.DOUBT, words.format("rescue.there", Map.of("job", name)), answers);
         } else if (!opened.warnings().isEmpty()) {
             say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
         }
@@ -68,7 +72,7 @@ final class JobNotices {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put(words.get("outside.read"), () -> jobs.readAgain(session));
         answers.put(words.get("outside.keep"), session::acceptOutside);
-        bar.show(Tone.DOUBT, words.format("outside.changed", Map.of("file", session.file())), answers);
+        show(Tone.DOUBT, words.format("outside.changed", Map.of("file", session.file())), answers);
     }
 
     /**
@@ -80,7 +84,7 @@ final class JobNotices {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put(words.get("export.look"), () -> Program.launch(file.toString()));
         answers.put(words.get("notice.close"), () -> {});
-        bar.show(Tone.GOOD, words.format(key, Map.of("file", file)), answers);
+        show(Tone.GOOD, words.format(key, Map.of("file", file)), answers);
     }
 
     /** Says that a quote was issued, and offers its workbook and the list of issued quotes. */
@@ -89,7 +93,7 @@ final class JobNotices {
         answers.put(words.get("issue.workbook"), () -> writeIssued(issued, work));
         answers.put(words.get("issue.show"), jobs::showIssued);
         answers.put(words.get("notice.close"), () -> {});
-        bar.show(Tone.GOOD, words.format("issue.done", Map.of("name", issued.name(), "file", issued.file())), answers);
+        show(Tone.GOOD, words.format("issue.done", Map.of("name", issued.name(), "file", issued.file())), answers);
     }
 
     private void writeIssued(IssuedQuote issued, QuoteWork work) {
@@ -100,5 +104,11 @@ final class JobNotices {
         } catch (RuntimeException refused) {
             say(Tone.BAD, words.format("export.refused", Map.of("reason", String.valueOf(refused.getMessage()))));
         }
+    }
+
+    /** The bar is no part of the way of the Tab key: what it says is read out by the status line too. */
+    private void show(Tone tone, String text, Map<String, Runnable> answers) {
+        bar.show(tone, text, answers);
+        last.say(text);
     }
 }

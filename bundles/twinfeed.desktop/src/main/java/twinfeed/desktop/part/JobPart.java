@@ -30,6 +30,7 @@ import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.session.Threads;
@@ -45,6 +46,7 @@ public final class JobPart implements Editor {
     private final MPart part;
     private final Jobs jobs;
     private final Words words;
+    private final LastAction last;
     private final JobSession session;
     private final JobNotices notices;
     private final SashForm panes;
@@ -57,8 +59,16 @@ public final class JobPart implements Editor {
     /** Made by the platform; the job itself comes with the part's data. */
     @Inject
     public JobPart(
-            Composite parent, MPart part, Jobs jobs, Desk desk, Threads threads, Settings settings, Words words) {
+            Composite parent,
+            MPart part,
+            Jobs jobs,
+            Desk desk,
+            Threads threads,
+            Settings settings,
+            Words words,
+            LastAction last) {
         this.part = part;
+        this.last = last;
         this.jobs = jobs;
         this.words = words;
         OpenJob open = Objects.requireNonNull(
@@ -69,7 +79,7 @@ public final class JobPart implements Editor {
         layout.marginHeight = 0;
         layout.verticalSpacing = 0;
         parent.setLayout(layout);
-        this.notices = new JobNotices(new NoticeBar(parent), words, jobs, session);
+        this.notices = new JobNotices(new NoticeBar(parent), words, jobs, session, last);
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
         panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         CompletionPrint print = new CompletionPrint(this, parent.getShell(), words);
@@ -130,6 +140,7 @@ public final class JobPart implements Editor {
     private void listen(Composite parent) {
         session.edits().changed().listen(this::showState);
         session.edits().changed().listen(notices::passOn);
+        session.edits().changed().listen(last::forget);
         session.resulted().listen(this::showState);
         ShellListener activated = ShellListener.shellActivatedAdapter(event -> lookOutside());
         parent.getShell().addShellListener(activated);
@@ -211,6 +222,7 @@ public final class JobPart implements Editor {
             notices.hide();
             jobs.remember(target);
             showState();
+            last.say(words.format("status.done.saved", Map.of("file", target)));
             return true;
         } catch (IllegalArgumentException otherDrive) {
             say(Tone.BAD, words.get("save.otherDrive"));
@@ -226,8 +238,10 @@ public final class JobPart implements Editor {
     public void undo() {
         if (survey.revert()) {
             notices.passOn();
-        } else {
+            last.say(words.get("status.done.undone"));
+        } else if (session.edits().canUndo()) {
             session.edits().undo();
+            last.say(words.get("status.done.undone"));
         }
     }
 
@@ -240,7 +254,10 @@ public final class JobPart implements Editor {
     @Override
     public void redo() {
         survey.commit();
-        session.edits().redo();
+        if (session.edits().canRedo()) {
+            session.edits().redo();
+            last.say(words.get("status.done.redone"));
+        }
     }
 
     /** Takes what was typed; where that cannot be done, says so, for a quote must not lack what is on the screen. */

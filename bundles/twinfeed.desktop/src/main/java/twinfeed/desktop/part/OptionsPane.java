@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRow;
@@ -37,6 +38,7 @@ final class OptionsPane {
         Controls.heading(pane, words.get("pane.options"));
         this.table = table(pane);
         this.columns = Columns.of(table, 0, 120, 3);
+        RowMenu.over(table).copy(words);
         this.detail = Controls.wrapped(pane);
         new QuotePane(halves, session, words);
         halves.setWeights(36, 64);

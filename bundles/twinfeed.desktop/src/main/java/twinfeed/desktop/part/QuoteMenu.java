@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.MenuListener;
@@ -12,6 +14,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow;
 
@@ -43,43 +46,51 @@ final class QuoteMenu {
     }
 
     /** Opens over the quote, by the mouse's other key or the key for menus. */
-    void over(Control control) {
-        control.setMenu(menu(control));
+    void over(Control table) {
+        RowMenu menu = RowMenu.over(table);
+        fill((key, possible, action) -> menu.item(words.get(key), possible, action), menu::line);
+        menu.copy(words);
     }
 
     private Menu menu(Control control) {
         Menu menu = new Menu(control);
-        MenuItem offer = item(menu, "change.offer", changes::offer);
-        MenuItem add = item(menu, "change.add", changes::add);
-        MenuItem discount = item(menu, "change.discount", changes::discount);
-        new MenuItem(menu, SWT.SEPARATOR);
-        MenuItem quantity = item(menu, "change.quantity", () -> onRow(changes::quantity));
-        MenuItem remove = item(menu, "change.remove", () -> onRow(changes::remove));
-        MenuItem without = item(menu, "change.without", () -> onRow(changes::without));
-        new MenuItem(menu, SWT.SEPARATOR);
-        MenuItem undo = item(menu, "change.proposal", changes::proposal);
-        menu.addMenuListener(MenuListener.menuShownAdapter(event -> {
-            QuoteRow chosen = row.get();
-            List.of(offer, add, discount).forEach(each -> each.setEnabled(changes.possible()));
-            quantity.setEnabled(chosen != null && changes.mayChangeQuantity(chosen));
-            remove.setEnabled(chosen != null && changes.mayRemove(chosen));
-            without.setEnabled(chosen != null && changes.mayLeaveOut(chosen));
-            undo.setEnabled(changes.any());
-        }));
+        fill((key, possible, action) -> item(menu, key, possible, action), () -> new MenuItem(menu, SWT.SEPARATOR));
         return menu;
     }
 
-    private void onRow(java.util.function.Consumer<QuoteRow> action) {
+    /** One entry of the menu, wherever it opens. */
+    private interface Entry {
+        void add(String key, BooleanSupplier possible, Runnable action);
+    }
+
+    private void fill(Entry menu, Runnable line) {
+        menu.add("change.offer", changes::possible, changes::offer);
+        menu.add("change.add", changes::possible, changes::add);
+        menu.add("change.discount", changes::possible, changes::discount);
+        line.run();
+        menu.add("change.quantity", () -> is(changes::mayChangeQuantity), () -> onRow(changes::quantity));
+        menu.add("change.remove", () -> is(changes::mayRemove), () -> onRow(changes::remove));
+        menu.add("change.without", () -> is(changes::mayLeaveOut), () -> onRow(changes::without));
+        line.run();
+        menu.add("change.proposal", changes::any, changes::proposal);
+    }
+
+    private boolean is(Predicate<QuoteRow> may) {
+        QuoteRow chosen = row.get();
+        return chosen != null && may.test(chosen);
+    }
+
+    private void onRow(Consumer<QuoteRow> action) {
         QuoteRow chosen = row.get();
         if (chosen != null) {
             action.accept(chosen);
         }
     }
 
-    private MenuItem item(Menu menu, String key, Runnable action) {
+    private void item(Menu menu, String key, BooleanSupplier possible, Runnable action) {
         MenuItem item = new MenuItem(menu, SWT.PUSH);
         item.setText(words.get(key));
         item.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
-        return item;
+        menu.addMenuListener(MenuListener.menuShownAdapter(event -> item.setEnabled(possible.getAsBoolean())));
     }
 }

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Link;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.text.Words;
@@ -118,6 +119,12 @@ public final class StartPart {
             link.setText("<a>" + file.getFileName() + "</a>   " + (file.getParent() == null ? "" : file.getParent()));
             link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> open(file)));
             Controls.name(link, file.toString());
+            RowMenu.over(link)
+                    .item(words.get("menu.open"), () -> true, () -> open(file))
+                    .item(words.get("menu.forget"), () -> true, () -> {
+                        settings.forget(file);
+                        showRecent();
+                    });
         }
         if (files.isEmpty()) {
             Label none = Controls.wrapped(recent);

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
@@ -63,6 +64,7 @@ final class WorkingPane {
         column("step.expression", SWT.LEFT);
         column("step.source", SWT.LEFT);
         this.columns = Columns.of(steps, 1, 120, 4);
+        RowMenu.over(steps).copy(words);
         show(null);
     }
 
@@ -88,14 +90,18 @@ final class WorkingPane {
                                 .replace("&", "&&"));
         Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
         explain.setVisible(finding != null);
-        warn.setVisible(
-                finding != null && finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS);
+        warn.setVisible(unsafe(finding));
         Controls.show(basis, finding == null ? "" : basis(finding));
         if (finding != null) {
             finding.getSteps().forEach(this::step);
         }
         columns.fit();
         pane.layout();
+    }
+
+    /** Whether somebody has to be warned of what was found. */
+    static boolean unsafe(@Nullable Finding finding) {
+        return finding != null && finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS;
     }
 
     private String basis(Finding finding) {

@@ -30,6 +30,7 @@ import twinfeed.calculator.rules.RuleSets;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.quick.QuickReadings.Field;
 import twinfeed.desktop.session.Desk;
@@ -99,6 +100,7 @@ public final class QuickPart {
         new TableColumn(answers, SWT.LEFT).setText(words.get("quick.answer"));
         new TableColumn(answers, SWT.LEFT).setText(words.get("quick.value"));
         this.columns = Columns.of(answers, 1, 200, 2);
+        RowMenu.over(answers).copy(words);
         this.trouble = Controls.wrapped(pane);
         trouble.setData("twinfeed.field", "quick.trouble");
         Controls.text(pane, words.get("quick.ends"), Tone.QUIET);

@@ -30,6 +30,7 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.usecase.TwinfeedService;
@@ -66,6 +67,7 @@ public final class Startup {
         Bounds.of(settings, Display.getCurrent())
                 .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
+        context.set(LastAction.class, new LastAction());
         Desk desk = new Desk(service, Clock.systemDefaultZone(), locale);
         desk.papers(WindowLanguage.ofPapers(settings.papers(), locale));
         FirmFolder firm = new FirmFolder(PlatformFolders.here().config().resolve("firm"));

@@ -1,8 +1,10 @@
 # SPDX-License-Identifier: EPL-2.0
 """Reads a running window by the bus of assistive technology (AT-SPI), as a screen reader does, and prints what has no name.
 
-read.py SECONDS   waits at most so long for the window; a line for each page ("PAGE name: controls"), a line for each control that a
-                  person can reach and that nobody can tell the name of ("NAMELESS page: role"). Opens the pages by the bus too.
+read.py SECONDS SURVEY SAVE PAGE...   waits at most so long for the window. SURVEY is what the list of the survey's pages is called, SAVE the menu
+    item that saves, PAGE one that opens a page. A line for each page ("PAGE name: controls"), a line for each control that a person can reach
+    and that nobody can tell the name of ("NAMELESS page: role"). Opens the pages by the bus too. Between survey and pages it saves: a
+    line for each status bar ("STATUS text") and for each sentence that was announced ("SAID text").
 """
 import sys
 import time
@@ -10,7 +12,7 @@ import time
 import gi
 
 gi.require_version("Atspi", "2.0")
-from gi.repository import Atspi
+from gi.repository import Atspi, GLib
 
 REACHED = {
     "text", "password text", "combo box", "table", "tree table", "tree", "list", "push button", "toggle button", "check box",
@@ -21,10 +23,6 @@ LONGEST_LIST = 4
 
 # What opens on a click only is looked into all the same.
 MENUS = {"menu", "menu item", "check menu item", "radio menu item"}
-
-# What the list of the survey's pages is called.
-PAGES = "Survey"
-
 
 def children(node):
     count = node.get_child_count()
@@ -105,15 +103,33 @@ def main():
         if time.monotonic() > end:
             sys.exit("no list of pages")
         time.sleep(1)
-        pages = find(frame, "table", PAGES)
+        pages = find(frame, "table", sys.argv[2])
     table = pages.get_table_iface() if hasattr(pages, "get_table_iface") else pages.get_table()
     for row in range(table.get_n_rows()):
         table.add_row_selection(row)
         time.sleep(1.5)
         read(frame, f"survey {row + 1}")
-    for item in sys.argv[2:]:
+    listen(frame, sys.argv[3])
+    for item in sys.argv[4:]:
         choose(frame, item)
         read(frame, item)
+
+
+def listen(frame, save):
+    """Saves the job, and tells what is announced meanwhile."""
+    heard = []
+    listener = Atspi.EventListener.new(lambda event: heard.append(str(event.any_data)))
+    listener.register("object:announcement")
+    choose(frame, save)
+    end = time.monotonic() + 10
+    while time.monotonic() < end and not heard:
+        GLib.MainContext.default().iteration(False)
+        time.sleep(0.05)
+    for node in walk(frame):
+        if node.get_role_name() in ("status bar", "statusbar"):
+            print(f"STATUS {node.get_name()}", flush=True)
+    for sentence in heard:
+        print(f"SAID {sentence}", flush=True)
 
 
 def choose(frame, item):
