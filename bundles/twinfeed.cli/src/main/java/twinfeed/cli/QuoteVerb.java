@@ -152,7 +152,7 @@ final class QuoteVerb implements Callable<Integer> {
         if (json) {
             spoken.json().quote(quote, written, issued);
         } else {
-            new TextReport(spoken).quote(judged.record(), quote, written);
+            new TextReport(spoken).quote(judged, quote, written);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
@@ -19,6 +20,7 @@ import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.LineQuantity;
 import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.quote.DangerSentences;
 
 /** Prints answers for a person, cautions at the end of each. */
 final class TextReport {
@@ -125,8 +127,9 @@ final class TextReport {
     }
 
     /** The quote in short, dangers and the answer first; the workbook has all of it. */
-    void quote(Assessment assessment, Quote quote, OutputPaths written) {
-        dangers(assessment);
+    void quote(AssessedJob judged, Quote quote, OutputPaths written) {
+        Assessment assessment = judged.record();
+        dangers(assessment, DangerSentences.of(judged.opened().job().getSurvey(), face.locale()));
         if (quote.getSummary() != null) {
             out.println(quote.getSummary());
             out.println();
@@ -152,8 +155,8 @@ final class TextReport {
         written(written);
     }
 
-    /** Every safety check that the shower fails as it is, and how to print the notice of it. */
-    private void dangers(Assessment assessment) {
+    /** Every safety check that the shower fails as it is, how to print the notice of it, and what was reported that can be a danger. */
+    private void dangers(Assessment assessment, List<String> reported) {
         List<String> dangers = assessment.getOptions().stream()
                 .filter(option -> Boolean.TRUE.equals(option.getPresent()))
                 .flatMap(option -> option.getFindings().stream())
@@ -161,12 +164,15 @@ final class TextReport {
                 .map(finding -> finding.getTitle() + ": " + finding.getText())
                 .distinct()
                 .toList();
-        if (!dangers.isEmpty()) {
-            out.println(face.text("quote.danger"));
-            dangers.forEach(danger -> out.println("  [NO] " + danger));
-            out.println(face.text("quote.notice"));
-            out.println();
+        if (dangers.isEmpty() && reported.isEmpty()) {
+            return;
         }
+        out.println(face.text("quote.danger"));
+        Stream.concat(dangers.stream(), reported.stream()).forEach(danger -> out.println("  [NO] " + danger));
+        if (!dangers.isEmpty()) {
+            out.println(face.text("quote.notice"));
+        }
+        out.println();
     }
 
     /** The heaters that were checked and are not offered, with their verdict; the paper gives the reason. */

@@ -48,6 +48,19 @@ class QuoteVerbTest extends DemoFolder {
         assertTrue(out.contains("[NO] Capacity of the cable: "), out);
     }
 
+    /** A smell of burning is what somebody says, not what a check finds: the quote and the job sheet begin with it all the same. */
+    @Test
+    void aReportedSmellOfBurningIsADanger() throws IOException {
+        job = copy("rowan-brook.job");
+        assertFalse(quote().out().contains("DANGER"));
+        String text = Files.readString(job);
+        Files.writeString(job, text.replaceFirst("<water ", "<symptoms key=\"smellAtUnit\"/>\n    <water "));
+        String said = quote().out();
+        assertTrue(said.startsWith("DANGER: the shower must not be used"), said);
+        assertTrue(said.contains("[NO] The shower smells burnt"), said);
+        assertTrue(Run.of("faults", job).out().contains("it stays off, with the breaker off and locked"));
+    }
+
     @Test
     void theSameInputGivesTheSameBytes() throws IOException {
         quote();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.QuoteLetter.Acceptance;
 import twinfeed.document.QuoteLetter.Day;
@@ -137,13 +138,14 @@ public final class QuoteLetterWriter {
         return Offers.estimate(quote);
     }
 
-    /** Every safety check that the shower fails as it is. */
+    /** Every safety check that the shower fails as it is, and what was reported or seen that can be a danger. */
     private @Nullable Part dangers() {
-        List<String> dangers = document.assessment().getOptions().stream()
+        Stream<String> failed = document.assessment().getOptions().stream()
                 .filter(Titles::present)
                 .flatMap(option -> option.getFindings().stream())
                 .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
-                .map(QuoteLetterWriter::danger)
+                .map(QuoteLetterWriter::danger);
+        List<String> dangers = Stream.concat(failed, ReportedDangers.of(document.survey(), words).stream())
                 .distinct()
                 .toList();
         return dangers.isEmpty() ? null : new Part(words.get("quote.danger"), dangers, true);

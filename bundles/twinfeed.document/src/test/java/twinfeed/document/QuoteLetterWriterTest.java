@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import twinfeed.document.QuoteLetter.Kind;
 import twinfeed.document.QuoteLetter.Part;
@@ -27,6 +28,7 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.DangerSigns;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
@@ -35,8 +37,10 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.model.quote.TaxSum;
+import twinfeed.model.survey.FaultAnswer;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.Symptom;
 
 class QuoteLetterWriterTest {
     private static final AssessmentFactory ASSESS = AssessmentFactory.eINSTANCE;
@@ -105,6 +109,26 @@ class QuoteLetterWriterTest {
                 .orElseThrow();
         assertEquals(List.of("Please keep the cat in.", "We come at eight."), notes.entries());
         assertFalse(letter.toString().contains("Slow to pay"));
+    }
+
+    /** A smell of burning is no finding of a check, and whoever reads the quote must not wait for one. */
+    @Test
+    void aReportedSignOfDangerIsAWarning() throws DocumentException {
+        option("h85");
+        Symptom smell = SurveyFactory.eINSTANCE.createSymptom();
+        smell.setKey("smellAtUnit");
+        survey.getSymptoms().add(smell);
+        Part dangers = Objects.requireNonNull(letter().dangers());
+        assertEquals(List.of("The shower smells burnt, or its case has gone brown."), dangers.entries());
+        smell.setAnswer(FaultAnswer.NO);
+        assertNull(letter().dangers());
+    }
+
+    @Test
+    void everySignOfDangerHasItsWords() {
+        for (String key : DangerSigns.keys()) {
+            assertTrue(new DocumentTexts(Locale.ROOT).find("sign." + key) != null, key);
+        }
     }
 
     /** The rates stand in the label, which the PDF and the workbook share; beside an amount only where an option has others. */

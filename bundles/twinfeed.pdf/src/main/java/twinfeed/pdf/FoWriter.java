@@ -99,7 +99,7 @@ final class FoWriter {
 
     /** Text, each letter in a family that has it; a figure keeps its unit on its line. */
     void text(String text) {
-        for (FontSelector.Run run : typefaces.runs(UNIT.matcher(text).replaceAll("\u00a0"))) {
+        for (FontSelector.Run run : typefaces.set(UNIT.matcher(text).replaceAll("\u00a0"))) {
             if (run.family().equals(FontSelector.TEXT)) {
                 characters(run.text());
             } else {

@@ -50,12 +50,14 @@ final class FontSelector {
 
     private final BitSet text;
     private final BitSet signs;
+    private final ArabicForms arabic;
 
     FontSelector() {
         text = covered("LiberationSans-Regular.ttf");
         text.and(covered("LiberationSans-Bold.ttf"));
         signs = covered("DejaVuSans.ttf");
         signs.and(covered("DejaVuSans-Bold.ttf"));
+        arabic = new ArabicForms(signs::get);
     }
 
     private static BitSet covered(String file) {
@@ -70,6 +72,11 @@ final class FontSelector {
         } catch (IOException broken) {
             throw new UncheckedIOException("typeface " + file, broken);
         }
+    }
+
+    /** Cuts a text into runs of one family each, Arabic letters joined. */
+    List<Run> set(String whole) {
+        return runs(arabic.of(whole));
     }
 
     /** Cuts a text into runs of one family each. */

@@ -58,6 +58,7 @@ final class RelatedFindings {
     /** What practice says at once to some complaints, danger first. */
     private void complaints() {
         say("link.leak", yes("leakFromCase") || yes("waterInCase"));
+        say("link.smell", yes("smellAtUnit"));
         say("link.hot", yes("tooHot") || yes("hotterWhenTapOpens"));
         say("link.tripped", TRIPPED.stream().anyMatch(this::yes));
         say(

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.check.DangerSigns;
 import twinfeed.model.survey.Symptom;
 
 /** What is said of a dwelling where something is complained of: the likely cause, and repair beside a new unit. */
@@ -48,7 +49,7 @@ final class RepairRow {
 
     private static List<Symptom> complaints(Dwelling dwelling) {
         return dwelling.judged().opened().job().getSurvey().getSymptoms().stream()
-                .filter(Urgency::reported)
+                .filter(DangerSigns::reported)
                 .toList();
     }
 

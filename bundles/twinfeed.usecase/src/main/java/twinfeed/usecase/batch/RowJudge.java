@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.check.DangerSigns;
 import twinfeed.model.check.FieldPath;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
@@ -166,7 +167,7 @@ public final class RowJudge {
     private @Nullable FaultSheet faults(AssessedJob judged) {
         Survey survey = judged.opened().job().getSurvey();
         boolean asked =
-                survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(Urgency::reported);
+                survey.getUnit() != null && survey.getSymptoms().stream().anyMatch(DangerSigns::reported);
         return asked ? FaultFindingService.sheet(judged, task.book(), task.date(), task.locale()) : null;
     }
 

@@ -2,7 +2,6 @@
 package twinfeed.usecase.batch;
 
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
@@ -10,9 +9,8 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
-import twinfeed.model.survey.FaultAnswer;
+import twinfeed.model.check.DangerSigns;
 import twinfeed.model.survey.Survey;
-import twinfeed.model.survey.Symptom;
 
 /** Which dwellings come first, most urgent first, by what holds there now. */
 enum Urgency {
@@ -26,20 +24,6 @@ enum Urgency {
     OPEN("open"),
     /** Nothing presses. */
     SOUND("sound");
-
-    /** Common practice in the trade: with these nobody waits. */
-    private static final Set<String> DANGERS = Set.of(
-            "isolatorHot",
-            "smellAtUnit",
-            "terminalsBurnt",
-            "boardMarked",
-            "insulationLow",
-            "circuitInsulationLow",
-            "rcdTrips",
-            "leakFromCase",
-            "waterInCase",
-            "switchBodyWeeps",
-            "tooHot");
 
     private final String key;
 
@@ -57,7 +41,7 @@ enum Urgency {
         if (!dangers(assessment).isEmpty()) {
             return SAFETY;
         }
-        if (survey.getSymptoms().stream().anyMatch(Urgency::danger)) {
+        if (survey.getSymptoms().stream().anyMatch(DangerSigns::is)) {
             return SIGN;
         }
         OptionAssessment present = present(assessment);
@@ -67,15 +51,6 @@ enum Urgency {
             return OPEN;
         }
         return present.getVerdict() == Verdict.SUITS ? SOUND : UNSUITED;
-    }
-
-    private static boolean danger(Symptom symptom) {
-        return reported(symptom) && DANGERS.contains(String.valueOf(symptom.getKey()));
-    }
-
-    /** Whether a symptom was answered with yes. */
-    static boolean reported(Symptom symptom) {
-        return !symptom.isSetAnswer() || symptom.getAnswer() == FaultAnswer.YES;
     }
 
     /** The safety checks that fail now: at the unit that is there, else those that fail with every heater. */
