@@ -369,7 +369,7 @@ final class WindowTest {
         ui.run(() -> Ui.send(
                 ui.all(
                                 Button.class,
-                                button -> button.isVisible() && button.getText().startsWith("Take"))
+                                button -> button.isVisible() && button.getText().startsWith("Restore"))
                         .get(0),
                 SWT.Selection));
         ui.await("they are taken", () -> rowan() != null && rowan().isDirty());

@@ -78,6 +78,7 @@ class ScreenReaderTest {
         assertEquals(
                 List.of(),
                 text.lines().filter(line -> line.startsWith("NAMELESS ")).toList());
+        assertTrue(text.lines().anyMatch(line -> line.startsWith("SAID Saved to ")), text);
         assertTrue(text.lines().anyMatch(line -> line.matches("STATUS alder-beck: saved .*\\. Saved to .*")), text);
     }
 

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
@@ -48,6 +49,7 @@ final class BatchTable {
         }
         table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
         table.addListener(SWT.Resize, event -> spread());
+        Columns.shortened(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> selected.run()));
         table.addListener(SWT.DefaultSelection, event -> opened.run());
     }

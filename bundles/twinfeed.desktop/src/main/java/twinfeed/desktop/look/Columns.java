@@ -2,6 +2,7 @@
 package twinfeed.desktop.look;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Item;
 import org.eclipse.swt.widgets.Scrollable;
 import org.eclipse.swt.widgets.Table;
@@ -10,18 +11,27 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 
 /**
- * Widths of columns by what stands in them: each as wide as its texts need, up to a limit, and one that takes what is left.
- * Later texts can only widen a column, so that nothing jumps to and fro while somebody types.
+ * Widths of columns by what stands in them: each as wide as its texts need, up to a limit, and one, of the names, that takes what is left.
+ * Where there is too little room, other texts are shortened first, then the names; figures never are, for one that is cut reads as another.
+ * Later texts can only widen a column, so that nothing jumps to and fro while somebody types; a width that a person has dragged stays.
  */
 public final class Columns {
     private static final int MOST = 260;
+
+    /** To so many letters a text that is no name may be shortened. */
+    private static final int SHORTENED = 14;
+
+    /** Width of a letter in the typeface for which the widths given are meant. */
+    private static final double USUAL_LETTER = 7;
 
     private final Scrollable table;
     private final int flexible;
     private final int least;
     private final int seen;
+    private int whole = -1;
     private int natural;
-    private boolean fitted;
+    private int[] wanted = {};
+    private int[] given = {};
 
     private Columns(Scrollable table, int flexible, int least, int seen) {
         this.table = table;
@@ -31,54 +41,137 @@ public final class Columns {
         table.addListener(SWT.Resize, event -> spread());
         FullTexts.of(table);
         TableCopy.of(table);
+        Ellipses.of(table, true);
     }
 
     /**
      * For a table or a tree whose columns are there.
      *
      * @param flexible number of the column that takes what is left
-     * @param least its least width
+     * @param least its least width in letters of the usual size, in pixels
      * @param seen how many of the first columns are to be seen without scrolling, as long as there is room for that
      */
     public static Columns of(Scrollable table, int flexible, int least, int seen) {
         return new Columns(table, flexible, least, seen);
     }
 
+    /** A column that is never shortened, because its answers begin alike. */
+    public Columns whole(int column) {
+        whole = column;
+        return this;
+    }
+
+    /** Only the ellipses and tooltips, for a table whose widths are looked after elsewhere. */
+    public static void shortened(Scrollable table) {
+        FullTexts.of(table);
+        Ellipses.of(table, true);
+    }
+
+    /** Makes a column of a shortened table as wide as its texts. */
+    public static void pack(TableColumn column) {
+        Ellipses.of(column.getParent(), false);
+        column.pack();
+        Ellipses.of(column.getParent(), true);
+    }
+
     private Item[] items() {
         return table instanceof Tree tree ? tree.getColumns() : ((Table) table).getColumns();
+    }
+
+    private int letters(double count) {
+        GC gc = new GC(table);
+        try {
+            return (int) Math.round(count * gc.getFontMetrics().getAverageCharacterWidth());
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** Fits the columns to what stands in them now. */
     public void fit() {
         Item[] columns = items();
+        notice(columns);
+        int most = Math.max(MOST, letters(MOST / USUAL_LETTER));
+        Ellipses.of(table, false);
         for (int i = 0; i < columns.length; i++) {
-            int before = fitted && i != flexible ? width(columns[i]) : 0;
-            pack(columns[i]);
+            packed(columns[i]);
             if (i == flexible) {
                 natural = Math.max(natural, width(columns[i]));
             } else {
-                width(columns[i], Math.max(before, Math.min(MOST, width(columns[i]))));
+                wanted[i] = Math.max(wanted[i], Math.min(most, width(columns[i])));
             }
         }
-        fitted = true;
+        Ellipses.of(table, true);
         spread();
+    }
+
+    /** Takes over what a person has dragged; before the first fit, what the columns were given. */
+    private void notice(Item[] columns) {
+        boolean first = given.length != columns.length;
+        if (first) {
+            wanted = new int[columns.length];
+            given = new int[columns.length];
+        }
+        for (int i = 0; !first && i < columns.length; i++) {
+            if (width(columns[i]) != given[i]) {
+                wanted[i] = width(columns[i]);
+            }
+        }
     }
 
     private void spread() {
         Item[] columns = items();
-        int others = 0;
-        int toBeSeen = 0;
-        for (int i = 0; i < columns.length; i++) {
-            int width = i == flexible ? 0 : width(columns[i]);
-            others += width;
-            toBeSeen += i < seen ? width : 0;
+        if (given.length != columns.length) {
+            wanted = new int[columns.length];
+            given = new int[columns.length];
+            for (int i = 0; i < columns.length; i++) {
+                wanted[i] = width(columns[i]);
+            }
         }
         int room = table.getClientArea().width;
-        int wanted = Math.max(room - others, Math.min(natural, room - toBeSeen));
-        width(columns[flexible], Math.max(least, wanted));
+        int[] widths = wanted.clone();
+        shorten(columns, widths, Math.max(natural, least) + sum(widths, seen) - room);
+        int left = Math.max(room - sum(widths, columns.length), Math.min(natural, room - sum(widths, seen)));
+        widths[flexible] = Math.max(Math.max(least, letters(least / USUAL_LETTER)), left);
+        for (int i = 0; i < columns.length; i++) {
+            width(columns[i], widths[i]);
+            given[i] = width(columns[i]);
+        }
     }
 
-    private static void pack(Item column) {
+    private int sum(int[] widths, int count) {
+        int sum = 0;
+        for (int i = 0; i < Math.min(count, widths.length); i++) {
+            sum += i == flexible ? 0 : widths[i];
+        }
+        return sum;
+    }
+
+    /** Takes from the texts among the columns that are to be seen what is lacking, from each in proportion to what it can spare. */
+    private void shorten(Item[] columns, int[] widths, int lacking) {
+        int spare = 0;
+        for (int i = 0; i < Math.min(seen, widths.length); i++) {
+            spare += spare(columns[i], i, widths[i]);
+        }
+        double share = spare == 0 ? 0 : Math.min(1, (double) Math.max(0, lacking) / spare);
+        for (int i = 0; i < Math.min(seen, widths.length); i++) {
+            widths[i] -= (int) Math.ceil(share * spare(columns[i], i, widths[i]));
+        }
+    }
+
+    private int spare(Item column, int number, int width) {
+        boolean stays = number == flexible || number == whole || figures(column);
+        // A head is bold, and has room at both sides.
+        int head = letters(1.3 * column.getText().length() + 2);
+        return stays ? 0 : Math.max(0, width - Math.max(letters(SHORTENED), head));
+    }
+
+    private static boolean figures(Item column) {
+        return (column instanceof TreeColumn tree ? tree.getAlignment() : ((TableColumn) column).getAlignment())
+                == SWT.RIGHT;
+    }
+
+    private static void packed(Item column) {
         if (column instanceof TreeColumn tree) {
             tree.pack();
         } else {

@@ -2,6 +2,7 @@
 package twinfeed.desktop.look;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -43,7 +44,7 @@ final class FullTexts {
         @Nullable TableItem item = table.getItem(at);
         for (int i = 0; item != null && i < table.getColumnCount(); i++) {
             if (item.getBounds(i).contains(at)) {
-                return cut(item.getText(i), item.getTextBounds(i));
+                return cut(item.getText(i), item.getTextBounds(i), item.getFont(i));
             }
         }
         return null;
@@ -54,14 +55,15 @@ final class FullTexts {
         for (int i = 0; item != null && i < tree.getColumnCount(); i++) {
             Rectangle cell = item.getBounds(i);
             if (at.x >= cell.x && at.x < cell.x + cell.width) {
-                return cut(item.getText(i), cell);
+                return cut(item.getText(i), cell, item.getFont(i));
             }
         }
         return null;
     }
 
-    private @Nullable String cut(String text, Rectangle cell) {
+    private @Nullable String cut(String text, Rectangle cell, Font font) {
         GC gc = new GC(control);
+        gc.setFont(font);
         int width = gc.textExtent(text).x;
         gc.dispose();
         return width + MARGIN > cell.width ? text : null;

@@ -23,6 +23,7 @@ import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.model.check.ModelPath;
@@ -84,6 +85,7 @@ final class ListView implements ItemView {
             choose(elements.get(made.getSelectionIndex()));
         }));
         made.addListener(SWT.Resize, event -> spread());
+        Columns.shortened(made);
         return made;
     }
 

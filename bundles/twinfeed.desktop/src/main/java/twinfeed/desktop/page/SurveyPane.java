@@ -23,6 +23,7 @@ import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.form.SurveyPages;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
@@ -76,6 +77,7 @@ public final class SurveyPane {
         data.heightHint = pages.size() * table.getItemHeight();
         table.setLayoutData(data);
         table.addListener(SWT.Resize, event -> spread(table));
+        Columns.shortened(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
         return table;
     }
@@ -83,7 +85,8 @@ public final class SurveyPane {
     /** Remarks take the room that they need, titles the rest. */
     private static void spread(Table table) {
         TableColumn count = table.getColumn(1);
-        count.pack();
+        // A text that may be shortened asks for no room.
+        Columns.pack(count);
         int width = table.getClientArea().width;
         int remarks = Math.min(count.getWidth(), width / 2);
         count.setWidth(remarks);

@@ -25,6 +25,7 @@ import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.chart.ChartsView;
 import twinfeed.desktop.look.Columns;
+import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
@@ -50,6 +51,8 @@ import twinfeed.model.survey.Survey;
 /** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
 final class FindingsPane {
     private static final int AFTER = 2;
+    private static final int[] WEIGHTS = {77, 23};
+    private static final int[] WEIGHTS_IF_LOW = {82, 18};
 
     private final JobSession session;
     private final Words words;
@@ -100,7 +103,7 @@ final class FindingsPane {
         tab(tabs, "findings.checks", halves);
         Composite list = Controls.columns(halves, 2);
         this.tree = tree(list);
-        this.columns = Columns.of(tree, 0, 260, 3);
+        this.columns = Columns.of(tree, 0, 170, 3);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
         RowMenu.over(tree)
                 .item(words.get("working.explain"), () -> row() != null, () -> explain.accept(chosen))
@@ -109,12 +112,13 @@ final class FindingsPane {
                         () -> WorkingPane.unsafe(row()),
                         () -> warn.accept(List.of(chosen)))
                 .copy(words);
-        halves.setWeights(77, 23);
+        halves.setWeights(WEIGHTS);
         this.charts =
                 new ChartsView(tabs, words, (drawn, chart) -> pictures.ask(drawn, ChartSvg.of(chart, words.locale())));
         tab(tabs, "findings.charts", charts.control());
         CustomerPageView page = new CustomerPageView(tabs, session, threads, words);
         tab(tabs, "page.customer", page.control());
+        Compact.of(pane, low -> place(pane, tabs, halves, low));
         tabs.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             charts.seen(tabs.getSelectionIndex() == 1);
             page.seen(tabs.getSelectionIndex() == 2);
@@ -128,6 +132,23 @@ final class FindingsPane {
             edits.run();
         });
         show();
+    }
+
+    /** Where there is little room the drawing has a tab of its own, so that the checks are seen. */
+    private void place(Composite pane, TabFolder tabs, SashForm halves, boolean low) {
+        if (low == (feeds.control().getParent() == pane)) {
+            if (low) {
+                feeds.control().setParent(tabs);
+                tab(tabs, "findings.drawing", feeds.control());
+            } else {
+                tabs.getItem(tabs.getItemCount() - 1).dispose();
+                feeds.control().setParent(pane);
+                feeds.control().moveAbove(tabs);
+                feeds.control().setVisible(true);
+            }
+        }
+        halves.setWeights(low ? WEIGHTS_IF_LOW : WEIGHTS);
+        pane.layout(true, true);
     }
 
     private FeedCanvas feeds() {

@@ -13,7 +13,9 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
+import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.FewLines;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.JobSession;
@@ -23,11 +25,18 @@ import twinfeed.desktop.view.OptionRows;
 
 /** The options side by side, and under them the quote as it stands. */
 final class OptionsPane {
+    /** Lines of what decides and what work there is. */
+    private static final int DETAIL = 4;
+
+    private static final int[] WEIGHTS = {36, 64};
+    private static final int[] WEIGHTS_IF_LOW = {40, 60};
+
     private final JobSession session;
     private final Words words;
     private final Table table;
     private final Columns columns;
-    private final Label detail;
+    private final Label label;
+    private final FewLines detail;
     private List<OptionRow> rows = List.of();
 
     OptionsPane(SashForm parent, JobSession session, Words words) {
@@ -37,11 +46,18 @@ final class OptionsPane {
         Composite pane = Controls.pane(halves);
         Controls.heading(pane, words.get("pane.options"));
         this.table = table(pane);
-        this.columns = Columns.of(table, 0, 120, 3);
+        this.columns = Columns.of(table, 0, 120, 3).whole(1);
         RowMenu.over(table).copy(words);
-        this.detail = Controls.wrapped(pane);
-        new QuotePane(halves, session, words);
-        halves.setWeights(36, 64);
+        this.label = Controls.wrapped(pane);
+        this.detail = new FewLines(label, DETAIL);
+        QuotePane quote = new QuotePane(halves, session, words);
+        halves.setWeights(WEIGHTS);
+        Compact.of(halves, low -> {
+            detail.most(low ? 1 : DETAIL);
+            quote.low(low);
+            halves.setWeights(low ? WEIGHTS_IF_LOW : WEIGHTS);
+            pane.layout();
+        });
         Runnable results = session.resulted().listen(this::show);
         Runnable choices = session.chose().listen(this::select);
         pane.addListener(SWT.Dispose, event -> {
@@ -99,8 +115,8 @@ final class OptionsPane {
     }
 
     private void select() {
-        if (rows.isEmpty() && Controls.show(detail, "")) {
-            detail.getParent().layout();
+        if (rows.isEmpty() && detail.show("")) {
+            label.getParent().layout();
         }
         String key = OptionRows.chosen(session.result(), session.chosen())
                 .map(OptionRows::key)
@@ -116,8 +132,8 @@ final class OptionsPane {
     private void detail(OptionRow row) {
         String work = row.work().isEmpty() ? "" : "\n" + words.format("option.workIs", Map.of("work", row.work()));
         String text = words.format("option.decidedBy", Map.of("check", row.binding())) + work;
-        if (Controls.show(detail, row.binding().isEmpty() ? "" : text)) {
-            detail.getParent().layout();
+        if (detail.show(row.binding().isEmpty() ? "" : text)) {
+            label.getParent().layout();
         }
     }
 

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.FewLines;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
@@ -39,11 +40,14 @@ final class QuotePane {
     /** Stands before what somebody has added or changed. */
     private static final String HAND = "\u270E ";
 
+    /** Lines of the day and the price book. */
+    private static final int BASIS = 4;
+
     private final JobSession session;
     private final Words words;
     private final Composite pane;
     private final CLabel heading;
-    private final Label basis;
+    private final FewLines basis;
     private final Label issued;
     private final Label trouble;
     private final Label byHand;
@@ -57,8 +61,10 @@ final class QuotePane {
         this.words = words;
         this.pane = Controls.pane(parent);
         this.heading = Controls.title(pane, words.get("pane.quote"));
-        this.basis = Controls.wrapped(pane);
-        basis.setForeground(Palette.of(Tone.QUIET, basis));
+        heading.setData("twinfeed.field", "quote.heading");
+        Label day = Controls.wrapped(pane);
+        day.setForeground(Palette.of(Tone.QUIET, day));
+        this.basis = new FewLines(day, BASIS);
         this.issued = Controls.wrapped(pane);
         issued.setForeground(Palette.of(Tone.GOOD, issued));
         issued.setData("twinfeed.field", "quote.issued");
@@ -84,6 +90,12 @@ final class QuotePane {
             choices.run();
         });
         show();
+    }
+
+    /** Whether there is little room: the lines of the quote need it then. */
+    void low(boolean now) {
+        basis.most(now ? 1 : BASIS);
+        pane.layout();
     }
 
     private Table table() {
@@ -125,7 +137,7 @@ final class QuotePane {
         OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
         Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
         heading.setText(option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
-        Controls.show(basis, quote == null ? "" : basis(quote));
+        basis.show(quote == null ? "" : basis(quote));
         showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
         HandMade hand = new HandMade(session.quoteEdits().choices(), words);

@@ -29,9 +29,13 @@ import twinfeed.model.assessment.Step;
 
 /** The finding in a sentence, its governing condition and source, and its working line by line. */
 final class WorkingPane {
+    /** Least width of the title, in heights of a line. */
+    private static final int TITLE = 8;
+
     private final Words words;
     private final Figures figures;
     private final Composite pane;
+    private final Composite head;
     private final CLabel heading;
     private final Link explain;
     private final Link warn;
@@ -50,6 +54,8 @@ final class WorkingPane {
         ((GridData) heading.getLayoutData()).horizontalSpan = 1;
         this.warn = link(head, "completion.notice", warn);
         this.explain = link(head, "working.explain", explain);
+        this.head = head;
+        head.addListener(SWT.Resize, event -> roomForTitle());
         this.sentence = Controls.wrapped(pane);
         this.basis = Controls.wrapped(pane);
         basis.setForeground(Palette.of(Tone.QUIET, basis));
@@ -68,9 +74,23 @@ final class WorkingPane {
         show(null);
     }
 
+    /** The title is not pushed out by what F1 and the menu over the checks do too. */
+    private void roomForTitle() {
+        int links = explain.computeSize(SWT.DEFAULT, SWT.DEFAULT).x
+                + (warn.getVisible() ? warn.computeSize(SWT.DEFAULT, SWT.DEFAULT).x : 0);
+        boolean room = head.getSize().x - links > TITLE * Controls.lineHeight(head);
+        GridData data = (GridData) explain.getLayoutData();
+        if (data.exclude == room) {
+            data.exclude = !room;
+            explain.setVisible(room && heading.getText().length() > 0);
+            head.layout();
+        }
+    }
+
     private Link link(Composite head, String key, Runnable action) {
         Link link = new Link(head, SWT.NONE);
         link.setText("<a>" + words.get(key).replace("&", "") + "</a>");
+        link.setLayoutData(new GridData());
         link.setData("twinfeed.field", "working." + key.replaceFirst(".*\\.", ""));
         link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));
         return link;
@@ -89,8 +109,9 @@ final class WorkingPane {
                         : words.format("working.of", Map.of("title", finding.getTitle()))
                                 .replace("&", "&&"));
         Controls.show(sentence, finding == null ? words.get("working.none") : text(finding.getText()));
-        explain.setVisible(finding != null);
+        explain.setVisible(finding != null && !((GridData) explain.getLayoutData()).exclude);
         warn.setVisible(unsafe(finding));
+        roomForTitle();
         Controls.show(basis, finding == null ? "" : basis(finding));
         if (finding != null) {
             finding.getSteps().forEach(this::step);

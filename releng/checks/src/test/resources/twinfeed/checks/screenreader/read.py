@@ -121,10 +121,8 @@ def listen(frame, save):
     listener = Atspi.EventListener.new(lambda event: heard.append(str(event.any_data)))
     listener.register("object:announcement")
     choose(frame, save)
-    end = time.monotonic() + 10
-    while time.monotonic() < end and not heard:
-        GLib.MainContext.default().iteration(False)
-        time.sleep(0.05)
+    GLib.timeout_add_seconds(5, Atspi.event_quit)
+    Atspi.event_main()
     for node in walk(frame):
         if node.get_role_name() in ("status bar", "statusbar"):
             print(f"STATUS {node.get_name()}", flush=True)
