@@ -70,7 +70,7 @@ final class NoticeVerb implements Callable<Integer> {
         List<Reason> reasons =
                 chosen(spoken, new UnsafeNotices(face.service()).reasons(opened, job.book(face), job.locale()));
         LocalDate day = date == null ? face.today() : date;
-        UnsafeNotices.write(opened, reasons, firm.of(job), day, job.locale(), files);
+        UnsafeNotices.write(opened, reasons, job.book(face), firm.of(job), day, job.locale(), files);
         if (json) {
             spoken.json().notice(reasons);
         } else {

@@ -96,6 +96,14 @@ class LanguageTest extends DemoFolder {
         assertTrue(quote.lines().anyMatch(line -> line.matches(" +Gesamtsumme +\\d+,\\d\\d GBP")), quote);
     }
 
+    /** The price book's name of the unit, as on the quote. */
+    @Test
+    void theUnitHasItsGermanName() throws IOException {
+        String text = run(List.of("faults", "birch-syke.job", "--book", "prices.csv"), "--language", "de")
+                .out();
+        assertTrue(text.startsWith("Durchlauferhitzer für die Dusche 8,5 kW, zwei Heizkreise (vorhanden)"), text);
+    }
+
     @ParameterizedTest
     @MethodSource("answers")
     void jsonHasTheSameMembersInEveryLanguage(List<String> answer) throws IOException {

@@ -12,13 +12,24 @@ import twinfeed.document.picture.Picture;
  *
  * @param name name of the firm; may be empty
  * @param address postal address; lines separated by semicolons; may be empty
- * @param contact telephone, mail, registration; lines separated by semicolons; may be empty
+ * @param contact telephone, mail; lines separated by semicolons; may be empty
+ * @param taxNumber tax registration as it is to be printed; may be empty
  * @param accent the firm's colour, 0xRRGGBB
  * @param logo picture for the head, PNG or JPEG; absent for none
  */
-public record Firm(String name, String address, String contact, int accent, byte @Nullable [] logo) {
+public record Firm(String name, String address, String contact, String taxNumber, int accent, byte @Nullable [] logo) {
     /** A quiet slate blue, for firms without a colour. */
     public static final int DEFAULT_ACCENT = 0x2F5D7C;
+
+    /** A firm without a tax registration. */
+    public Firm(String name, String address, String contact, int accent, byte @Nullable [] logo) {
+        this(name, address, contact, "", accent, logo);
+    }
+
+    /** What the head of a paper says beside the address: how the firm is reached, and its tax registration below. */
+    public String headContact() {
+        return contact.isEmpty() || taxNumber.isEmpty() ? contact + taxNumber : contact + "; " + taxNumber;
+    }
 
     /** A firm without a logo and colour. */
     public static Firm of(String name, String address, String contact) {

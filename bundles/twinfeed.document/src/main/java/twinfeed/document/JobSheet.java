@@ -103,10 +103,14 @@ public record JobSheet(
     /** What a cell of a column of ticks says where the step is done. */
     public static final String DONE = "done";
 
+    /** What the sheet is, and of which job. */
+    public String heading() {
+        return reference.isEmpty() ? title : title + ": " + reference;
+    }
+
     /** What stands at the foot of every page: the firm, and what the sheet is of. */
     public String foot() {
-        String sheet = title + " " + reference;
-        return firm.name().isEmpty() ? sheet : firm.name() + " · " + sheet;
+        return firm.name().isEmpty() ? heading() : firm.name() + " · " + heading();
     }
 
     /** The sign of a box of a column of ticks. */

@@ -34,7 +34,7 @@ final class JobPage {
 
     void write() {
         fo.block(
-                job.title() + " " + job.reference(),
+                job.heading(),
                 "role",
                 "H1",
                 "font-size",

@@ -53,11 +53,7 @@ public final class JobSheetPdf {
         DocumentTexts words = new DocumentTexts(job.locale());
         Picture logo = job.firm().picture();
         DocumentInfo about = new DocumentInfo(
-                (job.title() + " " + job.reference()).strip(),
-                job.firm().name(),
-                "Twinfeed " + job.programVersion(),
-                job.locale(),
-                job.time());
+                job.heading(), job.firm().name(), "Twinfeed " + job.programVersion(), job.locale(), job.time());
         return Pages.fitting(BOTH_SIDES, sizes, size -> {
             FoWriter fo = Typesetter.get().document();
             PageBody sheet = new PageBody(fo, new Palette(job.firm().accent()), size);

@@ -31,7 +31,7 @@ final class Letterhead {
         sheet.beside(
                 List.of(
                         new PageBody.Place("50%", () -> fo.block(Titles.lines(firm.address()), small("start"))),
-                        new PageBody.Place("50%", () -> fo.block(Titles.lines(firm.contact()), small("end")))),
+                        new PageBody.Place("50%", () -> fo.block(Titles.lines(firm.headContact()), small("end")))),
                 "border-bottom",
                 "0.8pt solid " + sheet.accent(),
                 "space-after",

@@ -16,7 +16,7 @@ class JobSheetPdfTest {
         try (Opened pdf = Opened.of(set.pdf())) {
             String text = pdf.text();
             for (String said : List.of(
-                    "Job sheet rowan",
+                    "Job sheet: rowan",
                     "Alderbrook Lettings",
                     "The heating elements, about 80 %.",
                     "Isolate and prove dead first.",

@@ -58,13 +58,6 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
         return Files.exists(file) ? load(file) : new FirmFile(none().firm(), file.getParent());
     }
 
-    /** The tax registration is printed below the ways to reach the firm. */
-    private static String contact(Properties properties) {
-        String contact = properties.getProperty("contact", "").strip();
-        String taxNumber = properties.getProperty("tax-number", "").strip();
-        return contact.isEmpty() || taxNumber.isEmpty() ? contact + taxNumber : contact + "; " + taxNumber;
-    }
-
     /**
      * Reads a firm.
      *
@@ -80,7 +73,8 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
             Firm firm = new Firm(
                     properties.getProperty("name", ""),
                     properties.getProperty("address", ""),
-                    contact(properties),
+                    properties.getProperty("contact", "").strip(),
+                    properties.getProperty("tax-number", "").strip(),
                     accent(file, properties.getProperty("accent")),
                     logo(file, properties.getProperty("logo")));
             seen(file, properties.getProperty("logo", ""), firm);

@@ -34,8 +34,10 @@ class FirmFileTest {
     @Test
     void theTaxNumberStandsBelowTheWaysToReachTheFirm() throws IOException {
         assertEquals(
-                "01 23; VAT 1", firm("contact=01 23\ntax-number=VAT 1").firm().contact());
-        assertEquals("VAT 1", firm("tax-number=VAT 1").firm().contact());
+                "01 23; VAT 1", firm("contact=01 23\ntax-number=VAT 1").firm().headContact());
+        assertEquals("VAT 1", firm("tax-number=VAT 1").firm().headContact());
+        assertEquals(
+                "01 23", firm("contact=01 23\ntax-number=VAT 1").firm().contact(), "nobody is reached by a tax number");
         assertEquals("01 23", firm("contact=01 23").firm().contact());
         assertEquals("", firm("name=Invented").firm().contact());
     }

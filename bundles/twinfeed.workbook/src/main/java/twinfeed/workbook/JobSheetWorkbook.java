@@ -31,12 +31,7 @@ public final class JobSheetWorkbook {
             SheetWriter page = book.page(WorkbookUtil.createSafeSheetName(job.title(), ' '));
             page.setup().footer(job.foot(), words.get("foot.page"));
             new JobSheetWriter(page, job).write();
-            book.describe(
-                    job.title() + " " + job.reference(),
-                    "",
-                    job.firm().name(),
-                    "Twinfeed " + job.programVersion(),
-                    job.time());
+            book.describe(job.heading(), "", job.firm().name(), "Twinfeed " + job.programVersion(), job.time());
             book.write(out);
         }
     }

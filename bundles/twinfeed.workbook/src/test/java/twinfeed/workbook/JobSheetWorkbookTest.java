@@ -75,7 +75,7 @@ class JobSheetWorkbookTest {
         List<String> texts = texts(written(sheet(6, "=1+1 text ")));
         assertTrue(
                 texts.containsAll(List.of(
-                        "Job sheet rowan",
+                        "Job sheet: rowan",
                         "=1+1 text ",
                         "The elements",
                         "Prove dead first",

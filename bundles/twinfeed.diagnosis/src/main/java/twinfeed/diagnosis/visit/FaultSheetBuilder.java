@@ -147,7 +147,11 @@ public final class FaultSheetBuilder {
                         words.get("caution.ranking")));
     }
 
+    /** The finding's own title comes first: it is in the language of the sheet where the price book has it. */
     private String title() {
+        if (present.getTitle() != null) {
+            return present.getTitle();
+        }
         if (heater.getTitle() != null) {
             return heater.getTitle();
         }

@@ -18,6 +18,7 @@ import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.document.JobSheet;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
@@ -25,6 +26,7 @@ import twinfeed.model.io.LockedFile;
 import twinfeed.model.job.Completion;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.TranslatedBook;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookCosts;
 import twinfeed.usecase.Candidates;
@@ -102,10 +104,21 @@ public final class CompletionService {
         plan.works().forEach(work -> work.edit().accept(house));
         return new FinishedHouse(
                 house,
-                candidate,
+                book == null ? candidate : named(candidate, book, locale),
                 before.record().getOptions().get(0).getRemedies().stream()
                         .map(Remedy::getTitle)
                         .toList());
+    }
+
+    /** The unit with its name in the language, as far as the price book has it there. */
+    private static Candidate named(Candidate candidate, PriceBook book, Locale locale) {
+        String title = candidate.heater().getTitle();
+        if (title == null) {
+            return candidate;
+        }
+        Heater heater = EcoreUtil.copy(candidate.heater());
+        heater.setTitle(TranslatedBook.text(book, locale, title));
+        return new Candidate(heater, candidate.present());
     }
 
     /** Judges readings in a finished house; neither is changed. */

@@ -11,6 +11,7 @@ import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.TranslatedBook;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookCosts;
 import twinfeed.usecase.Candidates;
@@ -58,17 +59,36 @@ public final class UnsafeNotices {
     }
 
     /**
-     * Writes the notice of an unsafe unit.
+     * Writes the notice of an unsafe unit, which is called what the catalogue calls it.
      *
      * @param reasons why it is unsafe; at least one
      * @throws twinfeed.model.io.InputException if a file cannot be written
      */
     public static void write(
             OpenedJob opened, List<Reason> reasons, FirmFile firm, LocalDate day, Locale locale, OutputPaths out) {
+        write(opened, reasons, null, firm, day, locale, out);
+    }
+
+    /**
+     * Writes the notice of an unsafe unit.
+     *
+     * @param reasons why it is unsafe; at least one
+     * @param book price book that has the unit's name in the language; null for the catalogue's name
+     * @throws twinfeed.model.io.InputException if a file cannot be written
+     */
+    public static void write(
+            OpenedJob opened,
+            List<Reason> reasons,
+            @Nullable PriceBook book,
+            FirmFile firm,
+            LocalDate day,
+            Locale locale,
+            OutputPaths out) {
         Heater heater = CompletionService.fitted(opened).heater();
         String title = heater.getTitle() == null ? String.valueOf(heater.getId()) : heater.getTitle();
+        String name = book == null ? title : TranslatedBook.text(book, locale, title);
         JobSheet notice = new UnsafeNoticeWriter(opened.job().getSurvey(), reasons, locale)
-                .write(opened.name(), title, firm.firm(), TwinfeedService.VERSION, day);
+                .write(opened.name(), name, firm.firm(), TwinfeedService.VERSION, day);
         new JobSheetFiles().add(notice, out).write();
     }
 }

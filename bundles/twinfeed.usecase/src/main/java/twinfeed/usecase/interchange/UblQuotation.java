@@ -97,8 +97,8 @@ public final class UblQuotation {
                 () -> xml.part("Party", () -> {
                     name(xml, firm.name());
                     address(xml, "PostalAddress", firm.address());
-                    if (!firm.contact().isBlank()) {
-                        xml.part("Contact", () -> xml.value("Note", firm.contact()));
+                    if (!firm.headContact().isBlank()) {
+                        xml.part("Contact", () -> xml.value("Note", firm.headContact()));
                     }
                 }));
         buyer(xml);

@@ -67,10 +67,10 @@ public final class JobSheetWriter {
             page.text(
                     COLUMNS / 2 + 1,
                     LAST,
-                    Titles.lines(firm.contact()),
+                    Titles.lines(firm.headContact()),
                     SheetStyles.MUTED.align(CellStyle.Alignment.RIGHT));
         }
-        page.row().text(0, COLUMNS / 2, job.title() + " " + job.reference(), SheetStyles.TITLE);
+        page.row().text(0, COLUMNS / 2, job.heading(), SheetStyles.TITLE);
         if (logo != null) {
             page.height(LOGO_PT + 4);
             Pictures.put(page, logo, COLUMNS / 2 + 1, page.width(COLUMNS / 2 + 1, LAST), LOGO_PT, true);

@@ -82,7 +82,7 @@ public final class QuoteSheet {
         page.row().text(0, HALF + 1, firm.name(), SheetStyles.TITLE);
         logo(firm);
         page.row().text(0, HALF - 1, Titles.lines(firm.address()), SheetStyles.MUTED);
-        page.text(HALF, LAST, Titles.lines(firm.contact()), SheetStyles.MUTED.align(CellStyle.Alignment.RIGHT));
+        page.text(HALF, LAST, Titles.lines(firm.headContact()), SheetStyles.MUTED.align(CellStyle.Alignment.RIGHT));
         page.row()
                 .text(0, LAST, "", SheetStyles.BODY.border(CellStyle.Border.BELOW))
                 .height(5);
