@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Finding;
@@ -26,7 +27,10 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.text.Texts;
 
-/** Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. */
+/**
+ * Copies what the calculators answered into the model, with its texts in one language, for quotes, files and screens. Workings and curves are
+ * written when they are first asked for.
+ */
 final class AssessmentMapper {
     private static final AssessmentFactory MAKE = AssessmentFactory.eINSTANCE;
 
@@ -35,20 +39,9 @@ final class AssessmentMapper {
     private final WorkOrder order;
     private final Locale locale;
     private final SourceText sources;
-    private final boolean inBrief;
+    private final Object oneAtATime = new Object();
 
-    /** One that records everything. */
     AssessmentMapper(Runner runner, Locale locale) {
-        this(runner, locale, false);
-    }
-
-    /**
-     * One that may leave out what only somebody who looks into a finding wants.
-     *
-     * @param inBrief whether workings and curves are left out
-     */
-    AssessmentMapper(Runner runner, Locale locale, boolean inBrief) {
-        this.inBrief = inBrief;
         this.runner = runner;
         this.locale = locale;
         this.sources = new SourceText(locale);
@@ -106,7 +99,7 @@ final class AssessmentMapper {
         return plan.works().isEmpty()
                 ? List.of()
                 : plan.after().findings().stream()
-                        .map(finding -> finding(finding, !inBrief && changed(finding, plan.before()), renewed::origin))
+                        .map(finding -> finding(finding, () -> changed(finding, plan.before()), renewed::origin))
                         .toList();
     }
 
@@ -119,12 +112,17 @@ final class AssessmentMapper {
     }
 
     private twinfeed.model.assessment.Finding finding(Finding finding) {
-        return finding(finding, !inBrief, Step::origin);
+        return finding(finding, () -> true, Step::origin);
     }
 
     private twinfeed.model.assessment.Finding finding(
-            Finding finding, boolean withWorking, Function<Step, String> origin) {
-        twinfeed.model.assessment.Finding record = MAKE.createFinding();
+            Finding finding, BooleanSupplier withWorking, Function<Step, String> origin) {
+        twinfeed.model.assessment.Finding record = new RecordedFinding(
+                oneAtATime,
+                () -> withWorking.getAsBoolean() ? steps(finding, origin) : List.of(),
+                () -> finding.series().stream()
+                        .map(series -> series(finding, series))
+                        .toList());
         record.setKey(finding.check().key());
         record.setCalculator(finding.calculator());
         record.setTitle(words.title(finding));
@@ -143,12 +141,6 @@ final class AssessmentMapper {
         record.getNeeds().addAll(finding.check().needs());
         record.setSubject(finding.condition().subject());
         finding.remedies().forEach(offer -> record.getOffers().add(words.remedy(finding.calculator(), offer)));
-        if (withWorking) {
-            finding.working().steps().forEach(step -> record.getSteps().add(step(finding, step, origin.apply(step))));
-        }
-        if (!inBrief) {
-            finding.series().forEach(series -> record.getSeries().add(series(finding, series)));
-        }
         return record;
     }
 
@@ -174,6 +166,12 @@ final class AssessmentMapper {
             }
             record.setRemeasure(chance.remeasure().isEmpty() ? null : words.remeasure(chance));
         }
+    }
+
+    private List<twinfeed.model.assessment.Step> steps(Finding finding, Function<Step, String> origin) {
+        return finding.working().steps().stream()
+                .map(step -> step(finding, step, origin.apply(step)))
+                .toList();
     }
 
     private twinfeed.model.assessment.Step step(Finding finding, Step step, String origin) {

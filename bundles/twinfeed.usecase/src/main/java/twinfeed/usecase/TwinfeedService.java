@@ -184,15 +184,6 @@ public final class TwinfeedService {
     }
 
     /**
-     * The same for all heaters of the survey, with neither workings nor curves in the record: for lists of dwellings, of which nobody
-     * reads them.
-     */
-    public AssessedJob judgeInBrief(OpenedJob opened, @Nullable PriceBook book, Locale locale) {
-        AssessmentMapper mapper = new AssessmentMapper(runner, locale, true);
-        return judge(opened, new Candidates(opened).all(), BookCosts.of(book, opened), mapper);
-    }
-
-    /**
      * The same for all heaters of the survey and others of the catalogue beside them.
      *
      * @param heaters ids of the heaters that are asked for, or {@link twinfeed.pricing.QuoteRequest#PRESENT}
@@ -247,11 +238,6 @@ public final class TwinfeedService {
      */
     public AssessedJob judgeCandidates(
             OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
-        return judge(opened, candidates, costs, new AssessmentMapper(runner, locale));
-    }
-
-    private AssessedJob judge(
-            OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, AssessmentMapper mapper) {
         Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
         AssessmentResult assessed = runner.assess(survey, candidates);
         List<WorkPlan> plans = new Planning(runner, costs).plans(survey, assessed.options());
@@ -260,7 +246,8 @@ public final class TwinfeedService {
                 assessed.grid(),
                 plans.stream().map(WorkPlan::before).toList(),
                 assessed.assumptions());
-        return new AssessedJob(opened, sure, plans, mapper.record(survey, sure, plans, VERSION));
+        return new AssessedJob(
+                opened, sure, plans, new AssessmentMapper(runner, locale).record(survey, sure, plans, VERSION));
     }
 
     /**

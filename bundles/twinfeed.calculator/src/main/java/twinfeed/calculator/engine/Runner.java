@@ -2,6 +2,7 @@
 package twinfeed.calculator.engine;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,7 @@ public final class Runner {
 
     private final List<Calculator> calculators;
     private final Map<Calculator, String> sources = new IdentityHashMap<>();
+    private final Map<String, CalculatorDescriptor> descriptors = new HashMap<>();
     private final List<CalculatorProblem> leftOut;
     private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
@@ -59,7 +61,10 @@ public final class Runner {
         CalculatorSelection selection = new CalculatorSelection(found);
         this.calculators = CalculatorOrder.of(selection.calculators());
         this.leftOut = selection.problems();
-        calculators.forEach(calculator -> sources.put(calculator, CalculatorSource.of(calculator)));
+        calculators.forEach(calculator -> {
+            sources.put(calculator, CalculatorSource.of(calculator));
+            descriptors.putIfAbsent(calculator.descriptor().id(), calculator.descriptor());
+        });
         this.intakeModel = intakeModel;
         this.influence = Influence.among(calculators);
         this.containment = containment;
@@ -111,10 +116,7 @@ public final class Runner {
     }
 
     private Optional<CalculatorDescriptor> descriptor(String calculator) {
-        return calculators.stream()
-                .map(Calculator::descriptor)
-                .filter(each -> each.id().equals(calculator))
-                .findFirst();
+        return Optional.ofNullable(descriptors.get(calculator));
     }
 
     /**

@@ -151,7 +151,7 @@ public final class RowJudge {
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
         List<DwellingReading> readings = columns.fill(row, job.getSurvey());
-        AssessedJob judged = service.judgeInBrief(service.checked(task.pattern(), job), task.book(), task.locale());
+        AssessedJob judged = service.judge(service.checked(task.pattern(), job), task.book(), null, task.locale());
         String name = columns.dwelling(row);
         FaultSheet faults = faults(judged);
         try {
