@@ -4,6 +4,7 @@ package twinfeed.calculator.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -111,27 +112,35 @@ public final class RemedySearch {
         return before.verdict() == Verdict.DOES_NOT_SUIT ? Verdict.NOT_AS_IT_IS : Verdict.CANNOT_TELL;
     }
 
-    private record WorkSet(List<Remedy> works, WorkCost cost, String whole) {
+    /**
+     * A work.
+     *
+     * @param whole what it is, in full: works of one id differ where they are offered for different pieces or amounts
+     */
+    private record Work(Remedy remedy, String whole) {
+        static Work of(Remedy remedy) {
+            return new Work(remedy, remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items());
+        }
+    }
+
+    private record WorkSet(List<Work> works, WorkCost cost, String whole) {
         static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
                 .thenComparingInt(set -> set.works.size())
                 .thenComparing(WorkSet::whole);
+
+        static final WorkSet NONE = new WorkSet(List.of(), WorkCost.BY_COUNT.of(List.of()), "");
+
+        List<Remedy> remedies() {
+            return works.stream().map(Work::remedy).toList();
+        }
+
+        Set<String> each() {
+            return works.stream().map(Work::whole).collect(Collectors.toSet());
+        }
     }
 
     /** A work that a calculator offered under some others. */
-    private record Offer(String calculator, Remedy remedy, Set<String> under) {}
-
-    /** Works of one id differ where they are offered for different pieces or amounts. */
-    private static String whole(Remedy remedy) {
-        return remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items();
-    }
-
-    private static Set<String> each(List<Remedy> works) {
-        return works.stream().map(RemedySearch::whole).collect(Collectors.toSet());
-    }
-
-    private static String whole(List<Remedy> works) {
-        return String.join("+", works.stream().map(RemedySearch::whole).toList());
-    }
+    private record Offer(String calculator, Work work, Set<String> under) {}
 
     /** One search. */
     private final class Search {
@@ -173,18 +182,18 @@ public final class RemedySearch {
         }
 
         WorkPlan run() {
-            grow(List.of(), before);
+            grow(WorkSet.NONE, before);
             for (int judged = 0; !waiting.isEmpty(); judged++) {
                 if (judged == mostSets) {
                     return unchanged(before, open(before), failing(), true);
                 }
                 WorkSet set = waiting.remove();
-                OptionResult after = judge(set.works);
+                OptionResult after = judge(set.remedies());
                 if (mends(after)) {
                     Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : open(before);
-                    return new WorkPlan(set.works, before, after, verdict, List.of(), set.cost, false);
+                    return new WorkPlan(set.remedies(), before, after, verdict, List.of(), set.cost, false);
                 }
-                grow(set.works, after);
+                grow(set, after);
             }
             return unchanged(before, before.verdict(), unmended(), false);
         }
@@ -219,15 +228,19 @@ public final class RemedySearch {
          * Puts sets with one work more in the queue, for the works that can mend one open check: the one with the fewest. A set that
          * passes has to mend that check too, so none is lost; and where nothing can mend a check, no larger set passes.
          */
-        private void grow(List<Remedy> works, OptionResult result) {
-            List<Finding> open =
-                    result.findings().stream().filter(this::hasToBeMended).toList();
-            result.findings().forEach(finding -> finding.remedies()
-                    .forEach(remedy -> keep(finding.calculator(), remedy, works)));
-            open.stream()
-                    .map(finding -> choices(finding, works))
+        private void grow(WorkSet set, OptionResult result) {
+            Set<String> done = set.each();
+            Map<Finding, List<Work>> offered = new IdentityHashMap<>();
+            for (Finding finding : result.findings()) {
+                List<Work> works = finding.remedies().stream().map(Work::of).toList();
+                offered.put(finding, works);
+                works.forEach(work -> keep(finding.calculator(), work, set.whole, done));
+            }
+            result.findings().stream()
+                    .filter(this::hasToBeMended)
+                    .map(finding -> choices(finding, offered.getOrDefault(finding, List.of()), set, done))
                     .min(Comparator.comparingInt(List::size))
-                    .ifPresent(choices -> choices.forEach(remedy -> offer(works, remedy)));
+                    .ifPresent(choices -> choices.forEach(work -> offer(set, work)));
         }
 
         private boolean hasToBeMended(Finding finding) {
@@ -253,38 +266,39 @@ public final class RemedySearch {
         }
 
         /** An offer stands once the works are done under which it was made, though its check may pass by then. */
-        private void keep(String calculator, Remedy remedy, List<Remedy> works) {
-            offers.putIfAbsent(calculator + whole(remedy) + whole(works), new Offer(calculator, remedy, each(works)));
+        private void keep(String calculator, Work work, String under, Set<String> done) {
+            offers.putIfAbsent(calculator + work.whole + under, new Offer(calculator, work, done));
         }
 
         /**
          * What can mend a check: its own offers, and what was offered by calculators that can change its answer. A deciding check
          * that fails offers all that its own calculator knows; one that is only advice, or lacks a reading since, need not.
          */
-        private List<Remedy> choices(Finding finding, List<Remedy> works) {
-            Map<String, Remedy> choices = new LinkedHashMap<>();
-            finding.remedies().forEach(remedy -> choices.putIfAbsent(whole(remedy), remedy));
-            Set<String> done = each(works);
+        private List<Work> choices(Finding finding, List<Work> own, WorkSet set, Set<String> done) {
+            Map<String, Work> choices = new LinkedHashMap<>();
+            own.forEach(work -> choices.putIfAbsent(work.whole, work));
             for (Offer offer : offers.values()) {
-                boolean own = offer.calculator.equals(finding.calculator());
-                boolean counts = own ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
+                boolean sameCalculator = offer.calculator.equals(finding.calculator());
+                boolean counts = sameCalculator ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
                 if (counts && done.containsAll(offer.under)) {
-                    choices.putIfAbsent(whole(offer.remedy), offer.remedy);
+                    choices.putIfAbsent(offer.work.whole, offer.work);
                 }
             }
             return choices.values().stream()
-                    .filter(remedy ->
-                            works.stream().noneMatch(work -> work.kind().equals(remedy.kind())))
+                    .filter(work -> set.works.stream()
+                            .noneMatch(other ->
+                                    other.remedy.kind().equals(work.remedy.kind())))
                     .toList();
         }
 
-        private void offer(List<Remedy> works, Remedy remedy) {
-            List<Remedy> more = new ArrayList<>(works);
-            more.add(remedy);
-            more.sort(Comparator.comparing(Remedy::id));
-            String all = whole(more);
-            if (seen.add(all)) {
-                waiting.add(new WorkSet(List.copyOf(more), costs.of(more), all));
+        private void offer(WorkSet set, Work work) {
+            List<Work> more = new ArrayList<>(set.works);
+            more.add(work);
+            more.sort(Comparator.comparing(each -> each.remedy.id()));
+            String whole = String.join("+", more.stream().map(Work::whole).toList());
+            if (seen.add(whole)) {
+                WorkCost cost = costs.of(more.stream().map(Work::remedy).toList());
+                waiting.add(new WorkSet(List.copyOf(more), cost, whole));
             }
         }
 
