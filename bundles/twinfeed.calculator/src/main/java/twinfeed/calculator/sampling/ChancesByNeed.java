@@ -3,6 +3,7 @@ package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,17 +25,14 @@ final class ChancesByNeed {
     /** Draws at which the responses are compared with the truth. */
     private static final int COMPARED = 16;
 
-    /** Where a response is unsure of a larger share of the draws, its readings are moved in pairs too. */
-    private static final double UNSURE = 0.04;
-
-    /** So many readings of a check are moved in pairs. */
-    private static final int STRONGEST = 6;
-
     /** Standard deviation that a chance may have at the end. */
-    private static final double ACCURACY = 0.008;
+    private static final double ACCURACY = 0.005;
 
     /** The same for a set of works, the last of which is offered. */
-    private static final double ACCURACY_OF_WORKS = 0.005;
+    private static final double ACCURACY_OF_WORKS = 0.004;
+
+    /** A check is too close for certain where its chance says so by as many standard deviations. */
+    private static final int FOR_CERTAIN = 4;
 
     /** So many draws are judged in truth at most. */
     private static final int MOST = 2048;
@@ -44,27 +42,21 @@ final class ChancesByNeed {
     private final boolean ofWorks;
     private final List<Response> responses;
     private final Map<Integer, OpenCheck> open = new TreeMap<>();
-    private final Map<Integer, Trial> judged = new TreeMap<>();
+    private final Map<Integer, Trial> judged = new HashMap<>();
 
     ChancesByNeed(Trials trials, FirstDraws draws, boolean ofWorks) {
         this.trials = trials;
         this.draws = draws;
         this.ofWorks = ofWorks;
         this.responses = Response.of(trials);
-        for (int check = 0; check < trials.checks(); check++) {
-            if (!responses.get(check).decided()) {
-                boolean deciding = trials.nominal(check).check().deciding();
-                open.put(check, new OpenCheck(check, deciding, responses.get(check), DRAWS));
-            }
-        }
     }
 
     /** The nominal findings of the sampled checks with their chances, in their order. */
     List<Finding> findings() {
-        if (!open.isEmpty()) {
+        if (responses.stream().anyMatch(response -> !response.decided())) {
             draw();
         }
-        double[][] positions = Arrays.copyOf(draws.first(MARGINS), MARGINS);
+        double[][] positions = draws.first(MARGINS);
         List<Finding> findings = new ArrayList<>();
         for (int check = 0; check < trials.checks(); check++) {
             findings.add(trials.nominal(check).withChance(chance(check, positions)));
@@ -73,63 +65,41 @@ final class ChancesByNeed {
     }
 
     private void draw() {
-        List<OpenCheck> checks = List.copyOf(open.values());
-        predict(checks);
-        List<OpenCheck> unsure =
-                checks.stream().filter(each -> each.nearShare() > UNSURE).toList();
-        if (!unsure.isEmpty()) {
-            unsure.forEach(this::pair);
-            predict(unsure);
+        Trial[] compared = new Trial[COMPARED];
+        Arrays.setAll(compared, this::truth);
+        for (int check = 0; check < trials.checks(); check++) {
+            Response response = responses.get(check);
+            if (!response.decided()) {
+                boolean deciding = trials.nominal(check).check().deciding();
+                double[] predicted = response.margins(draws.first(DRAWS), DRAWS);
+                open.put(check, new OpenCheck(check, deciding, response, predicted, compared));
+            }
         }
-        drawUntil(checks, ACCURACY);
-        if (ofWorks && !doubtful(checks)) {
-            drawUntil(checks, ACCURACY_OF_WORKS);
-        }
-    }
-
-    private void drawUntil(List<OpenCheck> checks, double accuracy) {
-        OpenCheck next = OpenCheck.leastKnown(checks, accuracy);
-        while (next != null && judged.size() < MOST && !(ofWorks && certainlyDoubtful(checks))) {
-            next.take(truth(next.next()));
-            next = OpenCheck.leastKnown(checks, accuracy);
-        }
-    }
-
-    private void predict(List<OpenCheck> checks) {
-        double[][] positions = draws.first(DRAWS);
-        checks.forEach(each -> each.predict(positions));
         for (int draw = 0; draw < COMPARED; draw++) {
-            Trial truth = truth(draw);
-            for (OpenCheck each : checks) {
-                each.compare(draw, truth);
-            }
+            learn(draw);
         }
-        checks.forEach(OpenCheck::sort);
+        drawUntil(ACCURACY);
+        if (ofWorks && !doubtful(0)) {
+            drawUntil(ACCURACY_OF_WORKS);
+        }
     }
 
-    /** Moves the strongest readings of a check two at a time towards where its answer is in danger. */
-    private void pair(OpenCheck check) {
-        Response response = check.response();
-        List<Integer> strongest = response.strongest(STRONGEST);
-        for (int one : strongest) {
-            for (int other : strongest) {
-                if (one < other) {
-                    double[] positions = new double[trials.inputs().list().size()];
-                    positions[one] = response.dangerousSide(one);
-                    positions[other] = response.dangerousSide(other);
-                    response.addPair(one, other, positions, trials.at(positions).margins()[check.check()]);
-                }
-            }
+    private void drawUntil(double accuracy) {
+        OpenCheck next = OpenCheck.leastKnown(open.values(), accuracy);
+        while (next != null && judged.size() < MOST && !(ofWorks && doubtful(FOR_CERTAIN))) {
+            learn(next.next());
+            next = OpenCheck.leastKnown(open.values(), accuracy);
         }
+    }
+
+    private void learn(int draw) {
+        Trial truth = truth(draw);
+        open.values().forEach(each -> each.learn(draw, truth));
     }
 
     /** Works that leave a deciding check too close to call are no answer, and what else they bring about matters no more. */
-    private static boolean doubtful(List<OpenCheck> checks) {
-        return checks.stream().anyMatch(each -> each.doubtful(0));
-    }
-
-    private static boolean certainlyDoubtful(List<OpenCheck> checks) {
-        return checks.stream().anyMatch(each -> each.doubtful(4));
+    private boolean doubtful(int deviations) {
+        return open.values().stream().anyMatch(each -> each.doubtful(deviations));
     }
 
     private Trial truth(int draw) {
@@ -143,16 +113,11 @@ final class ChancesByNeed {
         if (!response.regular()) {
             return new PassProbability(passes, 0, 0, "");
         }
-        double[] margins = new double[positions.length];
-        for (int draw = 0; draw < margins.length; draw++) {
-            margins[draw] = response.at(positions[draw]);
-        }
-        double[] sorted = margins.clone();
-        Arrays.sort(sorted);
+        double[] margins = response.margins(positions, MARGINS);
         return new PassProbability(
                 passes,
-                Statistics.quantile(sorted, PassProbability.DOUBT),
-                Statistics.quantile(sorted, 1 - PassProbability.DOUBT),
+                Statistics.quantile(margins, PassProbability.DOUBT),
+                Statistics.quantile(margins, 1 - PassProbability.DOUBT),
                 loudest(response, positions, margins));
     }
 
@@ -161,7 +126,7 @@ final class ChancesByNeed {
         String path = "";
         double most = Statistics.LEAST_SHARE;
         double[] additions = new double[margins.length];
-        for (int i = 0; i < response.size(); i++) {
+        for (int i : response.wide()) {
             for (int draw = 0; draw < additions.length; draw++) {
                 additions[draw] = response.addition(i, positions[draw]);
             }

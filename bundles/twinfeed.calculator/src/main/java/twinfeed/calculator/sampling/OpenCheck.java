@@ -9,7 +9,7 @@ import twinfeed.calculator.PassProbability;
  * The chance of one check whose answer the tolerances can change.
  *
  * <p>Its response says for each of many draws whether it passes, but where the margin comes out nearer to 0 than the response was seen to err;
- * of those draws a share is judged in truth, evenly spread, until it is known well enough how often the response is wrong.
+ * of those draws some are judged in truth, until it is known well enough how many pass. Where the check has no margin, no draw is sure.
  */
 final class OpenCheck {
     /** An error twice as large as any seen is taken for possible. */
@@ -17,15 +17,10 @@ final class OpenCheck {
 
     private final int check;
     private final boolean deciding;
-    private final Response response;
     private final double[] predicted;
     private boolean regular;
-    private double error;
     private int surePasses;
-    private int[] near = {};
-    private int asked;
-    private int passesMore;
-    private int turned;
+    private OpenDraws draws;
 
     /**
      * An open check.
@@ -33,104 +28,63 @@ final class OpenCheck {
      * @param check its number among the sampled ones
      * @param deciding whether it decides
      * @param response how its margin answers to the inputs
-     * @param draws how many draws there are
+     * @param predicted what the response says of each draw
+     * @param compared the truth of the first draws
      */
-    OpenCheck(int check, boolean deciding, Response response, int draws) {
+    OpenCheck(int check, boolean deciding, Response response, double[] predicted, Trial[] compared) {
         this.check = check;
         this.deciding = deciding;
-        this.response = response;
-        this.predicted = new double[draws];
-        this.regular = response.regular();
+        this.predicted = predicted;
+        this.regular =
+                response.regular() && Arrays.stream(compared).allMatch(truth -> truth.isRegular(check));
+        this.draws = regular ? nearLimit(ROOM * farthestOff(compared)) : new CountedDraws(predicted);
     }
 
-    int check() {
-        return check;
-    }
-
-    Response response() {
-        return response;
-    }
-
-    /** The share of draws of which the response is not sure. */
-    double nearShare() {
-        return (double) near.length / predicted.length;
-    }
-
-    /** Takes note of what the response says of all draws. */
-    void predict(double[][] positions) {
-        for (int draw = 0; draw < predicted.length; draw++) {
-            predicted[draw] = response.at(positions[draw]);
+    private double farthestOff(Trial[] compared) {
+        double error = 0;
+        for (int draw = 0; draw < compared.length; draw++) {
+            error = Math.max(error, Math.abs(compared[draw].margins()[check] - predicted[draw]));
         }
+        return error;
     }
 
-    /** Compares the response with the truth; the first draw begins anew. */
-    void compare(int draw, Trial truth) {
-        double margin = truth.margins()[check];
-        error = draw == 0 ? 0 : error;
-        if (Double.isNaN(margin) || margin >= 0 != truth.passes()[check]) {
-            regular = false;
-        } else {
-            error = Math.max(error, Math.abs(margin - predicted[draw]));
-        }
-    }
-
-    /** Sorts the draws into those of which the response is sure and those that are near the limit. */
-    void sort() {
-        asked = 0;
-        passesMore = 0;
-        turned = 0;
-        double band = ROOM * error;
-        surePasses = 0;
-        near = new int[predicted.length];
+    private DrawsNearLimit nearLimit(double band) {
+        int[] near = new int[predicted.length];
         int count = 0;
         for (int draw = 0; draw < predicted.length; draw++) {
-            if (!regular || Math.abs(predicted[draw]) <= band) {
+            if (Math.abs(predicted[draw]) <= band) {
                 near[count++] = draw;
             } else if (predicted[draw] > 0) {
                 surePasses++;
             }
         }
-        near = Arrays.copyOf(near, count);
+        return new DrawsNearLimit(Arrays.copyOf(near, count), predicted);
     }
 
     /** The draw to be judged in truth next. */
     int next() {
-        return near[asked];
+        return draws.next();
     }
 
-    /** Takes the truth of the draw that was next. */
-    void take(Trial truth) {
-        boolean passes = truth.passes()[check];
-        if (passes != (predicted[near[asked]] >= 0)) {
-            turned++;
-            passesMore += passes ? 1 : -1;
+    /** Learns the truth of any draw. */
+    void learn(int draw, Trial truth) {
+        if (regular && !truth.isRegular(check)) {
+            // It has no margin after all: what was made of margins does not count, and the draws are asked in their order.
+            regular = false;
+            surePasses = 0;
+            draws = new CountedDraws(predicted);
         }
-        asked++;
+        draws.learn(draw, truth.margins()[check], truth.passes()[check]);
     }
 
-    /** The chance that the check passes: what the response says, corrected by what the truth said otherwise of the draws near the limit. */
+    /** The chance that the check passes, 0 to 1. */
     double chance() {
-        double correction = asked == 0 ? 0 : (double) passesMore / asked * near.length;
-        double passes = surePasses + predictedNearPasses() + correction;
-        return Math.min(1, Math.max(0, passes / predicted.length));
+        return (surePasses + draws.passes()) / predicted.length;
     }
 
-    private double predictedNearPasses() {
-        return Arrays.stream(near).filter(draw -> predicted[draw] >= 0).count();
-    }
-
-    /** The standard deviation of the chance: that of the share of draws in which the truth says otherwise than the response, one more assumed. */
+    /** The standard deviation of the chance. */
     double deviation() {
-        double share = (double) near.length / predicted.length;
-        if (asked == near.length) {
-            return 0;
-        }
-        if (asked == 0) {
-            return share;
-        }
-        double otherwise = (turned + 1.0) / (asked + 2.0);
-        double rest = 1 - (double) asked / near.length;
-        return share * Math.sqrt(otherwise / asked * rest);
+        return draws.deviation() / predicted.length;
     }
 
     /** Whether a deciding check is too close to call, by more than so many standard deviations. */

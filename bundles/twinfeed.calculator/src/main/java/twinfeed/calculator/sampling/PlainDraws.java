@@ -2,7 +2,6 @@
 package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.PassProbability;
@@ -52,12 +51,10 @@ final class PlainDraws {
         if (answered[check] < count) {
             return new PassProbability(chance, 0, 0, "");
         }
-        double[] sorted = margins[check].clone();
-        Arrays.sort(sorted);
         return new PassProbability(
                 chance,
-                Statistics.quantile(sorted, PassProbability.DOUBT),
-                Statistics.quantile(sorted, 1 - PassProbability.DOUBT),
+                Statistics.quantile(margins[check], PassProbability.DOUBT),
+                Statistics.quantile(margins[check], 1 - PassProbability.DOUBT),
                 loudest(margins[check]));
     }
 

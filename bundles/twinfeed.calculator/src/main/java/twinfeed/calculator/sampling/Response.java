@@ -3,6 +3,7 @@ package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +25,6 @@ final class Response {
     private final boolean passesNominally;
     private final List<Effect> effects = new ArrayList<>();
     private final List<Integer> inputs = new ArrayList<>();
-    private final List<Pair> pairs = new ArrayList<>();
     private @Nullable Together together;
     private double[] beyond = {};
     private double least;
@@ -86,50 +86,10 @@ final class Response {
         for (int i = 0; i < effects.size(); i++) {
             sum += effects.get(i).at(positions[inputs.get(i)]);
         }
-        for (Pair pair : pairs) {
-            sum += pair.twist * positions[pair.one] * positions[pair.other];
-        }
         if (together != null) {
             sum += beyond[together.way(positions)];
         }
         return sum;
-    }
-
-    /**
-     * What two readings do together beyond what each does alone.
-     *
-     * @param one number of an input
-     * @param other number of another
-     * @param twist the addition where both are at 1
-     */
-    private record Pair(int one, int other, double twist) {}
-
-    /** The readings with the largest effects on the margin, by number, at most so many. */
-    List<Integer> strongest(int most) {
-        return java.util.stream.IntStream.range(0, effects.size())
-                .filter(i -> effects.get(i) instanceof Effect.Parabola)
-                .boxed()
-                .sorted(java.util.Comparator.comparingDouble(
-                        i -> effects.get(i).least() - effects.get(i).largest()))
-                .limit(most)
-                .map(inputs::get)
-                .sorted()
-                .toList();
-    }
-
-    /** On which side of a reading the answer is in danger: the margin falls there if the check passes, and rises if it fails. */
-    int dangerousSide(int input) {
-        int index = inputs.indexOf(input);
-        double rises =
-                index < 0 ? 0 : effects.get(index).at(1) - effects.get(index).at(-1);
-        return rises > 0 == passesNominally ? -1 : 1;
-    }
-
-    /** Learns from a trial in which two readings stood elsewhere together what they do beyond what each does alone. */
-    void addPair(int one, int other, double[] positions, double margin) {
-        if (!Double.isNaN(margin)) {
-            pairs.add(new Pair(one, other, (margin - at(positions)) / (positions[one] * positions[other])));
-        }
     }
 
     /**
@@ -149,9 +109,78 @@ final class Response {
         }
     }
 
-    /** How many inputs have an effect. */
-    int size() {
-        return effects.size();
+    /**
+     * The margins in several draws.
+     *
+     * @param positions where each draw puts the inputs
+     * @param count how many of them are wanted
+     */
+    double[] margins(double[][] positions, int count) {
+        Parabolas parabolas = new Parabolas();
+        double[] margins = new double[count];
+        for (int draw = 0; draw < count; draw++) {
+            margins[draw] = nominal + parabolas.at(positions[draw]);
+        }
+        for (int i = 0; i < effects.size(); i++) {
+            if (!(effects.get(i) instanceof Effect.Parabola)) {
+                for (int draw = 0; draw < count; draw++) {
+                    margins[draw] += effects.get(i).at(positions[draw][inputs.get(i)]);
+                }
+            }
+        }
+        Together ways = together;
+        if (ways != null) {
+            for (int draw = 0; draw < count; draw++) {
+                margins[draw] += beyond[ways.way(positions[draw])];
+            }
+        }
+        return margins;
+    }
+
+    /** The effects of readings side by side, for thousands of draws. */
+    private final class Parabolas {
+        private final int[] numbers;
+        private final double[] slopes;
+        private final double[] bends;
+
+        Parabolas() {
+            int[] which = IntStream.range(0, effects.size())
+                    .filter(i -> effects.get(i) instanceof Effect.Parabola)
+                    .toArray();
+            numbers = new int[which.length];
+            slopes = new double[which.length];
+            bends = new double[which.length];
+            for (int i = 0; i < which.length; i++) {
+                Effect.Parabola parabola = (Effect.Parabola) effects.get(which[i]);
+                numbers[i] = inputs.get(which[i]);
+                slopes[i] = parabola.slope();
+                bends[i] = parabola.bend();
+            }
+        }
+
+        double at(double[] positions) {
+            double sum = 0;
+            for (int i = 0; i < numbers.length; i++) {
+                double position = positions[numbers[i]];
+                sum += position * (slopes[i] + bends[i] * position);
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * The inputs whose effect may vary most: those that reach at least a fifth as far as the one that reaches farthest, for a normal reading
+     * varies by a tenth of its reach, and nothing by more than half of it.
+     */
+    int[] wide() {
+        double farthest = effects.stream().mapToDouble(Response::reach).max().orElse(0);
+        return IntStream.range(0, effects.size())
+                .filter(i -> reach(effects.get(i)) >= farthest / 5)
+                .toArray();
+    }
+
+    private static double reach(Effect effect) {
+        return effect.largest() - effect.least();
     }
 
     /** The number of an input that has an effect. */

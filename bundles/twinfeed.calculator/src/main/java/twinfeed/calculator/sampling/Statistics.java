@@ -1,19 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.sampling;
 
+import org.hipparchus.util.KthSelector;
+
 /** Plain statistics of draws. */
 final class Statistics {
     /** A reading that brings a smaller share of the variance is not worth measuring again. */
     static final double LEAST_SHARE = 1e-3;
 
+    private static final KthSelector SELECTOR = new KthSelector();
+
     private Statistics() {}
 
-    /** A quantile of sorted values, linear between them. */
-    static double quantile(double[] sorted, double share) {
-        double position = share * (sorted.length - 1);
+    /** A quantile of values in any order, linear between the two next to it. */
+    static double quantile(double[] values, double share) {
+        double position = share * (values.length - 1);
         int below = (int) position;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
+        int above = Math.min(below + 1, values.length - 1);
+        double[] ordered = values.clone();
+        double lower = SELECTOR.select(ordered, null, below);
+        double upper = SELECTOR.select(ordered, null, above);
+        return lower + (position - below) * (upper - lower);
     }
 
     /** The square of the correlation of two rows of values, the second of which gives their number; 0 where either does not vary. */

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+
+/**
+ * The draws of a check of which its response is not sure, because they come out near the limit: how many of them pass.
+ *
+ * <p>Some are judged in truth. What the truth adds to the response there is taken for what it may add to the draws of much the same margin, for
+ * the response is off by much the same where the margin is much the same. So it takes few judgements to see where the limit lies, and
+ * they are made where it is still in doubt.
+ */
+final class DrawsNearLimit implements OpenDraws {
+    /** So many of the truths next by margin tell what the truth may add to a draw. */
+    private static final int WINDOW = 6;
+
+    /** So many draws are asked before it is worked out again what is known. */
+    private static final int BATCH = 8;
+
+    /** Draws of which all truths around say the same are asked too, but seldom. */
+    private static final double LEAST_DOUBT = 0.02;
+
+    private static final double GOLDEN_SECTION = 0.618_033_988_7;
+
+    private final int[] draws;
+    private final double[] margins;
+    private final int[] ranks;
+    private final double[] additions;
+    private final double[] chances;
+    private final Deque<Integer> batch = new ArrayDeque<>();
+    private int known;
+    private int plans;
+    private double passes;
+    private double deviation;
+
+    /**
+     * Draws of none of which the truth is known yet.
+     *
+     * @param near their numbers
+     * @param predicted what the response says of each draw, by number
+     */
+    DrawsNearLimit(int[] near, double[] predicted) {
+        this.draws = Arrays.stream(near)
+                .boxed()
+                .sorted(Comparator.comparingDouble(draw -> predicted[draw]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        this.margins = Arrays.stream(draws).mapToDouble(draw -> predicted[draw]).toArray();
+        this.ranks = new int[predicted.length];
+        Arrays.fill(ranks, -1);
+        for (int rank = 0; rank < draws.length; rank++) {
+            ranks[draws[rank]] = rank;
+        }
+        this.additions = new double[draws.length];
+        Arrays.fill(additions, Double.NaN);
+        this.chances = new double[draws.length];
+        reckon();
+    }
+
+    @Override
+    public double passes() {
+        return passes;
+    }
+
+    @Override
+    public double deviation() {
+        return deviation;
+    }
+
+    @Override
+    public int next() {
+        while (!batch.isEmpty() && isKnown(batch.element())) {
+            batch.remove();
+        }
+        if (batch.isEmpty()) {
+            plan();
+        }
+        return draws[batch.element()];
+    }
+
+    private boolean isKnown(int rank) {
+        return !Double.isNaN(additions[rank]);
+    }
+
+    @Override
+    public void learn(int draw, double margin, boolean passing) {
+        int rank = ranks[draw];
+        if (rank >= 0 && !isKnown(rank)) {
+            additions[rank] = margin - margins[rank];
+            known++;
+            batch.remove(rank);
+            if (batch.isEmpty()) {
+                reckon();
+            }
+        }
+    }
+
+    /** Picks the draws to be asked next: spread evenly over the margins, and most where truths around say different things. */
+    private void plan() {
+        double[] upTo = new double[draws.length];
+        double sum = 0;
+        for (int rank = 0; rank < draws.length; rank++) {
+            sum += isKnown(rank) ? 0 : Math.sqrt(chances[rank] * (1 - chances[rank])) + LEAST_DOUBT;
+            upTo[rank] = sum;
+        }
+        double offset = (0.5 + plans * GOLDEN_SECTION) % 1;
+        plans++;
+        for (int i = 0; i < BATCH; i++) {
+            int found = Arrays.binarySearch(upTo, sum * (i + offset) / BATCH);
+            int rank = Math.min(found < 0 ? -found - 1 : found, draws.length - 1);
+            while (isKnown(rank)) {
+                rank = (rank + 1) % draws.length;
+            }
+            if (!batch.contains(rank)) {
+                batch.add(rank);
+            }
+        }
+    }
+
+    /** Works out anew what is known. */
+    private void reckon() {
+        if (known < WINDOW && known < draws.length) {
+            passes = 0;
+            for (int rank = 0; rank < draws.length; rank++) {
+                chances[rank] = 0.5;
+                passes += margins[rank] >= 0 ? 1 : 0;
+            }
+            deviation = draws.length;
+            return;
+        }
+        int[] truths = truths();
+        double[] influences = new double[known];
+        passes = 0;
+        int from = 0;
+        for (int rank = 0; rank < draws.length; rank++) {
+            if (isKnown(rank)) {
+                chances[rank] = margins[rank] + additions[rank] >= 0 ? 1 : 0;
+            } else {
+                while (from + WINDOW < known && isNearer(truths[from + WINDOW], truths[from], rank)) {
+                    from++;
+                }
+                chances[rank] = chance(rank, truths, from, influences);
+            }
+            passes += chances[rank];
+        }
+        double squares = Arrays.stream(influences).map(each -> each * each).sum();
+        deviation = Math.sqrt(squares * WINDOW / (WINDOW - 1));
+    }
+
+    private boolean isNearer(int above, int below, int rank) {
+        return margins[above] - margins[rank] < margins[rank] - margins[below];
+    }
+
+    /** The share of the truths around with whose addition a draw passes; notes how far each pulls that share. */
+    private double chance(int rank, int[] truths, int from, double[] influences) {
+        int passing = 0;
+        for (int i = from; i < from + WINDOW; i++) {
+            passing += passesWith(rank, truths[i]) ? 1 : 0;
+        }
+        double share = (double) passing / WINDOW;
+        for (int i = from; i < from + WINDOW; i++) {
+            influences[i] += ((passesWith(rank, truths[i]) ? 1 : 0) - share) / WINDOW;
+        }
+        return share;
+    }
+
+    private boolean passesWith(int rank, int truth) {
+        return margins[rank] + additions[truth] >= 0;
+    }
+
+    private int[] truths() {
+        int[] found = new int[known];
+        int count = 0;
+        for (int rank = 0; rank < draws.length; rank++) {
+            if (isKnown(rank)) {
+                found[count++] = rank;
+            }
+        }
+        return found;
+    }
+}

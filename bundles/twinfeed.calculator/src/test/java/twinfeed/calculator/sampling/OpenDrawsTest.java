@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** How many of the draws near a limit pass, from the truth of some: against counting all of them. */
+class OpenDrawsTest {
+    private static final int DRAWS = 2000;
+
+    /** Margins between -1 and 1, in an order that has nothing to do with them. */
+    private static final double[] PREDICTED =
+            IntStream.range(0, DRAWS).mapToDouble(i -> (i * 0.618_034 % 1) * 2 - 1).toArray();
+
+    private int asked;
+
+    private static DrawsNearLimit all() {
+        return new DrawsNearLimit(IntStream.range(0, DRAWS).toArray(), PREDICTED);
+    }
+
+    /** Asks until the number is known to a standard deviation of so many. */
+    private void ask(OpenDraws draws, DoubleUnaryOperator truth, double deviation) {
+        for (asked = 0; draws.deviation() > deviation; asked++) {
+            int draw = draws.next();
+            double margin = truth.applyAsDouble(PREDICTED[draw]);
+            draws.learn(draw, margin, margin >= 0);
+        }
+    }
+
+    private static long passing(DoubleUnaryOperator truth) {
+        return IntStream.range(0, DRAWS)
+                .filter(draw -> truth.applyAsDouble(PREDICTED[draw]) >= 0)
+                .count();
+    }
+
+    @Test
+    void aResponseThatIsOffByTheSameEverywhereTakesFewTruths() {
+        DoubleUnaryOperator truth = predicted -> predicted + 0.3;
+        DrawsNearLimit draws = all();
+        ask(draws, truth, 10);
+        assertEquals(passing(truth), draws.passes(), 20);
+        assertTrue(asked <= 16, "asked: " + asked);
+    }
+
+    @Test
+    void aResponseThatIsOffOnlyOnOneSideOfTheLimitIsSeenThrough() {
+        DoubleUnaryOperator truth = predicted -> Math.min(predicted + 0.4, 0.3 - predicted);
+        DrawsNearLimit draws = all();
+        ask(draws, truth, 10);
+        assertEquals(passing(truth), draws.passes(), 30);
+        assertTrue(asked <= 120, "asked: " + asked);
+    }
+
+    /** Whether such a draw passes is chance, by a third of the reach of the margins. */
+    @Test
+    void aResponseWithoutOrderIsCountedWithinItsDeviation() {
+        DoubleUnaryOperator truth = predicted -> predicted + Math.sin(predicted * 7919) / 3;
+        DrawsNearLimit draws = all();
+        ask(draws, truth, 15);
+        assertEquals(passing(truth), draws.passes(), 45);
+        assertTrue(asked < DRAWS / 4, "asked: " + asked);
+    }
+
+    @Test
+    void allTruthsLeaveNoDoubtAndNoneIsAskedTwice() {
+        DoubleUnaryOperator truth = predicted -> predicted + Math.sin(predicted * 7919) / 3;
+        DrawsNearLimit draws = all();
+        Set<Integer> seen = new HashSet<>();
+        for (int i = 0; i < DRAWS; i++) {
+            int draw = draws.next();
+            assertTrue(seen.add(draw), "asked again: " + draw);
+            double margin = truth.applyAsDouble(PREDICTED[draw]);
+            draws.learn(draw, margin, margin >= 0);
+        }
+        assertEquals(passing(truth), draws.passes());
+        assertEquals(0, draws.deviation());
+    }
+
+    @Test
+    void threeDrawsAreKnownWhenThreeAreJudged() {
+        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7, 9}, PREDICTED);
+        assertEquals(3, draws.deviation());
+        draws.learn(4, 1, true);
+        draws.learn(7, -1, false);
+        draws.learn(9, 1, true);
+        assertEquals(2, draws.passes());
+        assertEquals(0, draws.deviation());
+    }
+
+    @Test
+    void aTruthThatWasNotAskedForCountsAndThatOfAnotherDrawDoesNot() {
+        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7}, PREDICTED);
+        draws.learn(5, 1, true);
+        draws.learn(4, 1, true);
+        assertEquals(7, draws.next());
+        draws.learn(7, 1, true);
+        assertEquals(2, draws.passes());
+    }
+
+    @Test
+    void drawsWithoutAMarginAreCountedInTheirOrder() {
+        CountedDraws draws = new CountedDraws(PREDICTED);
+        DoubleUnaryOperator truth = predicted -> predicted + 0.5;
+        assertEquals(DRAWS, draws.deviation());
+        ask(draws, truth, 20);
+        assertEquals(passing(truth), draws.passes(), 60);
+        assertTrue(asked < DRAWS, "asked: " + asked);
+        int next = draws.next();
+        draws.learn(next + 1, Double.NaN, true);
+        assertEquals(next, draws.next());
+    }
+}
