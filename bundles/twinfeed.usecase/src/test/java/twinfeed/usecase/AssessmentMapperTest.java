@@ -117,8 +117,8 @@ class AssessmentMapperTest {
     @Test
     void workingAskedForAfterAnEditIsThatOfTheJudgedHouse() {
         OpenedJob opened = service().open(Demo.FOLDER.resolve("alder-beck.job"), null);
-        Assessment first = EcoreUtil.copy(
-                service().judge(opened, null, null, Locale.UK).record());
+        Assessment first =
+                EcoreUtil.copy(service().judge(opened, null, null, Locale.UK).record());
         Assessment late = service().judge(opened, null, null, Locale.UK).record();
         Survey survey = opened.job().getSurvey();
         survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.1 bar"));

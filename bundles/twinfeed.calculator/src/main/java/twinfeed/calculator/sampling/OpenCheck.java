@@ -35,8 +35,7 @@ final class OpenCheck {
         this.check = check;
         this.deciding = deciding;
         this.predicted = predicted;
-        this.regular =
-                response.regular() && Arrays.stream(compared).allMatch(truth -> truth.isRegular(check));
+        this.regular = response.regular() && Arrays.stream(compared).allMatch(truth -> truth.isRegular(check));
         this.draws = regular ? nearLimit(ROOM * farthestOff(compared)) : new CountedDraws(predicted);
     }
 
@@ -69,7 +68,8 @@ final class OpenCheck {
     /** Learns the truth of any draw. */
     void learn(int draw, Trial truth) {
         if (regular && !truth.isRegular(check)) {
-            // It has no margin after all: what was made of margins does not count, and the draws are asked in their order.
+            // It has no margin after all: what was made of margins does not count, and the draws are asked in their
+            // order.
             regular = false;
             surePasses = 0;
             draws = new CountedDraws(predicted);

@@ -279,15 +279,15 @@ public final class RemedySearch {
             own.forEach(work -> choices.putIfAbsent(work.whole, work));
             for (Offer offer : offers.values()) {
                 boolean sameCalculator = offer.calculator.equals(finding.calculator());
-                boolean counts = sameCalculator ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
+                boolean counts =
+                        sameCalculator ? !finding.stands() : influence.reaches(offer.calculator, finding.calculator());
                 if (counts && done.containsAll(offer.under)) {
                     choices.putIfAbsent(offer.work.whole, offer.work);
                 }
             }
             return choices.values().stream()
                     .filter(work -> set.works.stream()
-                            .noneMatch(other ->
-                                    other.remedy.kind().equals(work.remedy.kind())))
+                            .noneMatch(other -> other.remedy.kind().equals(work.remedy.kind())))
                     .toList();
         }
 

@@ -15,8 +15,9 @@ class OpenDrawsTest {
     private static final int DRAWS = 2000;
 
     /** Margins between -1 and 1, in an order that has nothing to do with them. */
-    private static final double[] PREDICTED =
-            IntStream.range(0, DRAWS).mapToDouble(i -> (i * 0.618_034 % 1) * 2 - 1).toArray();
+    private static final double[] PREDICTED = IntStream.range(0, DRAWS)
+            .mapToDouble(i -> (i * 0.618_034 % 1) * 2 - 1)
+            .toArray();
 
     private int asked;
 
