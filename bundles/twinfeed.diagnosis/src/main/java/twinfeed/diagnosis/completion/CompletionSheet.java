@@ -14,6 +14,7 @@ import twinfeed.model.survey.Survey;
  * @param heater the unit that is in it
  * @param fitted whether that unit was fitted by this work; false where the one that was there stays
  * @param works the works that were taken for done, in words
+ * @param customerWorks the same in the customer's words
  * @param readings all readings, judged
  */
 public record CompletionSheet(
@@ -22,9 +23,11 @@ public record CompletionSheet(
         Heater heater,
         boolean fitted,
         List<String> works,
+        List<String> customerWorks,
         List<CompletionReading> readings) {
     public CompletionSheet {
         works = List.copyOf(works);
+        customerWorks = List.copyOf(customerWorks);
         readings = List.copyOf(readings);
     }
 

@@ -102,11 +102,13 @@ public final class CompletionService {
         WorkPlan plan = before.plans().get(0);
         Survey house = Candidates.withPresentHeater(opened.job().getSurvey(), List.of(candidate));
         plan.works().forEach(work -> work.edit().accept(house));
+        List<Remedy> remedies = before.record().getOptions().get(0).getRemedies();
         return new FinishedHouse(
                 house,
                 book == null ? candidate : named(candidate, book, locale),
-                before.record().getOptions().get(0).getRemedies().stream()
-                        .map(Remedy::getTitle)
+                remedies.stream().map(Remedy::getTitle).toList(),
+                remedies.stream()
+                        .map(each -> each.getCustomerTitle() == null ? each.getTitle() : each.getCustomerTitle())
                         .toList());
     }
 
@@ -134,6 +136,7 @@ public final class CompletionService {
                 candidate.heater(),
                 !candidate.present(),
                 finished.works(),
+                finished.customerWorks(),
                 CompletionAssessment.of(
                         completion,
                         house,

@@ -89,8 +89,7 @@ public final class CustomerPageWriter {
         if (sheet.fitted()) {
             all.add(parts.get("work.fitted", Map.of("heater", PageTexts.heater(sheet.heater(), parts))));
         }
-        // Nobody has said that each was done: whoever signs strikes out what was not.
-        sheet.works().forEach(each -> all.add(parts.get("work.planned", Map.of("work", each))));
+        all.addAll(parts.planned(sheet.customerWorks()));
         return all.isEmpty() ? List.of(parts.get("work.none")) : all;
     }
 

@@ -12,9 +12,11 @@ import twinfeed.model.survey.Survey;
  * @param house the survey with the work done
  * @param candidate the unit that is in it then
  * @param works the works that were taken for done, in words
+ * @param customerWorks the same in the customer's words
  */
-public record FinishedHouse(Survey house, Candidate candidate, List<String> works) {
+public record FinishedHouse(Survey house, Candidate candidate, List<String> works, List<String> customerWorks) {
     public FinishedHouse {
         works = List.copyOf(works);
+        customerWorks = List.copyOf(customerWorks);
     }
 }

@@ -109,13 +109,25 @@ final class InstallationData {
     }
 
     private String method(@Nullable String key) {
-        return key == null ? "" : rules.method(key).map(Method::title).orElse(key);
+        return key == null
+                ? ""
+                : named(
+                        "method." + rules.id() + "." + key,
+                        rules.method(key).map(Method::title).orElse(key));
     }
 
     private String kind(@Nullable String key) {
         return key == null
                 ? ""
-                : rules.devices().find(key).map(DeviceKind::title).orElse(key);
+                : named(
+                        "device." + key,
+                        rules.devices().find(key).map(DeviceKind::title).orElse(key));
+    }
+
+    /** The rule set's own title where these messages have none: a rule set may come from elsewhere. */
+    private String named(String key, String title) {
+        String name = parts.find(key);
+        return name == null ? title : name;
     }
 
     private String orNone(@Nullable Quantity size, @Nullable Boolean there) {

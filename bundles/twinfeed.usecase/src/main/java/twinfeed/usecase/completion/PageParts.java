@@ -39,6 +39,22 @@ final class PageParts {
         return TEXTS.get(locale, key);
     }
 
+    /** A message, or null if there is none. */
+    @Nullable
+    String find(String key) {
+        return TEXTS.find(locale, key);
+    }
+
+    /** What was to be done, under one heading: nobody has said that each was, so whoever signs strikes out what was not. */
+    List<String> planned(List<String> works) {
+        List<String> all = new ArrayList<>();
+        if (!works.isEmpty()) {
+            all.add(get("work.planned"));
+            works.forEach(each -> all.add("• " + each));
+        }
+        return all;
+    }
+
     String get(String key, Map<String, ?> values) {
         return TEXTS.format(locale, key, values);
     }

@@ -43,7 +43,8 @@ class CompletionPagesTest {
     private final Completion done = JobFactory.eINSTANCE.createCompletion();
 
     private JobSheet page(boolean fitted, Firm firm, List<String> works, CompletionReading... readings) {
-        CompletionSheet sheet = new CompletionSheet(done, house, heater, fitted, works, List.of(readings));
+        List<String> lay = works.stream().map(each -> "Plainly: " + each).toList();
+        CompletionSheet sheet = new CompletionSheet(done, house, heater, fitted, works, lay, List.of(readings));
         return new CustomerPageWriter(sheet, Locale.ENGLISH).write("A job", firm, "1", DAY);
     }
 
@@ -89,7 +90,7 @@ class CompletionPagesTest {
                 words("customer.care.hard"),
                 "New seal.",
                 "h95",
-                "New isolator.",
+                "• Plainly: New isolator.",
                 "Lever at three.",
                 "41 °C",
                 "2028",
