@@ -26,6 +26,7 @@ import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.picture.PictureSaving;
+import twinfeed.desktop.picture.PrintedPicture;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.JobSession;
@@ -292,6 +293,11 @@ public final class JobPart implements Editor {
     public void saveDrawing(Path file) {
         new PictureSaving(panes.getShell(), words, this::printed, reason -> say(Tone.BAD, reason))
                 .save(findings.drawn(), findings.drawing(), file);
+    }
+
+    /** The drawing of the feeds as a PNG that is fine enough for paper. */
+    byte[] drawingForPrint() {
+        return PrintedPicture.png(panes.getDisplay(), findings.drawing());
     }
 
     /** Explains the check that is looked at. */

@@ -258,6 +258,11 @@ public final class JobSession {
         return new QuoteWork(desk, copy());
     }
 
+    /** The papers that are printed straight away, as the job is now. */
+    public PrintedPages printedPages() {
+        return new PrintedPages(desk, copy());
+    }
+
     /** What has to be done to print what belongs to the finished work, as the job is now. */
     public CompletionPages completionPages() {
         return new CompletionPages(desk, copy());

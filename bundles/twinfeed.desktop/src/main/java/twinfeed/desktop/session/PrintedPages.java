@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.desktop.session;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.faults.FaultFindingService;
+
+/** The papers that are printed straight away, as PDF. It has a copy of the job, so that what is printed is what stood on the screen. */
+public final class PrintedPages {
+    private final Desk desk;
+    private final OpenedJob opened;
+
+    PrintedPages(Desk desk, OpenedJob opened) {
+        this.desk = desk;
+        this.opened = opened;
+    }
+
+    /**
+     * Writes the quote; its first page is the customer's.
+     *
+     * @throws RuntimeException if there is nothing to be quoted, or it cannot be written; its message says why
+     */
+    public void quote(Path pdf) {
+        QuoteWork work = new QuoteWork(desk, opened);
+        work.compute();
+        work.write(pdf);
+    }
+
+    /**
+     * Writes the job sheet of the fault-finding.
+     *
+     * @throws RuntimeException if the survey has no unit, or it cannot be written; its message says why
+     */
+    public void jobSheet(Path pdf) {
+        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
+        @Nullable PriceBook book = prices == null ? null : prices.book();
+        FaultSheet sheet = new FaultFindingService(desk.service()).sheet(opened, book, desk.today(), desk.papers());
+        FaultFindingService.write(opened, sheet, desk.firm(prices), desk.today(), desk.papers(), OutputPaths.pdf(pdf));
+    }
+}
