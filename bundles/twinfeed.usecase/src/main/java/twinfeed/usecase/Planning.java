@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
@@ -15,15 +16,22 @@ import twinfeed.model.survey.Survey;
 
 /**
  * Finds the least costly work for each option, tolerances of the readings counted. Options do not depend on one another and are
- * planned side by side, each on a copy of the survey of its own.
+ * planned side by side where that is wanted, each on a copy of the survey of its own.
  */
 final class Planning {
     private final Runner runner;
     private final Uncertainty uncertainty;
     private final Uncertainty ofWorks;
     private final RemedySearch search;
+    private final boolean sideBySide;
 
-    Planning(Runner runner, WorkCost.Source costs) {
+    /**
+     * Planning.
+     *
+     * @param sideBySide whether several options may be planned at once
+     */
+    Planning(Runner runner, WorkCost.Source costs, boolean sideBySide) {
+        this.sideBySide = sideBySide;
         this.runner = runner;
         this.uncertainty = Uncertainty.byNeed(runner);
         this.ofWorks = Uncertainty.untilDoubt(runner);
@@ -33,8 +41,8 @@ final class Planning {
     List<WorkPlan> plans(Survey survey, List<OptionResult> options) {
         List<Survey> copies =
                 options.stream().map(option -> EcoreUtil.copy(survey)).toList();
-        return java.util.stream.IntStream.range(0, options.size())
-                .parallel()
+        IntStream all = IntStream.range(0, options.size());
+        return (sideBySide ? all.parallel() : all)
                 .mapToObj(i -> plan(copies.get(i), options.get(i)))
                 .toList();
     }

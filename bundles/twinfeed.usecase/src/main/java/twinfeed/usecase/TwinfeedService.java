@@ -50,6 +50,8 @@ public final class TwinfeedService {
 
     private final List<CalculatorProblem> folderProblems;
 
+    private final boolean sideBySide;
+
     /** With the calculators that the framework found, those of the folder for third parties among them. */
     @Activate
     public TwinfeedService(
@@ -64,8 +66,13 @@ public final class TwinfeedService {
     }
 
     private TwinfeedService(List<Calculator> calculators, List<CalculatorProblem> folderProblems) {
-        this.runner = new Runner(new ArrayList<>(calculators), INTAKE);
+        this(new Runner(new ArrayList<>(calculators), INTAKE), folderProblems, true);
+    }
+
+    private TwinfeedService(Runner runner, List<CalculatorProblem> folderProblems, boolean sideBySide) {
+        this.runner = runner;
         this.folderProblems = List.copyOf(folderProblems);
+        this.sideBySide = sideBySide;
     }
 
     /** With the calculators of the class path, for batch engines, benchmarks and tests. */
@@ -73,6 +80,14 @@ public final class TwinfeedService {
         List<Calculator> found = new ArrayList<>();
         ServiceLoader.load(Calculator.class).forEach(found::add);
         return new TwinfeedService(found);
+    }
+
+    /**
+     * The same, which plans the works of a job's heaters one after the other: for lists, of which several rows are judged at once already
+     * and threads of threads would only wait for one another.
+     */
+    public TwinfeedService oneByOne() {
+        return new TwinfeedService(runner, folderProblems, false);
     }
 
     /** What is wrong with calculators: files that brought none, those left out and those that broke the rules while they ran. */
@@ -240,7 +255,7 @@ public final class TwinfeedService {
             OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
         Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
         AssessmentResult assessed = runner.assess(survey, candidates);
-        List<WorkPlan> plans = new Planning(runner, costs).plans(survey, assessed.options());
+        List<WorkPlan> plans = new Planning(runner, costs, sideBySide).plans(survey, assessed.options());
         AssessmentResult sure = new AssessmentResult(
                 assessed.rules(),
                 assessed.grid(),

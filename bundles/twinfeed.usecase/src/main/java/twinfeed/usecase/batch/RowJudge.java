@@ -46,7 +46,7 @@ public final class RowJudge {
      * @throws InputException if a column is no field of a survey or stands twice, or none names the dwelling
      */
     public RowJudge(TwinfeedService service, BatchTask task, String list, Row head) {
-        this.service = service;
+        this.service = service.oneByOne();
         this.task = task;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
         Survey template = EcoreUtil.copy(task.pattern().job()).getSurvey();
