@@ -389,6 +389,20 @@ class QuoteWorkbookTest {
         }
     }
 
+    /** Where each price comes from made the letters half as small. */
+    @Test
+    void theItemsArePrintedWithoutTheOriginOfTheirPrices() throws Exception {
+        try (XSSFWorkbook book = read(written(SampleQuote.document()))) {
+            int last = book.getSheet("Items").getLastRowNum() + 1;
+            assertEquals("Items!$A$1:$I$" + last, book.getPrintArea(book.getSheetIndex("Items")));
+            assertTrue(book.getSheet("Items")
+                    .getRow(3)
+                    .getCell(8)
+                    .getStringCellValue()
+                    .equals("With tax"));
+        }
+    }
+
     @Test
     void printingTheBookDoesNotPrintEveryWorking() throws Exception {
         try (XSSFWorkbook book = read(written(SampleQuote.document()))) {

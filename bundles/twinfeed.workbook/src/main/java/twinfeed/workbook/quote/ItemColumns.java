@@ -17,6 +17,10 @@ final class ItemColumns {
     static final int SOURCE = 9;
     static final int NOTE = 10;
     static final int LAST = NOTE;
+
+    /** The last one that is printed: where a price comes from is for the screen, and without it the letters on paper are half as large again. */
+    static final int PRINTED = 8;
+
     static final Set<Integer> NUMERIC = Set.of(QUANTITY, PRICE, NET, RATE, TAX, GROSS);
 
     private ItemColumns() {}

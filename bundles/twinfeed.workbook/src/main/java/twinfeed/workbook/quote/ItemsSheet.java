@@ -38,8 +38,8 @@ public final class ItemsSheet {
      */
     public List<Totals> write() throws WorkbookException {
         page.setup().pages(2);
-        page.columns(44, 9, 10, 11.5, 12, 15, 8, 11, 12.5, 38, 26);
-        sheets.head(page, "items", ItemColumns.LAST);
+        page.columns(44, 9, 11, 11.5, 12, 15, 8, 11, 12.5, 62, 44);
+        sheets.head(page, "items", ItemColumns.PRINTED);
         sheets.tableHead(page, "items", ItemColumns.LAST + 1, ItemColumns.NUMERIC);
         page.setup().header(page.rowIndex(), page.rowIndex());
         LineAmount.TaxRounding rounding = LineAmount.TaxRounding.of(
@@ -51,6 +51,7 @@ public final class ItemsSheet {
                     .get("option.title", Map.of("number", String.valueOf(totals.size() + 1), "title", title(option)));
             totals.add(new OptionItems(sheets, page, rounding, title).write(option));
         }
+        page.setup().printOnly(page.rowIndex(), ItemColumns.PRINTED);
         return List.copyOf(totals);
     }
 

@@ -45,7 +45,7 @@ final class OptionItems {
     }
 
     ItemsSheet.Totals write(QuoteOption option) throws WorkbookException {
-        page.row().text(0, ItemColumns.LAST, title, SheetStyles.BAND);
+        page.row().text(0, ItemColumns.PRINTED, title, SheetStyles.BAND);
         LineTotals sum = new LineTotals(rounding, title);
         firstRow = page.rowIndex() + 1;
         List<Integer> sectionRows = new ArrayList<>();
@@ -61,7 +61,7 @@ final class OptionItems {
         }
         ItemsSheet.Totals totals = writeTotal(sum, sectionRows, taxRows, option);
         for (String enquiry : option.getEnquiries()) {
-            page.row().text(0, ItemColumns.LAST, words.get("items.enquiry", "what", enquiry), SheetStyles.MUTED);
+            page.row().text(0, ItemColumns.PRINTED, words.get("items.enquiry", "what", enquiry), SheetStyles.MUTED);
         }
         return totals;
     }
@@ -69,7 +69,7 @@ final class OptionItems {
     private void writeSection(QuoteSection section, LineTotals option, List<Integer> sectionRows)
             throws WorkbookException {
         String name = section.getTitle() == null ? "" : section.getTitle();
-        page.row().text(0, ItemColumns.LAST, name, SheetStyles.BOLD.single());
+        page.row().text(0, ItemColumns.PRINTED, name, SheetStyles.BOLD.single());
         LineTotals sum = option.section(name);
         List<Integer> rows = new ArrayList<>();
         for (QuoteLine line : section.getLines()) {
