@@ -35,8 +35,48 @@ class ScreenReaderTest {
     @TempDir
     private Path scratch = Path.of("");
 
+    private static final List<String> SEITEN = List.of(
+            "Schnelle Frage",
+            "Büro: Aufträge und Angebote",
+            "Liste von Wohnungen",
+            "Preisliste ändern",
+            "Geräte ändern",
+            "Einstellungen",
+            "Prüfungen erklärt");
+
     @Test
     void everythingThatCanBeReachedHasAName() throws Exception {
+        listen(
+                "en",
+                "Survey",
+                "Save",
+                PAGES,
+                "alder-beck: saved .*\\. Saved to .*",
+                "Saved to ",
+                "Explain this check (F1)");
+    }
+
+    @Test
+    void germanWindowSpeaksGerman() throws Exception {
+        listen(
+                "de",
+                "Aufnahme",
+                "Speichern",
+                SEITEN,
+                "alder-beck: gespeichert .*\\. Gespeichert in .*",
+                "Gespeichert in ",
+                "Diese Prüfung erklären (F1)");
+    }
+
+    private void listen(
+            String language,
+            String survey,
+            String save,
+            List<String> pages,
+            String status,
+            String announced,
+            String link)
+            throws Exception {
         assumeTrue(
                 System.getenv("DISPLAY") != null && Files.exists(LAUNCHER),
                 "no screen, or no bus of assistive technology");
@@ -49,6 +89,7 @@ class ScreenReaderTest {
                         Files.createDirectory(scratch.resolve("run")).toString())
                 .with("XDG_STATE_HOME", "")
                 .with("XDG_CONFIG_HOME", "")
+                .with("JDK_JAVA_OPTIONS", "-Duser.language=" + language)
                 .with("NO_AT_BRIDGE", "");
         List<String> command = new ArrayList<>(List.of(
                 "dbus-run-session",
@@ -59,8 +100,8 @@ class ScreenReaderTest {
                 product.script().toString(),
                 product.demo("alder-beck.job").toString(),
                 resource("read.py").toString()));
-        command.addAll(List.of("Survey", "Save"));
-        command.addAll(PAGES);
+        command.addAll(List.of(survey, save));
+        command.addAll(pages);
         Path said = scratch.resolve("said.txt");
         ProcessBuilder builder =
                 new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile());
@@ -73,13 +114,14 @@ class ScreenReaderTest {
         assertTrue(ended, text);
         List<String> read =
                 text.lines().filter(line -> line.startsWith("PAGE ")).toList();
-        assertEquals(PAGES_OF_THE_SURVEY + PAGES.size(), read.size(), text);
+        assertEquals(PAGES_OF_THE_SURVEY + pages.size(), read.size(), text);
         assertTrue(read.stream().mapToInt(ScreenReaderTest::controls).allMatch(count -> count > 5), read.toString());
         assertEquals(
                 List.of(),
                 text.lines().filter(line -> line.startsWith("NAMELESS ")).toList());
-        assertTrue(text.lines().anyMatch(line -> line.startsWith("SAID Saved to ")), text);
-        assertTrue(text.lines().anyMatch(line -> line.matches("STATUS alder-beck: saved .*\\. Saved to .*")), text);
+        assertTrue(text.lines().anyMatch(line -> line.startsWith("SAID " + announced)), text);
+        assertTrue(text.lines().anyMatch(line -> line.matches("STATUS " + status)), text);
+        assertTrue(text.lines().anyMatch(("LINK " + link)::equals), text);
     }
 
     private static int controls(String line) {

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
 import twinfeed.desktop.look.Tone;
@@ -96,7 +97,7 @@ public final class ChartsView {
 
     private void add(Chart chart) {
         Control drawn = new ChartCanvas(scroll.content(), chart, words.locale()).control();
-        Link link = new Link(scroll.content(), SWT.NONE);
+        Link link = Links.of(scroll.content());
         link.setText("<a>" + words.get("picture.chart") + "</a>");
         link.setData("twinfeed.field", "picture.chart");
         Controls.name(link, words.get("picture.chart") + " " + chart.title());

@@ -15,15 +15,20 @@ import org.jspecify.annotations.Nullable;
  * every system; hence the reflection. Where they are not there, the listeners have to do.
  */
 final class NativeNames {
+    /** The number of the role of a link in ATK. */
+    private static final int LINK = 86;
+
     private static final @Nullable NativeNames GTK = SWT.getPlatform().equals("gtk") ? find() : null;
 
     private final Method accessible;
     private final Method set;
+    private final Method setNumber;
     private final Method signal;
 
-    private NativeNames(Method accessible, Method set, Method signal) {
+    private NativeNames(Method accessible, Method set, Method setNumber, Method signal) {
         this.accessible = accessible;
         this.set = set;
+        this.setNumber = setNumber;
         this.signal = signal;
     }
 
@@ -35,6 +40,7 @@ final class NativeNames {
             return new NativeNames(
                     gtk.getMethod("gtk_widget_get_accessible", long.class),
                     os.getMethod("g_object_set", long.class, byte[].class, byte[].class, long.class),
+                    os.getMethod("g_object_set", long.class, byte[].class, int.class, long.class),
                     os.getMethod("g_signal_emit_by_name", long.class, byte[].class, byte[].class));
         } catch (ReflectiveOperationException | LinkageError otherRelease) {
             return null;
@@ -55,6 +61,23 @@ final class NativeNames {
     static void announce(Control control, String sentence) {
         if (GTK != null) {
             GTK.emit(control, sentence);
+        }
+    }
+
+    /** Makes a control known as a link; the answer is whether that could be done. */
+    static boolean link(Control control) {
+        return GTK != null && GTK.role(control, LINK);
+    }
+
+    private boolean role(Control control, int role) {
+        try {
+            long object = object(control);
+            if (object != 0) {
+                setNumber.invoke(null, object, text("accessible-role"), role, 0L);
+            }
+            return object != 0;
+        } catch (ReflectiveOperationException otherRelease) {
+            return false;
         }
     }
 

@@ -51,6 +51,13 @@ public final class Palette {
         return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
     }
 
+    /** Contrast of two colours, 1 to 21, by WCAG 2.1. */
+    public static double contrast(RGB one, RGB other) {
+        double first = luminance(one);
+        double second = luminance(other);
+        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
+    }
+
     private static double linear(int channel) {
         double share = channel / 255.0;
         return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);

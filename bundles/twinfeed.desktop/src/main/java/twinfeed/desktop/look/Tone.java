@@ -12,7 +12,7 @@ public enum Tone {
     /** Would be better otherwise, but decides nothing. */
     ADVICE(0x3F4A9A, 0xB4BCFF),
     /** Beside the point. */
-    QUIET(0x5A6068, 0xA9B0B8),
+    QUIET(0x5A6068, 0xB2B9C1),
     /** Water. */
     WATER(0x1F5F8B, 0x7CC0EE),
     /** Electricity. */

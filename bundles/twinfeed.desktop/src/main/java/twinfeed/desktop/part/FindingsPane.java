@@ -27,6 +27,7 @@ import twinfeed.desktop.chart.ChartsView;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
@@ -87,7 +88,7 @@ final class FindingsPane {
         this.heading = Controls.title(head, words.get("pane.findings"));
         ((GridData) heading.getLayoutData()).horizontalSpan = 1;
         this.filter = new FindingFilterChoice(head, words, this::show);
-        Link save = new Link(head, SWT.NONE);
+        Link save = Links.of(head);
         save.setText("<a>" + words.get("picture.drawing.short") + "</a>");
         save.setData("twinfeed.field", "picture.drawing");
         save.setToolTipText(words.get("picture.drawing"));

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
@@ -115,7 +116,7 @@ public final class StartPart {
         }
         List<Path> files = settings.recent();
         for (Path file : files) {
-            Link link = new Link(recent, SWT.NONE);
+            Link link = Links.of(recent);
             link.setText("<a>" + file.getFileName() + "</a>   " + (file.getParent() == null ? "" : file.getParent()));
             link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> open(file)));
             Controls.name(link, file.toString());

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.Tone;
@@ -88,8 +89,9 @@ final class WorkingPane {
     }
 
     private Link link(Composite head, String key, Runnable action) {
-        Link link = new Link(head, SWT.NONE);
+        Link link = Links.of(head);
         link.setText("<a>" + words.get(key).replace("&", "") + "</a>");
+        Controls.name(link, words.get(key));
         link.setLayoutData(new GridData());
         link.setData("twinfeed.field", "working." + key.replaceFirst(".*\\.", ""));
         link.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> action.run()));

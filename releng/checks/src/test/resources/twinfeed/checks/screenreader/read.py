@@ -2,7 +2,7 @@
 """Reads a running window by the bus of assistive technology (AT-SPI), as a screen reader does, and prints what has no name.
 
 read.py SECONDS SURVEY SAVE PAGE...   waits at most so long for the window. SURVEY is what the list of the survey's pages is called, SAVE the menu
-    item that saves, PAGE one that opens a page. A line for each page ("PAGE name: controls"), a line for each control that a person can reach
+    item that saves, PAGE one that opens a page. A line for each page ("PAGE name: controls"), for each link ("LINK name"), a line for each control that a person can reach
     and that nobody can tell the name of ("NAMELESS page: role"). Opens the pages by the bus too. Between survey and pages it saves: a
     line for each status bar ("STATUS text") and for each sentence that was announced ("SAID text").
 """
@@ -74,6 +74,8 @@ def read(frame, page):
         role = node.get_role_name()
         if role in REACHED and showing(node):
             seen += 1
+            if role == "link":
+                print(f"LINK {node.get_name()}", flush=True)
             if not named(node):
                 parent = node.get_parent()
                 near = [each.get_name() for each in children(parent.get_parent()) if each.get_name()] if parent else []
