@@ -237,7 +237,7 @@ class SurveyFormTest {
             assertEquals(1, document.getNumberOfPages());
             String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
             assertTrue(text.contains("Checks wait for these"), text);
-            assertTrue(text.contains("Static pressure, bar"), text);
+            assertTrue(text.contains("Two-point test: Static pressure, bar"), text);
             assertTrue(text.contains("Length, m (surface run)"), text);
             assertFalse(text.contains("Running pressure"), text);
             assertFalse(text.contains("Service fuse, A"), text);

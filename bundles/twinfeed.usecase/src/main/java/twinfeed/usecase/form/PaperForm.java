@@ -177,10 +177,13 @@ final class PaperForm {
     }
 
     private String label(EAttribute attribute) {
-        String unit = ReadingRange.unit(attribute);
-        String label = unit.isEmpty() ? language.label(attribute) : language.label(attribute) + ", " + unit;
         String thing = "thing." + attribute.getEContainingClass().getName();
-        return TEXTS.has(thing) ? text(thing) + ": " + label : label;
+        return TEXTS.has(thing) ? text(thing) + ": " + withUnit(attribute) : withUnit(attribute);
+    }
+
+    private String withUnit(EAttribute attribute) {
+        String unit = ReadingRange.unit(attribute);
+        return unit.isEmpty() ? language.label(attribute) : language.label(attribute) + ", " + unit;
     }
 
     /** Names and addresses, which stand at the left of the first page, and remarks at the right of the last take more room than readings. */
@@ -282,7 +285,7 @@ final class PaperForm {
                 owner = reference.getEReferenceType();
                 names.add(language.label(reference));
             } else {
-                names.add(label((EAttribute) feature));
+                names.add(withUnit((EAttribute) feature));
             }
         }
         String element = path.contains("[") ? path.substring(path.lastIndexOf('[') + 1, path.lastIndexOf(']')) : "";
