@@ -24,9 +24,34 @@ public final class Assumptions {
     }
 
     private final Map<Assumption, Assumption> all = new LinkedHashMap<>();
+    private final boolean wanted;
 
+    /** A record with nothing in it yet. */
+    public Assumptions() {
+        this(true);
+    }
+
+    private Assumptions(boolean wanted) {
+        this.wanted = wanted;
+    }
+
+    /** One that stays empty, for judgements of which nobody asks what they assumed. */
+    public static Assumptions unrecorded() {
+        return new Assumptions(false);
+    }
+
+    /** Records a default, once. */
     public void add(Assumption assumption) {
-        all.putIfAbsent(assumption, assumption);
+        if (wanted) {
+            all.putIfAbsent(assumption, assumption);
+        }
+    }
+
+    /** Records a default unless nobody asks. */
+    void add(String calculator, String key, Map<String, Object> arguments, boolean tabulated) {
+        if (wanted) {
+            add(new Assumption(calculator, key, arguments, tabulated));
+        }
     }
 
     /** All, in order. */

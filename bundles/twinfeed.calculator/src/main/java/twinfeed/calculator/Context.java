@@ -29,11 +29,11 @@ public record Context(
         Assumptions assumptions) {
     /** Records a default that took part. */
     public void assume(String key, Map<String, Object> arguments) {
-        assumptions.add(new Assumptions.Assumption(calculator, key, arguments, false));
+        assumptions.add(calculator, key, arguments, false);
     }
 
     /** Records a usual figure from a table that took part, which a customer is told of only by number. */
     public void assumeTabulated(String key, Map<String, Object> arguments) {
-        assumptions.add(new Assumptions.Assumption(calculator, key, arguments, true));
+        assumptions.add(calculator, key, arguments, true);
     }
 }

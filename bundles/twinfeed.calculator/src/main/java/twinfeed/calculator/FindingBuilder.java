@@ -127,6 +127,14 @@ public final class FindingBuilder {
         return this;
     }
 
+    /** Adds a curve, worked out only where somebody may look at it. */
+    public FindingBuilder series(Supplier<Series> curve) {
+        if (!figuresOnly) {
+            series.add(curve.get());
+        }
+        return this;
+    }
+
     /** Adds work that can mend it. */
     public FindingBuilder remedy(Remedy remedy) {
         return remedies(() -> List.of(remedy));

@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,9 @@ public final class Readings {
     private final Survey survey;
     private final Map<String, List<String>> known = new LinkedHashMap<>();
     private final Map<String, List<String>> knownOfHeater = new LinkedHashMap<>();
+    /** By the list itself: a check has one list of needs for good, and asks for it in each of thousands of draws. */
+    private final Map<List<String>, List<String>> knownOfNeeds = new IdentityHashMap<>();
+
     private @Nullable Heater heaterKnown;
 
     /** The readings of a survey, which must not change while this is used. */
@@ -38,8 +42,13 @@ public final class Readings {
     public List<String> missing(List<String> needs, Heater heater) {
         if (heater != heaterKnown) {
             knownOfHeater.clear();
+            knownOfNeeds.clear();
             heaterKnown = heater;
         }
+        return knownOfNeeds.computeIfAbsent(needs, all -> lacking(all, heater));
+    }
+
+    private List<String> lacking(List<String> needs, Heater heater) {
         List<String> missing = null;
         for (String path : needs) {
             List<String> lacking = path.startsWith(HEATER)

@@ -63,9 +63,9 @@ final class MonthlyFlow implements FlowAnswer {
                     .argument("ample", TargetOutlet.AMPLE)
                     .variant(variant(powerW))
                     .working(() -> FlowWorking.outletFlow(HeatCase.nominal(shared, target, coldest)))
-                    .series(curve("flow.byMonth", powerW));
+                    .series(() -> curve("flow.byMonth", powerW));
             if (present != null && !candidate.present()) {
-                finding.series(curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
+                finding.series(() -> curve("flow.byMonth.present", presentW(candidate.heater(), powerW, present)));
             }
         }
         finding.add();

@@ -157,7 +157,8 @@ public final class Runner {
      */
     public OptionResult judge(
             Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
-        return open(surveyed, changed, focus, readings, new Assumptions(), null).judge(candidate);
+        return open(surveyed, changed, focus, readings, Assumptions.unrecorded(), null)
+                .judge(candidate);
     }
 
     /**
@@ -171,7 +172,9 @@ public final class Runner {
     public Rejudging rejudging(
             Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
         return new Rejudging(
-                calculators, candidate, () -> preparation(surveyed, changed, focus, readings, new Assumptions(), null));
+                calculators,
+                candidate,
+                () -> preparation(surveyed, changed, focus, readings, Assumptions.unrecorded(), null));
     }
 
     /** Prepares every calculator for a survey. */

@@ -50,7 +50,7 @@ public final class MaximumLengthCheck implements CheckGroup {
                 .report(longestM(size, load))
                 .argument("size", CodeNumbers.number(size.sizeMm2()))
                 .source(survey.cite("drop"))
-                .series(series(load, size.cable()))
+                .series(() -> series(load, size.cable()))
                 .working(() -> working(load, size))
                 .add();
     }

@@ -98,7 +98,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
                 .argument("lowest", Kind.POWER.amount(powerW[0]))
                 .argument("lowestSupply", grid.voltage(0))
                 .source(survey.cite("drop"))
-                .series(series(powerW))
+                .series(() -> series(powerW))
                 .working(() -> powerWorking(real, terminalV[own], own))
                 .add();
     }

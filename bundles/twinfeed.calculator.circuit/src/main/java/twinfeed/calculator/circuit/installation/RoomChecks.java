@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit.installation;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
@@ -68,13 +69,15 @@ public final class RoomChecks implements CheckGroup {
                 .add();
     }
 
+    private static final Pattern CODE = Pattern.compile("IP[X0-6][0-9].*");
+
     /** The second digit of a code such as IPX4 or IP25; -1 if there is none. */
     static int waterDigit(@Nullable String code) {
         if (code == null) {
             return -1;
         }
         String plain = code.strip().toUpperCase(Locale.ROOT).replace(" ", "");
-        return plain.matches("IP[X0-6][0-9].*") ? plain.charAt(3) - '0' : -1;
+        return CODE.matcher(plain).matches() ? plain.charAt(3) - '0' : -1;
     }
 
     private void supplementary(ShowerCase shower, Findings findings) {

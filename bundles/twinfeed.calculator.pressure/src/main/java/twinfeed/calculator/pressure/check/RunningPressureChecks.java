@@ -70,16 +70,16 @@ public final class RunningPressureChecks implements CheckGroup {
 
     private static void curves(
             HeaterCase heater, FeedConditions feed, double flow, double inletPa, FindingBuilder finding) {
-        finding.series(feed.curve());
-        finding.series(FeedCurves.point("pressure.operatingPoint", flow, inletPa));
+        finding.series(feed::curve);
+        finding.series(() -> FeedCurves.point("pressure.operatingPoint", flow, inletPa));
         Outlet need = heater.unit().need().orElse(null);
         if (need != null) {
-            finding.series(FeedCurves.need(need));
+            finding.series(() -> FeedCurves.need(need));
         }
         PressureSwitch limits = heater.unit().pressureSwitch();
         if (limits != null && heater.unit().inletPossible()) {
             Double strainer = heater.unit().strainer();
-            finding.series(FeedCurves.switchLine(limits.makePa(), strainer == null ? 0 : strainer));
+            finding.series(() -> FeedCurves.switchLine(limits.makePa(), strainer == null ? 0 : strainer));
         }
     }
 

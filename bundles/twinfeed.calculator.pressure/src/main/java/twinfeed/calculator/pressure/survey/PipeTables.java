@@ -8,12 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import twinfeed.calculator.rules.Table;
 import twinfeed.model.survey.PipeMaterial;
 
 /** Loss coefficients, bores, roughness and design flows from the data files beside this class, read once. */
 public final class PipeTables {
     private static final double MM = 1e-3;
+
+    private static final Pattern UNIT = Pattern.compile("(\\d)\\s*(mm|in)$");
 
     private static final Map<String, Double> FITTINGS = map("fittings.csv", row -> row.getOrDefault("kind", ""), "k");
     private static final Map<String, Double> BORES =
@@ -46,9 +49,12 @@ public final class PipeTables {
 
     /** Bore, m, of a nominal size such as {@code 15 mm}. */
     public static Optional<Double> boreM(PipeMaterial material, String size) {
-        String spaced = size.strip().replaceAll("(\\d)\\s*(mm|in)$", "$1 $2");
-        return Optional.ofNullable(BORES.get(material.getLiteral() + " " + spaced))
-                .map(mm -> mm * MM);
+        Double mm = BORES.get(material.getLiteral() + " " + size);
+        if (mm == null) {
+            String spaced = UNIT.matcher(size.strip()).replaceAll("$1 $2");
+            mm = BORES.get(material.getLiteral() + " " + spaced);
+        }
+        return Optional.ofNullable(mm).map(each -> each * MM);
     }
 
     /** Usual wall roughness, m. */
