@@ -4,6 +4,8 @@ package twinfeed.launcher;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.StandardProtocolFamily;
+import java.net.URLDecoder;
+import java.net.URLEncoder;
 import java.net.UnixDomainSocketAddress;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
@@ -159,13 +161,13 @@ final class OneWindow implements AutoCloseable {
                 BufferedReader reader = new BufferedReader(Channels.newReader(start, StandardCharsets.UTF_8))) {
             List<String> files = new ArrayList<>();
             for (String line = reader.readLine(); line != null && !line.isEmpty(); line = reader.readLine()) {
-                files.add(line);
+                files.add(URLDecoder.decode(line, StandardCharsets.UTF_8));
             }
             if (requests.tryTransfer(List.copyOf(files), TAKING_S, TimeUnit.SECONDS)) {
                 send(start, TAKEN + "\n");
             }
-        } catch (IOException gone) {
-            // It has given up.
+        } catch (IOException | IllegalArgumentException gone) {
+            // It has given up, or is no start of this program.
         } catch (InterruptedException closing) {
             Thread.currentThread().interrupt();
         }
@@ -175,9 +177,9 @@ final class OneWindow implements AutoCloseable {
         try (SocketChannel window = SocketChannel.open(StandardProtocolFamily.UNIX)) {
             window.connect(UnixDomainSocketAddress.of(folder.resolve(SOCKET)));
             StringBuilder text = new StringBuilder();
-            // A name with a line break in it cannot be said in this way.
-            files.stream().filter(file -> file.indexOf('\n') < 0).forEach(file -> text.append(file)
-                    .append('\n'));
+            // A line for each, in which a line break in its name is written otherwise.
+            files.forEach(file ->
+                    text.append(URLEncoder.encode(file, StandardCharsets.UTF_8)).append('\n'));
             send(window, text.append('\n').toString());
             return TAKEN.equals(new BufferedReader(Channels.newReader(window, StandardCharsets.UTF_8)).readLine());
         } catch (IOException notThere) {

@@ -32,7 +32,7 @@ class OneWindowTest {
     void laterStartHandsItsFilesOverAndTheFirstIsTheFirstAgainAfterwards() throws Exception {
         try (OneWindow window = OneWindow.in(folder())) {
             assertEquals(Role.FIRST, window.start(List.of(), PATIENCE_MS));
-            List<String> files = List.of("/a folder/Höhe 1.job", "/b.job");
+            List<String> files = List.of("/a folder/Höhe 1.job", "/two\nlines + 100 %.job", "/b.job");
             CompletableFuture<Role> later = later(files);
             assertEquals(files, window.requests().poll(20, TimeUnit.SECONDS));
             assertEquals(Role.HANDED_OVER, later.get(20, TimeUnit.SECONDS));
