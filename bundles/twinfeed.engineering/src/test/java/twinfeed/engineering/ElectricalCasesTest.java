@@ -104,7 +104,7 @@ class ElectricalCasesTest {
                 DiversityRule.byRank("ring", List.of(1.0, 0.4)),
                 DiversityRule.onTotal("lighting", 0, 0.66),
                 DiversityRule.byRank("water", List.of(1.0, 1.0, 0.25)),
-                DiversityRule.ofEach("cooking", 10, 0.3, 5));
+                new DiversityRule("cooking", 10, 0.3, false, List.of(1.0), 5));
         List<DiversityLoad> loads = List.of(
                 new DiversityLoad("ring 1", "ring", 32, false),
                 new DiversityLoad("ring 2", "ring", 32, false),

@@ -35,7 +35,7 @@ class HeatCasesTest {
         checks.put("S14", HeatCasesTest::noHeatingNeeded);
         checks.put(
                 "S15",
-                row -> row.agrees(outlet(9500 * Heat.shareWithOneOpen(0, 12.126, 12.126), 5, kilograms(9500, 5, 40))));
+                row -> row.agrees(outlet(9500 * Heat.shareOfElement(1, 12.126, 12.126), 5, kilograms(9500, 5, 40))));
         checks.put("E21", row -> row.agrees(inletLitres(9500, 5, 40)));
         return CaseFile.read("heat.csv").tests(checks);
     }

@@ -17,7 +17,6 @@ import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.Tap;
 import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.Pipe;
 import twinfeed.engineering.pipe.PipeRun;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Fluid;
@@ -93,8 +92,8 @@ class HydraulicsTest {
         double high = 0.01;
         for (int i = 0; i < 200; i++) {
             double flow = (low + high) / 2;
-            double neededPa =
-                    Pipe.totalLossPa(branch, COLD, flow) + tap.tap().outlet().pressureAt(flow);
+            double neededPa = PipeRun.of(List.of(branch), COLD).totalPa(flow)
+                    + tap.tap().outlet().pressureAt(flow);
             if (neededPa < teePa) {
                 low = flow;
             } else {

@@ -6,7 +6,6 @@ import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Require;
 import twinfeed.engineering.numeric.Roots;
 import twinfeed.engineering.numeric.Solution;
-import twinfeed.engineering.water.Heat;
 
 /**
  * Current-carrying capacity, voltage drop and delivered voltage of a cable run made of segments.
@@ -137,12 +136,6 @@ public final class Cable {
                         originV,
                         Math.max(originV * 1e-14, Double.MIN_NORMAL))
                 .value();
-    }
-
-    /** Returns the power, W, that a heater takes at the end of a run; arguments as {@link #terminalVoltageV}. */
-    public static double deliveredPowerW(
-            double originV, double elementOhm, List<CableSegment> segments, ConductorTemperature rule) {
-        return Heat.powerOfResistance(elementOhm, terminalVoltageV(originV, elementOhm, segments, rule));
     }
 
     /**

@@ -44,11 +44,6 @@ public record DiversityRule(
         return new DiversityRule(kind, fullUpToA, shareAbove, true, List.of(1.0), 0);
     }
 
-    /** Returns the rule under which each load counts in full up to a current, by a share above it, plus its socket. */
-    public static DiversityRule ofEach(String kind, double fullUpToA, double shareAbove, double socketExtraA) {
-        return new DiversityRule(kind, fullUpToA, shareAbove, false, List.of(1.0), socketExtraA);
-    }
-
     double afterThreshold(double currentA) {
         return Math.min(currentA, fullUpToA) + shareAbove * Math.max(0, currentA - fullUpToA);
     }

@@ -3,7 +3,6 @@ package twinfeed.engineering.pipe;
 
 import twinfeed.engineering.numeric.DomainException;
 import twinfeed.engineering.numeric.Require;
-import twinfeed.engineering.numeric.Symbol;
 import twinfeed.engineering.water.Fluid;
 
 /**
@@ -71,22 +70,6 @@ public final class Pipe {
         return Require.result(reynolds <= TURBULENT_ABOVE ? Math.max(laminar, 1 / (x * x)) : 1 / (x * x));
     }
 
-    /**
-     * Returns one Newton step of Colebrook-White for x = 1/sqrt(f) as an expression, so that a working or a spreadsheet can
-     * follow: started from 6, five steps agree with {@link #frictionFactor} to 1e-12 for Reynolds numbers of 2000..1e8.
-     *
-     * @param root symbol of x before the step
-     * @param reynolds symbol of the Reynolds number
-     * @param relativeRoughness symbol of the roughness over the bore
-     * @throws IllegalArgumentException if one is not a symbol, a letter followed by letters, digits and underscores
-     */
-    public static String frictionStepExpression(String root, String reynolds, String relativeRoughness) {
-        String x = Symbol.checked(root);
-        String b = "2.51 / " + Symbol.checked(reynolds);
-        String sum = "(" + Symbol.checked(relativeRoughness) + " / 3.7 + " + b + " * " + x + ")";
-        return x + " - (" + x + " + 2 / ln(10) * ln" + sum + ") / (1 + 2 / ln(10) * " + b + " / " + sum + ")";
-    }
-
     /** Returns the friction loss, Pa, of a flow, m3/s (zero or more), in a segment. */
     public static double frictionLossPa(PipeSegment segment, Fluid fluid, double flowM3PerS) {
         double reynolds = reynolds(flowM3PerS, segment.boreM(), fluid);
@@ -117,13 +100,6 @@ public final class Pipe {
     /** Returns the pressure, Pa, that the rise of a segment takes; negative when it falls. */
     public static double heightPa(PipeSegment segment, Fluid fluid) {
         return fluid.pressureOfHead(segment.riseM());
-    }
-
-    /** Returns friction, fittings and height together, Pa, for a flow, m3/s (zero or more). */
-    public static double totalLossPa(PipeSegment segment, Fluid fluid, double flowM3PerS) {
-        return Require.result(frictionLossPa(segment, fluid, flowM3PerS)
-                + fittingLossPa(segment, fluid, flowM3PerS)
-                + heightPa(segment, fluid));
     }
 
     /** Returns the head, m of the fluid, that friction and fittings take (without the rise). */

@@ -161,18 +161,6 @@ public final class Heat {
         return Require.result(1 / elementsOhm[element] / conductance(elementsOhm));
     }
 
-    /**
-     * Returns the share of full power, 0..1, that is left when one element is open and the others heat.
-     *
-     * @param openElement index of the open element
-     * @param elementsOhm all elements as built, each positive
-     * @throws DomainException if the index is not that of an element, or an element is not positive
-     */
-    public static double shareWithOneOpen(int openElement, double... elementsOhm) {
-        double open = shareOfElement(openElement, elementsOhm);
-        return elementsOhm.length == 1 ? 0 : 1 - open;
-    }
-
     private static double conductance(double... elementsOhm) {
         double sum = 0;
         for (double ohm : elementsOhm) {

@@ -2,9 +2,7 @@
 package twinfeed.engineering.water;
 
 import java.time.Month;
-import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import twinfeed.engineering.numeric.Require;
 
 /**
@@ -54,10 +52,5 @@ public record MainsTemperature(double annualMeanAirC, double monthlyRangeK, bool
                 .mapToDouble(this::onDay)
                 .average()
                 .orElseThrow();
-    }
-
-    /** Returns the means of the twelve months, January first, degC. */
-    public List<Double> monthlyMeans() {
-        return Stream.of(Month.values()).map(this::inMonth).toList();
     }
 }

@@ -19,6 +19,7 @@ import twinfeed.engineering.demand.Diversity;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.engineering.demand.DiversityRule;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Heat;
 
 /** Laws of the cable run that hold for any house. */
 class CableProperties {
@@ -49,7 +50,7 @@ class CableProperties {
         double volt = Cable.terminalVoltageV(originV, elementOhm, run, rule);
         double amp = volt / elementOhm;
         assertTrue(volt > 0 && volt < originV);
-        double delivered = Cable.deliveredPowerW(originV, elementOhm, run, rule);
+        double delivered = Heat.powerOfResistance(elementOhm, volt);
         double lost = amp * amp * Cable.loopResistanceOhm(run, amp, rule);
         assertEquals(originV * amp, delivered + lost, 1e-9 * originV * amp);
     }

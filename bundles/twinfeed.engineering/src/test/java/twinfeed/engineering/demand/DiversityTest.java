@@ -13,7 +13,7 @@ import twinfeed.engineering.numeric.DomainException;
 class DiversityTest {
     private static final List<DiversityRule> RULES = List.of(
             DiversityRule.byRank("instantaneous heater", List.of(1.0, 1.0, 0.25)),
-            DiversityRule.ofEach("cooking", 10, 0.3, 5),
+            new DiversityRule("cooking", 10, 0.3, false, List.of(1.0), 5),
             DiversityRule.onTotal("heating", 10, 0.5),
             DiversityRule.onTotal("lighting", 0, 0.66),
             DiversityRule.byRank("circuit", List.of(1.0, 0.4)),
@@ -76,7 +76,7 @@ class DiversityTest {
         assertThrows(DomainException.class, () -> DiversityRule.byRank("x", List.of()));
         assertThrows(DomainException.class, () -> DiversityRule.byRank("x", List.of(1.1)));
         assertThrows(DomainException.class, () -> DiversityRule.onTotal("x", -1, 0.5));
-        assertThrows(DomainException.class, () -> DiversityRule.ofEach("x", 1, 0.5, -1));
+        assertThrows(DomainException.class, () -> new DiversityRule("x", 1, 0.5, false, List.of(1.0), -1));
     }
 
     private static DiversityLoad load(String id, String kind, double currentA) {

@@ -63,7 +63,9 @@ class FlowBalanceTest {
             for (int i = 0; i < 100; i++) {
                 double middle = (low + high) / 2;
                 double drawn = flowByBisection(tapPipe, tap, middle) + flowByBisection(unitPipe, SHOWER, middle);
-                boolean tooLow = supply.pressureAt(drawn) - Pipe.totalLossPa(common, COLD, drawn) > middle;
+                boolean tooLow = supply.pressureAt(drawn)
+                                - PipeRun.of(List.of(common), COLD).totalPa(drawn)
+                        > middle;
                 low = tooLow ? middle : low;
                 high = tooLow ? high : middle;
             }
@@ -75,7 +77,7 @@ class FlowBalanceTest {
             double high = 5e-3;
             for (int i = 0; i < 100; i++) {
                 double middle = (low + high) / 2;
-                boolean tooLow = Pipe.totalLossPa(pipe, COLD, middle) + outlet.pressureAt(middle) < teePa;
+                boolean tooLow = PipeRun.of(List.of(pipe), COLD).totalPa(middle) + outlet.pressureAt(middle) < teePa;
                 low = tooLow ? middle : low;
                 high = tooLow ? high : middle;
             }

@@ -5,12 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-import twinfeed.engineering.ExpressionReader;
 import twinfeed.engineering.water.Fluid;
 
 /** Laws of pipes that hold for any house, also across the critical regime. */
@@ -47,19 +45,6 @@ class PipeProperties {
         assertEquals(root, right, 1e-14 * root);
     }
 
-    @Property(seed = "7", tries = 2000)
-    void expressionGivesTheSameFactor(
-            @ForAll @DoubleRange(min = 3.302, max = 8) @Scale(12) double log10OfReynolds,
-            @ForAll @DoubleRange(min = 0, max = 0.05) @Scale(12) double relativeRoughness) {
-        double reynolds = Math.pow(10, log10OfReynolds);
-        String step = Pipe.frictionStepExpression("x", "Re", "k");
-        double x = 6;
-        for (int i = 0; i < 5; i++) {
-            x = ExpressionReader.value(step, Map.of("x", x, "Re", reynolds, "k", relativeRoughness));
-        }
-        assertEquals(1, Pipe.frictionFactor(reynolds, relativeRoughness) * x * x, 1e-12);
-    }
-
     @Property(seed = "4")
     void aWiderBoreLosesLess(
             @ForAll @DoubleRange(min = 0.006, max = 0.04) @Scale(12) double boreM,
@@ -69,7 +54,8 @@ class PipeProperties {
         Fluid fluid = Fluid.waterAt(temperatureC);
         PipeSegment narrow = new PipeSegment(5, boreM, 0.0015e-3, 3, 0);
         PipeSegment wide = new PipeSegment(5, boreM * wider, 0.0015e-3, 3, 0);
-        assertTrue(Pipe.totalLossPa(wide, fluid, flow) < Pipe.totalLossPa(narrow, fluid, flow));
+        assertTrue(PipeRun.of(List.of(wide), fluid).totalPa(flow)
+                < PipeRun.of(List.of(narrow), fluid).totalPa(flow));
     }
 
     @Property(seed = "5")

@@ -56,7 +56,7 @@ class HeatProperties {
                 1e-9 * (1 + together));
         assertEquals(
                 Heat.powerOfResistance(second, volt),
-                together * Heat.shareWithOneOpen(0, first, second),
+                together * Heat.shareOfElement(1, first, second),
                 1e-9 * (1 + together));
     }
 

@@ -76,9 +76,8 @@ class HeatTest {
         // 13.1 and 13.6 ohm in parallel are 6.673 ohm (a published measurement)
         assertEquals(6.673, Heat.parallelResistance(13.1, 13.6), 0.0005);
         assertEquals(13.6 / 26.7, Heat.shareOfElement(0, 13.1, 13.6), 1e-15);
-        assertEquals(13.1 / 26.7, Heat.shareWithOneOpen(0, 13.1, 13.6), 1e-15);
+        assertEquals(13.1 / 26.7, Heat.shareOfElement(1, 13.1, 13.6), 1e-15);
         assertEquals(1, Heat.shareOfElement(0, 6));
-        assertEquals(0, Heat.shareWithOneOpen(0, 6));
     }
 
     @Test
@@ -92,7 +91,7 @@ class HeatTest {
         assertRefused(FailureReason.NOT_POSITIVE, "elementsOhm.length", Heat::parallelResistance);
         assertRefused(FailureReason.NOT_POSITIVE, "elementsOhm", () -> Heat.parallelResistance(6, 0));
         assertRefused(FailureReason.OUTSIDE_RANGE, "element", () -> Heat.shareOfElement(2, 6, 6));
-        assertRefused(FailureReason.OUTSIDE_RANGE, "element", () -> Heat.shareWithOneOpen(-1, 6, 6));
+        assertRefused(FailureReason.OUTSIDE_RANGE, "element", () -> Heat.shareOfElement(-1, 6, 6));
     }
 
     private static void assertRefused(FailureReason trouble, String argument, Runnable call) {

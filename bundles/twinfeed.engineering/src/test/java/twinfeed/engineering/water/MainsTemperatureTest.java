@@ -42,10 +42,14 @@ class MainsTemperatureTest {
         assertEquals(12 + 6 / 1.8, mean, 0.01);
     }
 
+    private static List<Double> months(MainsTemperature year) {
+        return Stream.of(Month.values()).map(year::inMonth).toList();
+    }
+
     @Test
     void coldestMonthIsTurnedRoundInTheSouth() {
-        List<Double> north = new MainsTemperature(12, 16, false).monthlyMeans();
-        List<Double> south = new MainsTemperature(12, 16, true).monthlyMeans();
+        List<Double> north = months(new MainsTemperature(12, 16, false));
+        List<Double> south = months(new MainsTemperature(12, 16, true));
         assertEquals(12, north.size());
         assertTrue(north.get(1) < north.get(7));
         assertTrue(south.get(1) > south.get(7));
