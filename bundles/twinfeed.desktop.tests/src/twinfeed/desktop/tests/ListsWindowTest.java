@@ -115,7 +115,7 @@ final class ListsWindowTest extends DemoWindow {
         choose(0);
         assertEquals("cable-10", typed("code"));
         type("price", "twelve");
-        assertTrue(ui.ask(() -> said("\"twelve\" is no number")), "said at the value");
+        assertTrue(ui.ask(() -> said("\"twelve\" is not a number")), "said at the value");
         assertFalse(part(JobParts.PRICES).isDirty(), "and not taken");
         type("price", "7.35");
         assertEquals("7.35", typed("price"));

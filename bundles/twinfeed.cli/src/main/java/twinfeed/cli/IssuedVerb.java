@@ -139,7 +139,7 @@ abstract class IssuedVerb implements Callable<Integer> {
                     return LocalDateTime.parse(text.strip().replace(' ', 'T'));
                 } catch (DateTimeParseException wrong) {
                     throw new CommandLine.TypeConversionException(
-                            "'" + text + "' is no day with a time; write it as 2026-12-03 09:00");
+                            "'" + text + "' is not a day with a time; write it as 2026-12-03 09:00");
                 }
             }
         }

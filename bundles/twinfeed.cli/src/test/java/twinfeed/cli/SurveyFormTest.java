@@ -204,7 +204,7 @@ class SurveyFormTest {
         }
         Run run = Run.of("read", other, "--out", folder.resolve("back.job"));
         assertEquals(2, run.status());
-        assertTrue(run.err().contains("it is no survey form; write one with the verb form"), run.err());
+        assertTrue(run.err().contains("it is not a survey form; write one with the verb form"), run.err());
     }
 
     @ParameterizedTest

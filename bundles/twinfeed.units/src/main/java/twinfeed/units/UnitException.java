@@ -43,7 +43,7 @@ public final class UnitException extends IllegalArgumentException {
         return reading;
     }
 
-    /** What is wrong, in English: {@code "baar" is no unit of pressure}. */
+    /** What is wrong, in English: {@code "baar" is not a unit of pressure}. */
     public String wrong() {
         return wrong(Locale.ROOT);
     }

@@ -21,10 +21,11 @@ class UnitExceptionTest {
         UnitException refused = assertThrows(UnitException.class, () -> Pressure.valueOf(" 3.0  baar"));
         assertEquals("3.0 baar", refused.reading());
         assertEquals(Kind.PRESSURE, refused.kind());
-        assertEquals("\"baar\" is no unit of pressure", refused.wrong());
+        assertEquals("\"baar\" is not a unit of pressure", refused.wrong());
         assertEquals("write it in " + PRESSURE_UNITS, refused.right());
         assertEquals(
-                "\"3.0 baar\": \"baar\" is no unit of pressure; write it in " + PRESSURE_UNITS, refused.getMessage());
+                "\"3.0 baar\": \"baar\" is not a unit of pressure; write it in " + PRESSURE_UNITS,
+                refused.getMessage());
         assertEquals(refused.getMessage(), refused.message(Locale.UK));
     }
 
@@ -45,7 +46,7 @@ class UnitExceptionTest {
     void aRatioIsSaidToNeedNoUnit() {
         UnitException refused = assertThrows(UnitException.class, () -> Ratio.valueOf("0.8 bar"));
         assertEquals(
-                "\"bar\" is no unit of ratio; write it in no unit, %",
+                "\"bar\" is not a unit of ratio; write it in no unit, %",
                 refused.getMessage().substring(11));
     }
 

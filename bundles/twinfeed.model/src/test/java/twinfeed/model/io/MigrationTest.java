@@ -98,7 +98,7 @@ class MigrationTest {
         InputException refused =
                 assertThrows(InputException.class, () -> form(new Unchanged(0)).read("old.job", broken));
         assertTrue(
-                refused.getMessage().startsWith("old.job, line 3: this is no well-formed XML"), refused.getMessage());
+                refused.getMessage().startsWith("old.job, line 3: this is not well-formed XML"), refused.getMessage());
     }
 
     @Test

@@ -40,13 +40,13 @@ class RefusalTest {
 
     @Test
     void noXml() throws IOException {
-        assertLine("Alder Beck 3\nno XML at all", 1, "this is no well-formed XML");
-        assertLine(HEAD + "  <survey>\n  </water>\n</job:Job>", 3, "this is no well-formed XML");
-        assertLine(HEAD + "  <survey/>\n", 3, "this is no well-formed XML");
-        assertLine(HEAD + "  <survey takenBy=\"a\"\n takenBy=\"b\"/>\n</job:Job>", 3, "this is no well-formed XML");
-        assertLine(HEAD + "  <survey notes=\"&unknown;\"/>\n</job:Job>", 2, "this is no well-formed XML");
-        assertLine(HEAD + "  <survey notes=\"&#1;\"/>\n</job:Job>", 2, "this is no well-formed XML");
-        assertLine(HEAD + "</job:Job>\n" + HEAD + "</job:Job>", 3, "this is no well-formed XML");
+        assertLine("Alder Beck 3\nno XML at all", 1, "this is not well-formed XML");
+        assertLine(HEAD + "  <survey>\n  </water>\n</job:Job>", 3, "this is not well-formed XML");
+        assertLine(HEAD + "  <survey/>\n", 3, "this is not well-formed XML");
+        assertLine(HEAD + "  <survey takenBy=\"a\"\n takenBy=\"b\"/>\n</job:Job>", 3, "this is not well-formed XML");
+        assertLine(HEAD + "  <survey notes=\"&unknown;\"/>\n</job:Job>", 2, "this is not well-formed XML");
+        assertLine(HEAD + "  <survey notes=\"&#1;\"/>\n</job:Job>", 2, "this is not well-formed XML");
+        assertLine(HEAD + "</job:Job>\n" + HEAD + "</job:Job>", 3, "this is not well-formed XML");
     }
 
     @Test
@@ -54,11 +54,11 @@ class RefusalTest {
         Path path = folder.resolve("latin.job");
         byte[] latin = (HEAD + "<survey\n targetOutlet=\"40 °C\"/></job:Job>").getBytes(StandardCharsets.ISO_8859_1);
         Files.write(path, latin);
-        assertRefused(path, path + ", line 3: this line is no UTF-8 text; save the file as UTF-8");
+        assertRefused(path, path + ", line 3: this line is not UTF-8 text; save the file as UTF-8");
         Files.write(path, (HEAD + "</job:Job>").getBytes(StandardCharsets.UTF_16));
-        assertRefused(path, path + ", line 1: this line is no UTF-8 text; save the file as UTF-8");
+        assertRefused(path, path + ", line 1: this line is not UTF-8 text; save the file as UTF-8");
         Files.write(path, new byte[] {(byte) 0xC3});
-        assertRefused(path, path + ", line 1: this line is no UTF-8 text; save the file as UTF-8");
+        assertRefused(path, path + ", line 1: this line is not UTF-8 text; save the file as UTF-8");
     }
 
     @Test
@@ -179,7 +179,7 @@ class RefusalTest {
     void valuesThatCannotBeRead() throws IOException {
         assertValue(
                 "<water><test staticPressure=\"3.0 baar\"/></water>",
-                "survey.water.test.staticPressure \"3.0 baar\": \"baar\" is no unit of pressure; write it in bar, kPa, mbar,"
+                "survey.water.test.staticPressure \"3.0 baar\": \"baar\" is not a unit of pressure; write it in bar, kPa, mbar,"
                         + " Pa, MPa, hPa, psi, m head, ft head");
         assertValue(
                 "<water><test flow=\"12\"/></water>",
@@ -188,14 +188,15 @@ class RefusalTest {
         assertValue(
                 "<water><test flow=\"\"/></water>",
                 "survey.water.test.flow: nothing is written; write flow like 1.5 L/min");
-        assertValue("<unit age=\"eleven\"/>", "survey.unit.age \"eleven\": this is no whole number; write one like 11");
+        assertValue(
+                "<unit age=\"eleven\"/>", "survey.unit.age \"eleven\": this is not a whole number; write one like 11");
         assertValue(
                 "<customer vulnerable=\"yes\"/>",
                 "survey.customer.vulnerable \"yes\": this is neither yes nor no; write true or false, or leave the attribute"
                         + " out if it is not known");
         assertValue(
                 "<site lastInspection=\"2026-02-30\"/>",
-                "survey.site.lastInspection \"2026-02-30\": this is no calendar day; write year, month and day like"
+                "survey.site.lastInspection \"2026-02-30\": this is not a calendar day; write year, month and day like"
                         + " 2026-03-31");
         assertValue(
                 "<electricity earthing=\"TNCS\"/>",
@@ -210,11 +211,11 @@ class RefusalTest {
     void decimalThatWouldFillTheMemory() throws IOException {
         assertRefused(
                 HEAD + "<quote>\n<options net=\"1e999999999\"/></quote></job:Job>",
-                ", line 3, quote.options[1].net \"1e999999999\": this is no number of up to 30 digits; write one like 12.50,"
+                ", line 3, quote.options[1].net \"1e999999999\": this is not a number of up to 30 digits; write one like 12.50,"
                         + " with a point");
         assertRefused(
                 HEAD + "<quote>\n<options net=\"12,50\"/></quote></job:Job>",
-                ", line 3, quote.options[1].net \"12,50\": this is no number of up to 30 digits; write one like 12.50, with a"
+                ", line 3, quote.options[1].net \"12,50\": this is not a number of up to 30 digits; write one like 12.50, with a"
                         + " point");
     }
 
@@ -302,7 +303,7 @@ class RefusalTest {
                 "catalogue: the job names no heater catalogue; write catalogue=\"heaters.catalogue\""
                         + " in its first tag");
         String wrong =
-                "this is no file name of a heater catalogue; name a file ending in .catalogue, relative to the job's"
+                "this is not the file name of a heater catalogue; name a file ending in .catalogue, relative to the job's"
                         + " folder";
         assertCatalogue(job, path, "/etc/passwd", "catalogue \"/etc/passwd\": " + wrong);
         assertCatalogue(job, path, "heaters.xml", "catalogue \"heaters.xml\": " + wrong);
