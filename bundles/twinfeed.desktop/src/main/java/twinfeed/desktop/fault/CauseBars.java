@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.Shortened;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CauseRow;
@@ -91,7 +92,7 @@ final class CauseBars {
             gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         }
         gc.setForeground(canvas.getForeground());
-        gc.drawText(row.title(), 0, y + GAP / 2, true);
+        gc.drawText(Shortened.to(gc, row.title(), names - GAP), 0, y + GAP / 2, true);
         gc.setFont(plain);
         gc.setBackground(Palette.between(canvas, 0.10));
         gc.fillRectangle(names, y + GAP / 2 + 2, room, height - GAP - 4);

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
@@ -27,6 +28,7 @@ final class IssueSummaryView {
     private final Label prices;
     private final Label date;
     private final Table options;
+    private final Columns columns;
     private final Label refusals;
 
     IssueSummaryView(Composite parent, Words words) {
@@ -47,6 +49,7 @@ final class IssueSummaryView {
         column("issue.option", SWT.LEFT);
         column("issue.verdict", SWT.LEFT);
         column("issue.total", SWT.RIGHT);
+        this.columns = Columns.of(options, 0, 120, 3).whole(1);
         this.refusals = Controls.wrapped(pane);
         ((GridData) refusals.getLayoutData()).widthHint = WIDTH;
         refusals.setData("twinfeed.field", "issue.refusals");
@@ -85,9 +88,7 @@ final class IssueSummaryView {
         Controls.show(refusals, why(summary));
         pane.getShell().layout(true, true);
         pane.getShell().pack();
-        for (TableColumn column : options.getColumns()) {
-            column.pack();
-        }
+        columns.fit();
     }
 
     private String why(IssueSummary summary) {

@@ -63,9 +63,9 @@ public final class Controls {
         return composite;
     }
 
-    /** A heading over the whole width. */
+    /** A heading over the whole width; one that is longer wraps. */
     public static Label heading(Composite parent, String text) {
-        Label label = new Label(parent, SWT.NONE);
+        Label label = new Label(parent, SWT.WRAP);
         label.setText(text);
         label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         label.setLayoutData(across(parent));
