@@ -23,6 +23,12 @@ final class DrawsNearLimit implements OpenDraws {
     /** Draws of which all truths around say the same are asked too, but seldom. */
     private static final double LEAST_DOUBT = 0.02;
 
+    /** The square of the correlation from which an addition is taken to follow the margin. */
+    private static final double TREND = 0.7;
+
+    /** Contradictions of so many standard deviations are no chance. */
+    private static final double CHANCE = 2;
+
     private static final double GOLDEN_SECTION = 0.618_033_988_7;
 
     private final int[] draws;
@@ -122,53 +128,113 @@ final class DrawsNearLimit implements OpenDraws {
 
     /** Works out anew what is known. */
     private void reckon() {
-        if (known < WINDOW && known < draws.length) {
-            passes = 0;
+        if (known == draws.length) {
             for (int rank = 0; rank < draws.length; rank++) {
-                chances[rank] = 0.5;
-                passes += margins[rank] >= 0 ? 1 : 0;
+                chances[rank] = passes(rank) ? 1 : 0;
             }
+            deviation = 0;
+        } else if (known < WINDOW) {
+            Arrays.fill(chances, 0.5);
             deviation = draws.length;
-            return;
+        } else {
+            reckon(truths());
         }
-        int[] truths = truths();
+        passes = known < WINDOW && known < draws.length
+                ? Arrays.stream(margins).filter(margin -> margin >= 0).count()
+                : Arrays.stream(chances).sum();
+    }
+
+    private void reckon(int[] truths) {
         double[] influences = new double[known];
-        passes = 0;
         int from = 0;
+        double trend = trend(truths, from);
         for (int rank = 0; rank < draws.length; rank++) {
             if (isKnown(rank)) {
-                chances[rank] = margins[rank] + additions[rank] >= 0 ? 1 : 0;
-            } else {
-                while (from + WINDOW < known && isNearer(truths[from + WINDOW], truths[from], rank)) {
-                    from++;
-                }
-                chances[rank] = chance(rank, truths, from, influences);
+                chances[rank] = passes(rank) ? 1 : 0;
+                continue;
             }
-            passes += chances[rank];
+            int before = from;
+            while (from + WINDOW < known && isNearer(truths[from + WINDOW], truths[from], rank)) {
+                from++;
+            }
+            trend = from == before ? trend : trend(truths, from);
+            chances[rank] = share(rank, truths, from, trend);
+            for (int i = from; i < from + WINDOW; i++) {
+                influences[i] += ((passesWith(rank, truths[i], trend) ? 1 : 0) - chances[rank]) / WINDOW;
+            }
         }
         double squares = Arrays.stream(influences).map(each -> each * each).sum();
-        deviation = Math.sqrt(squares * WINDOW / (WINDOW - 1));
+        deviation = Math.max(Math.sqrt(squares * WINDOW / (WINDOW - 1)), contradiction(truths));
+    }
+
+    private boolean passes(int rank) {
+        return margins[rank] + additions[rank] >= 0;
+    }
+
+    /**
+     * By how many draws the truths contradict what those around each of them say, if by more than chance explains: then the additions follow
+     * the margin in a way that is not seen yet.
+     */
+    private double contradiction(int[] truths) {
+        double sum = 0;
+        double variance = 0;
+        for (int i = 0; i < truths.length && truths.length > WINDOW; i++) {
+            int from = Math.min(Math.max(0, i - WINDOW / 2), truths.length - WINDOW - 1);
+            int[] others = new int[WINDOW];
+            for (int j = 0; j < WINDOW; j++) {
+                others[j] = truths[from + j < i ? from + j : from + j + 1];
+            }
+            double said = share(truths[i], others, 0, trend(others, 0));
+            double weight = (rank(truths, i + 1) - rank(truths, i - 1)) / 2.0;
+            sum += weight * ((passes(truths[i]) ? 1 : 0) - said);
+            variance += weight * weight * said * (1 - said);
+        }
+        return Math.abs(sum) > CHANCE * Math.sqrt(variance) ? Math.abs(sum) : 0;
+    }
+
+    /** The rank of a truth by its place among the truths; beyond them, the ends. */
+    private int rank(int[] truths, int place) {
+        return place < 0 ? 0 : place >= truths.length ? draws.length : truths[place];
     }
 
     private boolean isNearer(int above, int below, int rank) {
         return margins[above] - margins[rank] < margins[rank] - margins[below];
     }
 
-    /** The share of the truths around with whose addition a draw passes; notes how far each pulls that share. */
-    private double chance(int rank, int[] truths, int from, double[] influences) {
+    /** The share of the truths around with whose addition a draw passes. */
+    private double share(int rank, int[] truths, int from, double trend) {
         int passing = 0;
         for (int i = from; i < from + WINDOW; i++) {
-            passing += passesWith(rank, truths[i]) ? 1 : 0;
+            passing += passesWith(rank, truths[i], trend) ? 1 : 0;
         }
-        double share = (double) passing / WINDOW;
-        for (int i = from; i < from + WINDOW; i++) {
-            influences[i] += ((passesWith(rank, truths[i]) ? 1 : 0) - share) / WINDOW;
-        }
-        return share;
+        return (double) passing / WINDOW;
     }
 
-    private boolean passesWith(int rank, int truth) {
-        return margins[rank] + additions[truth] >= 0;
+    private boolean passesWith(int rank, int truth, double trend) {
+        return margins[rank] + additions[truth] + trend * (margins[rank] - margins[truth]) >= 0;
+    }
+
+    /**
+     * How the addition changes with the margin among the truths around, if it plainly does: where the margin has a corner, it does by as much as
+     * the margin itself.
+     */
+    private double trend(int[] truths, int from) {
+        double meanMargin = 0;
+        double meanAddition = 0;
+        for (int i = from; i < from + WINDOW; i++) {
+            meanMargin += margins[truths[i]] / WINDOW;
+            meanAddition += additions[truths[i]] / WINDOW;
+        }
+        double squares = 0;
+        double products = 0;
+        double spread = 0;
+        for (int i = from; i < from + WINDOW; i++) {
+            double off = margins[truths[i]] - meanMargin;
+            squares += off * off;
+            products += off * (additions[truths[i]] - meanAddition);
+            spread += (additions[truths[i]] - meanAddition) * (additions[truths[i]] - meanAddition);
+        }
+        return products * products > TREND * squares * spread ? products / squares : 0;
     }
 
     private int[] truths() {

@@ -58,6 +58,23 @@ class OpenDrawsTest {
         assertTrue(asked <= 120, "asked: " + asked);
     }
 
+    /** As where a device disconnects in time by its residual current, whatever the loop is. */
+    @Test
+    void aMarginThatStaysWhereItIsPassesThroughoutWhateverTheResponseSays() {
+        DrawsNearLimit draws = all();
+        ask(draws, predicted -> 0.05, 10);
+        assertEquals(DRAWS, draws.passes(), 20);
+        assertTrue(asked <= 100, "asked: " + asked);
+    }
+
+    @Test
+    void aMarginThatTurnsRoundIsSeenThrough() {
+        DoubleUnaryOperator truth = predicted -> 0.5 - Math.abs(predicted - 0.2);
+        DrawsNearLimit draws = all();
+        ask(draws, truth, 10);
+        assertEquals(passing(truth), draws.passes(), 40);
+    }
+
     /** Whether such a draw passes is chance, by a third of the reach of the margins. */
     @Test
     void aResponseWithoutOrderIsCountedWithinItsDeviation() {
