@@ -2,6 +2,8 @@
 package twinfeed.calculator.sampling;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.PassProbability;
 
@@ -15,10 +17,15 @@ final class OpenCheck {
     /** An error twice as large as any seen is taken for possible. */
     private static final double ROOM = 2;
 
+    /** A truth so many times as far off as the farthest before changes which draws are sure. */
+    private static final double WIDER = 1.2;
+
     private final int check;
     private final boolean deciding;
     private final double[] predicted;
     private boolean regular;
+    private final Map<Integer, Double> truths = new LinkedHashMap<>();
+    private double farthestOff;
     private int surePasses;
     private OpenDraws draws;
 
@@ -36,7 +43,8 @@ final class OpenCheck {
         this.deciding = deciding;
         this.predicted = predicted;
         this.regular = response.regular() && Arrays.stream(compared).allMatch(truth -> truth.isRegular(check));
-        this.draws = regular ? nearLimit(ROOM * farthestOff(compared)) : new CountedDraws(predicted);
+        this.farthestOff = regular ? farthestOff(compared) : 0;
+        this.draws = regular ? nearLimit(ROOM * farthestOff) : new CountedDraws(predicted);
     }
 
     private double farthestOff(Trial[] compared) {
@@ -48,6 +56,7 @@ final class OpenCheck {
     }
 
     private DrawsNearLimit nearLimit(double band) {
+        surePasses = 0;
         int[] near = new int[predicted.length];
         int count = 0;
         for (int draw = 0; draw < predicted.length; draw++) {
@@ -74,7 +83,20 @@ final class OpenCheck {
             surePasses = 0;
             draws = new CountedDraws(predicted);
         }
-        draws.learn(draw, truth.margins()[check], truth.passes()[check]);
+        double margin = truth.margins()[check];
+        draws.learn(draw, margin, truth.passes()[check]);
+        if (regular && truths.putIfAbsent(draw, margin) == null) {
+            widen(Math.abs(margin - predicted[draw]));
+        }
+    }
+
+    /** Where a truth lies farther off than any before, more draws come out too near to the limit to be sure of. */
+    private void widen(double off) {
+        if (off > WIDER * farthestOff) {
+            farthestOff = off;
+            draws = nearLimit(ROOM * off);
+            truths.forEach((draw, margin) -> draws.learn(draw, margin, margin >= 0));
+        }
     }
 
     /** The chance that the check passes, 0 to 1. */
