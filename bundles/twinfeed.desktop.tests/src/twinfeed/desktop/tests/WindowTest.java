@@ -238,7 +238,7 @@ final class WindowTest {
     @Order(6)
     void whatCannotBeReadStaysInTheFieldWithTheReason() {
         type(STATIC, "3 baar");
-        assertTrue(messages().contains("no unit of pressure"), messages());
+        assertTrue(messages().contains("not a unit of pressure"), messages());
         ui.shoot("21-unreadable");
         ui.run(() -> job().survey().show(0));
         ui.run(() -> job().survey().show(WATER));
@@ -248,7 +248,7 @@ final class WindowTest {
         ui.run(() -> job().undo());
         assertEquals(
                 "3.0 bar ± 0.05 bar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
-        assertFalse(messages().contains("no unit of pressure"));
+        assertFalse(messages().contains("not a unit of pressure"));
         assertFalse(ui.ask(() -> part().isDirty()));
     }
 
