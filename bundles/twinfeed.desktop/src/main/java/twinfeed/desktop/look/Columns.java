@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.look;
 
+import java.util.Arrays;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Item;
@@ -30,6 +31,7 @@ public final class Columns {
     private final int seen;
     private int whole = -1;
     private int natural;
+    private int rowsBefore = -1;
     private int[] wanted = {};
     private int[] given = {};
 
@@ -91,6 +93,8 @@ public final class Columns {
     public void fit() {
         Item[] columns = items();
         notice(columns);
+        int[] wantedBefore = wanted.clone();
+        int naturalBefore = natural;
         int most = Math.max(MOST, letters(MOST / USUAL_LETTER));
         Ellipses.of(table, false);
         for (int i = 0; i < columns.length; i++) {
@@ -102,7 +106,18 @@ public final class Columns {
             }
         }
         Ellipses.of(table, true);
-        spread();
+        boolean same = natural == naturalBefore && Arrays.equals(wanted, wantedBefore) && rows() == rowsBefore;
+        if (same) {
+            // Asking for the room lays everything out at once and waits for the screen.
+            set(columns, given.clone());
+        } else {
+            rowsBefore = rows();
+            spread();
+        }
+    }
+
+    private int rows() {
+        return table instanceof Tree tree ? tree.getItemCount() : ((Table) table).getItemCount();
     }
 
     /** Takes over what a person has dragged; before the first fit, what the columns were given. */
@@ -133,6 +148,10 @@ public final class Columns {
         shorten(columns, widths, Math.max(natural, least) + sum(widths, seen) - room);
         int left = Math.max(room - sum(widths, columns.length), Math.min(natural, room - sum(widths, seen)));
         widths[flexible] = Math.max(Math.max(least, letters(least / USUAL_LETTER)), left);
+        set(columns, widths);
+    }
+
+    private void set(Item[] columns, int[] widths) {
         for (int i = 0; i < columns.length; i++) {
             width(columns[i], widths[i]);
             given[i] = width(columns[i]);

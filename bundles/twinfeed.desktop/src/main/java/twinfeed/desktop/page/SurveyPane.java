@@ -41,6 +41,7 @@ public final class SurveyPane {
     private final StackLayout layout = new StackLayout();
     private final Signal turned = new Signal();
     private Remarks remarks;
+    private int remarksWidth = -1;
 
     /** Makes the pane. */
     public SurveyPane(Composite parent, JobSession session, Words words) {
@@ -76,17 +77,24 @@ public final class SurveyPane {
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
         data.heightHint = pages.size() * table.getItemHeight();
         table.setLayoutData(data);
-        table.addListener(SWT.Resize, event -> spread(table));
+        table.addListener(SWT.Resize, event -> spread(table, true));
         Columns.shortened(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
         return table;
     }
 
     /** Remarks take the room that they need, titles the rest. */
-    private static void spread(Table table) {
+    private void spread(Table table, boolean resized) {
         TableColumn count = table.getColumn(1);
+        int before = count.getWidth();
         // A text that may be shortened asks for no room.
         Columns.pack(count);
+        if (!resized && count.getWidth() == remarksWidth) {
+            // Asking for the room lays everything out at once and waits for the screen.
+            count.setWidth(before);
+            return;
+        }
+        remarksWidth = count.getWidth();
         int width = table.getClientArea().width;
         int remarks = Math.min(count.getWidth(), width / 2);
         count.setWidth(remarks);
@@ -183,7 +191,7 @@ public final class SurveyPane {
         for (int i = 0; i < pages.size(); i++) {
             mark(list.getItem(i), pages.get(i));
         }
-        spread(list);
+        spread(list, false);
     }
 
     private void mark(TableItem item, Page page) {

@@ -39,7 +39,7 @@ import twinfeed.usecase.firm.FirmFolder;
 /** Lays out what all parts and handlers share, and opens what is to be seen first. */
 public final class Startup {
     /** Thorough work begins when nobody has typed for so long. */
-    private static final long PAUSE_MS = 400;
+    private static final long PAUSE_MS = 150;
 
     private static final String STACK = "twinfeed.desktop.stack";
 
