@@ -58,7 +58,7 @@ final class BatchWindowTest extends DemoWindow {
         assertEquals("Still to be chosen: List of dwellings.", ui.ask(BatchWindowTest::state));
         assertFalse(ui.ask(() -> key("batch.judge").isEnabled()));
         ui.run(() -> batch().set("batch.list", folder.resolve("dwellings.pdf").toString()));
-        assertTrue(ui.ask(() -> state().contains("its name ends in .csv, .xlsx")));
+        assertTrue(ui.ask(() -> state().contains("its name must end in .csv, .xlsx")));
         ui.run(() -> {
             batch().set("batch.list", folder.resolve("dwellings.csv").toString());
             batch().set("batch.like", folder.resolve("alder-beck.job").toString());
