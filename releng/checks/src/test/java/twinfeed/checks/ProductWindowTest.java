@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -27,8 +27,15 @@ class ProductWindowTest {
     @Test
     void opensWithoutAVerb() throws Exception {
         assumeTrue(System.getenv("DISPLAY") != null, "there is no screen here");
+        try (Screen screen = Screen.start()) {
+            opensWithoutAVerb(screen);
+        }
+    }
+
+    private void opensWithoutAVerb(Screen screen) throws Exception {
         Path home = Files.createDirectory(scratch.resolve("home"));
         Product product = Product.copyTo(scratch.resolve("a product"))
+                .with("DISPLAY", screen.display())
                 .with("HOME", home.toString())
                 .with("XDG_STATE_HOME", home.resolve("state").toString())
                 .with("XDG_RUNTIME_DIR", home.resolve("run").toString());
@@ -39,11 +46,11 @@ class ProductWindowTest {
         product.apply(builder.environment());
         Process process = builder.start();
         try {
-            assertTrue(appears("Twinfeed", process), () -> "no window; the program said: " + text(said));
+            assertTrue(appears(screen, process), () -> "no window; the program said: " + text(said));
             assertTrue(
                     Files.isDirectory(home.resolve("state/twinfeed/workspace/.metadata")),
                     "its data are not in the home folder");
-            secondStartHandsItsJobOver(product, home.resolve("state/twinfeed/window.properties"));
+            secondStartHandsItsJobOver(product, screen, home.resolve("state/twinfeed/window.properties"));
         } finally {
             // The script hands the signal on; the program ends as when a session is closed.
             process.destroy();
@@ -52,7 +59,7 @@ class ProductWindowTest {
     }
 
     /** The window that is there opens it and remembers it; the second start ends by itself, and there is no second window. */
-    private static void secondStartHandsItsJobOver(Product product, Path remembered) throws Exception {
+    private static void secondStartHandsItsJobOver(Product product, Screen screen, Path remembered) throws Exception {
         Product.Run second = product.run(product.demo("rowan-brook.job").toString());
         assertEquals(0, second.status(), second.err());
         long start = System.nanoTime();
@@ -60,26 +67,23 @@ class ProductWindowTest {
             Thread.sleep(200);
         }
         assertTrue(text(remembered).contains("rowan-brook.job"), "the job was not opened: " + text(remembered));
-        Process windows = new ProcessBuilder("xwininfo", "-root", "-tree").start();
-        String tree = new String(windows.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(
-                1,
-                tree.lines()
-                        .filter(line -> line.contains("\"Twinfeed")
-                                && LARGE.matcher(line).find())
-                        .count(),
-                tree);
+        assertEquals(1, windows(screen).size(), () -> "windows: " + text(remembered));
     }
 
-    /** Asks the screen for its windows until one has the title. */
-    private static boolean appears(String title, Process process) throws IOException, InterruptedException {
+    /** The large windows of the program. */
+    private static List<String> windows(Screen screen) throws IOException {
+        return screen.windows()
+                .lines()
+                .filter(line ->
+                        line.contains("\"Twinfeed") && LARGE.matcher(line).find())
+                .toList();
+    }
+
+    /** Asks the screen for its windows until one is there. */
+    private static boolean appears(Screen screen, Process process) throws IOException, InterruptedException {
         long start = System.nanoTime();
         while (process.isAlive() && System.nanoTime() - start < PATIENCE_NS) {
-            Process windows = new ProcessBuilder("xwininfo", "-root", "-tree").start();
-            String tree = new String(windows.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            if (tree.lines()
-                    .anyMatch(line ->
-                            line.contains("\"" + title) && LARGE.matcher(line).find())) {
+            if (!windows(screen).isEmpty()) {
                 return true;
             }
             Thread.sleep(200);
