@@ -128,29 +128,26 @@ final class DrawsNearLimit implements OpenDraws {
 
     /** Works out anew what is known. */
     private void reckon() {
-        if (known == draws.length) {
-            for (int rank = 0; rank < draws.length; rank++) {
-                chances[rank] = passes(rank) ? 1 : 0;
-            }
-            deviation = 0;
-        } else if (known < WINDOW) {
+        if (known < Math.min(WINDOW, draws.length)) {
             Arrays.fill(chances, 0.5);
+            passes = Arrays.stream(margins).filter(margin -> margin >= 0).count();
             deviation = draws.length;
-        } else {
-            reckon(truths());
+            return;
         }
-        passes = known < WINDOW && known < draws.length
-                ? Arrays.stream(margins).filter(margin -> margin >= 0).count()
-                : Arrays.stream(chances).sum();
+        for (int rank = 0; rank < draws.length; rank++) {
+            chances[rank] = isKnown(rank) && passes(rank) ? 1 : 0;
+        }
+        deviation = known < draws.length ? carryOver(truths()) : 0;
+        passes = Arrays.stream(chances).sum();
     }
 
-    private void reckon(int[] truths) {
+    /** Carries what the truths add over to the draws between them; the answer is the standard deviation of their number that passes. */
+    private double carryOver(int[] truths) {
         double[] influences = new double[known];
         int from = 0;
         double trend = trend(truths, from);
         for (int rank = 0; rank < draws.length; rank++) {
             if (isKnown(rank)) {
-                chances[rank] = passes(rank) ? 1 : 0;
                 continue;
             }
             int before = from;
@@ -164,7 +161,7 @@ final class DrawsNearLimit implements OpenDraws {
             }
         }
         double squares = Arrays.stream(influences).map(each -> each * each).sum();
-        deviation = Math.max(Math.sqrt(squares * WINDOW / (WINDOW - 1)), contradiction(truths));
+        return Math.max(Math.sqrt(squares * WINDOW / (WINDOW - 1)), contradiction(truths));
     }
 
     private boolean passes(int rank) {

@@ -21,6 +21,7 @@ final class Response {
      */
     private static final double ROOM = 1.5;
 
+    private final int check;
     private final double nominal;
     private final boolean passesNominally;
     private final List<Effect> effects = new ArrayList<>();
@@ -34,10 +35,11 @@ final class Response {
     private boolean regular;
     private boolean wavers;
 
-    Response(double nominal, boolean passes) {
-        this.nominal = nominal;
-        this.passesNominally = passes;
-        this.regular = agrees(nominal, passes);
+    Response(int check, Trial nominal) {
+        this.check = check;
+        this.nominal = nominal.margins()[check];
+        this.passesNominally = nominal.passes()[check];
+        this.regular = nominal.isRegular(check);
     }
 
     /** Adds what an input does. */
@@ -51,13 +53,9 @@ final class Response {
     }
 
     /** Takes note of what the check said in a trial. */
-    void see(double margin, boolean passes) {
-        regular &= agrees(margin, passes);
-        wavers |= passes != passesNominally;
-    }
-
-    private static boolean agrees(double margin, boolean passes) {
-        return margin >= 0 == passes && !Double.isNaN(margin);
+    void see(Trial trial) {
+        regular &= trial.isRegular(check);
+        wavers |= trial.passes()[check] != passesNominally;
     }
 
     boolean passesNominally() {
@@ -82,14 +80,7 @@ final class Response {
 
     /** The margin with the inputs at given positions. */
     double at(double[] positions) {
-        double sum = nominal;
-        for (int i = 0; i < effects.size(); i++) {
-            sum += effects.get(i).at(positions[inputs.get(i)]);
-        }
-        if (together != null) {
-            sum += beyond[together.way(positions)];
-        }
-        return sum;
+        return margins(new double[][] {positions}, 1)[0];
     }
 
     /**
@@ -198,7 +189,7 @@ final class Response {
         List<Response> responses = new ArrayList<>();
         Trial nominal = trials.nominal();
         for (int check = 0; check < trials.checks(); check++) {
-            responses.add(new Response(nominal.margins()[check], nominal.passes()[check]));
+            responses.add(new Response(check, nominal));
         }
         List<SampledInput> inputs = trials.inputs().list();
         for (int i = 0; i < inputs.size(); i++) {
@@ -219,7 +210,7 @@ final class Response {
             for (int check = 0; check < responses.size(); check++) {
                 Response response = responses.get(check);
                 double margin = seen.margins()[check];
-                response.see(margin, seen.passes()[check]);
+                response.see(seen);
                 if (beyond[check].length > 0 && !Double.isNaN(margin)) {
                     beyond[check][(int) way] = margin - response.at(positions);
                 }
@@ -248,7 +239,7 @@ final class Response {
             double[] additions = new double[seen.size()];
             for (int i = 0; i < additions.length; i++) {
                 double margin = seen.get(i).margins()[check];
-                response.see(margin, seen.get(i).passes()[check]);
+                response.see(seen.get(i));
                 additions[i] = Double.isNaN(margin) ? 0 : margin - response.nominal;
             }
             response.add(number, effect(spread, additions));
