@@ -40,17 +40,11 @@ public final class Assumptions {
         return new Assumptions(false);
     }
 
-    /** Records a default, once. */
-    public void add(Assumption assumption) {
+    /** Records a default, once; as {@link Assumption} has it. */
+    public void add(String calculator, String key, Map<String, Object> arguments, boolean tabulated) {
         if (wanted) {
+            Assumption assumption = new Assumption(calculator, key, arguments, tabulated);
             all.putIfAbsent(assumption, assumption);
-        }
-    }
-
-    /** Records a default unless nobody asks. */
-    void add(String calculator, String key, Map<String, Object> arguments, boolean tabulated) {
-        if (wanted) {
-            add(new Assumption(calculator, key, arguments, tabulated));
         }
     }
 

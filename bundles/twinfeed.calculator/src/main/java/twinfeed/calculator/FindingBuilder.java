@@ -119,14 +119,6 @@ public final class FindingBuilder {
         return this;
     }
 
-    /** Adds a curve. */
-    public FindingBuilder series(Series curve) {
-        if (!figuresOnly) {
-            series.add(curve);
-        }
-        return this;
-    }
-
     /** Adds a curve, worked out only where somebody may look at it. */
     public FindingBuilder series(Supplier<Series> curve) {
         if (!figuresOnly) {

@@ -111,6 +111,6 @@ final class Conditions {
     }
 
     private void assume(String key, Map<String, Object> arguments) {
-        assumptions.add(new Assumptions.Assumption(OWNER, key, arguments, key.equals(CLIMATE)));
+        assumptions.add(OWNER, key, arguments, key.equals(CLIMATE));
     }
 }
