@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
@@ -67,10 +68,10 @@ final class NoticeVerb implements Callable<Integer> {
                 .sparing(opened.companions());
         files.check();
         CliContext spoken = face.in(job.locale());
-        List<Reason> reasons =
-                chosen(spoken, new UnsafeNotices(face.service()).reasons(opened, job.book(face), job.locale()));
+        PriceBook book = job.book(face);
+        List<Reason> reasons = chosen(spoken, new UnsafeNotices(face.service()).reasons(opened, book, job.locale()));
         LocalDate day = date == null ? face.today() : date;
-        UnsafeNotices.write(opened, reasons, job.book(face), firm.of(job), day, job.locale(), files);
+        UnsafeNotices.write(opened, reasons, book, firm.of(job), day, job.locale(), files);
         if (json) {
             spoken.json().notice(reasons);
         } else {

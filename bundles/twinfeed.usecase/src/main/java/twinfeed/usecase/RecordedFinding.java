@@ -18,8 +18,8 @@ import twinfeed.model.assessment.impl.FindingImpl;
  */
 final class RecordedFinding extends FindingImpl {
     private final Object lock;
-    private @Nullable Supplier<List<Step>> working;
-    private @Nullable Supplier<List<Series>> curves;
+    private final Unwritten<Step> working;
+    private final Unwritten<Series> curves;
 
     /**
      * A finding with nothing in it yet.
@@ -30,31 +30,37 @@ final class RecordedFinding extends FindingImpl {
      */
     RecordedFinding(Object lock, Supplier<List<Step>> working, Supplier<List<Series>> curves) {
         this.lock = lock;
-        this.working = working;
-        this.curves = curves;
+        this.working = new Unwritten<>(working);
+        this.curves = new Unwritten<>(curves);
     }
 
     @Override
     public EList<Step> getSteps() {
-        synchronized (lock) {
-            Supplier<List<Step>> unwritten = working;
-            if (unwritten != null) {
-                working = null;
-                super.getSteps().addAll(unwritten.get());
-            }
-            return super.getSteps();
-        }
+        return written(working, super::getSteps);
     }
 
     @Override
     public EList<Series> getSeries() {
+        return written(curves, super::getSeries);
+    }
+
+    private <T> EList<T> written(Unwritten<T> content, Supplier<EList<T>> list) {
         synchronized (lock) {
-            Supplier<List<Series>> unwritten = curves;
-            if (unwritten != null) {
-                curves = null;
-                super.getSeries().addAll(unwritten.get());
+            Supplier<List<T>> writes = content.writes;
+            if (writes != null) {
+                content.writes = null;
+                list.get().addAll(writes.get());
             }
-            return super.getSeries();
+            return list.get();
+        }
+    }
+
+    /** What writes the content of a list, until somebody has asked for it. */
+    private static final class Unwritten<T> {
+        private @Nullable Supplier<List<T>> writes;
+
+        Unwritten(Supplier<List<T>> writes) {
+            this.writes = writes;
         }
     }
 

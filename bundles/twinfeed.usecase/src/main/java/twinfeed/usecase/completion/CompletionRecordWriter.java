@@ -96,12 +96,7 @@ public final class CompletionRecordWriter {
     }
 
     private List<String> work() {
-        List<String> all = new ArrayList<>(lines(sheet.completion().getWork()));
-        if (sheet.fitted()) {
-            all.add(parts.get("work.fitted", Map.of("heater", PageTexts.heater(sheet.heater(), parts))));
-        }
-        all.addAll(parts.planned(sheet.works()));
-        return all.isEmpty() ? List.of(parts.get("work.none")) : all;
+        return parts.work(sheet, lines(sheet.completion().getWork()), sheet.works());
     }
 
     private void readings() {

@@ -81,16 +81,9 @@ public final class CustomerPageWriter {
     }
 
     private List<String> work() {
-        List<String> all = new ArrayList<>();
         String work = sheet.completion().getWork();
-        if (work != null && !work.isBlank()) {
-            all.add(work.strip());
-        }
-        if (sheet.fitted()) {
-            all.add(parts.get("work.fitted", Map.of("heater", PageTexts.heater(sheet.heater(), parts))));
-        }
-        all.addAll(parts.planned(sheet.customerWorks()));
-        return all.isEmpty() ? List.of(parts.get("work.none")) : all;
+        List<String> said = work == null || work.isBlank() ? List.of() : List.of(work.strip());
+        return parts.work(sheet, said, sheet.customerWorks());
     }
 
     private List<String> settings() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
@@ -45,14 +46,22 @@ final class PageParts {
         return TEXTS.find(locale, key);
     }
 
-    /** What was to be done, under one heading: nobody has said that each was, so whoever signs strikes out what was not. */
-    List<String> planned(List<String> works) {
-        List<String> all = new ArrayList<>();
-        if (!works.isEmpty()) {
-            all.add(get("work.planned"));
-            works.forEach(each -> all.add("• " + each));
+    /**
+     * What was done, and under one heading what was to be done: nobody has said that each was, so whoever signs strikes out what was not.
+     *
+     * @param said what somebody wrote of it
+     * @param planned the works that were to be done, in the reader's words
+     */
+    List<String> work(CompletionSheet sheet, List<String> said, List<String> planned) {
+        List<String> all = new ArrayList<>(said);
+        if (sheet.fitted()) {
+            all.add(get("work.fitted", Map.of("heater", PageTexts.heater(sheet.heater(), this))));
         }
-        return all;
+        if (!planned.isEmpty()) {
+            all.add(get("work.planned"));
+            planned.forEach(each -> all.add("• " + each));
+        }
+        return all.isEmpty() ? List.of(get("work.none")) : all;
     }
 
     String get(String key, Map<String, ?> values) {
