@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.io.FileFingerprint;
+import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 
@@ -32,7 +33,7 @@ public record OpenedJob(Path file, Job job, Catalogue catalogue, List<String> wa
 
     /** What the job is called: its file's name without the ending. */
     public String name() {
-        return String.valueOf(file.getFileName()).replaceFirst("\\.job$", "");
+        return JobFile.name(file);
     }
 
     /** The files that it names: its own catalogue and its photographs. */

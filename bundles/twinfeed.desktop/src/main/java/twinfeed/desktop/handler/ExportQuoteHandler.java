@@ -12,6 +12,7 @@ import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.JobFile;
 
 /** Writes the quote as it stands to a workbook or as a PDF. */
 public final class ExportQuoteHandler extends JobHandler {
@@ -26,7 +27,7 @@ public final class ExportQuoteHandler extends JobHandler {
     }
 
     private static Path proposal(Path job) {
-        String name = String.valueOf(job.getFileName()).replaceFirst("\\.job$", "");
+        String name = JobFile.name(job);
         return job.resolveSibling(name + "-quote.xlsx");
     }
 }

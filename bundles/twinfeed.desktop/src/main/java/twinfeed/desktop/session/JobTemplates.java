@@ -68,7 +68,7 @@ public final class JobTemplates {
     }
 
     private JobTemplate own(Path file) {
-        String title = String.valueOf(file.getFileName()).replaceFirst("\\.job$", "");
+        String title = JobFile.name(file);
         return new JobTemplate(
                 title,
                 words.format("template.own.help", Map.of("file", file)),

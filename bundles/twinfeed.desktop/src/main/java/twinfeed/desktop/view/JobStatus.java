@@ -9,6 +9,7 @@ import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.Catalogue;
+import twinfeed.model.io.JobFile;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Where a job stands: saved or changed, its quote, and the lists by which it is checked and priced. */
@@ -28,7 +29,7 @@ public final class JobStatus {
     }
 
     private String saved() {
-        String name = String.valueOf(session.file().getFileName()).replaceFirst("\\.job$", "");
+        String name = JobFile.name(session.file());
         return words.format(session.edits().dirty() ? "status.changed" : "status.saved", Map.of("name", name));
     }
 

@@ -17,6 +17,12 @@ public final class JobFile {
 
     private JobFile() {}
 
+    /** What a job is called: its file's name without the ending. */
+    public static String name(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+    }
+
     /** A new job with its version mark and nothing else. */
     public static Job create() {
         Job job = JobFactory.eINSTANCE.createJob();

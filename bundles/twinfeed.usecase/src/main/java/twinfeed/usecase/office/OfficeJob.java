@@ -4,6 +4,7 @@ package twinfeed.usecase.office;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Completion;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Customer;
@@ -51,7 +52,7 @@ public record OfficeJob(
 
     /** What the job is called: its file's name without the ending. */
     public String name() {
-        return String.valueOf(file.getFileName()).replaceFirst("\\.job$", "");
+        return JobFile.name(file);
     }
 
     /** Whether a quote was issued for this customer and dwelling. */
