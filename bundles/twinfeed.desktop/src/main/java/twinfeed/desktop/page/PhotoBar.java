@@ -2,7 +2,6 @@
 package twinfeed.desktop.page;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +12,6 @@ import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.dnd.ImageTransfer;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -23,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Tone;
+import twinfeed.desktop.picture.Png;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.survey.Photo;
 
@@ -87,11 +86,7 @@ final class PhotoBar {
                         .photos()
                         .take(java.util.Arrays.stream(names).map(Path::of).toList(), this::refused);
             } else if (pixels instanceof ImageData data) {
-                ImageLoader loader = new ImageLoader();
-                loader.data = new ImageData[] {data};
-                ByteArrayOutputStream out = new ByteArrayOutputStream();
-                loader.save(out, SWT.IMAGE_PNG);
-                context.session().photos().take(out.toByteArray(), this::refused);
+                context.session().photos().take(Png.of(data), this::refused);
             } else {
                 say(words.get("photo.paste.none"), Tone.DOUBT);
             }

@@ -77,19 +77,22 @@ public final class SurveyPane {
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
         data.heightHint = pages.size() * table.getItemHeight();
         table.setLayoutData(data);
-        table.addListener(SWT.Resize, event -> spread(table, true));
+        table.addListener(SWT.Resize, event -> {
+            remarksWidth = -1;
+            spread(table);
+        });
         Columns.shortened(table);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
         return table;
     }
 
     /** Remarks take the room that they need, titles the rest. */
-    private void spread(Table table, boolean resized) {
+    private void spread(Table table) {
         TableColumn count = table.getColumn(1);
         int before = count.getWidth();
         // A text that may be shortened asks for no room.
         Columns.pack(count);
-        if (!resized && count.getWidth() == remarksWidth) {
+        if (count.getWidth() == remarksWidth) {
             // Asking for the room lays everything out at once and waits for the screen.
             count.setWidth(before);
             return;
@@ -191,7 +194,7 @@ public final class SurveyPane {
         for (int i = 0; i < pages.size(); i++) {
             mark(list.getItem(i), pages.get(i));
         }
-        spread(list, false);
+        spread(list);
     }
 
     private void mark(TableItem item, Page page) {

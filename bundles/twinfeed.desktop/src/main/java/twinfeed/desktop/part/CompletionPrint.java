@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.completion.CompletionPane;
 import twinfeed.desktop.look.FileQuestion;
+import twinfeed.desktop.look.SlowWork;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.CompletionPages;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.JobFile;
 
 /** Prints what belongs to the finished work, and the notice of an unsafe unit: asks where to, shows a progress, says what came of it. */
 public final class CompletionPrint implements CompletionPane.Printing {
@@ -49,7 +49,7 @@ public final class CompletionPrint implements CompletionPane.Printing {
 
     private void ask(String key, BiConsumer<CompletionPages, Path> page) {
         if (job.readyForQuote()) {
-            String name = String.valueOf(job.session().file().getFileName()).replaceFirst("\\.job$", "");
+            String name = JobFile.name(job.session().file());
             FileQuestion.print(shell, words)
                     .save(
                             "completion." + key + ".title",
@@ -61,21 +61,15 @@ public final class CompletionPrint implements CompletionPane.Printing {
     /** Writes a page and says so, or says why it could not be written. */
     public void write(Path out, BiConsumer<CompletionPages, Path> page) {
         CompletionPages pages = job.session().completionPages();
-        try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> {
-                monitor.beginTask(words.format("completion.writing", Map.of("file", out)), 1);
-                try {
+        boolean written = SlowWork.done(
+                shell,
+                monitor -> {
+                    monitor.beginTask(words.format("completion.writing", Map.of("file", out)), 1);
                     page.accept(pages, out);
-                } catch (RuntimeException refused) {
-                    throw new InvocationTargetException(refused);
-                }
-            });
+                },
+                reason -> job.say(Tone.BAD, words.format("completion.refused", Map.of("reason", reason))));
+        if (written) {
             job.printed(out);
-        } catch (InvocationTargetException refused) {
-            Throwable cause = refused.getCause() == null ? refused : refused.getCause();
-            job.say(Tone.BAD, words.format("completion.refused", Map.of("reason", String.valueOf(cause.getMessage()))));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
         }
     }
 }

@@ -38,6 +38,7 @@ import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.io.InputException;
+import twinfeed.model.io.JobFile;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** One job: what was surveyed, what follows from it, what it costs, side by side. */
@@ -150,8 +151,7 @@ public final class JobPart implements Editor {
 
     private void showState() {
         part.setDirty(session.edits().dirty());
-        String name = String.valueOf(session.file().getFileName());
-        part.setLabel(label(name.replaceFirst("\\.job$", "")));
+        part.setLabel(label(JobFile.name(session.file())));
         part.setTooltip(session.file().toString());
     }
 

@@ -2,16 +2,15 @@
 package twinfeed.desktop.part;
 
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.issued.ChoiceDialog;
+import twinfeed.desktop.look.SlowWork;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.print.Printers;
 import twinfeed.desktop.session.PrintedPages;
@@ -80,16 +79,13 @@ public final class JobPrint {
     /** The system may take its time, which the window does not spend waiting. */
     private List<String> names() {
         List<String> names = new ArrayList<>();
-        try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> {
-                monitor.beginTask(words.get("print.looking"), 1);
-                names.addAll(printers.names());
-            });
-        } catch (InvocationTargetException unknown) {
-            throw new IllegalStateException(unknown.getCause());
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
+        SlowWork.done(
+                shell,
+                monitor -> {
+                    monitor.beginTask(words.get("print.looking"), 1);
+                    names.addAll(printers.names());
+                },
+                this::refused);
         return names;
     }
 
@@ -100,10 +96,10 @@ public final class JobPrint {
         }
         PrintedPages pages = job.session().printedPages();
         Path drawing = paper == Paper.DRAWING ? drawing() : null;
-        try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> {
-                monitor.beginTask(words.get(paper.key()), 1);
-                try {
+        boolean printed = SlowWork.done(
+                shell,
+                monitor -> {
+                    monitor.beginTask(words.get(paper.key()), 1);
                     Path file = drawing == null ? Files.createTempFile("twinfeed-", ".pdf") : drawing;
                     file.toFile().deleteOnExit();
                     switch (paper) {
@@ -112,17 +108,15 @@ public final class JobPrint {
                         default -> {}
                     }
                     printers.print(file, printer, paper == Paper.CUSTOMER);
-                } catch (IOException | RuntimeException refused) {
-                    throw new InvocationTargetException(refused);
-                }
-            });
+                },
+                this::refused);
+        if (printed) {
             job.say(Tone.GOOD, words.format("print.done", Map.of("paper", words.get(paper.key()), "printer", printer)));
-        } catch (InvocationTargetException refused) {
-            Throwable cause = refused.getCause() == null ? refused : refused.getCause();
-            job.say(Tone.BAD, words.format("print.refused", Map.of("reason", String.valueOf(cause.getMessage()))));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
         }
+    }
+
+    private void refused(String reason) {
+        job.say(Tone.BAD, words.format("print.refused", Map.of("reason", reason)));
     }
 
     private Path drawing() {

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.look.SlowWork;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
@@ -26,26 +25,20 @@ public final class QuoteExport {
     /** Writes the workbook or the PDF and says so, or says why it could not be written. */
     public void write(Path out, Shell shell) {
         QuoteWork work = job.session().quoteWork();
-        try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> write(work, out, monitor));
+        boolean written = SlowWork.done(
+                shell,
+                monitor -> write(work, out, monitor),
+                reason -> job.say(Tone.BAD, words.format("export.refused", Map.of("reason", reason))));
+        if (written) {
             job.written(out);
-        } catch (InvocationTargetException refused) {
-            Throwable cause = refused.getCause() == null ? refused : refused.getCause();
-            job.say(Tone.BAD, words.format("export.refused", Map.of("reason", String.valueOf(cause.getMessage()))));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
         }
     }
 
-    private void write(QuoteWork work, Path out, IProgressMonitor monitor) throws InvocationTargetException {
+    private void write(QuoteWork work, Path out, IProgressMonitor monitor) {
         SubMonitor progress = SubMonitor.convert(monitor, words.format("export.running", Map.of("file", out)), 2);
-        try {
-            work.compute();
-            progress.worked(1);
-            work.write(out);
-            progress.worked(1);
-        } catch (RuntimeException refused) {
-            throw new InvocationTargetException(refused);
-        }
+        work.compute();
+        progress.worked(1);
+        work.write(out);
+        progress.worked(1);
     }
 }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.part;
 
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.core.runtime.SubMonitor;
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.look.SlowWork;
 import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
@@ -34,25 +34,15 @@ public final class QuoteIssue {
     public void issue(Path office, @Nullable Path previous, String reason, Shell shell) {
         QuoteWork work = job.session().quoteWork();
         AtomicReference<@Nullable IssuedQuote> issued = new AtomicReference<>();
-        try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> {
-                SubMonitor progress = SubMonitor.convert(monitor, words.get("issue.running"), 2);
-                try {
+        SlowWork.done(
+                shell,
+                monitor -> {
+                    SubMonitor progress = SubMonitor.convert(monitor, words.get("issue.running"), 2);
                     work.compute();
                     progress.worked(1);
                     issued.set(work.issue(office, previous, reason));
-                } catch (RuntimeException refused) {
-                    throw new InvocationTargetException(refused);
-                }
-            });
-        } catch (InvocationTargetException refused) {
-            Throwable cause = refused.getCause() == null ? refused : refused.getCause();
-            job.say(
-                    Tone.BAD,
-                    words.format("issue.refused", java.util.Map.of("reason", String.valueOf(cause.getMessage()))));
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
+                },
+                refused -> job.say(Tone.BAD, words.format("issue.refused", Map.of("reason", refused))));
         IssuedQuote quote = issued.get();
         if (quote != null) {
             job.session().issued(quote);

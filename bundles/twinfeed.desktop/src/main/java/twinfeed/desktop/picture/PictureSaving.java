@@ -1,20 +1,17 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.picture;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
+import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.AtomicFile;
@@ -35,11 +32,11 @@ public record PictureSaving(Shell shell, Words words, Consumer<Path> written, Co
 
     /** Saves it: as PNG as the screen shows it, else as SVG. */
     public void save(Control drawn, String svg, Path path) {
-        Supplier<byte[]> content =
-                path.toString().endsWith(".png") ? encoding(pixels(drawn)) : () -> svg.getBytes(StandardCharsets.UTF_8);
+        // The pixels are taken now, on the window's thread; the rest is done elsewhere.
+        @Nullable ImageData pixels = path.toString().endsWith(".png") ? pixels(drawn) : null;
         CompletableFuture.runAsync(() -> {
             try {
-                AtomicFile.write(path, content.get());
+                AtomicFile.write(path, pixels == null ? svg.getBytes(StandardCharsets.UTF_8) : Png.of(pixels));
                 onDisplay(() -> written.accept(path));
             } catch (RuntimeException unwritable) {
                 onDisplay(() -> refused.accept(String.valueOf(unwritable.getMessage())));
@@ -66,15 +63,5 @@ public record PictureSaving(Shell shell, Words words, Consumer<Path> written, Co
         ImageData data = image.getImageData();
         image.dispose();
         return data;
-    }
-
-    private static Supplier<byte[]> encoding(ImageData pixels) {
-        return () -> {
-            ImageLoader loader = new ImageLoader();
-            loader.data = new ImageData[] {pixels};
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            loader.save(bytes, SWT.IMAGE_PNG);
-            return bytes.toByteArray();
-        };
     }
 }

@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.picture;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.widgets.Display;
 
 /** A picture fine enough for paper. */
@@ -28,11 +25,7 @@ public final class PrintedPicture {
                 Image image = new Image(display, (int zoom) -> zoom == 100 ? file.toString() : null);
                 ImageData pixels = image.getImageData(PERCENT);
                 image.dispose();
-                ImageLoader loader = new ImageLoader();
-                loader.data = new ImageData[] {pixels};
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-                loader.save(bytes, SWT.IMAGE_PNG);
-                return bytes.toByteArray();
+                return Png.of(pixels);
             } finally {
                 Files.delete(file);
             }

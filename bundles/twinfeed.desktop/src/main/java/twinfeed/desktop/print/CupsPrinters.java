@@ -20,15 +20,7 @@ final class CupsPrinters implements Printers {
     @Override
     public List<String> names() {
         try {
-            Commands.Answer all = commands.run(List.of("lpstat", "-e"));
-            List<String> names = new ArrayList<>(
-                    all.status() == 0
-                            ? all.text()
-                                    .lines()
-                                    .map(String::strip)
-                                    .filter(each -> !each.isEmpty())
-                                    .toList()
-                            : List.of());
+            List<String> names = new ArrayList<>(commands.lines(List.of("lpstat", "-e")));
             String usual = commands.run(List.of("lpstat", "-d")).text();
             String name = usual.substring(usual.lastIndexOf(COLON) + 1).strip();
             if (names.remove(name)) {
@@ -52,9 +44,6 @@ final class CupsPrinters implements Printers {
             command.addAll(List.of("-P", "1"));
         }
         command.addAll(List.of("--", file.toString()));
-        Commands.Answer answer = commands.run(command);
-        if (answer.status() != 0) {
-            throw new IOException(answer.text());
-        }
+        commands.order(command);
     }
 }

@@ -19,14 +19,7 @@ final class WindowsPrinters implements Printers {
     @Override
     public List<String> names() {
         try {
-            Commands.Answer all = commands.run(command(NAMES));
-            return all.status() == 0
-                    ? all.text()
-                            .lines()
-                            .map(String::strip)
-                            .filter(each -> !each.isEmpty())
-                            .toList()
-                    : List.of();
+            return commands.lines(command(NAMES));
         } catch (IOException noPrinting) {
             return List.of();
         }
@@ -39,11 +32,8 @@ final class WindowsPrinters implements Printers {
 
     @Override
     public void print(Path file, String printer, boolean firstPage) throws IOException {
-        Commands.Answer answer = commands.run(command("$ErrorActionPreference = 'Stop'; Start-Process -FilePath "
-                + quoted(file.toString()) + " -Verb PrintTo -ArgumentList " + quoted('"' + printer + '"')));
-        if (answer.status() != 0) {
-            throw new IOException(answer.text());
-        }
+        commands.order(command("$ErrorActionPreference = 'Stop'; Start-Process -FilePath " + quoted(file.toString())
+                + " -Verb PrintTo -ArgumentList " + quoted('"' + printer + '"')));
     }
 
     private static List<String> command(String script) {
