@@ -48,9 +48,7 @@ final class ContrastWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        window.open(folder);
-        window.settled();
+        openWithOneCandidate();
     }
 
     @AfterAll

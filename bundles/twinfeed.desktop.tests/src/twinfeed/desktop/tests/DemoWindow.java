@@ -6,6 +6,7 @@ import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.desktop.Settings;
 import twinfeed.desktop.part.JobPart;
 
 /** The shared window with the demonstration in a folder of the test's own, whose steps build on one another. */
@@ -23,6 +24,25 @@ abstract class DemoWindow {
         Offices.demoInto(folder);
         window = Window.Shared.get();
         ui = window.ui();
+    }
+
+    /** Opens the demonstration's job with one candidate only, which is judged sooner. */
+    static void openWithOneCandidate() throws Exception {
+        Offices.onlyOneCandidate(folder);
+        window.open(folder);
+        window.settled();
+    }
+
+    /** From now on quotes are issued into this folder. */
+    static void chooseOffice(Path office) throws Exception {
+        ui.run(() -> window.context().get(Settings.class).office(office));
+    }
+
+    /** Leaves the window as other tests expect it: nothing changed and no folder chosen, and what was issued can be removed. */
+    static void leave() throws Exception {
+        window.giveUp();
+        ui.run(() -> window.context().get(Settings.class).noOffice());
+        Offices.writable(folder);
     }
 
     static JobPart job() {

@@ -38,15 +38,12 @@ final class IssueReasonWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        window.open(folder);
-        window.settled();
+        openWithOneCandidate();
     }
 
     @AfterAll
     static void end() throws Exception {
-        window.giveUp();
-        Offices.writable(folder);
+        leave();
     }
 
     @AfterEach

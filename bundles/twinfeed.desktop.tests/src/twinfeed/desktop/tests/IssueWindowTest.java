@@ -23,7 +23,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.Settings;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.office.OfficePart;
@@ -40,19 +39,13 @@ final class IssueWindowTest extends DemoWindow {
     @BeforeAll
     static void start() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        ui.run(() -> window.context().get(Settings.class).office(folder.resolve("office")));
-        window.open(folder);
-        window.settled();
+        chooseOffice(office());
+        openWithOneCandidate();
     }
 
     @AfterAll
     static void end() throws Exception {
-        window.giveUp();
-        // What was issued is read-only, which keeps some systems from removing it.
-        try (Stream<Path> files = Files.walk(folder)) {
-            files.forEach(file -> file.toFile().setWritable(true));
-        }
+        leave();
     }
 
     private static Path office() {

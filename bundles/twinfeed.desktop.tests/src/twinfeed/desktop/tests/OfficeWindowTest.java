@@ -22,7 +22,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.Settings;
 import twinfeed.desktop.office.OfficePart;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
@@ -38,10 +37,8 @@ final class OfficeWindowTest extends DemoWindow {
     @BeforeAll
     static void issueOne() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        ui.run(() -> window.context().get(Settings.class).office(folder));
-        window.open(folder);
-        window.settled();
+        chooseOffice(folder);
+        openWithOneCandidate();
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(folder, null, "", ui.shell()));
         issued = job().session().issued();
         Files.writeString(folder.resolve("broken.job"), "no job at all");
@@ -51,11 +48,7 @@ final class OfficeWindowTest extends DemoWindow {
 
     @AfterAll
     static void end() throws Exception {
-        window.giveUp();
-        // What was issued is read-only, which keeps some systems from removing it.
-        try (Stream<Path> files = Files.walk(folder)) {
-            files.forEach(file -> file.toFile().setWritable(true));
-        }
+        leave();
     }
 
     private static OfficePart office() {

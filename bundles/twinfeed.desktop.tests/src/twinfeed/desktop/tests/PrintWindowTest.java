@@ -34,9 +34,7 @@ final class PrintWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        window.open(folder);
-        window.settled();
+        openWithOneCandidate();
     }
 
     @AfterAll

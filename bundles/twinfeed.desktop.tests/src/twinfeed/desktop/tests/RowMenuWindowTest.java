@@ -21,7 +21,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.Settings;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.model.assessment.Finding;
 
@@ -30,15 +29,13 @@ final class RowMenuWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        ui.run(() -> window.context().get(Settings.class).office(folder));
-        window.open(folder);
-        window.settled();
+        chooseOffice(folder);
+        openWithOneCandidate();
     }
 
     @AfterAll
-    static void end() {
-        window.giveUp();
+    static void end() throws Exception {
+        leave();
     }
 
     /** Puts the cursor into a control and presses Shift+F10; the answer is what the menu offers, with "-" before what cannot be done now. */

@@ -22,7 +22,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.Settings;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.text.Words;
@@ -42,17 +41,14 @@ final class ScenarioWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
         words = new Words(Locale.getDefault());
-        ui.run(() -> window.context().get(Settings.class).office(folder));
-        window.open(folder);
-        window.settled();
+        chooseOffice(folder);
+        openWithOneCandidate();
     }
 
     @AfterAll
     static void end() throws Exception {
-        window.giveUp();
-        Offices.writable(folder);
+        leave();
     }
 
     private static void shoot(String name) throws InterruptedException {

@@ -82,9 +82,6 @@ final class SettingsWindowTest extends DemoWindow {
     @Test
     @Order(1)
     void wrongEntriesAreToldBelowThemAndNotKept() throws Exception {
-        // Another test may have chosen a folder in this window before.
-        java.util.Optional<Path> prices = settings.prices();
-        java.util.Optional<Path> office = settings.office();
         type("settings.lists.prices", folder.resolve("none.csv").toString());
         assertTrue(trouble("settings.lists.prices").contains("There is no file"), trouble("settings.lists.prices"));
         type("settings.lists.office", "relative");
@@ -95,8 +92,8 @@ final class SettingsWindowTest extends DemoWindow {
         type("settings.lists.prices", broken.toString());
         ui.await("the book is refused", () -> trouble("settings.lists.prices").startsWith("\u2717"));
         ui.shoot("81-settings-wrong");
-        assertEquals(prices, settings.prices());
-        assertEquals(office, settings.office());
+        assertTrue(settings.prices().isEmpty());
+        assertTrue(settings.office().isEmpty());
         assertFalse(firm.filled());
     }
 

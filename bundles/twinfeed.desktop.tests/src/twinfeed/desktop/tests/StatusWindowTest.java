@@ -25,15 +25,12 @@ final class StatusWindowTest extends DemoWindow {
     @BeforeAll
     static void open() throws Exception {
         copyDemo();
-        Offices.onlyOneCandidate(folder);
-        window.open(folder);
-        window.settled();
+        openWithOneCandidate();
     }
 
     @AfterAll
     static void end() throws Exception {
-        window.giveUp();
-        Offices.writable(folder);
+        leave();
     }
 
     private static String state() {
