@@ -26,8 +26,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.window.JobParts;
+import twinfeed.document.shape.Tone;
 
 /**
  * Every text of the window can be read against what it stands on. Source of the limit 4.5 : 1, and of 3 : 1 for what is drawn: Web Content

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.eclipse.swt.graphics.RGB;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /**
  * Colours can be read. Source of the formulas and of the limit 4.5 : 1: Web Content Accessibility Guidelines (WCAG) 2.1, success

@@ -3,6 +3,7 @@ package twinfeed.document;
 
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Translation;
+import twinfeed.document.drawing.HouseDrawing;
 
 /** Every language says all that English says, with the same values in it. */
 class LanguagesTest {
@@ -17,5 +18,10 @@ class LanguagesTest {
                 "currency.USD",
                 "flow.figure",
                 "leftOut.line");
+    }
+
+    @Test
+    void drawingSaysInGermanAllThatItSaysInEnglish() {
+        Translation.assertGerman(HouseDrawing.class, "Drawing", "rcd", "rcd.kind.rcbo", "rcd.kind.rccb");
     }
 }

@@ -95,6 +95,8 @@ record Layer(String bundle, int atLeast, Set<String> ours, List<String> librarie
                     Set.of(
                             "twinfeed.usecase",
                             "twinfeed.diagnosis",
+                            // The drawing of the house, which window, workbook and PDF show alike.
+                            "twinfeed.document",
                             "twinfeed.calculator",
                             "twinfeed.model",
                             "twinfeed.units"),

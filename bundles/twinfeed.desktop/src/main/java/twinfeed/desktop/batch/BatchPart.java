@@ -22,12 +22,12 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.Threads;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.Figures;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.JudgedDwelling;
 

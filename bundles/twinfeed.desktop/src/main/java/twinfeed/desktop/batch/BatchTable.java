@@ -16,11 +16,11 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.Figures;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.batch.JudgedDwelling;
 import twinfeed.usecase.batch.Refused;
 

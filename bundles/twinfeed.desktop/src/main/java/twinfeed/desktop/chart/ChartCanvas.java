@@ -14,7 +14,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 import twinfeed.units.text.NumberText;
 
 /** Draws a chart. All distances follow from the font, so that it grows with it; all colours from the ground. */

@@ -14,8 +14,8 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.OptionAssessment;
 
 /** The curves of an option one under the other, and all its margins. Drawn anew only if they are others, and while it is seen. */

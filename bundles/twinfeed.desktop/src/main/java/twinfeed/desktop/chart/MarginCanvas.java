@@ -12,8 +12,8 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Shortened;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /**
  * All margins on one scale, as shares of their limits: right of the line in the middle passes, left of it fails. A bar shows

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.look.Mark;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.Figures;
+import twinfeed.document.drawing.Mark;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 

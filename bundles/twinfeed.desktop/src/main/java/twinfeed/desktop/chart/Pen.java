@@ -5,7 +5,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Control;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /**
  * How a curve is drawn: stroke, marker and colour together tell it from the others, so that colour is not needed.

@@ -15,12 +15,12 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.CompletionResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CompletionRow;
 import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
 
 /**

@@ -23,7 +23,7 @@ import twinfeed.desktop.form.FieldFault;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /** The values of one entry, each with what is wrong with it beside it. */
 final class EntryForm {

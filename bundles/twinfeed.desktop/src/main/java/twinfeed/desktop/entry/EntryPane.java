@@ -21,10 +21,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** The editor of one list: its table, the chosen entry, and what can be done. Checks and files are looked after out of the way. */
 final class EntryPane {

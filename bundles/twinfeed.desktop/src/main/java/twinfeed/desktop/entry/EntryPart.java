@@ -21,11 +21,11 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** A part of the window in which a list is edited: which file, and below it the list. */
 abstract class EntryPart implements Editor {

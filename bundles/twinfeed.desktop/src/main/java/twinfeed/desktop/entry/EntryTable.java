@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** The table of a list's entries, searched as one types; only lines that are seen are filled, for a firm's list may be long. */
 final class EntryTable {

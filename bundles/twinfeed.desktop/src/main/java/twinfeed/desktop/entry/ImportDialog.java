@@ -18,8 +18,8 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.BookReport;
 
 /** What taking over a price list would do, row by row, before anything is taken. */

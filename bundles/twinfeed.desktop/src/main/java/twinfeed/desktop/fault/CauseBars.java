@@ -13,9 +13,9 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Shortened;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CauseRow;
+import twinfeed.document.shape.Tone;
 
 /** The causes, likeliest first: each with its name, a bar, the chance in a number and in a word. */
 final class CauseBars {

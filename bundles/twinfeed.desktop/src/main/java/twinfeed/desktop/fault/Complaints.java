@@ -5,7 +5,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.io.InputException;
 
 /** Why an answer or a tick was not taken; takes no room while there is nothing. */

@@ -15,13 +15,13 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultQuestion;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.faults.FaultFindingService;
 
 /**

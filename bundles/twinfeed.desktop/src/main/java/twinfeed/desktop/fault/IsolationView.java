@@ -14,10 +14,10 @@ import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.shape.Tone;
 
 /** The safe isolation, ticked step by step by somebody with a name. A tick stays; what is next is the only one that can be made. */
 final class IsolationView {

@@ -14,10 +14,10 @@ import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.shape.Tone;
 
 /** The next best step: what to ask or look at, where, how long it takes, and its answer at hand. */
 final class NextStepView {

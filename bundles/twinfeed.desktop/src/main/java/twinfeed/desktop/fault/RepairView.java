@@ -10,11 +10,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
-import twinfeed.desktop.look.Tone;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.Figures;
+import twinfeed.document.shape.Tone;
 
 /** Repair or replace: the figures side by side over the same years, and what they rest on. */
 final class RepairView {

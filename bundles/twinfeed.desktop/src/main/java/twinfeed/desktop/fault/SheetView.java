@@ -13,12 +13,12 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CauseRow;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.shape.Tone;
 
 /** What follows from the answers: the conclusion, the next step, the causes, and what to do with them. */
 final class SheetView {

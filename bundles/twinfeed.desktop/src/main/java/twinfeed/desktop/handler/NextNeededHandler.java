@@ -6,9 +6,9 @@ import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Goes to the next reading that a check waits for. */
 public final class NextNeededHandler extends JobHandler {

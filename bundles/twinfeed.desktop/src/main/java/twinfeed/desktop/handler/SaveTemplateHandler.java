@@ -10,11 +10,11 @@ import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.look.Dialogs;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.session.JobTemplates;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
+import twinfeed.document.shape.Tone;
 
 /** Keeps the house of a job as a template of the firm's own. */
 public final class SaveTemplateHandler extends JobHandler {

@@ -21,10 +21,10 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.guide.FileGuide;
 import twinfeed.usecase.guide.FileKind;
 

@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Shows what is to be issued, asks whether, where and as what, and says what is frozen by it. */

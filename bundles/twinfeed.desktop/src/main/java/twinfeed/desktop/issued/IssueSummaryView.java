@@ -12,9 +12,9 @@ import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
+import twinfeed.document.shape.Tone;
 
 /** What is to be issued: to whom, what, at which prices; and why it may not be. */
 final class IssueSummaryView {

@@ -3,11 +3,11 @@ package twinfeed.desktop.issued;
 
 import java.time.LocalDate;
 import java.util.stream.Collectors;
-import twinfeed.desktop.look.Mark;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Days;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.Figures;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.usecase.quote.IssuedQuote;

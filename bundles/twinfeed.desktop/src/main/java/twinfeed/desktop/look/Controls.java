@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.shape.Tone;
 
 /** Pieces that all panes are made of. */
 public final class Controls {

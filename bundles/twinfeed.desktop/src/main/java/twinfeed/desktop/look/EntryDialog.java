@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Asks for a few entries, and says beside them what is wrong; the key that takes them is off until nothing is. */
 public final class EntryDialog extends FormDialog {

@@ -8,6 +8,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
+import twinfeed.document.shape.Tone;
 
 /**
  * Texts side by side, line under line, for a page that scrolls as a whole: the first column wraps and takes what the others

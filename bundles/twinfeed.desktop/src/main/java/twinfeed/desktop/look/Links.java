@@ -7,6 +7,7 @@ import org.eclipse.swt.accessibility.AccessibleControlAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
+import twinfeed.document.shape.Tone;
 
 /** Links that can be read in every theme, and that a screen reader calls links. */
 public final class Links {

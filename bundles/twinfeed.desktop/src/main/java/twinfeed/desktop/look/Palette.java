@@ -4,6 +4,7 @@ package twinfeed.desktop.look;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
+import twinfeed.document.shape.Tone;
 
 /** Colours for what stands on the ground of a control, be it light or dark. */
 public final class Palette {

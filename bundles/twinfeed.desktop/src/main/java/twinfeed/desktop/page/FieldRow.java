@@ -18,7 +18,7 @@ import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /** A label, a control and, under both, what there is to say about the reading. Takes two columns of its parent. */
 final class FieldRow {

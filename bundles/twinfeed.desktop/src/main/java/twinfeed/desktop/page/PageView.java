@@ -24,7 +24,7 @@ import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /** One page of the survey; it scrolls if it does not fit. */
 final class PageView {

@@ -20,9 +20,9 @@ import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.picture.Png;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.survey.Photo;
 
 /** Below the list of photographs: keys to choose and to paste some, and the one that is chosen, small. */

@@ -26,10 +26,10 @@ import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Signal;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** The survey: a list of short pages, and the page that is chosen. Pages are made when they are first looked at. */
 public final class SurveyPane {

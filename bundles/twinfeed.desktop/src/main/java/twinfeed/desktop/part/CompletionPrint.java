@@ -9,9 +9,9 @@ import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.completion.CompletionPane;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.SlowWork;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.CompletionPages;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.io.JobFile;
 
 /** Prints what belongs to the finished work, and the notice of an unsafe unit: asks where to, shows a progress, says what came of it. */

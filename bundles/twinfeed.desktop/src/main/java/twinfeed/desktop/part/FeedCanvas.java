@@ -19,13 +19,13 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Shortened;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.FeedPicture;
-import twinfeed.desktop.view.Piece;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.shape.Tone;
 
 /**
  * The two feeds of the house, running down side by side from main and service fuse until both meet in the unit. Each piece
@@ -38,10 +38,10 @@ final class FeedCanvas {
 
     private final Words words;
     private final Canvas canvas;
-    private final Map<Rectangle, Piece> places = new LinkedHashMap<>();
-    private FeedPicture picture;
+    private final Map<Rectangle, DrawnPiece> places = new LinkedHashMap<>();
+    private HouseDrawing picture;
 
-    FeedCanvas(Composite parent, Words words, FeedPicture picture, Consumer<Piece> open) {
+    FeedCanvas(Composite parent, Words words, HouseDrawing picture, Consumer<DrawnPiece> open) {
         this.words = words;
         this.picture = picture;
         this.canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
@@ -55,7 +55,7 @@ final class FeedCanvas {
     }
 
     /** Shows another picture. */
-    void show(FeedPicture next) {
+    void show(HouseDrawing next) {
         boolean grown = rows(next) != rows(picture);
         picture = next;
         if (grown) {
@@ -66,7 +66,7 @@ final class FeedCanvas {
     }
 
     /** The picture that is shown. */
-    FeedPicture picture() {
+    HouseDrawing picture() {
         return picture;
     }
 
@@ -75,7 +75,7 @@ final class FeedCanvas {
         return canvas;
     }
 
-    private static int rows(FeedPicture picture) {
+    private static int rows(HouseDrawing picture) {
         return Math.max(picture.water().size(), picture.power().size()) + 1;
     }
 
@@ -87,7 +87,7 @@ final class FeedCanvas {
         return Controls.lineHeight(canvas) + GAP;
     }
 
-    private Optional<Piece> at(int x, int y) {
+    private Optional<DrawnPiece> at(int x, int y) {
         return places.entrySet().stream()
                 .filter(entry -> entry.getKey().contains(x, y))
                 .map(Map.Entry::getValue)
@@ -95,16 +95,16 @@ final class FeedCanvas {
     }
 
     private void point(int x, int y) {
-        Optional<Piece> piece = at(x, y);
-        canvas.setToolTipText(piece.map(Piece::sentence).orElse(null));
+        Optional<DrawnPiece> piece = at(x, y);
+        canvas.setToolTipText(piece.map(DrawnPiece::sentence).orElse(null));
         canvas.setCursor(piece.isPresent() ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
     }
 
     private String spoken() {
-        List<Piece> all = new ArrayList<>(picture.water());
+        List<DrawnPiece> all = new ArrayList<>(picture.water());
         all.addAll(picture.power());
         all.add(picture.unit());
-        return all.stream().map(Piece::sentence).collect(Collectors.joining("; "));
+        return all.stream().map(DrawnPiece::sentence).collect(Collectors.joining("; "));
     }
 
     private void paint(GC gc) {
@@ -126,7 +126,7 @@ final class FeedCanvas {
     }
 
     /** A line down to the unit, and a knot on it for each piece. */
-    private void column(GC gc, List<Piece> pieces, Tone tone, Rectangle place) {
+    private void column(GC gc, List<DrawnPiece> pieces, Tone tone, Rectangle place) {
         int row = gc.getFontMetrics().getHeight() + GAP;
         Color colour = Palette.of(tone, canvas);
         int line = place.x + GAP + RADIUS;
@@ -153,7 +153,7 @@ final class FeedCanvas {
         piece(gc, picture.unit(), new Rectangle(place.x + GAP, place.y, place.width - 2 * GAP, place.height));
     }
 
-    private void piece(GC gc, Piece piece, Rectangle place) {
+    private void piece(GC gc, DrawnPiece piece, Rectangle place) {
         places.put(place, piece);
         Mark mark = piece.mark();
         int right = place.x + place.width;
@@ -173,7 +173,7 @@ final class FeedCanvas {
         names(gc, piece, place.x + 2, y, right - place.x - GAP);
     }
 
-    private void names(GC gc, Piece piece, int x, int y, int width) {
+    private void names(GC gc, DrawnPiece piece, int x, int y, int width) {
         Font plain = gc.getFont();
         if (piece.binding()) {
             gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));

@@ -28,23 +28,23 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
-import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.picture.ChartSvg;
 import twinfeed.desktop.picture.FeedSvg;
 import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Threads;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.FeedPicture;
 import twinfeed.desktop.view.FindingGroup;
 import twinfeed.desktop.view.OptionRows;
-import twinfeed.desktop.view.Piece;
-import twinfeed.desktop.view.PieceFindings;
+import twinfeed.document.Figures;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.drawing.PieceFindings;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
@@ -75,7 +75,7 @@ final class FindingsPane {
             JobSession session,
             Threads threads,
             Words words,
-            Consumer<Piece> open,
+            Consumer<DrawnPiece> open,
             Consumer<String> explain,
             Consumer<List<String>> warn,
             PictureSaving pictures) {
@@ -264,14 +264,14 @@ final class FindingsPane {
         }
     }
 
-    private FeedPicture picture(Optional<OptionAssessment> option) {
+    private HouseDrawing picture(Optional<OptionAssessment> option) {
         Survey survey = session.survey();
         JobResult result = session.result();
         if (result == null || result.judged() == null || option.isEmpty()) {
-            return FeedPicture.of(survey, PieceFindings.none(words.locale()), null, words);
+            return HouseDrawing.of(survey, PieceFindings.none(words.locale()), null, words.locale());
         }
-        PieceFindings findings = PieceFindings.of(option.get(), FeedPicture.names(survey), words.locale());
-        return FeedPicture.of(survey, findings, option.get().getTitle(), words);
+        PieceFindings findings = PieceFindings.of(option.get(), HouseDrawing.names(survey), words.locale());
+        return HouseDrawing.of(survey, findings, option.get().getTitle(), words.locale());
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {

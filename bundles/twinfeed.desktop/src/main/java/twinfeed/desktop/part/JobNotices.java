@@ -5,12 +5,12 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.eclipse.swt.program.Program;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.quote.IssuedQuote;
 

@@ -23,7 +23,6 @@ import twinfeed.desktop.fault.FaultsPane;
 import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.issued.Revisions;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.picture.PrintedPicture;
@@ -36,6 +35,7 @@ import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.JobFile;
@@ -91,7 +91,7 @@ public final class JobPart implements Editor {
                 session,
                 threads,
                 words,
-                piece -> survey.open(piece.place()),
+                piece -> survey.open(new Place(piece.root(), piece.path())),
                 check -> jobs.explain(check, session),
                 print::notice,
                 new PictureSaving(

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.issued.ChoiceDialog;
 import twinfeed.desktop.look.SlowWork;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.print.Printers;
 import twinfeed.desktop.session.PrintedPages;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Prints what a job has to show: asks which paper and on which printer, shows a progress, says what came of it. */
 public final class JobPrint {

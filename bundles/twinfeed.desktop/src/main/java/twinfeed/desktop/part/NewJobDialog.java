@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobTemplate;
 import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Asks with which house a job begins, where it is kept and which heaters are on offer; all of it is proposed. */
 public final class NewJobDialog extends FormDialog {

@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OfferList;
+import twinfeed.document.shape.Tone;
 
 /** Asks which heaters the quote offers and in which order, and why the first one is recommended. */
 final class OfferDialog extends FormDialog {

@@ -7,9 +7,9 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.look.SlowWork;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Writes a quote while a progress is shown. */
 public final class QuoteExport {

@@ -8,9 +8,9 @@ import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.SlowWork;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.QuoteWork;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Issues a quote while a progress is shown. It cannot be undone, so whoever calls has asked before. */

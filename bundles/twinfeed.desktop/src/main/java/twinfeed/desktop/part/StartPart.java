@@ -23,9 +23,9 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** What is seen before a job is open: the demonstration, new and existing jobs, recent ones. */
 public final class StartPart {

@@ -6,8 +6,8 @@ import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.chart.ChartScales;
 import twinfeed.desktop.chart.Pen;
 import twinfeed.desktop.chart.Scale;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.picture.Svg.Anchor;
+import twinfeed.document.shape.Tone;
 import twinfeed.units.text.NumberText;
 
 /** A chart as SVG: curves told from one another by stroke and marker, with a legend below. */

@@ -3,12 +3,12 @@ package twinfeed.desktop.picture;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.look.Mark;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.picture.Svg.Anchor;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.FeedPicture;
-import twinfeed.desktop.view.Piece;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.shape.Tone;
 
 /** The two feeds of a house as SVG: what the window shows, as wide as an A4 page. */
 public final class FeedSvg {
@@ -32,7 +32,7 @@ public final class FeedSvg {
      *
      * @param title what stands above it: which house, which heater, which verdict
      */
-    public static String of(FeedPicture picture, String title, Words words) {
+    public static String of(HouseDrawing picture, String title, Words words) {
         int rows = Math.max(picture.water().size(), picture.power().size());
         Svg svg = new Svg(WIDTH, 2 * EDGE + (rows + 3) * ROW, title + ": " + words.get("pane.feeds"));
         FeedSvg drawing = new FeedSvg(words, svg);
@@ -46,7 +46,7 @@ public final class FeedSvg {
         return svg.toString();
     }
 
-    private void column(String head, List<Piece> pieces, Tone tone, double x, double wide, double bottom) {
+    private void column(String head, List<DrawnPiece> pieces, Tone tone, double x, double wide, double bottom) {
         double top = EDGE + 2 * ROW;
         svg.text(x, top - ROW / 2, words.get(head), Anchor.START, Svg.colour(tone), true);
         double line = x + RADIUS + 2;
@@ -57,7 +57,7 @@ public final class FeedSvg {
         }
     }
 
-    private void piece(Piece piece, double x, double y, double wide) {
+    private void piece(DrawnPiece piece, double x, double y, double wide) {
         double base = y + ROW / 2 + Svg.LETTERS * 0.36;
         double room = wide;
         @Nullable Mark mark = piece.mark();

@@ -2,7 +2,7 @@
 package twinfeed.desktop.picture;
 
 import java.util.Locale;
-import twinfeed.desktop.look.Tone;
+import twinfeed.document.shape.Tone;
 
 /**
  * A picture as SVG 1.1, written piece by piece: black and the tones for a light ground on white, texts as texts, so that they can be

@@ -31,10 +31,10 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.quick.QuickReadings.Field;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.UnitException;
 

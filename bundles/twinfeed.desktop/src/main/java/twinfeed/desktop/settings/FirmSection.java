@@ -11,10 +11,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.firm.FirmEntries;
 import twinfeed.usecase.firm.FirmFolder;
 

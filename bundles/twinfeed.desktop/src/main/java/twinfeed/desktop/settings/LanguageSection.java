@@ -9,9 +9,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.WindowLanguage;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** Languages of the window, from the next start on, and of the papers, from now on. */
 final class LanguageSection {

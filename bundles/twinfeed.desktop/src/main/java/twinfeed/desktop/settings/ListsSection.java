@@ -16,10 +16,10 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.io.CatalogueFile;
 
 /** Folders for jobs and quotes, price book, catalogue and wiring rules. */

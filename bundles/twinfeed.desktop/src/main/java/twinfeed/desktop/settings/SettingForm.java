@@ -14,8 +14,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 
 /** A section of the page of settings: a heading, then rows of label, entry and key, each with room for what is wrong below it. */
 final class SettingForm {

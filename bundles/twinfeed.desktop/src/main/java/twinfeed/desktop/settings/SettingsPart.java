@@ -9,10 +9,10 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.usecase.firm.FirmFolder;
 
 /** The page of settings. Each entry is kept when it is made; one that cannot be used says so below it and is not kept. */

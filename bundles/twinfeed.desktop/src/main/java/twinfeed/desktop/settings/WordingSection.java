@@ -22,10 +22,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.io.InputException;
 import twinfeed.usecase.firm.FirmFolder;
 

@@ -3,9 +3,9 @@ package twinfeed.desktop.view;
 
 import java.util.List;
 import java.util.Map;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.document.shape.Tone;
 
 /**
  * A cause as it is shown: by its length, its number and its word, so that none of them carries the meaning alone.

@@ -2,10 +2,10 @@
 package twinfeed.desktop.view;
 
 import java.util.List;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.completion.CompletionReading;
 import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.document.shape.Tone;
 
 /**
  * A reading after the work as it is shown.

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
-import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.drawing.Mark;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 

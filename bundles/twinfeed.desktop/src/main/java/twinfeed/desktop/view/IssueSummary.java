@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.look.Mark;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.drawing.Mark;
 import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
@@ -100,7 +100,7 @@ public record IssueSummary(
 
     private static Option option(QuoteOption option, Quote quote, Words words) {
         Mark verdict = option.getVerdict() == null
-                ? new Mark("?", words.get("issue.missing"), twinfeed.desktop.look.Tone.DOUBT)
+                ? new Mark("?", words.get("issue.missing"), twinfeed.document.shape.Tone.DOUBT)
                 : Mark.of(option.getVerdict(), words.locale());
         return new Option(option.getTitle(), verdict, OptionPrice.of(option, quote, words));
     }

@@ -2,8 +2,8 @@
 package twinfeed.desktop.view;
 
 import java.util.Map;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.Words;
+import twinfeed.document.Figures;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
 

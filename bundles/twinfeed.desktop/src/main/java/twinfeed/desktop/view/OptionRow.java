@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.view;
 
-import twinfeed.desktop.look.Mark;
+import twinfeed.document.drawing.Mark;
 
 /**
  * One option side by side with the others.

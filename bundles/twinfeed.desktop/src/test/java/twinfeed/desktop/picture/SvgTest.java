@@ -22,9 +22,9 @@ import org.xml.sax.InputSource;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.FeedPicture;
-import twinfeed.desktop.view.Piece;
-import twinfeed.desktop.view.PieceFindings;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.document.drawing.PieceFindings;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.AssessedJob;
@@ -78,8 +78,8 @@ final class SvgTest {
 
     @Test
     void drawingHasEachPieceAndFramesTheOneThatDecides() throws Exception {
-        PieceFindings findings = PieceFindings.of(option, FeedPicture.names(survey), Locale.UK);
-        FeedPicture picture = FeedPicture.of(survey, findings, option.getTitle(), WORDS);
+        PieceFindings findings = PieceFindings.of(option, HouseDrawing.names(survey), Locale.UK);
+        HouseDrawing picture = HouseDrawing.of(survey, findings, option.getTitle(), Locale.UK);
         Document drawing = parsed(FeedSvg.of(picture, "Alder Beck 3 & <neighbour>", WORDS));
         List<String> texts = texts(drawing);
         assertEquals("Alder Beck 3 & <neighbour>", texts.get(0));
@@ -89,7 +89,7 @@ final class SvgTest {
                 picture.water().size() + picture.power().size(),
                 all(drawing, "circle").size(),
                 "a knot for each piece");
-        List<Piece> pieces = new ArrayList<>(picture.water());
+        List<DrawnPiece> pieces = new ArrayList<>(picture.water());
         pieces.addAll(picture.power());
         pieces.add(picture.unit());
         long binding = pieces.stream().filter(piece -> piece.binding()).count();

@@ -99,7 +99,6 @@ final class LanguagesTest {
         "dialog.ok",
         "entry.import.code",
         "faults.percent",
-        "feed.rcd",
         "field.wanted",
         "findings.of",
         "issued.accept.option",

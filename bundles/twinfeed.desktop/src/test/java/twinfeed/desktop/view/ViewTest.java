@@ -12,13 +12,16 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.look.Mark;
-import twinfeed.desktop.look.Tone;
 import twinfeed.desktop.session.JobResult;
-import twinfeed.desktop.text.Figures;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow.Level;
+import twinfeed.document.Figures;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.document.drawing.Mark;
+import twinfeed.document.drawing.PieceFindings;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -111,9 +114,9 @@ final class ViewTest {
         AssessedJob judged = judged();
         Survey survey = judged.opened().job().getSurvey();
         OptionAssessment option = judged.record().getOptions().get(indexOf(judged, STRONGEST));
-        PieceFindings findings = PieceFindings.of(option, FeedPicture.names(survey), Locale.UK);
-        FeedPicture picture = FeedPicture.of(survey, findings, option.getTitle(), words);
-        Piece loft = picture.power().stream()
+        PieceFindings findings = PieceFindings.of(option, HouseDrawing.names(survey), Locale.UK);
+        HouseDrawing picture = HouseDrawing.of(survey, findings, option.getTitle(), Locale.UK);
+        DrawnPiece loft = picture.power().stream()
                 .filter(piece -> piece.name().equals("loft, under insulation"))
                 .findFirst()
                 .orElseThrow();
@@ -135,7 +138,7 @@ final class ViewTest {
     @Test
     void feedOfWhichNothingIsRecordedIsShownAsUnknown() {
         Survey empty = twinfeed.model.survey.SurveyFactory.eINSTANCE.createSurvey();
-        FeedPicture picture = FeedPicture.of(empty, PieceFindings.none(Locale.UK), null, words);
+        HouseDrawing picture = HouseDrawing.of(empty, PieceFindings.none(Locale.UK), null, Locale.UK);
         assertEquals("not recorded", picture.water().get(0).detail());
         assertEquals(4, picture.power().size(), "service fuse, device, RCD, isolator");
     }

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.view;
+package twinfeed.document.drawing;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.form.Place;
-import twinfeed.desktop.form.Writing;
-import twinfeed.desktop.text.Words;
+import twinfeed.document.DocumentTexts;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
@@ -18,6 +17,8 @@ import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Quantity;
+import twinfeed.units.text.Texts;
 
 /**
  * The two feeds of a house as they run to the unit, piece by piece. A piece of which nothing is recorded is shown all the same:
@@ -27,16 +28,16 @@ import twinfeed.model.survey.WaterFeed;
  * @param power from the service fuse on
  * @param unit where both end
  */
-public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
-    public FeedPicture {
+public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, DrawnPiece unit) {
+    public HouseDrawing {
         water = List.copyOf(water);
         power = List.copyOf(power);
     }
 
     /** The picture of a survey, with what was found for one heater. */
-    public static FeedPicture of(Survey survey, PieceFindings findings, @Nullable String unit, Words words) {
-        Painter painter = new Painter(survey, findings, words, new Writing(words));
-        return new FeedPicture(painter.water(), painter.power(), painter.unit(unit));
+    public static HouseDrawing of(Survey survey, PieceFindings findings, @Nullable String unit, Locale locale) {
+        Painter painter = new Painter(survey, findings, new DocumentTexts(locale, TEXTS));
+        return new HouseDrawing(painter.water(), painter.power(), painter.unit(unit));
     }
 
     /** The names of pipes and cables, by which findings name the piece that governs. */
@@ -51,11 +52,13 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
         return names;
     }
 
+    private static final Texts TEXTS = new Texts(HouseDrawing.class, "Drawing");
+
     private static final String CIRCUIT = PieceFindings.POWER + ".circuit";
 
-    private record Painter(Survey survey, PieceFindings findings, Words words, Writing writing) {
-        List<Piece> water() {
-            List<Piece> pieces = new ArrayList<>();
+    private record Painter(Survey survey, PieceFindings findings, DocumentTexts words) {
+        List<DrawnPiece> water() {
+            List<DrawnPiece> pieces = new ArrayList<>();
             @Nullable WaterFeed feed = survey.getWater();
             pieces.add(piece("main", test(feed), "water.test.staticPressure", PieceFindings.WATER));
             if (feed != null) {
@@ -67,23 +70,24 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
             return pieces;
         }
 
-        private Piece pipe(PipeSegment pipe, boolean last) {
+        private DrawnPiece pipe(PipeSegment pipe, boolean last) {
             return findings.piece(
                     name(pipe.getName(), "pipe"),
                     joined(pipe.getSize(), plain(pipe.getLength())),
-                    new Place(pipe, "size"),
+                    pipe,
+                    "size",
                     pipe.getName(),
                     last ? List.of(PieceFindings.PIPES, PieceFindings.TAPS) : List.of());
         }
 
         private String test(@Nullable WaterFeed feed) {
             return feed == null || feed.getTest() == null
-                    ? words.get("feed.unknown")
+                    ? words.get("unknown")
                     : plain(feed.getTest().getStaticPressure());
         }
 
-        List<Piece> power() {
-            List<Piece> pieces = new ArrayList<>();
+        List<DrawnPiece> power() {
+            List<DrawnPiece> pieces = new ArrayList<>();
             @Nullable ElectricalFeed feed = survey.getElectricity();
             @Nullable Circuit circuit = feed == null ? null : feed.getCircuit();
             String fuse = feed == null ? "" : plain(feed.getServiceFuse());
@@ -100,53 +104,55 @@ public record FeedPicture(List<Piece> water, List<Piece> power, Piece unit) {
             return pieces;
         }
 
-        private Piece device(@Nullable ProtectiveDevice device) {
-            String detail = device == null ? words.get("feed.unknown") : plain(device.getRating());
+        private DrawnPiece device(@Nullable ProtectiveDevice device) {
+            String detail = device == null ? words.get("unknown") : plain(device.getRating());
             return findings.piece(
-                    words.get("feed.device"),
+                    words.get("device"),
                     detail,
-                    new Place(survey, "electricity.circuit.device.rating"),
+                    survey,
+                    "electricity.circuit.device.rating",
                     null,
                     List.of(CIRCUIT, CIRCUIT + ".device"));
         }
 
-        private Piece residual(@Nullable ResidualDevice rcd) {
+        private DrawnPiece residual(@Nullable ResidualDevice rcd) {
             String detail = rcd == null || !rcd.isSetKind()
-                    ? words.get("feed.unknown")
-                    : joined(words.get("choice.RcdKind." + rcd.getKind().getLiteral()), plain(rcd.getResidual()));
+                    ? words.get("unknown")
+                    : joined(words.get("rcd.kind." + rcd.getKind().getLiteral()), plain(rcd.getResidual()));
             return piece("rcd", detail, "electricity.circuit.rcd.kind", CIRCUIT + ".rcd");
         }
 
-        private Piece cable(CableSegment cable, boolean last) {
+        private DrawnPiece cable(CableSegment cable, boolean last) {
             return findings.piece(
                     name(cable.getName(), "cable"),
                     joined(plain(cable.getSize()), plain(cable.getLength()), cable.getMethod()),
-                    new Place(cable, "size"),
+                    cable,
+                    "size",
                     cable.getName(),
                     last ? List.of(CIRCUIT + ".segments") : List.of());
         }
 
-        private Piece isolator(@Nullable Isolator isolator) {
-            String detail = isolator == null ? words.get("feed.unknown") : plain(isolator.getRating());
+        private DrawnPiece isolator(@Nullable Isolator isolator) {
+            String detail = isolator == null ? words.get("unknown") : plain(isolator.getRating());
             return piece("isolator", detail, "electricity.circuit.isolator.rating", CIRCUIT + ".isolator");
         }
 
-        Piece unit(@Nullable String known) {
-            String title = known == null ? words.get("feed.unit") : known;
-            return findings.piece(title, "", new Place(survey, "unit.heaterId"), null, List.of(PieceFindings.UNIT));
+        DrawnPiece unit(@Nullable String known) {
+            String title = known == null ? words.get("unit") : known;
+            return findings.piece(title, "", survey, "unit.heaterId", null, List.of(PieceFindings.UNIT));
         }
 
-        private Piece piece(String key, String detail, String path, String anchor) {
-            return findings.piece(words.get("feed." + key), detail, new Place(survey, path), null, List.of(anchor));
+        private DrawnPiece piece(String key, String detail, String path, String anchor) {
+            return findings.piece(words.get(key), detail, survey, path, null, List.of(anchor));
         }
 
         private String name(@Nullable String name, String key) {
-            return name == null || name.isBlank() ? words.get("feed." + key) : name;
+            return name == null || name.isBlank() ? words.get(key) : name;
         }
 
         /** Without its tolerance: a drawing has room for what counts only. */
-        private String plain(@Nullable Object value) {
-            return writing.show(value).replaceAll(" (±|\\+/-|\\+-|u) .*", "");
+        private String plain(@Nullable Quantity value) {
+            return (value == null ? "" : value.toString(words.locale())).replaceAll(" (±|\\+/-|\\+-|u) .*", "");
         }
 
         private static String joined(@Nullable String... parts) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.view;
+package twinfeed.document.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,11 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
-import twinfeed.desktop.form.Place;
-import twinfeed.desktop.look.Mark;
-import twinfeed.desktop.text.Figures;
+import twinfeed.document.Figures;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -132,27 +131,29 @@ public final class PieceFindings {
      * @param subject its name in the survey, by which findings may name it; null if it has none
      * @param anchors what else stands there
      */
-    Piece piece(String name, String detail, Place place, @Nullable String subject, List<String> anchors) {
+    DrawnPiece piece(
+            String name, String detail, EObject root, String path, @Nullable String subject, List<String> anchors) {
         return all.stream()
                 .filter(each -> about(each, subject, anchors))
                 .min(Comparator.comparing(
                                 (Placed each) -> !each.finding.getKey().equals(binding))
                         .thenComparingInt(Placed::rank)
                         .thenComparingDouble(Placed::closeness))
-                .map(each -> piece(name, detail, place, each.finding))
-                .orElseGet(() -> new Piece(name, detail, place, null, "", "", false));
+                .map(each -> piece(name, detail, root, path, each.finding))
+                .orElseGet(() -> new DrawnPiece(name, detail, root, path, null, "", "", false));
     }
 
     private static boolean about(Placed placed, @Nullable String subject, List<String> anchors) {
         return placed.subject.isEmpty() ? anchors.contains(placed.place) : placed.subject.equals(subject);
     }
 
-    private Piece piece(String name, String detail, Place place, Finding finding) {
+    private DrawnPiece piece(String name, String detail, EObject root, String path, Finding finding) {
         String margin = figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
-        return new Piece(
+        return new DrawnPiece(
                 name,
                 detail,
-                place,
+                root,
+                path,
                 Mark.of(finding, locale),
                 finding.getTitle(),
                 margin,

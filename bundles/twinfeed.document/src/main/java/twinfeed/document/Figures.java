@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.text;
+package twinfeed.document;
 
 import java.math.BigDecimal;
 import java.util.Locale;

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.look;
+package twinfeed.document.drawing;
 
 import java.util.Locale;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.desktop.look;
+package twinfeed.document.shape;
 
 /** What a colour is to say; never said by colour alone. */
 public enum Tone {
