@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.FeedProfile;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
@@ -188,7 +189,9 @@ final class AssessmentMapper {
         record.setXUnit(series.xAxis().unit().symbol());
         record.setYTitle(texts.get(locale, "axis." + series.yAxis().key()));
         record.setYUnit(series.yAxis().unit().symbol());
-        record.getLabels().addAll(series.labels());
+        series.labels().stream()
+                .map(label -> label.equals(FeedProfile.START) ? Runner.TEXTS.get(locale, "profile.start") : label)
+                .forEach(record.getLabels()::add);
         for (double x : series.x()) {
             record.getX().add(series.xAxis().unit().fromSi(x));
         }

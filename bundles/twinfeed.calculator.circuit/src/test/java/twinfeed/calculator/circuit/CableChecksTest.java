@@ -20,8 +20,10 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Context;
+import twinfeed.calculator.FeedProfile;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.FormulaCall;
+import twinfeed.calculator.Series;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.circuit.formula.MaximumFormulas;
 import twinfeed.calculator.engine.FindingText;
@@ -222,6 +224,25 @@ class CableChecksTest {
         Finding drop = finding(survey, heater, "circuit.voltageDrop");
         assertEquals(1.8288, value(drop), 1e-4);
         assertEquals(11.5, limit(drop), 1e-9);
+    }
+
+    /** 238 V less 4.4 mV/A/m x 39.583 A for each metre: 0.17417 V/m; the last point is the origin less the drop that is judged. */
+    @Test
+    void voltageAlongTheCable() {
+        Finding drop = finding(survey, heater, "circuit.voltageDrop");
+        Series along = drop.series().get(0);
+        assertEquals(FeedProfile.VOLTAGE, along.key());
+        assertEquals(circuit.getSegments().size() + 1, along.y().length);
+        assertEquals(FeedProfile.START, along.labels().get(0));
+        assertEquals(first().getName(), along.labels().get(1));
+        assertEquals(238, along.y()[0], 1e-9);
+        double soFarM = 0;
+        for (int i = 0; i < circuit.getSegments().size(); i++) {
+            soFarM += circuit.getSegments().get(i).getLength().si();
+            assertEquals(soFarM, along.x()[i + 1], 1e-9);
+            assertEquals(238 - 0.17417 * soFarM, along.y()[i + 1], 1e-3);
+        }
+        assertEquals(238 - value(drop), along.y()[along.y().length - 1], 1e-9);
     }
 
     /** BS 7671:2018 table 4D5, 7.3 mV/A/m (memory): 40 m of 6 mm² at 45 A drop 13.14 V, over 5 % of 230 V. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.FeedProfile;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
 import twinfeed.document.QuoteDocument;
@@ -57,7 +58,7 @@ final class Curves {
 
     private record Found(OptionAssessment option, Finding finding, Series series) {
         boolean main() {
-            return finding.getSeries().get(0) == series;
+            return own(finding).get(0) == series;
         }
     }
 
@@ -72,7 +73,7 @@ final class Curves {
         byCheck.put(MONTHS, new ArrayList<>());
         for (OptionAssessment option : shown()) {
             for (Finding finding : OfferedFindings.findings(option)) {
-                for (Series series : finding.getSeries()) {
+                for (Series series : own(finding)) {
                     String key = finding.getKey() + (series.getLabels().isEmpty() ? "" : "#");
                     String group = finding.getTopic() == CheckTopic.MONTHLY_FLOW ? MONTHS : key;
                     byCheck.computeIfAbsent(group, any -> new ArrayList<>()).add(new Found(option, finding, series));
@@ -83,6 +84,13 @@ final class Curves {
                 .filter(found ->
                         found.stream().anyMatch(one -> one.series().getY().size() > 1))
                 .map(this::group)
+                .toList();
+    }
+
+    /** The curves of a finding without those along a supply, which the drawing of the house shows. */
+    private static List<Series> own(Finding finding) {
+        return finding.getSeries().stream()
+                .filter(series -> !FeedProfile.is(series.getKey()))
                 .toList();
     }
 
@@ -118,7 +126,7 @@ final class Curves {
     private static @Nullable Found same(Found one, List<Found> kept) {
         for (Found other : kept) {
             boolean twoHeaters =
-                    one.main() && other.main() && one.finding().getSeries().size() < 3;
+                    one.main() && other.main() && own(one.finding()).size() < 3;
             if (!twoHeaters && same(one.series(), other.series())) {
                 return other;
             }
@@ -153,7 +161,7 @@ final class Curves {
         if (shared) {
             return title;
         }
-        boolean plain = !severalKeys || (one.main() && one.finding().getSeries().size() < 3);
+        boolean plain = !severalKeys || (one.main() && own(one.finding()).size() < 3);
         return plain ? option : title + ": " + option;
     }
 }

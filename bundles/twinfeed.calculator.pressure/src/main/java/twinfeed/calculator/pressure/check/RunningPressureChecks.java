@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
+import twinfeed.calculator.FeedProfile;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Origin;
@@ -72,6 +73,8 @@ public final class RunningPressureChecks implements CheckGroup {
             HeaterCase heater, FeedConditions feed, double flow, double inletPa, FindingBuilder finding) {
         finding.series(feed::curve);
         finding.series(() -> FeedCurves.point("pressure.operatingPoint", flow, inletPa));
+        finding.series(() -> FeedCurves.along(FeedProfile.STATIC_PRESSURE, feed, feed.coldest(), 0));
+        finding.series(() -> FeedCurves.along(FeedProfile.RUNNING_PRESSURE, feed, feed.coldest(), flow));
         Outlet need = heater.unit().need().orElse(null);
         if (need != null) {
             finding.series(() -> FeedCurves.need(need));
