@@ -7,18 +7,41 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 
 /** What calculators hand to one another about one candidate. */
 public final class SharedQuantities {
     private final Grid grid;
+    private final @Nullable Set<SharedQuantity> taken;
     private final Map<SharedQuantity, double[]> values = new LinkedHashMap<>();
     private final Map<SharedQuantity, IntFunction<Working>> workings = new HashMap<>();
     private final Map<SharedQuantity, List<String>> lacking = new LinkedHashMap<>();
 
     /** Shared quantities over a grid, none given yet. */
     public SharedQuantities(Grid grid) {
+        this(grid, null);
+    }
+
+    private SharedQuantities(Grid grid, @Nullable Set<SharedQuantity> taken) {
         this.grid = grid;
+        this.taken = taken;
+    }
+
+    /**
+     * Shared quantities over a grid where it is known which of them anybody takes.
+     *
+     * @param taken those; the others may be given all the same
+     */
+    public static SharedQuantities takenOnly(Grid grid, Set<SharedQuantity> taken) {
+        return new SharedQuantities(grid, Set.copyOf(taken));
+    }
+
+    /** Whether anybody takes one of these quantities; a calculator may leave out the others. */
+    public boolean asks(List<SharedQuantity> keys) {
+        Set<SharedQuantity> known = taken;
+        return known == null || keys.stream().anyMatch(known::contains);
     }
 
     /**

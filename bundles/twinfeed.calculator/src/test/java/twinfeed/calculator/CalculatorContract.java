@@ -305,6 +305,30 @@ public abstract class CalculatorContract {
         }
     }
 
+    /** Where one check alone is asked, others may be left out, but it is answered as where all are. */
+    @Test
+    void aCheckThatIsAskedAloneIsAnsweredAlike() {
+        Survey survey = survey();
+        Candidate present = new Candidate(heater(), true);
+        Runner runner = runner();
+        for (Finding finding : runner.judge(survey, present).findings()) {
+            String key = finding.check().key();
+            List<String> alone =
+                    runner
+                            .rejudging(survey, survey, present, grid -> grid, new Readings(survey), Set.of(key))
+                            .all()
+                            .stream()
+                            .filter(each -> each.check().key().equals(key))
+                            .map(CalculatorContract::figures)
+                            .toList();
+            assertEquals(List.of(figures(finding)), alone);
+        }
+    }
+
+    private static String figures(Finding finding) {
+        return finding.check().key() + " " + finding.outcome() + " " + finding.figures();
+    }
+
     @Test
     void sameInputSameOutput() {
         assertEquals(plain(findings()), plain(findings()));

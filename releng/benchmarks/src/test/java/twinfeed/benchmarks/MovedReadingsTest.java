@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ServiceLoader;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -17,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.engine.OptionResult;
@@ -34,6 +37,11 @@ import twinfeed.usecase.TwinfeedService;
  */
 class MovedReadingsTest {
     private static final Runner RUNNER = new Runner(calculators(), (mean, spread, month, southern) -> mean);
+
+    private static final Set<String> KEYS = RUNNER.calculators().stream()
+            .flatMap(calculator -> calculator.descriptor().checks().stream())
+            .map(Check::key)
+            .collect(Collectors.toUnmodifiableSet());
 
     private static List<Calculator> calculators() {
         List<Calculator> found = new ArrayList<>();
@@ -77,7 +85,8 @@ class MovedReadingsTest {
     /** How many readings were moved. */
     private static int compare(String house, Survey surveyed, Candidate candidate) {
         Survey survey = EcoreUtil.copy(surveyed);
-        Rejudging rejudging = RUNNER.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey));
+        Rejudging rejudging = RUNNER.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), KEYS)
+                .fromHere();
         List<Reading> readings = readings(survey, "survey");
         for (Reading reading : readings) {
             Quantity taken = reading.value();

@@ -105,7 +105,11 @@ public final class CircuitCalculator implements Calculator {
         return (candidate, shared, findings) -> {
             ShowerCase shower =
                     new ShowerCase(candidate.heater(), ShowerLoad.of(candidate.heater()), candidate.present(), shared);
-            groups.forEach(group -> group.check(shower, findings));
+            for (CheckGroup group : groups) {
+                if (findings.asks(group.checks()) || shared.asks(group.gives())) {
+                    group.check(shower, findings);
+                }
+            }
         };
     }
 }

@@ -39,7 +39,9 @@ public final class DemandCalculator implements Calculator {
                 new MaximumDemandChecks(house, remedies), new SecondShowerCheck(house), new SupplyChecks(house));
         return (candidate, shared, findings) -> {
             ShowerCase shower = new ShowerCase(candidate, shared);
-            groups.forEach(group -> group.check(shower, findings));
+            groups.stream()
+                    .filter(group -> findings.asks(group.checks()))
+                    .forEach(group -> group.check(shower, findings));
         };
     }
 }

@@ -23,6 +23,11 @@ final class MaximumDemandChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(DemandChecks.FUSE, DemandChecks.SWITCH, DemandChecks.AS_IT_IS);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         against(shower, findings, DemandChecks.FUSE, house.fuseA(), SERVICE_FUSE, DemandChecks.SERVICE_FUSE);
         against(shower, findings, DemandChecks.SWITCH, house.switchA(), "mainSwitch", DemandChecks.MAIN_SWITCH);

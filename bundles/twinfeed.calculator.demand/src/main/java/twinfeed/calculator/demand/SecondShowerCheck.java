@@ -17,6 +17,11 @@ final class SecondShowerCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(DemandChecks.SECOND_SHOWER);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = DemandChecks.SECOND_SHOWER;
         Double fuseA = house.fuseA();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
+import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
@@ -13,6 +14,11 @@ final class SupplyChecks implements CheckGroup {
 
     SupplyChecks(HouseDemand house) {
         this.house = house;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(DemandChecks.SWITCH_PROTECTION, DemandChecks.OPERATOR);
     }
 
     @Override

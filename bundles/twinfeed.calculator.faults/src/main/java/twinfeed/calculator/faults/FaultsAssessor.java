@@ -57,7 +57,9 @@ final class FaultsAssessor implements Assessor {
             return;
         }
         Evidence evidence = Evidence.of(survey, candidate.heater(), feeds(shared), data);
-        likely(evidence, findings);
+        if (findings.asks(List.of(FaultsChecks.LIKELY))) {
+            likely(evidence, findings);
+        }
         elements(evidence.elements(), candidate.heater(), findings);
         coil(evidence.coil(), findings);
         isolation(evidence, findings);

@@ -3,6 +3,7 @@ package twinfeed.calculator.flow;
 
 import java.util.List;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
@@ -21,6 +22,11 @@ final class ElementFlow implements FlowAnswer {
 
     ElementFlow(TargetOutlet target) {
         this.target = target;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(FlowChecks.AT_RATING, FlowChecks.LOW_POWER, FlowChecks.ONE_ELEMENT);
     }
 
     @Override

@@ -37,7 +37,9 @@ final class FlowAssessor implements Assessor {
         }
         give(shared);
         for (FlowAnswer answer : answers) {
-            answer.answer(candidate, shared, findings);
+            if (findings.asks(answer.checks())) {
+                answer.answer(candidate, shared, findings);
+            }
         }
         advice.answer(candidate, findings);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
@@ -38,6 +39,11 @@ final class MonthlyFlow implements FlowAnswer {
                 heated.add(i);
             }
         }
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(FlowChecks.BY_MONTH, FlowChecks.COMPARISON);
     }
 
     @Override

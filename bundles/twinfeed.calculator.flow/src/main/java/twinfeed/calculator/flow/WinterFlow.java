@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.flow;
 
+import java.util.List;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
@@ -22,6 +24,11 @@ final class WinterFlow implements FlowAnswer {
     WinterFlow(TargetOutlet target, double leastM3PerS) {
         this.target = target;
         this.leastM3PerS = leastM3PerS;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(FlowChecks.WINTER, FlowChecks.ACTIVATION);
     }
 
     @Override

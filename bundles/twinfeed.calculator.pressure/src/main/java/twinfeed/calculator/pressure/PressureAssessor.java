@@ -45,7 +45,9 @@ final class PressureAssessor implements Assessor {
     public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
         HeaterCase heater = new HeaterCase(house, candidate, shared, findings);
         for (CheckGroup answer : answers) {
-            answer.answer(heater);
+            if (findings.asks(answer.checks()) || shared.asks(answer.gives())) {
+                answer.answer(heater);
+            }
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
@@ -66,19 +67,22 @@ final class Preparation {
 
     /** A session with some calculators prepared. */
     Session session(List<Calculator> calculators) {
-        return session(calculators, false);
+        return session(calculators, null);
     }
 
-    /** The same where nobody wants more than outcomes and figures. */
-    Session sessionOfFigures(List<Calculator> calculators) {
-        return session(calculators, true);
+    /**
+     * The same where nobody wants more than outcomes and figures of some checks.
+     *
+     * @param asked keys of those checks
+     */
+    Session sessionOfFigures(List<Calculator> calculators, Set<String> asked) {
+        return session(calculators, asked);
     }
 
-    private Session session(List<Calculator> calculators, boolean figuresOnly) {
+    private Session session(List<Calculator> calculators, @Nullable Set<String> asked) {
         List<Session.Prepared> prepared = new ArrayList<>();
         calculators.forEach(calculator -> prepared.add(prepare(calculator)));
-        return new Session(
-                rules, grid, house.readings, house.changed, prepared, contained, runner::setAside, figuresOnly);
+        return new Session(rules, grid, house.readings, house.changed, prepared, contained, runner::setAside, asked);
     }
 
     private Session.Prepared prepare(Calculator calculator) {

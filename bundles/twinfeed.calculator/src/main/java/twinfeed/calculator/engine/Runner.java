@@ -7,9 +7,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Calculator;
@@ -92,19 +93,6 @@ public final class Runner {
         return influence;
     }
 
-    /**
-     * The same with some of the calculators only.
-     *
-     * @param ids says of a calculator's id whether it stays
-     */
-    public Runner restrictedTo(Predicate<String> ids) {
-        return new Runner(
-                calculators.stream()
-                        .filter(calculator -> ids.test(calculator.descriptor().id()))
-                        .toList(),
-                intakeModel);
-    }
-
     /** The supply that a calculator's checks are about. */
     public Supply supply(String calculator) {
         return descriptor(calculator).map(CalculatorDescriptor::supply).orElse(Supply.NEITHER);
@@ -162,19 +150,39 @@ public final class Runner {
     }
 
     /**
-     * Judges one candidate again and again while readings move, from the readings as they are now on.
+     * Asks some checks about one candidate again and again while readings move. Only the calculators that answer them are run, and those
+     * on which their answers depend.
      *
      * @param surveyed the house in which the readings were taken
      * @param changed the survey with the works done; may be the same
      * @param focus picks the conditions
      * @param readings tells what the changed survey lacks; readings may move but none comes or goes
+     * @param asked keys of the checks
      */
     public Rejudging rejudging(
-            Survey surveyed, Survey changed, Candidate candidate, UnaryOperator<Grid> focus, Readings readings) {
+            Survey surveyed,
+            Survey changed,
+            Candidate candidate,
+            UnaryOperator<Grid> focus,
+            Readings readings,
+            Set<String> asked) {
+        Set<String> answering = calculators.stream()
+                .map(Calculator::descriptor)
+                .filter(each -> each.checks().stream().anyMatch(check -> asked.contains(check.key())))
+                .map(CalculatorDescriptor::id)
+                .collect(Collectors.toSet());
         return new Rejudging(
-                calculators,
+                calculators.stream()
+                        .filter(each -> isNeeded(each.descriptor().id(), answering))
+                        .toList(),
+                asked,
                 candidate,
                 () -> preparation(surveyed, changed, focus, readings, Assumptions.unrecorded(), null));
+    }
+
+    private boolean isNeeded(String calculator, Set<String> answering) {
+        return answering.contains(calculator)
+                || answering.stream().anyMatch(other -> influence.reaches(calculator, other));
     }
 
     /** Prepares every calculator for a survey. */

@@ -3,6 +3,7 @@ package twinfeed.calculator.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Assessor;
@@ -48,14 +49,14 @@ final class Session {
     private final List<Prepared> prepared;
     private final @Nullable Containment containment;
     private final SettingAside aside;
-    private final boolean figuresOnly;
+    private final @Nullable Set<String> asked;
 
     /**
      * A session.
      *
      * @param containment runs the calculators; absent for draws by the thousand, which are only made of calculators that have
      *     answered before
-     * @param figuresOnly whether nobody wants more than outcomes and figures
+     * @param asked the checks of which alone outcomes and figures are wanted; absent where all is wanted
      */
     Session(
             RuleSet rules,
@@ -65,7 +66,7 @@ final class Session {
             List<Prepared> prepared,
             @Nullable Containment containment,
             SettingAside aside,
-            boolean figuresOnly) {
+            @Nullable Set<String> asked) {
         this.rules = rules;
         this.grid = grid;
         this.readings = readings;
@@ -73,7 +74,7 @@ final class Session {
         this.prepared = List.copyOf(prepared);
         this.containment = containment;
         this.aside = aside;
-        this.figuresOnly = figuresOnly;
+        this.asked = asked;
     }
 
     RuleSet rules() {
@@ -118,14 +119,16 @@ final class Session {
         if (broken != null) {
             report(each, findings, broken);
         }
-        addUnanswered(each, findings);
+        if (asked == null) {
+            addUnanswered(each, findings);
+        }
         return findings.list();
     }
 
     private Findings empty(Prepared each, Candidate candidate) {
-        return figuresOnly
-                ? Findings.figuresOnly(each.descriptor.id(), readings, candidate)
-                : new Findings(each.descriptor.id(), readings, candidate);
+        return asked == null
+                ? new Findings(each.descriptor.id(), readings, candidate)
+                : Findings.figuresOnly(each.descriptor.id(), readings, candidate, asked);
     }
 
     private @Nullable Throwable run(

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.PassProbability;
 
@@ -38,6 +39,7 @@ final class ChancesByNeed {
     private static final int MOST = 2048;
 
     private final Trials trials;
+    private Trials undecided;
     private final FirstDraws draws;
     private final boolean ofWorks;
     private final List<Response> responses;
@@ -46,6 +48,7 @@ final class ChancesByNeed {
 
     ChancesByNeed(Trials trials, FirstDraws draws, boolean ofWorks) {
         this.trials = trials;
+        this.undecided = trials;
         this.draws = draws;
         this.ofWorks = ofWorks;
         this.responses = Response.of(trials);
@@ -65,6 +68,10 @@ final class ChancesByNeed {
     }
 
     private void draw() {
+        undecided = trials.asking(IntStream.range(0, trials.checks())
+                .filter(check -> !responses.get(check).decided())
+                .boxed()
+                .toList());
         Trial[] compared = new Trial[COMPARED];
         Arrays.setAll(compared, this::truth);
         for (int check = 0; check < trials.checks(); check++) {
@@ -103,13 +110,13 @@ final class ChancesByNeed {
     }
 
     private Trial truth(int draw) {
-        return judged.computeIfAbsent(draw, number -> trials.at(draws.first(DRAWS)[number]));
+        return judged.computeIfAbsent(draw, number -> undecided.at(draws.first(DRAWS)[number]));
     }
 
     private PassProbability chance(int check, double[][] positions) {
         Response response = responses.get(check);
-        OpenCheck undecided = open.get(check);
-        double passes = undecided == null ? (response.passesNominally() ? 1 : 0) : undecided.chance();
+        OpenCheck known = open.get(check);
+        double passes = known == null ? (response.passesNominally() ? 1 : 0) : known.chance();
         if (!response.regular()) {
             return new PassProbability(passes, 0, 0, "");
         }

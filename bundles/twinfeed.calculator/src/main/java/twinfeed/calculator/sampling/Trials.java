@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.sampling;
 
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Finding;
@@ -18,10 +21,20 @@ import twinfeed.model.survey.Survey;
 
 /** One heater in one house, judged with the uncertain inputs wherever they are put. */
 final class Trials {
-    private final Rejudging rejudging;
+    private final House house;
     private final SampledInputs inputs;
     private final OptionResult nominal;
     private final int[] sampled;
+    private final int[] asked;
+    private final Rejudging rejudging;
+
+    /** What is judged. */
+    private record House(
+            Runner runner, Survey surveyed, Survey changed, Candidate candidate, GridFocus focus, Readings readings) {
+        Rejudging asking(Set<String> checks) {
+            return runner.rejudging(surveyed, changed, candidate, focus, readings, checks);
+        }
+    }
 
     /**
      * Trials.
@@ -41,22 +54,32 @@ final class Trials {
         this.inputs = inputs;
         this.nominal = nominal;
         // Inputs that are put elsewhere change readings; none is taken or forgotten.
-        Readings readings = new Readings(changed);
-        this.rejudging =
-                comparing(runner, nominal).rejudging(surveyed, changed, candidate, new GridFocus(nominal), readings);
-        this.sampled = java.util.stream.IntStream.range(0, nominal.findings().size())
+        this.house = new House(runner, surveyed, changed, candidate, new GridFocus(nominal), new Readings(changed));
+        this.sampled = IntStream.range(0, nominal.findings().size())
                 .filter(i -> isSampled(nominal.findings().get(i)))
                 .toArray();
+        this.asked = IntStream.range(0, sampled.length).toArray();
+        this.rejudging = house.asking(keys()).fromHere();
     }
 
-    /** The calculators that compare a value with a limit in this house, and those that they depend on: no other is run again. */
-    private static Runner comparing(Runner runner, OptionResult nominal) {
-        Set<String> comparing = nominal.findings().stream()
-                .filter(Trials::isSampled)
-                .map(Finding::calculator)
+    private Trials(Trials all, Collection<Integer> checks) {
+        this.house = all.house;
+        this.inputs = all.inputs;
+        this.nominal = all.nominal;
+        this.sampled = all.sampled;
+        this.asked = checks.stream().mapToInt(Integer::intValue).sorted().toArray();
+        this.rejudging = house.asking(keys());
+    }
+
+    private Set<String> keys() {
+        return Arrays.stream(asked)
+                .mapToObj(check -> nominal(check).check().key())
                 .collect(Collectors.toSet());
-        return runner.restrictedTo(id -> comparing.contains(id)
-                || comparing.stream().anyMatch(other -> runner.influence().reaches(id, other)));
+    }
+
+    /** The same for {@link #at} and some of the checks only, about which others have nothing to say: they count as not passing. */
+    Trials asking(Collection<Integer> checks) {
+        return new Trials(this, checks);
     }
 
     /** Whether tolerances can change what a finding says: a value was compared with a limit. */
@@ -106,8 +129,9 @@ final class Trials {
     private Trial trial(List<Finding> findings, boolean isNominal) {
         boolean[] passes = new boolean[sampled.length];
         double[] margins = new double[sampled.length];
+        Arrays.fill(margins, Double.NaN);
         int from = 0;
-        for (int check = 0; check < sampled.length; check++) {
+        for (int check : asked) {
             Finding finding = nominal(check);
             if (!isNominal) {
                 int found = find(findings, finding.check().key(), from);

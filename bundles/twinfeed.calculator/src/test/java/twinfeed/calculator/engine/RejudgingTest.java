@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,14 @@ class RejudgingTest {
                         .si());
         Runner runner = new Runner(List.of(giver, taker, winter), (mean, spread, month, southern) -> mean);
         Candidate candidate = new Candidate(CatalogueFactory.eINSTANCE.createHeater(), false);
-        Rejudging rejudging = runner.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey));
+        Rejudging rejudging = runner.rejudging(
+                        survey,
+                        survey,
+                        candidate,
+                        grid -> grid,
+                        new Readings(survey),
+                        Set.of("giver.value", "taker.value", "winter.value"))
+                .fromHere();
         ran.clear();
         return rejudging;
     }

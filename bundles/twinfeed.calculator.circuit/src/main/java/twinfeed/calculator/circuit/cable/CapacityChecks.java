@@ -43,6 +43,11 @@ public final class CapacityChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.CAPACITY, CircuitChecks.LOFT_AMBIENT, CircuitChecks.HIDDEN_METHOD);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         capacity(shower, findings);
         hiddenMethod(shower, findings);

@@ -32,6 +32,11 @@ public final class HighestPowerCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.HIGHEST_POWER);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.HIGHEST_POWER;
         if (OldCable.skips(survey, findings, check)) {

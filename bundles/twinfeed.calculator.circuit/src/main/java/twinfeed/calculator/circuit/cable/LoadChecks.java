@@ -32,6 +32,16 @@ public final class LoadChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.DESIGN_CURRENT, CircuitChecks.HIGH_VOLTAGE_CURRENT);
+    }
+
+    @Override
+    public List<SharedQuantity> gives() {
+        return List.of(SharedQuantity.DESIGN_CURRENT);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         give(shower);
         designCurrent(shower, findings);

@@ -28,6 +28,11 @@ public final class MaximumLengthCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.LONGEST_RUN);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.LONGEST_RUN;
         if (OldCable.skips(survey, findings, check)) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.cable;
 
+import java.util.List;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -17,6 +19,11 @@ public final class OldCableCheck implements CheckGroup {
     public OldCableCheck(CircuitSurvey survey, CircuitRemedies remedies) {
         this.survey = survey;
         this.remedies = remedies;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.OLD_CABLE);
     }
 
     @Override

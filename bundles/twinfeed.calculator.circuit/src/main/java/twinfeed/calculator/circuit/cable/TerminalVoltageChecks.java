@@ -41,6 +41,16 @@ public final class TerminalVoltageChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.TERMINAL_VOLTAGE, CircuitChecks.DELIVERED_POWER);
+    }
+
+    @Override
+    public List<SharedQuantity> gives() {
+        return List.of(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         ShowerLoad load = shower.load();
         List<CableSegment> run = measurable();

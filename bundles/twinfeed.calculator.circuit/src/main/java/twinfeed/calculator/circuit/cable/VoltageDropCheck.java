@@ -34,6 +34,11 @@ public final class VoltageDropCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.VOLTAGE_DROP);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.VOLTAGE_DROP;
         if (OldCable.skips(survey, findings, check)) {

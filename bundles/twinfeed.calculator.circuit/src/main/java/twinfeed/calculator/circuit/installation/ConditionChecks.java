@@ -28,6 +28,16 @@ public final class ConditionChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(
+                CircuitChecks.INSULATION,
+                CircuitChecks.SUPPLY_HIGH,
+                CircuitChecks.SUPPLY_LOW,
+                CircuitChecks.SPARE_WAY,
+                CircuitChecks.APPROVED);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         insulation(shower, findings);
         supply(findings);

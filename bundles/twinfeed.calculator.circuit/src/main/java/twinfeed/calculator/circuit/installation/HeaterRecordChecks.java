@@ -2,7 +2,9 @@
 package twinfeed.calculator.circuit.installation;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
@@ -20,6 +22,11 @@ public final class HeaterRecordChecks implements CheckGroup {
     public HeaterRecordChecks(Survey survey) {
         this.unit = survey.getUnit();
         this.today = survey.getTakenOn();
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.RECALL, CircuitChecks.GUARANTEE);
     }
 
     @Override

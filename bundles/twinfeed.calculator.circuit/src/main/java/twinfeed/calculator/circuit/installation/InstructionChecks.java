@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.installation;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
@@ -28,6 +29,15 @@ public final class InstructionChecks implements CheckGroup {
     public InstructionChecks(CircuitSurvey survey, CircuitRemedies remedies) {
         this.survey = survey;
         this.remedies = remedies;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(
+                CircuitChecks.INSTRUCTED_DEVICE,
+                CircuitChecks.SMALLEST_CONDUCTOR,
+                CircuitChecks.LARGE_CONDUCTOR,
+                CircuitChecks.TERMINALS);
     }
 
     @Override

@@ -28,6 +28,11 @@ public final class IsolatorChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.ISOLATOR_RATING, CircuitChecks.ISOLATOR_CONDITION);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         rating(shower, findings);
         condition(shower, findings);

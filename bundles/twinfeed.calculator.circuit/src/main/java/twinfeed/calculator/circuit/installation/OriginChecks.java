@@ -33,6 +33,11 @@ public final class OriginChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.TAILS, CircuitChecks.EARTHING_CONDUCTOR, CircuitChecks.MAIN_BONDING);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         tails(findings);
         earthingConductor(findings);

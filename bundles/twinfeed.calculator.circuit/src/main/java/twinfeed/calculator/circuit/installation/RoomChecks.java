@@ -32,6 +32,11 @@ public final class RoomChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.ZONES, CircuitChecks.INGRESS, CircuitChecks.SUPPLEMENTARY);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         zones(findings);
         ingress(shower, findings);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.protection;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
@@ -26,6 +27,11 @@ public final class EarthPathChecks implements CheckGroup {
     public EarthPathChecks(CircuitSurvey survey, CircuitRemedies remedies) {
         this.survey = survey;
         this.remedies = remedies;
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.EXTERNAL_LOOP, CircuitChecks.EARTH_PATH);
     }
 
     @Override

@@ -27,6 +27,11 @@ public final class ElectrodeChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.ELECTRODE, CircuitChecks.ELECTRODE_STABILITY);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         if (!survey.feed().ownElectrode()) {
             applies(findings, CircuitChecks.ELECTRODE);

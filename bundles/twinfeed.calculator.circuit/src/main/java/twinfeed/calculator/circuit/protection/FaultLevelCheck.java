@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.protection;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
@@ -25,6 +26,11 @@ public final class FaultLevelCheck implements CheckGroup {
         if (comparable && survey.feed().assemblyA() == null) {
             context.assume("assemblyRating", Map.of());
         }
+    }
+
+    @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.FAULT_LEVEL);
     }
 
     @Override

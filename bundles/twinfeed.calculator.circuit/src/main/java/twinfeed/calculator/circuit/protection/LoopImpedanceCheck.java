@@ -34,6 +34,11 @@ public final class LoopImpedanceCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.LOOP, CircuitChecks.LOOP_BY_BREAKER);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         loop(shower, findings);
         byBreaker(findings);

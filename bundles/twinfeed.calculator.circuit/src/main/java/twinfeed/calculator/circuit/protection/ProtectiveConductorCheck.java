@@ -50,6 +50,11 @@ public final class ProtectiveConductorCheck implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.ADIABATIC);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         Check check = CircuitChecks.ADIABATIC;
         if (OldCable.skips(survey, findings, check)) {

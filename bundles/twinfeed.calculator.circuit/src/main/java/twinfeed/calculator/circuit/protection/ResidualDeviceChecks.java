@@ -30,6 +30,11 @@ public final class ResidualDeviceChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.RCD, CircuitChecks.RCD_TYPE, CircuitChecks.RCD_TRIP);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         presence(shower, findings);
         type(shower, findings);

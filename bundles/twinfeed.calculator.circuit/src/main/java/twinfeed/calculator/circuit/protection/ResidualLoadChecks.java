@@ -37,6 +37,11 @@ public final class ResidualLoadChecks implements CheckGroup {
     }
 
     @Override
+    public List<Check> checks() {
+        return List.of(CircuitChecks.RCD_RATING, CircuitChecks.RCD_SCOPE, CircuitChecks.LEAKAGE);
+    }
+
+    @Override
     public void check(ShowerCase shower, Findings findings) {
         rating(shower, findings);
         scope(findings);

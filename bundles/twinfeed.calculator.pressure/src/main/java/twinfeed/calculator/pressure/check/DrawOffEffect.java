@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
@@ -40,6 +42,11 @@ public final class DrawOffEffect implements CheckGroup {
 
     /** Less is no flow, m3/s. */
     private static final double LEAST_FLOW = 1e-9;
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.TAP_OPENS, PressureChecks.SCALD);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
@@ -19,6 +21,16 @@ public final class InstallationChecks implements CheckGroup {
 
     private static final String REGULATIONS =
             "Water Fittings Regulations guidance: fluid category 3, or 5 where a WC pan is in reach";
+
+    @Override
+    public List<Check> checks() {
+        return List.of(
+                PressureChecks.STANDARD,
+                PressureChecks.SERVICE_PIPE,
+                PressureChecks.BACKFLOW,
+                PressureChecks.HARDNESS,
+                PressureChecks.SCALE);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.check;
 
 import java.util.List;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
@@ -31,6 +32,11 @@ public final class PipeChecks implements CheckGroup {
 
     /** In a dead leg to one fitting, m/s. */
     private static final double OWN_LIMIT = 4.0;
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.VELOCITY, PressureChecks.LOSS);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -30,6 +30,11 @@ public final class RunningPressureChecks implements CheckGroup {
     private static final String SOURCE = "maker's instructions; form of NFPA 291 and Darcy-Weisbach";
 
     @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.RUNNING, PressureChecks.PEAK);
+    }
+
+    @Override
     public void answer(HeaterCase heater) {
         running(heater);
         peak(heater);

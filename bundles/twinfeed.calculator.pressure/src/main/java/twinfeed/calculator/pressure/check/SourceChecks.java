@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.pressure.remedy.MainRemedy;
@@ -21,6 +23,11 @@ public final class SourceChecks implements CheckGroup {
 
     /** Pressure of one metre of cold water, Pa. */
     private static final double METRE_PA = 9807;
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.SOURCE, PressureChecks.TANK_HEAD);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
@@ -25,6 +26,11 @@ import twinfeed.units.Kind;
 public final class SummerChecks implements CheckGroup {
     private static final double BOILING_C = 100;
     private static final String SOURCE = "judgement: from this temperature on a strong warning is due";
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.SUMMER, PressureChecks.SUMMER_LOW, PressureChecks.AVAILABLE);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -2,6 +2,7 @@
 package twinfeed.calculator.pressure.check;
 
 import java.util.List;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Working;
@@ -27,6 +28,11 @@ public final class SupplyChecks implements CheckGroup {
 
     /** A valve set nearer to the highest allowed pressure than this would not keep under it at night. Judgement. */
     private static final double REDUCED_SHARE = 0.8;
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.TEST, PressureChecks.STATIC_PRESSURE);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

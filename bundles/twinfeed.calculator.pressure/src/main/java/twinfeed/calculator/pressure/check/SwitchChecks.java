@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
@@ -28,6 +29,16 @@ import twinfeed.units.Kind;
  */
 public final class SwitchChecks implements CheckGroup {
     private static final String SOURCE = "maker's instructions; the worst condition by month, voltage and open taps";
+
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.SWITCH, PressureChecks.ACTIVATION);
+    }
+
+    @Override
+    public List<SharedQuantity> gives() {
+        return List.of(SharedQuantity.SWITCH_MARGIN);
+    }
 
     @Override
     public void answer(HeaterCase heater) {

@@ -4,6 +4,7 @@ package twinfeed.calculator.pressure.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.pressure.hydraulics.DropOutLimit;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
@@ -20,6 +21,11 @@ import twinfeed.model.survey.WaterFeed;
 
 /** How much others may draw before the heat goes off: "a kitchen tap opened past 7 L/min turns the shower cold". */
 public final class SwitchDropOut implements CheckGroup {
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.DROP_OUT);
+    }
+
     @Override
     public void answer(HeaterCase heater) {
         WaterFeed water = heater.house().water();

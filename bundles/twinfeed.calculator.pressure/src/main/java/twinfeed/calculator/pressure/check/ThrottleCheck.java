@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.check;
 
+import java.util.List;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
@@ -17,6 +19,11 @@ import twinfeed.units.Kind;
 
 /** Whether the inlet pressure covers what lies behind the throttle and the throttle's own least difference. */
 public final class ThrottleCheck implements CheckGroup {
+    @Override
+    public List<Check> checks() {
+        return List.of(PressureChecks.THROTTLE);
+    }
+
     @Override
     public void answer(HeaterCase heater) {
         UnitFlows flows = heater.flows(PressureChecks.THROTTLE);
