@@ -121,10 +121,11 @@ final class ChancesByNeed {
             return new PassProbability(passes, 0, 0, "");
         }
         double[] margins = response.margins(positions, MARGINS);
+        double[] ordered = Statistics.ordered(margins);
         return new PassProbability(
                 passes,
-                Statistics.quantile(margins, PassProbability.DOUBT),
-                Statistics.quantile(margins, 1 - PassProbability.DOUBT),
+                Statistics.quantile(ordered, PassProbability.DOUBT),
+                Statistics.quantile(ordered, 1 - PassProbability.DOUBT),
                 loudest(response, positions, margins));
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.Map;
 
 /**
  * The draws of a check of which its response is not sure, because they come out near the limit: how many of them pass.
@@ -43,12 +44,13 @@ final class DrawsNearLimit implements OpenDraws {
     private double deviation;
 
     /**
-     * Draws of none of which the truth is known yet.
+     * Draws near the limit.
      *
      * @param near their numbers
      * @param predicted what the response says of each draw, by number
+     * @param truths the true margins of the draws, near or not, that were judged before, by number
      */
-    DrawsNearLimit(int[] near, double[] predicted) {
+    DrawsNearLimit(int[] near, double[] predicted, Map<Integer, Double> truths) {
         this.draws = Arrays.stream(near)
                 .boxed()
                 .sorted(Comparator.comparingDouble(draw -> predicted[draw]))
@@ -63,7 +65,20 @@ final class DrawsNearLimit implements OpenDraws {
         this.additions = new double[draws.length];
         Arrays.fill(additions, Double.NaN);
         this.chances = new double[draws.length];
+        truths.forEach(this::keep);
         reckon();
+    }
+
+    /** Whether a truth is news. */
+    private boolean keep(int draw, double margin) {
+        int rank = ranks[draw];
+        if (rank < 0 || isKnown(rank)) {
+            return false;
+        }
+        additions[rank] = margin - margins[rank];
+        known++;
+        batch.remove(rank);
+        return true;
     }
 
     @Override
@@ -93,14 +108,8 @@ final class DrawsNearLimit implements OpenDraws {
 
     @Override
     public void learn(int draw, double margin, boolean passing) {
-        int rank = ranks[draw];
-        if (rank >= 0 && !isKnown(rank)) {
-            additions[rank] = margin - margins[rank];
-            known++;
-            batch.remove(rank);
-            if (batch.isEmpty()) {
-                reckon();
-            }
+        if (keep(draw, margin) && batch.isEmpty()) {
+            reckon();
         }
     }
 

@@ -66,7 +66,7 @@ final class OpenCheck {
                 surePasses++;
             }
         }
-        return new DrawsNearLimit(Arrays.copyOf(near, count), predicted);
+        return new DrawsNearLimit(Arrays.copyOf(near, count), predicted, truths);
     }
 
     /** The draw to be judged in truth next. */
@@ -95,7 +95,6 @@ final class OpenCheck {
         if (off > WIDER * farthestOff) {
             farthestOff = off;
             draws = nearLimit(ROOM * off);
-            truths.forEach((draw, margin) -> draws.learn(draw, margin, margin >= 0));
         }
     }
 

@@ -51,10 +51,11 @@ final class PlainDraws {
         if (answered[check] < count) {
             return new PassProbability(chance, 0, 0, "");
         }
+        double[] ordered = Statistics.ordered(margins[check]);
         return new PassProbability(
                 chance,
-                Statistics.quantile(margins[check], PassProbability.DOUBT),
-                Statistics.quantile(margins[check], 1 - PassProbability.DOUBT),
+                Statistics.quantile(ordered, PassProbability.DOUBT),
+                Statistics.quantile(ordered, 1 - PassProbability.DOUBT),
                 loudest(margins[check]));
     }
 

@@ -1,26 +1,28 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.sampling;
 
-import org.hipparchus.util.KthSelector;
+import java.util.Arrays;
 
 /** Plain statistics of draws. */
 final class Statistics {
     /** A reading that brings a smaller share of the variance is not worth measuring again. */
     static final double LEAST_SHARE = 1e-3;
 
-    private static final KthSelector SELECTOR = new KthSelector();
-
     private Statistics() {}
 
-    /** A quantile of values in any order, linear between the two next to it. */
-    static double quantile(double[] values, double share) {
-        double position = share * (values.length - 1);
-        int below = (int) position;
-        int above = Math.min(below + 1, values.length - 1);
+    /** Values in ascending order; the given ones stay as they are. */
+    static double[] ordered(double[] values) {
         double[] ordered = values.clone();
-        double lower = SELECTOR.select(ordered, null, below);
-        double upper = SELECTOR.select(ordered, null, above);
-        return lower + (position - below) * (upper - lower);
+        Arrays.sort(ordered);
+        return ordered;
+    }
+
+    /** A quantile of values in ascending order, linear between the two next to it. */
+    static double quantile(double[] ordered, double share) {
+        double position = share * (ordered.length - 1);
+        int below = (int) position;
+        int above = Math.min(below + 1, ordered.length - 1);
+        return ordered[below] + (position - below) * (ordered[above] - ordered[below]);
     }
 
     /** The square of the correlation of two rows of values, the second of which gives their number; 0 where either does not vary. */

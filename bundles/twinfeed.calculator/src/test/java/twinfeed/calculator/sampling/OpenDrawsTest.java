@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
@@ -22,7 +23,7 @@ class OpenDrawsTest {
     private int asked;
 
     private static DrawsNearLimit all() {
-        return new DrawsNearLimit(IntStream.range(0, DRAWS).toArray(), PREDICTED);
+        return new DrawsNearLimit(IntStream.range(0, DRAWS).toArray(), PREDICTED, Map.of());
     }
 
     /** Asks until the number is known to a standard deviation of so many. */
@@ -102,7 +103,7 @@ class OpenDrawsTest {
 
     @Test
     void threeDrawsAreKnownWhenThreeAreJudged() {
-        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7, 9}, PREDICTED);
+        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7, 9}, PREDICTED, Map.of());
         assertEquals(3, draws.deviation());
         draws.learn(4, 1, true);
         draws.learn(7, -1, false);
@@ -113,7 +114,7 @@ class OpenDrawsTest {
 
     @Test
     void aTruthThatWasNotAskedForCountsAndThatOfAnotherDrawDoesNot() {
-        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7}, PREDICTED);
+        DrawsNearLimit draws = new DrawsNearLimit(new int[] {4, 7}, PREDICTED, Map.of());
         draws.learn(5, 1, true);
         draws.learn(4, 1, true);
         assertEquals(7, draws.next());
