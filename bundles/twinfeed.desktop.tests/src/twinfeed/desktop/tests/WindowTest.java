@@ -345,7 +345,8 @@ final class WindowTest {
         ui.run(() -> job().survey().show(0));
         Canvas feeds = ui.ask(() -> ui.field(Canvas.class, "feeds"));
         int pipes = 4;
-        for (int y = 0; y < 150 && ui.ask(() -> job().survey().shown()) != pipes; y += 4) {
+        int height = ui.ask(() -> feeds.getSize().y);
+        for (int y = 0; y < height && ui.ask(() -> job().survey().shown()) != pipes; y += 4) {
             Event click = new Event();
             click.x = 40;
             click.y = y;

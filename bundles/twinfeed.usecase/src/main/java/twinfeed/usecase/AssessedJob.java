@@ -2,11 +2,14 @@
 package twinfeed.usecase;
 
 import java.util.List;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.survey.Survey;
 
 /**
  * A job that was assessed.
@@ -19,6 +22,16 @@ import twinfeed.model.assessment.Outcome;
 public record AssessedJob(OpenedJob opened, AssessmentResult assessed, List<WorkPlan> plans, Assessment record) {
     public AssessedJob {
         plans = List.copyOf(plans);
+    }
+
+    /** The house with the work of an option of the record done, a copy; as it is where the option has no work. */
+    public Survey withWork(OptionAssessment option) {
+        Survey changed = EcoreUtil.copy(opened.job().getSurvey());
+        int at = record.getOptions().indexOf(option);
+        if (at >= 0) {
+            plans.get(at).works().forEach(work -> work.edit().accept(changed));
+        }
+        return changed;
     }
 
     /** Whether a calculator left a check without an answer, or broke. */

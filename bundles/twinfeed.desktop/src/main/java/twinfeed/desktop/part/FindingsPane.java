@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.chart.ChartsView;
+import twinfeed.desktop.form.Place;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
@@ -31,23 +32,23 @@ import twinfeed.desktop.look.Links;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.picture.ChartSvg;
-import twinfeed.desktop.picture.FeedSvg;
+import twinfeed.desktop.picture.HouseSvg;
 import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.FindingGroup;
+import twinfeed.desktop.view.LiveField;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.document.Figures;
-import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.HouseDrawing;
 import twinfeed.document.drawing.Mark;
-import twinfeed.document.drawing.PieceFindings;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.AssessedJob;
 
 /** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
 final class FindingsPane {
@@ -58,9 +59,10 @@ final class FindingsPane {
     private final JobSession session;
     private final Words words;
     private final Figures figures;
+    private final Composite pane;
     private final CLabel heading;
     private final Label state;
-    private final FeedCanvas feeds;
+    private final DrawingPane feeds;
     private final FindingFilterChoice filter;
     private final Tree tree;
     private final Columns columns;
@@ -75,14 +77,14 @@ final class FindingsPane {
             JobSession session,
             Threads threads,
             Words words,
-            Consumer<DrawnPiece> open,
+            Consumer<Place> open,
             Consumer<String> explain,
             Consumer<List<String>> warn,
             PictureSaving pictures) {
         this.session = session;
         this.words = words;
         this.figures = new Figures(words.locale());
-        Composite pane = Controls.pane(parent);
+        this.pane = Controls.pane(parent);
         Composite head = Controls.columns(pane, 4);
         head.setLayoutData(Controls.across(pane));
         this.heading = Controls.title(head, words.get("pane.findings"));
@@ -93,9 +95,14 @@ final class FindingsPane {
         save.setData("twinfeed.field", "picture.drawing");
         save.setToolTipText(words.get("picture.drawing"));
         Controls.name(save, words.get("picture.drawing"));
-        save.addListener(SWT.Selection, event -> pictures.ask(feeds().control(), drawing()));
+        save.addListener(SWT.Selection, event -> pictures.ask(feeds().drawn(), drawing()));
         this.state = Controls.wrapped(pane);
-        this.feeds = new FeedCanvas(pane, words, picture(Optional.empty()), open);
+        this.feeds = new DrawingPane(
+                pane,
+                words,
+                HouseDrawing.unassessed(session.survey(), words.locale()),
+                piece -> LiveField.of(piece, session.survey()).ifPresent(open),
+                this::draw);
         TabFolder tabs = new TabFolder(pane, SWT.TOP);
         Controls.name(tabs, words.get("findings.tabs"));
         tabs.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -120,6 +127,7 @@ final class FindingsPane {
         CustomerPageView page = new CustomerPageView(tabs, session, threads, words);
         tab(tabs, "page.customer", page.control());
         Compact.of(pane, low -> place(pane, tabs, halves, low));
+        pane.addListener(SWT.Resize, event -> room(pane));
         tabs.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             charts.seen(tabs.getSelectionIndex() == 1);
             page.seen(tabs.getSelectionIndex() == 2);
@@ -147,23 +155,32 @@ final class FindingsPane {
                 feeds.control().moveAbove(tabs);
                 feeds.control().setVisible(true);
             }
+            feeds.standing(low, pane);
         }
         halves.setWeights(low ? WEIGHTS_IF_LOW : WEIGHTS);
         pane.layout(true, true);
     }
 
-    private FeedCanvas feeds() {
+    private void room(Composite pane) {
+        if (feeds.control().getParent() == pane && feeds.room(pane)) {
+            pane.layout();
+        }
+    }
+
+    private DrawingPane feeds() {
         return feeds;
     }
 
     /** The drawing as it is shown, as SVG. */
     String drawing() {
-        return FeedSvg.of(feeds.picture(), heading.getText().replace("&&", "&"), words);
+        String title = heading.getText().replace("&&", "&");
+        String state = words.get(feeds.withWork() ? "drawing.state.withWork" : "drawing.state.asItIs");
+        return HouseSvg.of(feeds.drawing(), chosenOption().isEmpty() ? title : title + ", " + state, words.locale());
     }
 
     /** The control in which it is drawn. */
     Control drawn() {
-        return feeds.control();
+        return feeds.drawn();
     }
 
     private void tab(TabFolder tabs, String key, Control control) {
@@ -233,7 +250,7 @@ final class FindingsPane {
 
     private void show() {
         showState();
-        Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
+        Optional<OptionAssessment> option = chosenOption();
         heading.setText(option.map(each -> headingOf(each, session.result()).replace("&", "&&"))
                 .orElse(words.get("pane.findings")));
         String binding = option.map(OptionAssessment::getBinding).orElse(null);
@@ -244,7 +261,7 @@ final class FindingsPane {
         reselect(binding);
         columns.fit();
         tree.setRedraw(true);
-        feeds.show(picture(option));
+        draw();
         charts.show(option.orElse(null));
     }
 
@@ -264,14 +281,28 @@ final class FindingsPane {
         }
     }
 
-    private HouseDrawing picture(Optional<OptionAssessment> option) {
-        Survey survey = session.survey();
+    private Optional<OptionAssessment> chosenOption() {
+        return OptionRows.chosen(session.result(), session.chosen());
+    }
+
+    private void draw() {
+        Optional<OptionAssessment> option = chosenOption();
         JobResult result = session.result();
-        if (result == null || result.judged() == null || option.isEmpty()) {
-            return HouseDrawing.of(survey, PieceFindings.none(words.locale()), null, words.locale());
+        AssessedJob judged = result == null ? null : result.judged();
+        feeds.offer(judged != null && HouseDrawing.hasWork(option.orElse(null)));
+        feeds.show(drawing(judged, option.orElse(null)));
+        room(pane);
+    }
+
+    private HouseDrawing drawing(@Nullable AssessedJob judged, @Nullable OptionAssessment option) {
+        if (judged == null || option == null) {
+            return HouseDrawing.unassessed(session.survey(), words.locale());
         }
-        PieceFindings findings = PieceFindings.of(option.get(), HouseDrawing.names(survey), words.locale());
-        return HouseDrawing.of(survey, findings, option.get().getTitle(), words.locale());
+        if (!feeds.withWork()) {
+            return HouseDrawing.asItIs(session.survey(), option, words.locale());
+        }
+        Survey changed = judged.withWork(option);
+        return HouseDrawing.withWork(judged.opened().job().getSurvey(), changed, option, words.locale());
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {

@@ -91,7 +91,7 @@ public final class JobPart implements Editor {
                 session,
                 threads,
                 words,
-                piece -> survey.open(new Place(piece.root(), piece.path())),
+                survey::open,
                 check -> jobs.explain(check, session),
                 print::notice,
                 new PictureSaving(

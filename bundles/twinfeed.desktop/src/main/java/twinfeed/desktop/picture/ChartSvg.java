@@ -6,7 +6,8 @@ import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.chart.ChartScales;
 import twinfeed.desktop.chart.Pen;
 import twinfeed.desktop.chart.Scale;
-import twinfeed.desktop.picture.Svg.Anchor;
+import twinfeed.document.shape.Anchor;
+import twinfeed.document.shape.Svg;
 import twinfeed.document.shape.Tone;
 import twinfeed.units.text.NumberText;
 
@@ -20,7 +21,6 @@ public final class ChartSvg {
     private static final double LINE = 22;
     private static final int TICKS = 8;
     private static final int MARKS = 12;
-    private static final String BLACK = "#000000";
     private static final String GRID = "#D8D8D8";
     private static final String AXIS = "#707070";
 
@@ -43,8 +43,8 @@ public final class ChartSvg {
         double height = TOP + HIGH + 3 * LINE + chart.curves().size() * LINE + EDGE;
         Svg svg = new Svg(WIDTH, height, chart.title());
         ChartSvg drawing = new ChartSvg(chart, svg, locale);
-        svg.text(EDGE, EDGE + LINE / 2, Svg.shortened(chart.title(), WIDTH - 2 * EDGE), Anchor.START, BLACK, true);
-        svg.text(EDGE, EDGE + LINE * 1.5, chart.yTitle(), Anchor.START, Svg.colour(Tone.QUIET), false);
+        svg.text(EDGE, EDGE + LINE / 2, Svg.shortened(chart.title(), WIDTH - 2 * EDGE), Anchor.START, Tone.INK, true);
+        svg.text(EDGE, EDGE + LINE * 1.5, chart.yTitle(), Anchor.START, Tone.QUIET, false);
         drawing.axes();
         for (int i = 0; i < chart.curves().size(); i++) {
             drawing.curve(i);
@@ -65,19 +65,19 @@ public final class ChartSvg {
         double right = WIDTH - EDGE;
         for (double tick : y.ticks()) {
             svg.line(LEFT, y(tick), right, y(tick), tick == 0 ? AXIS : GRID, 1);
-            svg.text(LEFT - 8, y(tick) + 5, numbers.fixed(tick, y.decimals()), Anchor.END, BLACK, false);
+            svg.text(LEFT - 8, y(tick) + 5, numbers.fixed(tick, y.decimals()), Anchor.END, Tone.INK, false);
         }
         svg.line(LEFT, TOP, LEFT, TOP + HIGH, AXIS, 1);
         double below = TOP + HIGH + LINE;
         if (chart.labels().isEmpty()) {
             for (double tick : x.ticks()) {
                 svg.line(x(tick), TOP + HIGH, x(tick), TOP + HIGH + 4, AXIS, 1);
-                svg.text(x(tick), below, numbers.fixed(tick, x.decimals()), Anchor.MIDDLE, BLACK, false);
+                svg.text(x(tick), below, numbers.fixed(tick, x.decimals()), Anchor.MIDDLE, Tone.INK, false);
             }
         } else {
             labels(below);
         }
-        svg.text(right, below + LINE, chart.xTitle(), Anchor.END, Svg.colour(Tone.QUIET), false);
+        svg.text(right, below + LINE, chart.xTitle(), Anchor.END, Tone.QUIET, false);
     }
 
     /** As many names as there is room for. */
@@ -86,7 +86,7 @@ public final class ChartSvg {
         double room = (WIDTH - LEFT - EDGE) / chart.labels().size();
         int every = Math.max(1, (int) Math.ceil(widest / room));
         for (int i = 0; i < chart.labels().size(); i += every) {
-            svg.text(x(i), below, chart.labels().get(i), Anchor.MIDDLE, BLACK, false);
+            svg.text(x(i), below, chart.labels().get(i), Anchor.MIDDLE, Tone.INK, false);
         }
     }
 
@@ -130,6 +130,6 @@ public final class ChartSvg {
             svg.curve(new double[] {EDGE, middle, EDGE + 48, middle}, Svg.colour(pen.tone()), pen.dashes());
         }
         mark(pen, EDGE + 24, middle, 4);
-        svg.text(EDGE + 60, middle + 5, Svg.shortened(curve.title(), WIDTH - 80), Anchor.START, BLACK, false);
+        svg.text(EDGE + 60, middle + 5, Svg.shortened(curve.title(), WIDTH - 80), Anchor.START, Tone.INK, false);
     }
 }

@@ -24,7 +24,6 @@ import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.HouseDrawing;
-import twinfeed.document.drawing.PieceFindings;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.AssessedJob;
@@ -78,26 +77,25 @@ final class SvgTest {
 
     @Test
     void drawingHasEachPieceAndFramesTheOneThatDecides() throws Exception {
-        PieceFindings findings = PieceFindings.of(option, HouseDrawing.names(survey), Locale.UK);
-        HouseDrawing picture = HouseDrawing.of(survey, findings, option.getTitle(), Locale.UK);
-        Document drawing = parsed(FeedSvg.of(picture, "Alder Beck 3 & <neighbour>", WORDS));
+        HouseDrawing house = HouseDrawing.asItIs(survey, option, Locale.UK);
+        Document drawing = parsed(HouseSvg.of(house, "Alder Beck 3 & <neighbour>", Locale.UK));
         List<String> texts = texts(drawing);
         assertEquals("Alder Beck 3 & <neighbour>", texts.get(0));
-        picture.water().forEach(piece -> assertTrue(texts.contains(piece.name()), piece.name() + " in " + texts));
-        picture.power().forEach(piece -> assertTrue(texts.contains(piece.name()), piece.name() + " in " + texts));
-        assertEquals(
-                picture.water().size() + picture.power().size(),
-                all(drawing, "circle").size(),
-                "a knot for each piece");
-        List<DrawnPiece> pieces = new ArrayList<>(picture.water());
-        pieces.addAll(picture.power());
-        pieces.add(picture.unit());
-        long binding = pieces.stream().filter(piece -> piece.binding()).count();
-        assertEquals(
-                binding,
-                all(drawing, "rect").stream()
-                        .filter(each -> each.getAttribute("fill").equals("none"))
-                        .count());
+        for (DrawnPiece piece : house.pieces()) {
+            assertTrue(texts.stream().anyMatch(text -> text.startsWith(piece.name())), piece.name() + " in " + texts);
+            if (piece.mark() != null) {
+                assertTrue(
+                        texts.stream().anyMatch(text -> text.endsWith(piece.verdict())),
+                        piece.verdict() + " in " + texts);
+            }
+        }
+        long binding = house.pieces().stream().filter(DrawnPiece::binding).count();
+        assertEquals(1, binding);
+        assertTrue(texts.stream().anyMatch(text -> text.startsWith("decides")), "in words: " + texts);
+        long frames = all(drawing, "rect").stream()
+                .filter(each -> each.getAttribute("fill").equals("none"))
+                .count();
+        assertEquals(binding, frames, "the row that decides is framed");
         assertInside(drawing);
     }
 

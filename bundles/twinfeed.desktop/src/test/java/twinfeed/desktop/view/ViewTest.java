@@ -20,7 +20,6 @@ import twinfeed.document.Figures;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.HouseDrawing;
 import twinfeed.document.drawing.Mark;
-import twinfeed.document.drawing.PieceFindings;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
@@ -114,8 +113,7 @@ final class ViewTest {
         AssessedJob judged = judged();
         Survey survey = judged.opened().job().getSurvey();
         OptionAssessment option = judged.record().getOptions().get(indexOf(judged, STRONGEST));
-        PieceFindings findings = PieceFindings.of(option, HouseDrawing.names(survey), Locale.UK);
-        HouseDrawing picture = HouseDrawing.of(survey, findings, option.getTitle(), Locale.UK);
+        HouseDrawing picture = HouseDrawing.asItIs(survey, option, Locale.UK);
         DrawnPiece loft = picture.power().stream()
                 .filter(piece -> piece.name().equals("loft, under insulation"))
                 .findFirst()
@@ -138,7 +136,7 @@ final class ViewTest {
     @Test
     void feedOfWhichNothingIsRecordedIsShownAsUnknown() {
         Survey empty = twinfeed.model.survey.SurveyFactory.eINSTANCE.createSurvey();
-        HouseDrawing picture = HouseDrawing.of(empty, PieceFindings.none(Locale.UK), null, Locale.UK);
+        HouseDrawing picture = HouseDrawing.unassessed(empty, Locale.UK);
         assertEquals("not recorded", picture.water().get(0).detail());
         assertEquals(4, picture.power().size(), "service fuse, device, RCD, isolator");
     }

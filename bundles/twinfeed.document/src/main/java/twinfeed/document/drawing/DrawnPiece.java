@@ -5,29 +5,74 @@ import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One piece of a feed, with the finding that bears hardest on it.
+ * One piece of a supply, with the finding that bears hardest on it.
  *
- * @param name what it is
+ * @param kind what it is
+ * @param name what it is called
  * @param detail its readings, as text
- * @param root an object of the survey, from which the path below leads to its reading
- * @param path the path, for example {@code size}
- * @param mark answer of the finding; null if no finding is about this piece
- * @param check title of the finding's check; empty without one
- * @param margin margin of the finding; empty without one
- * @param binding whether this finding decides
+ * @param reading pressure or voltage at its far end, as text; empty if it is not known
+ * @param extent where it runs
+ * @param place where it is recorded
+ * @param answer what was found; absent if no finding is about this piece
+ * @param renewed whether the work renews it, in words where it does; empty where it stays
  */
 public record DrawnPiece(
+        PieceKind kind,
         String name,
         String detail,
-        EObject root,
-        String path,
-        @Nullable Mark mark,
-        String check,
-        String margin,
-        boolean binding) {
+        String reading,
+        PieceExtent extent,
+        Field place,
+        @Nullable PieceAnswer answer,
+        String renewed) {
+    /**
+     * The field of a reading.
+     *
+     * @param root an object of the survey
+     * @param path path from there, for example {@code size}
+     */
+    public record Field(EObject root, String path) {}
+
+    /** Answer of the finding; absent if no finding is about this piece. */
+    public @Nullable Mark mark() {
+        return answer == null ? null : answer.mark();
+    }
+
+    /** Margin of the finding; empty without one. */
+    public String margin() {
+        return answer == null ? "" : answer.margin();
+    }
+
+    /** Whether this piece decides. */
+    public boolean binding() {
+        return answer != null && answer.binding();
+    }
+
+    /** Sign and margin of the finding; empty without one. */
+    public String verdict() {
+        return answer == null ? "" : (answer.mark().sign() + " " + answer.margin()).strip();
+    }
+
     /** All of it as a sentence, for those who hear the drawing, and for its tooltip. */
     public String sentence() {
-        String finding = mark == null ? "" : ": " + mark.word() + ", " + check + (margin.isEmpty() ? "" : " " + margin);
-        return name + (detail.isEmpty() ? "" : " (" + detail + ")") + finding;
+        StringBuilder said = new StringBuilder(name);
+        if (!renewed.isEmpty()) {
+            said.append(", ").append(renewed);
+        }
+        if (!detail.isEmpty()) {
+            said.append(" (").append(detail).append(')');
+        }
+        if (!reading.isEmpty()) {
+            said.append(", ").append(reading);
+        }
+        if (answer != null) {
+            said.append(": ").append(answer.mark().word()).append(", ").append(answer.check());
+            said.append(answer.margin().isEmpty() ? "" : " " + answer.margin());
+        }
+        return said.toString();
+    }
+
+    DrawnPiece answered(@Nullable PieceAnswer found) {
+        return new DrawnPiece(kind, name, detail, reading, extent, place, found, renewed);
     }
 }

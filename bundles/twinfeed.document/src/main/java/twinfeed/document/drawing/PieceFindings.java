@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.document.Figures;
@@ -75,9 +74,13 @@ public final class PieceFindings {
      * @param names names of the survey's pieces; a finding that names something else is placed by its readings
      */
     public static PieceFindings of(OptionAssessment option, Set<String> names, Locale locale) {
+        return of(option, option.getFindings(), names, locale);
+    }
+
+    static PieceFindings of(OptionAssessment option, List<Finding> answers, Set<String> names, Locale locale) {
         String binding = option.getBinding() == null ? "" : option.getBinding();
         PieceFindings findings = new PieceFindings(locale, binding);
-        for (Finding finding : option.getFindings()) {
+        for (Finding finding : answers) {
             if (finding.getOutcome() != Outcome.NOT_APPLICABLE) {
                 findings.all.add(placed(finding, names));
             }
@@ -126,34 +129,31 @@ public final class PieceFindings {
     }
 
     /**
-     * A piece with the finding that bears hardest on it.
+     * The finding that bears hardest on a piece.
      *
      * @param subject its name in the survey, by which findings may name it; null if it has none
      * @param anchors what else stands there
+     * @return null if no finding is about it
      */
-    DrawnPiece piece(
-            String name, String detail, EObject root, String path, @Nullable String subject, List<String> anchors) {
+    @Nullable
+    PieceAnswer answer(@Nullable String subject, List<String> anchors) {
         return all.stream()
                 .filter(each -> about(each, subject, anchors))
                 .min(Comparator.comparing(
                                 (Placed each) -> !each.finding.getKey().equals(binding))
                         .thenComparingInt(Placed::rank)
                         .thenComparingDouble(Placed::closeness))
-                .map(each -> piece(name, detail, root, path, each.finding))
-                .orElseGet(() -> new DrawnPiece(name, detail, root, path, null, "", "", false));
+                .map(each -> answer(each.finding))
+                .orElse(null);
     }
 
     private static boolean about(Placed placed, @Nullable String subject, List<String> anchors) {
         return placed.subject.isEmpty() ? anchors.contains(placed.place) : placed.subject.equals(subject);
     }
 
-    private DrawnPiece piece(String name, String detail, EObject root, String path, Finding finding) {
+    private PieceAnswer answer(Finding finding) {
         String margin = figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit());
-        return new DrawnPiece(
-                name,
-                detail,
-                root,
-                path,
+        return new PieceAnswer(
                 Mark.of(finding, locale),
                 finding.getTitle(),
                 margin,

@@ -3,6 +3,8 @@ package twinfeed.document.shape;
 
 /** What a colour is to say; never said by colour alone. */
 public enum Tone {
+    /** Plain text. */
+    INK(0x1B1F23, 0xF2F4F6),
     /** All is well. */
     GOOD(0x17693A, 0x79D59B),
     /** Something fails. */

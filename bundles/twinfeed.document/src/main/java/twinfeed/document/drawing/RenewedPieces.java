@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document.drawing;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.jspecify.annotations.Nullable;
+import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyPackage;
+import twinfeed.model.survey.WaterFeed;
+import twinfeed.units.Quantity;
+
+/**
+ * Which things of a house are other ones with the work done: those that were not there, and those of which a reading has changed. A
+ * quantity is told by being another object, so that a new device of the same rating is new.
+ */
+final class RenewedPieces {
+    private final Set<EObject> renewed = new HashSet<>();
+    private boolean main;
+    private boolean fuse;
+
+    /** No work. */
+    static final RenewedPieces NONE = new RenewedPieces();
+
+    private RenewedPieces() {}
+
+    /**
+     * Compares two states of a house.
+     *
+     * @param before as it is
+     * @param after a copy of it with the work done
+     */
+    static RenewedPieces of(Survey before, Survey after) {
+        RenewedPieces pieces = new RenewedPieces();
+        pieces.compare(before.getWater(), after.getWater());
+        pieces.compare(before.getElectricity(), after.getElectricity());
+        pieces.ends(before, after);
+        return pieces;
+    }
+
+    /** The ends of the supplies are readings of a supply, of which much else may change while they stay. */
+    private void ends(Survey before, Survey after) {
+        WaterFeed water = after.getWater();
+        main = water != null
+                && before.getWater() != null
+                && (water.getSource() != before.getWater().getSource() || contains(water.getTest()));
+        ElectricalFeed power = after.getElectricity();
+        fuse = power != null
+                && before.getElectricity() != null
+                && power.getServiceFuse() != before.getElectricity().getServiceFuse();
+    }
+
+    /** Whether the water comes from elsewhere, or with another pressure. */
+    boolean main() {
+        return main;
+    }
+
+    /** Whether the service fuse is another one. */
+    boolean fuse() {
+        return fuse;
+    }
+
+    boolean contains(@Nullable EObject piece) {
+        return piece != null && renewed.contains(piece);
+    }
+
+    /** Whether something of it, without what it contains, has changed; what it contains is compared by itself. */
+    private void compare(@Nullable EObject before, @Nullable EObject after) {
+        if (after == null) {
+            return;
+        }
+        if (before == null) {
+            renewed.add(after);
+            after.eAllContents().forEachRemaining(renewed::add);
+            return;
+        }
+        for (EAttribute attribute : after.eClass().getEAllAttributes()) {
+            // A tap that another pipe feeds is the same tap.
+            boolean place = attribute == SurveyPackage.Literals.DRAW_OFF__TEE_AFTER
+                    || attribute == SurveyPackage.Literals.DRAW_OFF__HEIGHT;
+            if (!place && !same(before.eGet(attribute), after.eGet(attribute))) {
+                renewed.add(after);
+            }
+        }
+        for (EReference reference : after.eClass().getEAllContainments()) {
+            if (reference.isMany()) {
+                lists((List<?>) before.eGet(reference), (List<?>) after.eGet(reference), after);
+            } else {
+                compare((EObject) before.eGet(reference), (EObject) after.eGet(reference));
+            }
+        }
+    }
+
+    /** Things with a name are compared with those of the same name, others with those at the same place. */
+    private void lists(List<?> before, List<?> after, EObject owner) {
+        for (int i = 0; i < after.size(); i++) {
+            EObject element = (EObject) after.get(i);
+            EStructuralFeature name = element.eClass().getEStructuralFeature("name");
+            EObject old = name == null ? null : named(before, name, element.eGet(name));
+            if (old == null && i < before.size() && (name == null || element.eGet(name) == null)) {
+                old = (EObject) before.get(i);
+            }
+            compare(old, element);
+            if (name == null && renewed.contains(element)) {
+                renewed.add(owner);
+            }
+        }
+        boolean nameless = !after.isEmpty() && ((EObject) after.get(0)).eClass().getEStructuralFeature("name") == null;
+        if (before.size() != after.size() && (after.isEmpty() || nameless)) {
+            renewed.add(owner);
+        }
+    }
+
+    private static @Nullable EObject named(List<?> all, EStructuralFeature feature, @Nullable Object name) {
+        return all.stream()
+                .map(EObject.class::cast)
+                .filter(each -> name != null && name.equals(each.eGet(feature)))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static boolean same(@Nullable Object before, @Nullable Object after) {
+        return after instanceof Quantity ? before == after : Objects.equals(before, after);
+    }
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.document.drawing.layout;
+
+import java.util.List;
+import java.util.Optional;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.shape.Shape;
+
+/**
+ * The drawing of a house, laid out.
+ *
+ * @param width its width
+ * @param height its height
+ * @param shapes what is drawn, in this order
+ * @param targets where the pieces are seen
+ */
+public record HousePicture(double width, double height, List<Shape> shapes, List<Target> targets) {
+    public HousePicture {
+        shapes = List.copyOf(shapes);
+        targets = List.copyOf(targets);
+    }
+
+    /**
+     * Where a piece is seen.
+     *
+     * @param area the place
+     * @param piece the piece
+     */
+    public record Target(Area area, DrawnPiece piece) {}
+
+    /** The piece at a point, if there is one. */
+    public Optional<DrawnPiece> at(double x, double y) {
+        return targets.stream()
+                .filter(target -> target.area().contains(x, y))
+                .map(Target::piece)
+                .findFirst();
+    }
+}
