@@ -3,6 +3,7 @@ package twinfeed.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -55,7 +56,7 @@ final class CompareVerb implements Callable<Integer> {
     /** A quote that is not what was issued is compared all the same, but not silently. */
     private void warn(IssuedQuote quote) {
         if (!quote.unchanged()) {
-            face.err().println(quote.file() + ": " + quote.verification());
+            face.err().println(quote.file() + ": " + quote.verification(Locale.ENGLISH));
         }
     }
 

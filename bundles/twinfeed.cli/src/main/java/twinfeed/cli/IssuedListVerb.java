@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -96,7 +97,7 @@ final class IssuedListVerb implements Callable<Integer> {
                         + (quote.getDecidedOn() == null ? "" : " " + quote.getDecidedOn()) + "  " + who + "  "
                         + totals);
         if (!issued.unchanged()) {
-            face.err().println(issued.file() + ": " + issued.verification());
+            face.err().println(issued.file() + ": " + issued.verification(Locale.ENGLISH));
         }
         entry.corrections().forEach(each -> face.out()
                 .println("    " + face.text("stands." + each.was().getLiteral()) + " " + each.decidedOn()

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +50,7 @@ abstract class IssuedVerb implements Callable<Integer> {
     /** The same in a language. */
     void tell(CliContext spoken, IssuedQuote issued, OutputPaths written) {
         if (json) {
-            spoken.json().quote(issued.quote(), written, issued);
+            spoken.json().quote(issued.quote(), List.of(), written, issued);
         } else {
             face.out()
                     .println(issued.name() + " "

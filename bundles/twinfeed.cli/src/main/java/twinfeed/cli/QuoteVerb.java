@@ -17,6 +17,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.quote.DangerSentences;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuoteWriting;
 import twinfeed.usecase.quote.IssuedQuotes;
@@ -150,7 +151,7 @@ final class QuoteVerb implements Callable<Integer> {
     private void answer(AssessedJob judged, Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
         CliContext spoken = face.in(job.locale());
         if (json) {
-            spoken.json().quote(quote, written, issued);
+            spoken.json().quote(quote, DangerSentences.all(judged, job.locale()), written, issued);
         } else {
             new TextReport(spoken).quote(judged, quote, written);
         }

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
@@ -157,13 +156,7 @@ final class TextReport {
 
     /** Every safety check that the shower fails as it is, how to print the notice of it, and what was reported that can be a danger. */
     private void dangers(Assessment assessment, List<String> reported) {
-        List<String> dangers = assessment.getOptions().stream()
-                .filter(option -> Boolean.TRUE.equals(option.getPresent()))
-                .flatMap(option -> option.getFindings().stream())
-                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
-                .map(finding -> finding.getTitle() + ": " + finding.getText())
-                .distinct()
-                .toList();
+        List<String> dangers = DangerSentences.failed(assessment);
         if (dangers.isEmpty() && reported.isEmpty()) {
             return;
         }

@@ -105,6 +105,9 @@ class JsonSchemaTest {
                 "quote");
         assertTrue(document.get("options").size() >= 1);
         assertFalse(document.toString().contains("\"cost\""), "the customer never sees cost");
+        assertTrue(
+                document.get("dangers").toString().contains("can overheat"),
+                "the cable under the insulation: " + document.get("dangers"));
     }
 
     @Test

@@ -17,9 +17,9 @@ import twinfeed.document.QuoteLetter.Option;
 import twinfeed.document.QuoteLetter.Part;
 import twinfeed.document.QuoteLetter.Said;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Supply;
+import twinfeed.model.check.FailedSafety;
 import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
@@ -140,11 +140,8 @@ public final class QuoteLetterWriter {
 
     /** Every safety check that the shower fails as it is, and what was reported or seen that can be a danger. */
     private @Nullable Part dangers() {
-        Stream<String> failed = document.assessment().getOptions().stream()
-                .filter(Titles::present)
-                .flatMap(option -> option.getFindings().stream())
-                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
-                .map(QuoteLetterWriter::danger);
+        Stream<String> failed =
+                FailedSafety.ofPresent(document.assessment()).stream().map(QuoteLetterWriter::danger);
         List<String> dangers = Stream.concat(failed, ReportedDangers.of(document.survey(), words).stream())
                 .distinct()
                 .toList();

@@ -40,10 +40,10 @@ public final class QuoteException extends RuntimeException {
         return MESSAGES.inOrder(locale, "trouble." + key + ".right", arguments.toArray());
     }
 
-    /** Both, in English. */
+    /** Both, in the language of the program. */
     @Override
     public String getMessage() {
-        return message(Locale.ROOT);
+        return message(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** Both. */

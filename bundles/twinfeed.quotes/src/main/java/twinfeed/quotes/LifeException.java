@@ -31,9 +31,9 @@ public final class LifeException extends RuntimeException {
                 + MESSAGES.inOrder(locale, key + ".right", values);
     }
 
-    /** The same in English. */
+    /** The same in the language of the program. */
     @Override
     public String getMessage() {
-        return message(Locale.ROOT);
+        return message(Locale.getDefault(Locale.Category.DISPLAY));
     }
 }

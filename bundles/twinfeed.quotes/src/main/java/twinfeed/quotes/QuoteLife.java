@@ -192,6 +192,7 @@ public final class QuoteLife {
 
     static String state(Quote quote) {
         return LifeException.MESSAGES.inOrder(
-                java.util.Locale.ROOT, "state." + quote.getState().getLiteral());
+                java.util.Locale.getDefault(java.util.Locale.Category.DISPLAY),
+                "state." + quote.getState().getLiteral());
     }
 }

@@ -43,9 +43,9 @@ public final class UnitException extends IllegalArgumentException {
         return reading;
     }
 
-    /** What is wrong, in English: {@code "baar" is not a unit of pressure}. */
+    /** What is wrong, in the language of the program; in English: {@code "baar" is not a unit of pressure}. */
     public String wrong() {
-        return wrong(Locale.ROOT);
+        return wrong(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** What is wrong, in the language of the locale where there is a translation. */
@@ -53,9 +53,9 @@ public final class UnitException extends IllegalArgumentException {
         return text(fault.key + ".wrong", locale);
     }
 
-    /** What would be right, in English: {@code write it in bar, kPa, ...}. */
+    /** What would be right, in the language of the program; in English: {@code write it in bar, kPa, ...}. */
     public String right() {
-        return right(Locale.ROOT);
+        return right(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** What would be right, in the language of the locale where there is a translation. */
@@ -63,10 +63,10 @@ public final class UnitException extends IllegalArgumentException {
         return text(fault.key + ".right", locale);
     }
 
-    /** Reading, what is wrong and what would be right, in English. */
+    /** Reading, what is wrong and what would be right, in the language of the program. */
     @Override
     public String getMessage() {
-        return message(Locale.ROOT);
+        return message(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** Reading, what is wrong and what would be right, in the language of the locale where there is a translation. */

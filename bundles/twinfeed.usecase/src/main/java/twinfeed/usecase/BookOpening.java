@@ -12,6 +12,7 @@ import twinfeed.pricing.book.ImportReport;
 import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookException;
 import twinfeed.pricing.book.PriceBookRows;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.read.ListSheet;
 import twinfeed.workbook.read.PriceBookSheet;
 import twinfeed.workbook.text.WorkbookException;
@@ -28,15 +29,15 @@ final class BookOpening {
             return report(file).bookOrThrow();
         } catch (PriceBookException refused) {
             throw new UnusableException(
-                    refused.report().refusals(Locale.ROOT),
+                    refused.report().refusals(Locale.getDefault(Locale.Category.DISPLAY)),
                     refused.report().refused().stream()
                             .map(one -> new InputProblem(
                                     file.toString(),
                                     one.row(),
                                     one.column(),
                                     "",
-                                    one.wrong(Locale.ROOT),
-                                    one.right(Locale.ROOT)))
+                                    one.wrong(Locale.getDefault(Locale.Category.DISPLAY)),
+                                    one.right(Locale.getDefault(Locale.Category.DISPLAY))))
                             .toList(),
                     refused);
         }
@@ -54,12 +55,7 @@ final class BookOpening {
         } catch (WorkbookException refused) {
             throw ListProblem.of(file, refused);
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            file.toString(),
-                            "it cannot be read",
-                            "check its rights and that it is a workbook, *.xlsx, or text in UTF-8, *.csv"),
-                    unreadable);
+            throw Refusals.exception(unreadable, file, "book.unreadable");
         }
     }
 

@@ -81,8 +81,8 @@ public record BookReport(
                         .map(one -> new Change(one.code(), one.field(), one.before(), one.after()))
                         .toList(),
                 comparison.map(BookComparison::removed).orElse(List.of()),
-                lines(report.refused().stream().map(one -> one.message(Locale.ROOT))),
-                lines(report.notices().stream().map(one -> one.message(Locale.ROOT))),
+                lines(report.refused().stream().map(one -> one.message(Locale.getDefault(Locale.Category.DISPLAY)))),
+                lines(report.notices().stream().map(one -> one.message(Locale.getDefault(Locale.Category.DISPLAY)))),
                 report.book().map(needed::lacking).orElse(List.of()),
                 report.book().map(PriceBookText::of).orElse(null));
     }

@@ -19,9 +19,9 @@ import twinfeed.document.Firm;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
-import twinfeed.model.io.NearestName;
 import twinfeed.pricing.texts.StandingTextFile;
 import twinfeed.pricing.texts.StandingTexts;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * Who quotes: a UTF-8 property file with {@code name}, {@code address}, {@code contact} (lines separated by semicolons),
@@ -80,9 +80,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
             seen(file, properties.getProperty("logo", ""), firm);
             return new FirmFile(firm, file.toAbsolutePath().getParent());
         } catch (IOException | IllegalArgumentException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "write it as name=value lines in UTF-8"),
-                    unreadable);
+            throw Refusals.exception(unreadable, file, "firm.unreadable");
         }
     }
 
@@ -92,16 +90,13 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
         for (String key : new TreeSet<>(properties.stringPropertyNames())) {
             String plain = key.replace("\ufeff", "");
             if (!KEYS.contains(plain)) {
-                String nearest = NearestName.of(plain, KEYS);
                 problems.add(new InputProblem(
                         file.toString(),
                         0,
                         plain,
                         "",
-                        "there is no such key",
-                        nearest.isEmpty()
-                                ? "write one of " + String.join(", ", KEYS)
-                                : "did you mean " + nearest + "?"));
+                        Refusals.wrong("firm.key"),
+                        Refusals.oneOf("firm.key", plain, KEYS)));
             } else if (!key.equals(plain)) {
                 properties.setProperty(plain, properties.getProperty(key));
             }
@@ -123,7 +118,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
                             "logo",
                             logo,
                             String.valueOf(unreadable.getMessage()),
-                            "name a PNG or JPEG beside the file"),
+                            Refusals.right("firm.logo")),
                     unreadable);
         }
     }
@@ -143,8 +138,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
             return Firm.DEFAULT_ACCENT;
         }
         if (!text.matches("[0-9A-Fa-f]{6}")) {
-            throw new InputException(new InputProblem(
-                    file.toString(), 0, "accent", text, "it is no colour", "write six hexadecimal digits, RRGGBB"));
+            throw new InputException(Refusals.of(file, "accent", text, "firm.accent"));
         }
         return Integer.parseInt(text, 16);
     }
@@ -155,13 +149,7 @@ public record FirmFile(Firm firm, @Nullable Path folder) {
         }
         Path picture = file.toAbsolutePath().resolveSibling(name);
         if (!Files.isRegularFile(picture) || Files.size(picture) > LARGEST_LOGO) {
-            throw new InputException(new InputProblem(
-                    file.toString(),
-                    0,
-                    "logo",
-                    name,
-                    "there is no such picture of at most 4 MiB",
-                    "name a PNG or JPEG beside the file"));
+            throw new InputException(Refusals.of(file, "logo", name, "firm.logo"));
         }
         return Files.readAllBytes(picture);
     }

@@ -17,11 +17,11 @@ import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
-import twinfeed.model.io.NearestName;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.choices.ChoicesInJob;
+import twinfeed.usecase.refusal.Refusals;
 
 /** Opens a job with its catalogue and refuses what cannot be calculated with, all problems at once. */
 final class JobOpening {
@@ -76,12 +76,7 @@ final class JobOpening {
             ChoicesInJob.of(job);
         } catch (IllegalArgumentException odd) {
             errors.add(new InputProblem(
-                    file.toString(),
-                    0,
-                    "quote",
-                    "",
-                    String.valueOf(odd.getMessage()),
-                    "put it right, or remove the element to have the quote as it is proposed"));
+                    file.toString(), 0, "quote", "", String.valueOf(odd.getMessage()), Refusals.right("choices")));
         }
     }
 
@@ -97,8 +92,8 @@ final class JobOpening {
                                 0,
                                 "survey.photos",
                                 name,
-                                wrong + ", so the picture is left out",
-                                "put it beside the job")
+                                Refusals.text("photo.leftOut", wrong),
+                                Refusals.right("photo.leftOut"))
                         .toString());
             }
         }
@@ -124,8 +119,8 @@ final class JobOpening {
                     0,
                     "survey.rules",
                     rules,
-                    "there is no such rule set",
-                    NearestName.advice(rules, RuleSets.ids(), "name one of " + String.join(", ", RuleSets.ids()))));
+                    Refusals.wrong("rules"),
+                    Refusals.oneOf("name", rules, RuleSets.ids())));
         }
         String climate = survey.getClimate();
         if (climate != null
@@ -138,20 +133,14 @@ final class JobOpening {
                     0,
                     "survey.climate",
                     climate,
-                    "there is no such climate",
-                    NearestName.advice(climate, known, "name one of " + String.join(", ", known))));
+                    Refusals.wrong("climate"),
+                    Refusals.oneOf("name", climate, known)));
         }
         air(survey, file);
         winter(survey, file);
         if (Climates.MODEL.equals(climate)
                 && (survey.getAnnualMeanAir() == null || survey.getMonthlyAirSpread() == null)) {
-            errors.add(new InputProblem(
-                    file.toString(),
-                    0,
-                    "survey.climate",
-                    climate,
-                    "the model has no air temperatures",
-                    "give annualMeanAir and monthlyAirSpread"));
+            errors.add(Refusals.of(file, "survey.climate", climate, "climate.air"));
         }
     }
 
@@ -161,22 +150,15 @@ final class JobOpening {
         boolean spread = survey.getMonthlyAirSpread() != null;
         String climate = survey.getClimate();
         if (climate != null && !climate.equals(Climates.MODEL) && (mean || spread)) {
-            errors.add(new InputProblem(
-                    file.toString(),
-                    0,
-                    "survey.climate",
-                    climate,
-                    "this climate has a table, and yet air temperatures are given for the model",
-                    "write " + Climates.MODEL + ", or remove annualMeanAir and monthlyAirSpread"));
+            errors.add(Refusals.of(file, "survey.climate", climate, "climate.both", Climates.MODEL));
         } else if (climate == null && mean != spread) {
             String given = mean ? "annualMeanAir" : "monthlyAirSpread";
-            errors.add(new InputProblem(
-                    file.toString(),
-                    0,
+            errors.add(Refusals.of(
+                    file,
                     "survey." + given,
                     String.valueOf(mean ? survey.getAnnualMeanAir() : survey.getMonthlyAirSpread()),
-                    "the intake's model needs two air temperatures",
-                    "give " + (mean ? "monthlyAirSpread" : "annualMeanAir") + " too, or remove this one"));
+                    "climate.half",
+                    mean ? "monthlyAirSpread" : "annualMeanAir"));
         }
     }
 
@@ -189,13 +171,12 @@ final class JobOpening {
         Climates.months(climate).ifPresent(months -> {
             double warmestC = Arrays.stream(months).max().orElse(Double.POSITIVE_INFINITY);
             if (survey.getWinterIntake().si() > warmestC) {
-                warnings.add(new InputProblem(
-                                file.toString(),
-                                0,
+                warnings.add(Refusals.of(
+                                file,
                                 "survey.winterIntake",
                                 survey.getWinterIntake().toString(),
-                                "the winter design intake is above the warmest month, " + warmestC + " °C",
-                                "measure it in winter, or leave it out: 5 °C is then taken")
+                                "climate.winter",
+                                warmestC)
                         .toString());
             }
         });

@@ -17,6 +17,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.survey.Photo;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.refusal.Refusals;
 
 /** The pictures beside a job. A name that leads out of the job's folder opens nothing: a job may come from anywhere. */
 public final class JobPhotos implements PhotoSource {
@@ -64,7 +65,7 @@ public final class JobPhotos implements PhotoSource {
         Path whole = picture.toAbsolutePath().normalize();
         try {
             if (Files.size(whole) > PhotoReader.LARGEST_FILE) {
-                throw refused(whole.toString(), "it is larger than 64 MiB");
+                throw refused(whole.toString(), Refusals.wrong("photo.large"));
             }
             byte[] content = Files.readAllBytes(whole);
             // Also read where it stays, so that what cannot be shown is refused at once.
@@ -136,7 +137,7 @@ public final class JobPhotos implements PhotoSource {
     }
 
     private static InputProblem problem(String file, String wrong) {
-        return InputProblem.ofFile(file, wrong, "choose a PNG or JPEG");
+        return InputProblem.ofFile(file, wrong, Refusals.text("photo.right"));
     }
 
     /** Why a name opens nothing; empty if it opens a picture. */
@@ -145,8 +146,8 @@ public final class JobPhotos implements PhotoSource {
             return "";
         }
         return file.matches("[^\\x00]*") && Files.exists(folder.resolve(file))
-                ? "it is no file in the job's folder"
-                : "there is no such file";
+                ? Refusals.text("photo.outside")
+                : Refusals.text("photo.missing");
     }
 
     /** The file of a name, links followed; null if there is none, or it lies elsewhere. */

@@ -15,7 +15,6 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.check.ModelPath;
 import twinfeed.model.io.InputProblem;
-import twinfeed.model.io.NearestName;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.IsolationTick;
@@ -23,6 +22,7 @@ import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage.Literals;
 import twinfeed.model.survey.Symptom;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * Words of a survey that are keys of the calculators' data: symptoms, steps of the isolation, fittings, protective devices, cables, reference methods. A misspelt one
@@ -104,14 +104,12 @@ final class KnownWords {
         if (word == null || known.isEmpty() || known.contains(word)) {
             return;
         }
-        String nearest = NearestName.of(word, known);
-        String all = String.join(", ", known);
         problems.add(new InputProblem(
                 file,
                 0,
                 ModelPath.of(object, feature),
                 word,
-                "this word is not known here",
-                nearest.isEmpty() ? "write one of " + all : "did you mean " + nearest + "? Known are " + all));
+                Refusals.wrong("word"),
+                Refusals.oneOf("word", word, known)));
     }
 }

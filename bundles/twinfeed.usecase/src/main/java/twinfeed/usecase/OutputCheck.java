@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
+import twinfeed.usecase.refusal.Refusals;
 
 /** Whether a file may be written at a place that a person named: a slip of the keyboard must not cost a survey or a price book. */
 public final class OutputCheck {
@@ -36,7 +36,7 @@ public final class OutputCheck {
     public static void check(Path out, List<String> endings, Collection<Path> inputs) {
         for (Path input : inputs) {
             if (same(out, input)) {
-                throw refused(out, "this is one of the files that are read, " + input, "name another one");
+                throw new InputException(Refusals.ofFile(out, "out.input", input));
             }
         }
         String ending = ending(out, out, endings);
@@ -51,12 +51,12 @@ public final class OutputCheck {
         String name = named.toString().toLowerCase(Locale.ROOT);
         return endings.stream().filter(name::endsWith).findFirst().orElseThrow(() -> {
             String which = endings.size() == 1
-                    ? "does not end in " + endings.get(0)
-                    : "ends in none of " + String.join(", ", endings);
-            return refused(
-                    out,
-                    named.equals(out) ? "its name " + which : "it is a link to " + named + ", which " + which,
-                    "name a file that does");
+                    ? Refusals.text("out.ending", endings.get(0))
+                    : Refusals.text("out.endings", String.join(", ", endings));
+            return new InputException(
+                    named.equals(out)
+                            ? Refusals.ofFile(out, "out.name", which)
+                            : Refusals.ofFile(out, "out.link", named, which));
         });
     }
 
@@ -76,9 +76,5 @@ public final class OutputCheck {
         } catch (IOException unreadable) {
             return out;
         }
-    }
-
-    private static InputException refused(Path out, String wrong, String right) {
-        return new InputException(InputProblem.ofFile(out.toString(), wrong + "; nothing was written", right));
     }
 }

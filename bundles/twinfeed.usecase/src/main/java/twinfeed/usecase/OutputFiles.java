@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.StagedFiles;
+import twinfeed.usecase.refusal.Refusals;
 
 /** Files made together: every one is complete in memory before the first touches the disk. */
 public final class OutputFiles {
@@ -39,8 +40,7 @@ public final class OutputFiles {
             throw new UnusableException(out + ": " + refused.getMessage(), refused);
         }
         if (contents.put(out.toAbsolutePath().normalize(), bytes.toByteArray()) != null) {
-            throw new UnusableException(
-                    out + ": named for two outputs; give each a file of its own", new IllegalArgumentException());
+            throw new UnusableException(Refusals.ofFile(out, "out.twice").toString(), new IllegalArgumentException());
         }
         return this;
     }

@@ -38,6 +38,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.LoopData;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.model.assessment.Supply;
 import twinfeed.units.Kind;
 import twinfeed.units.text.Texts;
@@ -50,7 +51,7 @@ import twinfeed.units.text.Texts;
  */
 @Component(service = Calculator.class)
 public final class CircuitCalculator implements Calculator {
-    private static final Texts TEXTS = new Texts(CircuitCalculator.class, "Circuit");
+    private static final Texts TEXTS = new Texts(CircuitCalculator.class, "Circuit").including(RuleTitles.TEXTS);
 
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(CircuitCalculator.class)
             .texts(TEXTS)

@@ -76,9 +76,13 @@ public final class JsonReport {
         });
     }
 
-    /** A quote with the files that were written, and its number if it was issued. */
-    public void quote(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
-        document("quote", json -> new QuoteJson(json).write(quote, written, issued));
+    /**
+     * A quote with the files that were written, and its number if it was issued.
+     *
+     * @param dangers what of the shower as it is, and of what was reported, can be a danger
+     */
+    public void quote(Quote quote, List<String> dangers, OutputPaths written, @Nullable IssuedQuote issued) {
+        document("quote", json -> new QuoteJson(json).write(quote, dangers, written, issued));
     }
 
     /** The issued quotes of an office. */
@@ -134,7 +138,7 @@ public final class JsonReport {
                 json.writeStringField("file", quote.file().toString());
                 json.writeStringField("name", quote.name());
                 json.writeBooleanField("unchanged", quote.unchanged());
-                json.writeStringField("verification", quote.verification());
+                json.writeStringField("verification", quote.verification(Locale.ENGLISH));
                 json.writeEndObject();
             }
             json.writeEndArray();

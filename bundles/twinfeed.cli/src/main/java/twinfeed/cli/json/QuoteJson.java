@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
@@ -22,7 +23,8 @@ final class QuoteJson {
         this.json = json;
     }
 
-    void write(Quote quote, OutputPaths written, @Nullable IssuedQuote issued) throws IOException {
+    void write(Quote quote, List<String> dangers, OutputPaths written, @Nullable IssuedQuote issued)
+            throws IOException {
         if (issued != null) {
             json.writeStringField("issued", issued.file().toString());
             json.writeStringField("digest", issued.digest());
@@ -40,6 +42,7 @@ final class QuoteJson {
         json.writeStringField("currency", quote.getCurrency());
         JsonFields.text(json, "rounding", quote.getRounding());
         JsonFields.text(json, "summary", quote.getSummary());
+        JsonFields.texts(json, "dangers", dangers);
         JsonFields.texts(json, "reported", quote.getReported());
         JsonFields.text(json, "fault", quote.getFault());
         JsonFields.text(json, "repairLeftOut", quote.getRepairLeftOut());

@@ -12,8 +12,10 @@ import org.eclipse.emf.ecore.EEnumLiteral;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.engine.Climates;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.Heater;
@@ -64,12 +66,12 @@ public final class Offers {
             case "PresentUnit.heaterId", "Completion.heaterId" -> heaters();
             case "WaterTest.gaugeAfter", "DrawOff.teeAfter" -> pipes();
             case "Survey.rules" ->
-                titled(
-                        RuleSets.ids(),
-                        id -> RuleSets.find(id).map(RuleSet::title).orElse(id));
+                titled(RuleSets.ids(), id -> RuleSets.find(id)
+                        .map(rules -> new SourceText(words.locale()).of(rules.title()))
+                        .orElse(id));
             case "Survey.climate" -> titled(Climates.ids(), id -> text(key, id));
             case "ProtectiveDevice.kind" -> devices();
-            case "CableSegment.cable" -> titled(rules().cables().keys(), id -> text(key, id));
+            case "CableSegment.cable" -> titled(rules().cables().keys(), titles()::cable);
             case "CableSegment.method" -> methods();
             case "Symptom.key" -> worded("question.");
             case "IsolationTick.step" -> worded("isolation.");
@@ -103,15 +105,15 @@ public final class Offers {
     }
 
     private List<Choice> devices() {
-        return titled(
-                rules().devices().keys(),
-                key -> rules().devices().find(key).map(device -> device.title()).orElse(key));
+        return titled(rules().devices().keys(), titles()::device);
     }
 
     private List<Choice> methods() {
-        return titled(rules().methods(), key -> rules().method(key)
-                .map(method -> key + " \u2013 " + method.title())
-                .orElse(key));
+        return titled(rules().methods(), key -> key + " \u2013 " + titles().method(key));
+    }
+
+    private RuleTitles titles() {
+        return new RuleTitles(rules(), words.locale());
     }
 
     private RuleSet rules() {

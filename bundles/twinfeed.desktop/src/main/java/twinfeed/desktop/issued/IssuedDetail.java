@@ -111,7 +111,8 @@ public final class IssuedDetail {
         }
         heading.setText(words.format("issued.of", Map.of("name", issued.name(), "customer", issued.customer()))
                 .replace("&", "&&"));
-        String digest = words.format("issued.digest", Map.of("digest", issued.digest(), "file", issued.verification()));
+        String digest = words.format(
+                "issued.digest", Map.of("digest", issued.digest(), "file", issued.verification(words.locale())));
         Controls.show(
                 basis,
                 Stream.concat(Stream.of(digest), corrections.stream().map(each -> correction(each, issued)))

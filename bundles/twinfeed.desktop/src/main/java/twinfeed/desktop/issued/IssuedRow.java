@@ -54,7 +54,7 @@ public record IssuedRow(
                 totals,
                 issued.unchanged()
                         ? new Mark("\u2713", words.get("issued.file.unchanged"), Tone.GOOD)
-                        : new Mark("\u2717", issued.verification(), Tone.BAD),
+                        : new Mark("\u2717", issued.verification(words.locale()), Tone.BAD),
                 issued.unchanged() && issued.stateOn(today) == QuoteState.ISSUED,
                 issued.unchanged()
                         && (quote.getState() == QuoteState.ACCEPTED || quote.getState() == QuoteState.DECLINED));

@@ -24,9 +24,8 @@ import twinfeed.desktop.text.Words;
 import twinfeed.document.Figures;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
+import twinfeed.model.check.FailedSafety;
 
 /** The finding in a sentence, its governing condition and source, and its working line by line. */
 final class WorkingPane {
@@ -124,7 +123,7 @@ final class WorkingPane {
 
     /** Whether somebody has to be warned of what was found. */
     static boolean unsafe(@Nullable Finding finding) {
-        return finding != null && finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS;
+        return finding != null && FailedSafety.is(finding);
     }
 
     private String basis(Finding finding) {

@@ -23,10 +23,10 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import twinfeed.calculator.rules.DeviceKind;
-import twinfeed.calculator.rules.Method;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
@@ -66,20 +66,22 @@ public final class QuickPart {
         this.words = words;
         this.question = new QuickQuestion(desk.service(), words);
         RuleSet rules = RuleSets.standard();
+        RuleTitles titles = new RuleTitles(rules, words.locale());
         this.devices = rules.devices().keys();
         this.methods = new ArrayList<>(rules.methods());
         parent.setLayout(new org.eclipse.swt.layout.FillLayout());
         this.pane = Controls.pane(parent);
         Controls.heading(pane, words.get("quick.title"));
-        Controls.text(pane, words.format("quick.lead", Map.of("rules", rules.title())), Tone.QUIET);
+        Controls.text(
+                pane,
+                words.format("quick.lead", Map.of("rules", new SourceText(words.locale()).of(rules.title()))),
+                Tone.QUIET);
         this.strongest = way("quick.strongest");
         strongest.setSelection(true);
         way("quick.needed");
         Composite form = Controls.columns(pane, 2);
         this.device = choice(
-                form,
-                "quick.field.device",
-                devices.stream().map(key -> title(rules, key)).toList());
+                form, "quick.field.device", devices.stream().map(titles::device).toList());
         device.select(Math.max(0, devices.indexOf(START)));
         field(form, Field.RATING);
         field(form, Field.POWER);
@@ -87,7 +89,9 @@ public final class QuickPart {
         this.method = choice(
                 form,
                 "quick.field.method",
-                methods.stream().map(key -> way(rules, key)).toList());
+                methods.stream()
+                        .map(key -> key + " \u2013 " + titles.method(key))
+                        .toList());
         field(form, Field.LENGTH);
         field(form, Field.SUPPLY);
         field(form, Field.LOOP);
@@ -112,14 +116,6 @@ public final class QuickPart {
         turn();
     }
 
-    private static String title(RuleSet rules, String key) {
-        return rules.devices().find(key).map(DeviceKind::title).orElse(key);
-    }
-
-    private static String way(RuleSet rules, String key) {
-        return key + " \u2013 " + rules.method(key).map(Method::title).orElse("");
-    }
-
     private Button way(String key) {
         Button button = new Button(pane, SWT.RADIO);
         button.setText(words.get(key));
@@ -133,7 +129,10 @@ public final class QuickPart {
         label.setText(words.get(key));
         CCombo combo = Controls.choice(form);
         combo.setItems(items.toArray(String[]::new));
-        combo.setLayoutData(width());
+        // The longest answer is seen whole; the other fields become as wide.
+        GridData wide = width();
+        wide.widthHint = Math.max(FIELD_WIDTH, combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+        combo.setLayoutData(wide);
         combo.setData("twinfeed.field", key);
         Controls.name(combo, words.get(key));
         combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> answer()));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.quick;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,9 @@ import twinfeed.calculator.rules.CableSize;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.desktop.quick.QuickReadings.Field;
+import twinfeed.desktop.text.Decimals;
 import twinfeed.desktop.text.Words;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
@@ -31,6 +34,7 @@ import twinfeed.usecase.TwinfeedService;
 public final class QuickQuestion {
     private static final int DIGITS = 3;
     private static final double TO_MM2 = 1e6;
+    private static final double SAME_SIZE_MM2 = 1e-6;
 
     private final TwinfeedService service;
     private final Words words;
@@ -45,6 +49,10 @@ public final class QuickQuestion {
     /** Device, cable, method and length are given: the strongest heater, what sets the limit, the longest run, the winter flow. */
     public QuickAnswer strongest(QuickReadings given) {
         return guarded(given, List.of(Field.RATING, Field.SIZE, Field.LENGTH), lines -> {
+            String notMade = notMade(given);
+            if (notMade != null) {
+                return notMade;
+            }
             Map<String, String> circuit = given.arguments(words.locale(), Field.RATING, Field.SIZE, Field.LENGTH);
             circuit.put("device", given.device());
             circuit.put("method", given.method());
@@ -101,6 +109,39 @@ public final class QuickQuestion {
                     "binds", words.get(boundByCapacity(circuit, size.get()) ? "quick.byCapacity" : "quick.byDrop")));
             return follows(given, new Chosen(area, amperes(rating.get())), powerW, lines);
         });
+    }
+
+    /** What is not made, or not in the tables, in the words of the page; null where all is. */
+    private @Nullable String notMade(QuickReadings given) {
+        double rating = given.value(Field.RATING, words.locale()).orElseThrow().si();
+        List<Double> ratings =
+                rules.devices().find(given.device()).map(DeviceKind::ratings).orElse(List.of());
+        if (!ratings.isEmpty() && !ratings.contains(rating)) {
+            return words.format(
+                    "quick.noRating",
+                    Map.of(
+                            "rating",
+                            given.text(Field.RATING),
+                            "device",
+                            new RuleTitles(rules, words.locale()).device(given.device()),
+                            "ratings",
+                            list(ratings) + " A"));
+        }
+        double areaMm2 =
+                TO_MM2 * given.value(Field.SIZE, words.locale()).orElseThrow().si();
+        List<Double> sizes = rules.cables().sizes(rules.cables().first()).stream()
+                .map(CableSize::sizeMm2)
+                .toList();
+        return sizes.stream().anyMatch(each -> Math.abs(each - areaMm2) < SAME_SIZE_MM2)
+                ? null
+                : words.format(
+                        "quick.noSuchSize", Map.of("size", given.text(Field.SIZE), "sizes", list(sizes) + " mm\u00b2"));
+    }
+
+    private String list(List<Double> numbers) {
+        return numbers.stream()
+                .map(each -> Decimals.write(BigDecimal.valueOf(each), words.locale()))
+                .collect(Collectors.joining(", "));
     }
 
     /** The smallest rating in which this kind of device is made and which is no smaller than the current. */

@@ -84,7 +84,7 @@ public final class CompletionPages {
                                             "findings",
                                             all.stream().map(Reason::title).collect(Collectors.joining(", ")))));
         }
-        UnsafeNotices.write(opened, chosen, firm(), desk.today(), desk.papers(), paths);
+        UnsafeNotices.write(opened, chosen, book(), firm(), desk.today(), desk.papers(), paths);
     }
 
     private OutputPaths paths(Path out) {

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
@@ -130,12 +130,13 @@ final class ListsSection {
         List<String> ids = new ArrayList<>();
         ids.add("");
         List<String> titles = new ArrayList<>();
+        SourceText names = new SourceText(words.locale());
         titles.add(words.format(
                 "settings.lists.rules.standard",
-                Map.of("rules", RuleSets.standard().title())));
+                Map.of("rules", names.of(RuleSets.standard().title()))));
         for (String id : RuleSets.ids()) {
             ids.add(id);
-            titles.add(RuleSets.find(id).map(RuleSet::title).orElse(id));
+            titles.add(RuleSets.find(id).map(rules -> names.of(rules.title())).orElse(id));
         }
         int chosen = Math.max(0, ids.indexOf(settings.rules()));
         Label[] note = new Label[1];

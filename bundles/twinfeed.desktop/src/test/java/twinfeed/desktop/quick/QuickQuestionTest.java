@@ -142,6 +142,9 @@ final class QuickQuestionTest {
         assertTrue(
                 question.strongest(circuit("forty", "10", "C", "15")).trouble().contains("forty"));
         assertTrue(question.strongest(circuit("40", "9", "C", "15")).trouble().contains("9 mm²"));
+        assertTrue(question.strongest(circuit("42", "10", "C", "15"))
+                .trouble()
+                .contains("Enter one of 6, 10, 16, 20, 25, 32, 40, 45, 50, 63 A"));
     }
 
     @Test

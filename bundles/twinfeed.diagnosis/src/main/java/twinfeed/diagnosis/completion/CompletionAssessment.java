@@ -16,10 +16,10 @@ import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.check.FailedSafety;
 import twinfeed.model.job.Completion;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Kind;
@@ -270,8 +270,7 @@ public final class CompletionAssessment {
 
     /** What makes the finished house unsafe beside the readings, for instance a breaker that nobody changed: it is wrong like a reading. */
     private void failedChecks() {
-        judged.getFindings().stream()
-                .filter(each -> each.getKind() == FindingClass.SAFETY && each.getOutcome() == Outcome.FAILS)
+        FailedSafety.of(judged).stream()
                 .filter(each -> !answered.contains(each.getKey()))
                 .forEach(each -> readings.add(
                         new CompletionReading(each.getKey(), each.getTitle(), each.getText(), "", false, true, false)));

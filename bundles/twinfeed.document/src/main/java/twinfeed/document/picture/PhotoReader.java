@@ -10,10 +10,12 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import twinfeed.units.text.Texts;
 
 /**
  * Makes pictures small and upright. A picture is read in steps of several pixels where it is large, so that memory stays the same
@@ -21,6 +23,8 @@ import javax.imageio.stream.ImageInputStream;
  */
 public final class PhotoReader {
     /** Longest side of the picture in the book, pixels: sharp at the size at which it prints. */
+    private static final Texts MESSAGES = new Texts(PhotoReader.class, "messages");
+
     private static final int LONGEST = 900;
 
     /** A file beyond this is refused, bytes. */
@@ -51,7 +55,7 @@ public final class PhotoReader {
         try (ImageInputStream stream = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
             if (!readers.hasNext()) {
-                throw new IOException("it is no picture that can be read; JPEG and PNG can");
+                throw new IOException(text("photo.unknown"));
             }
             ImageReader reader = readers.next();
             try {
@@ -60,19 +64,23 @@ public final class PhotoReader {
                 BufferedImage upright = upright(sampled(reader, longest), longest, Orientation.of(file));
                 return new Picture(encode(upright, jpeg), jpeg, upright.getWidth(), upright.getHeight());
             } catch (IllegalArgumentException | IndexOutOfBoundsException broken) {
-                throw new IOException("the picture is damaged", broken);
+                throw new IOException(text("photo.damaged"), broken);
             } finally {
                 reader.dispose();
             }
         }
     }
 
+    /** Why, in the language of the program. */
+    private static String text(String key, Object... arguments) {
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+    }
+
     private static BufferedImage sampled(ImageReader reader, int longest) throws IOException {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
-            throw new IOException(
-                    "the picture has " + width + " x " + height + " pixels; at most 400 million can be read");
+            throw new IOException(text("photo.large", width, height));
         }
         ImageReadParam parameters = reader.getDefaultReadParam();
         int step = Math.max(1, Math.max(width, height) / (2 * longest));
@@ -103,7 +111,7 @@ public final class PhotoReader {
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
         ImageIO.setUseCache(false);
         if (!ImageIO.write(jpeg ? image : Palettes.indexed(image), jpeg ? "jpg" : "png", out)) {
-            throw new IOException("the picture cannot be written");
+            throw new IOException(text("photo.unwritable"));
         }
         return out.toByteArray();
     }

@@ -47,9 +47,8 @@ public final class InputException extends RuntimeException {
         for (InputProblem problem : problems) {
             String line = problem.toString();
             if (told > 0 && message.length() + line.length() > LONGEST) {
-                return message.append("\nand ")
-                        .append(problems.size() - told)
-                        .append(" more of this kind or another; mend these first")
+                return message.append('\n')
+                        .append(Refusal.text("problem.more", String.valueOf(problems.size() - told)))
                         .toString();
             }
             message.append(told == 0 ? "" : "\n").append(line);

@@ -31,12 +31,12 @@ public record InputProblem(String file, int line, String element, String reading
         return new InputProblem(file, 0, "", "", wrong, right);
     }
 
-    /** All of it in one line: {@code alder-beck.job, line 12, survey.water.test.flow "12": "12" has no unit; ...}. */
+    /** All of it in one line: in English, {@code alder-beck.job, line 12, survey.water.test.flow "12": "12" has no unit; ...}. */
     @Override
     public String toString() {
         StringBuilder out = new StringBuilder();
         append(out, file);
-        append(out, line > 0 ? "line " + line : "");
+        append(out, line > 0 ? Refusal.text("problem.line", String.valueOf(line)) : "");
         append(out, element.length() <= LONGEST_ELEMENT ? element : element.substring(0, LONGEST_ELEMENT) + "...");
         if (!reading.isEmpty()) {
             out.append(" \"").append(shortened()).append('"');

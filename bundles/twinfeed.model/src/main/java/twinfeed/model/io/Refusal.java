@@ -18,8 +18,8 @@ final class Refusal {
         return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments);
     }
 
-    static String text(String key) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key);
+    static String text(String key, String... arguments) {
+        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, (Object[]) arguments);
     }
 
     static InputException ofFile(String file, String key, String... arguments) {

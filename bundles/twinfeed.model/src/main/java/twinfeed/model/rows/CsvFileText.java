@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 
 /**
  * In which encoding a list was saved: UTF-8 with or without its mark, or the Windows-1252 that older spreadsheet programs write. What
@@ -58,14 +57,14 @@ final class CsvFileText {
             return StandardCharsets.UTF_8;
         }
         if (severalBytes || free) {
-            throw refused(firstForeignLine, "a letter is not in UTF-8");
+            throw RowRefusal.of(file.toString(), firstForeignLine, "encoding");
         }
         return WINDOWS;
     }
 
     private void take(int first, InputStream in) throws IOException {
         if (first == 0) {
-            throw refused(line, "this is no text, or one in UTF-16");
+            throw RowRefusal.of(file.toString(), line, "noText");
         }
         line += first == '\n' ? 1 : 0;
         if (first < 0x80) {
@@ -87,10 +86,5 @@ final class CsvFileText {
             firstForeignLine = firstForeignLine == 0 ? line : firstForeignLine;
             free |= FREE.indexOf(first) >= 0;
         }
-    }
-
-    private InputException refused(int at, String wrong) {
-        return new InputException(
-                new InputProblem(file.toString(), at, "", "", wrong, "save the file as CSV in the encoding UTF-8"));
     }
 }

@@ -16,7 +16,6 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 
 /**
  * Reads the rows of a CSV text one after the other; only one is held. Cells are quoted by RFC 4180 and separated by commas, semicolons
@@ -60,7 +59,7 @@ public final class CsvRows {
         String name = file.toString();
         try {
             if (Files.size(file) > (long) mostMib << 20) {
-                throw refused(name, 0, "the file is larger than " + mostMib + " MiB", "divide the list");
+                throw RowRefusal.of(name, 0, "large", mostMib);
             }
             char separator;
             try (Reader reader = CsvFileText.open(file)) {
@@ -70,8 +69,7 @@ public final class CsvRows {
                 new CsvRows(name, mostRows, separator).rows(reader, rows);
             }
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(name, "the file cannot be read", "check that you may read it"), unreadable);
+            throw new InputException(RowRefusal.problem(name, 0, "unreadable"), unreadable);
         }
     }
 
@@ -145,16 +143,12 @@ public final class CsvRows {
                 row = row(line, records.next());
             } catch (UncheckedIOException | IllegalStateException broken) {
                 if (broken.getCause() instanceof CharacterCodingException) {
-                    throw refused(name, line, "a letter is not in UTF-8", "save the file as CSV in the encoding UTF-8");
+                    throw RowRefusal.of(name, line, "encoding");
                 }
-                throw refused(
-                        name,
-                        line,
-                        "a double quote opens here and does not close where the cell ends",
-                        "put the whole cell in double quotes and write a double quote inside it twice");
+                throw RowRefusal.of(name, line, "quote");
             }
             if (++count > mostRows) {
-                throw refused(name, line, "the list has more than " + mostRows + " rows", "divide the list");
+                throw RowRefusal.of(name, line, "rows", mostRows);
             }
             if (!row.blank()) {
                 rows.accept(row);
@@ -165,11 +159,11 @@ public final class CsvRows {
 
     private Row row(int line, CSVRecord record) {
         if (record.size() > MOST_CELLS) {
-            throw refused(name, line, "the row has more than " + MOST_CELLS + " cells", "leave out what is not needed");
+            throw RowRefusal.of(name, line, "cells", MOST_CELLS);
         }
         for (String cell : record) {
             if (cell.length() > LONGEST_CELL) {
-                throw refused(name, line, "a cell has more than " + LONGEST_CELL + " letters", "shorten it");
+                throw RowRefusal.of(name, line, "letters", LONGEST_CELL);
             }
         }
         return new Row(line, record.stream().map(this::cell).toList());
@@ -185,9 +179,5 @@ public final class CsvRows {
             }
         }
         return CsvCell.plain(text);
-    }
-
-    private static InputException refused(String name, int line, String wrong, String right) {
-        return new InputException(new InputProblem(name, line, "", "", wrong, right));
     }
 }

@@ -10,7 +10,7 @@ public final class PriceBookException extends RuntimeException {
     private final transient ImportReport report;
 
     PriceBookException(ImportReport report) {
-        super(report.refusals(Locale.ROOT));
+        super(report.refusals(Locale.getDefault(Locale.Category.DISPLAY)));
         this.report = report;
     }
 

@@ -21,9 +21,9 @@ public record RowRemark(String file, int row, String column, String key, List<St
         arguments = List.copyOf(arguments);
     }
 
-    /** What is wrong, in English. */
+    /** What is wrong, in the language of the program. */
     public String wrong() {
-        return wrong(Locale.ROOT);
+        return wrong(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** What is wrong. */
@@ -36,9 +36,9 @@ public record RowRemark(String file, int row, String column, String key, List<St
         return MESSAGES.has(key + ".right") ? MESSAGES.inOrder(locale, key + ".right", arguments.toArray()) : "";
     }
 
-    /** File, row, column, what is wrong and what would be right, in English. */
+    /** File, row, column, what is wrong and what would be right, in the language of the program. */
     public String message() {
-        return message(Locale.ROOT);
+        return message(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
     /** File, row, column, what is wrong and what would be right. */

@@ -5,11 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
-import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.check.DangerSigns;
+import twinfeed.model.check.FailedSafety;
 import twinfeed.model.survey.Survey;
 
 /** Which dwellings come first, most urgent first, by what holds there now. */
@@ -57,20 +56,14 @@ enum Urgency {
     static List<Finding> dangers(Assessment assessment) {
         OptionAssessment present = present(assessment);
         if (present != null) {
-            return unsafe(present);
+            return FailedSafety.of(present);
         }
         if (assessment.getOptions().isEmpty()) {
             return List.of();
         }
-        return unsafe(assessment.getOptions().get(0)).stream()
-                .filter(finding -> assessment.getOptions().stream().allMatch(option -> unsafe(option).stream()
+        return FailedSafety.of(assessment.getOptions().get(0)).stream()
+                .filter(finding -> assessment.getOptions().stream().allMatch(option -> FailedSafety.of(option).stream()
                         .anyMatch(other -> other.getKey().equals(finding.getKey()))))
-                .toList();
-    }
-
-    private static List<Finding> unsafe(OptionAssessment option) {
-        return option.getFindings().stream()
-                .filter(finding -> finding.getOutcome() == Outcome.FAILS && finding.getKind() == FindingClass.SAFETY)
                 .toList();
     }
 

@@ -25,6 +25,7 @@ import twinfeed.pricing.book.PriceBookCsv;
 import twinfeed.pricing.book.PriceBookRows;
 import twinfeed.pricing.book.PriceBookText;
 import twinfeed.pricing.book.RowRemark;
+import twinfeed.usecase.refusal.Refusals;
 
 /** Checks a price book that is being changed by the rules of its file, and writes it. */
 public final class PriceBookFile {
@@ -94,7 +95,7 @@ public final class PriceBookFile {
      * @throws InputException if something in the book is wrong, or the file cannot be written
      */
     public static void save(PriceBook book, Path file, Path source) {
-        List<InputProblem> wrong = check(book, Locale.ROOT).stream()
+        List<InputProblem> wrong = check(book, Locale.getDefault(Locale.Category.DISPLAY)).stream()
                 .filter(Remark::error)
                 .map(one -> new InputProblem(
                         file.toString(),
@@ -104,14 +105,13 @@ public final class PriceBookFile {
                                 : book.getItems().get(one.item()).getCode() + " " + one.field(),
                         "",
                         one.text(),
-                        "put it right, then save"))
+                        Refusals.right("book.entry")))
                 .toList();
         if (!wrong.isEmpty()) {
             throw new InputException(wrong);
         }
         if (!file.toString().endsWith(".csv")) {
-            throw new InputException(InputProblem.ofFile(
-                    file.toString(), "a price book is written as text", "name a file that ends in .csv"));
+            throw new InputException(Refusals.ofFile(file, "book.ending"));
         }
         String text = remarks(source) + PriceBookText.of(book);
         AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
@@ -130,12 +130,7 @@ public final class PriceBookFile {
                     .forEach(line -> remarks.append(line).append('\n'));
             return remarks.toString();
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            source.toString(),
-                            "its remarks cannot be read, so that they would be lost",
-                            "check its rights, or save under another name"),
-                    unreadable);
+            throw Refusals.exception(unreadable, source, "book.remarks");
         }
     }
 

@@ -20,7 +20,6 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.io.LockedFile;
 import twinfeed.model.job.Completion;
@@ -34,6 +33,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.JobSheetFiles;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.refusal.Refusals;
 
 /** What comes after the work: readings judged in the house as it was finished, and the pages that are printed of it. */
 public final class CompletionService {
@@ -77,13 +77,7 @@ public final class CompletionService {
     public CompletionSheet sheet(OpenedJob opened, @Nullable PriceBook book, Locale locale) {
         Completion completion = opened.job().getCompletion();
         if (completion == null) {
-            throw new InputException(new InputProblem(
-                    opened.file().toString(),
-                    0,
-                    "completion",
-                    "",
-                    "no readings were entered after the work",
-                    "enter them, for example complete JOB --by NAME --reading loop=\"0.42 ohm\""));
+            throw new InputException(Refusals.of(opened.file(), "completion", "", "completion.none"));
         }
         return sheet(finished(opened, book, locale), completion, locale);
     }
@@ -160,13 +154,8 @@ public final class CompletionService {
         return heaterId == null
                 ? candidates.present().stream()
                         .findFirst()
-                        .orElseThrow(() -> new InputException(new InputProblem(
-                                opened.file().toString(),
-                                0,
-                                "completion.heaterId",
-                                "",
-                                "no unit is there, and none is named as fitted",
-                                "give the id of the unit that was fitted")))
+                        .orElseThrow(() -> new InputException(
+                                Refusals.of(opened.file(), "completion.heaterId", "", "completion.unit")))
                 : candidates.only(heaterId).stream()
                         .filter(each -> !each.present())
                         .findFirst()

@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.rules.DeviceKind;
-import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
@@ -24,14 +23,14 @@ import twinfeed.units.Quantity;
  */
 final class InstallationData {
     private final PageParts parts;
-    private final RuleSet rules;
     private final Locale locale;
+    private final RuleTitles titles;
     private final List<List<String>> rows = new ArrayList<>();
 
     InstallationData(PageParts parts, RuleSet rules) {
         this.parts = parts;
-        this.rules = rules;
         this.locale = parts.locale();
+        this.titles = new RuleTitles(rules, locale);
     }
 
     List<List<String>> rows(Survey house) {
@@ -109,25 +108,11 @@ final class InstallationData {
     }
 
     private String method(@Nullable String key) {
-        return key == null
-                ? ""
-                : named(
-                        "method." + rules.id() + "." + key,
-                        rules.method(key).map(Method::title).orElse(key));
+        return key == null ? "" : titles.method(key);
     }
 
     private String kind(@Nullable String key) {
-        return key == null
-                ? ""
-                : named(
-                        "device." + key,
-                        rules.devices().find(key).map(DeviceKind::title).orElse(key));
-    }
-
-    /** The rule set's own title where these messages have none: a rule set may come from elsewhere. */
-    private String named(String key, String title) {
-        String name = parts.find(key);
-        return name == null ? title : name;
+        return key == null ? "" : titles.device(key);
     }
 
     private String orNone(@Nullable Quantity size, @Nullable Boolean there) {

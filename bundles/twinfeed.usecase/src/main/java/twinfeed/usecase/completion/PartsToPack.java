@@ -14,6 +14,7 @@ import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.refusal.Refusals;
 
 /** The parts to be packed for the option that a customer accepted. */
 public final class PartsToPack {
@@ -53,16 +54,14 @@ public final class PartsToPack {
         Quote quote = issued.quote();
         if (quote.getState() != QuoteState.ACCEPTED || quote.getChosen() == null) {
             throw new UnusableException(
-                    issued.file() + ": quote " + issued.name()
-                            + " was not accepted, so nothing is to be packed; record the customer's acceptance first",
+                    issued.file() + ": " + Refusals.text("parts.accepted", issued.name()),
                     new IllegalArgumentException(issued.name()));
         }
         return quote.getOptions().stream()
                 .filter(option -> quote.getChosen().equals(option.getName()))
                 .findFirst()
                 .orElseThrow(() -> new UnusableException(
-                        issued.file() + ": quote " + issued.name() + " has no option " + quote.getChosen()
-                                + ", which it names as chosen; verify the file",
+                        issued.file() + ": " + Refusals.text("parts.option", issued.name(), quote.getChosen()),
                         new IllegalArgumentException(quote.getChosen())));
     }
 }

@@ -7,9 +7,8 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.completion.CompletionSheet;
 import twinfeed.document.JobSheet;
-import twinfeed.model.assessment.FindingClass;
-import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.check.FailedSafety;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.pricing.TranslatedBook;
 import twinfeed.usecase.AssessedJob;
@@ -42,8 +41,7 @@ public final class UnsafeNotices {
         AssessedJob judged =
                 service.judgeCandidates(opened, new Candidates(opened).present(), BookCosts.of(book, opened), locale);
         return judged.record().getOptions().stream()
-                .flatMap(option -> option.getFindings().stream())
-                .filter(finding -> finding.getKind() == FindingClass.SAFETY && finding.getOutcome() == Outcome.FAILS)
+                .flatMap(option -> FailedSafety.of(option).stream())
                 .map(finding -> new Reason(finding.getKey(), finding.getTitle(), finding.getText()))
                 .toList();
     }
@@ -56,17 +54,6 @@ public final class UnsafeNotices {
                         each.title(),
                         each.expected().isEmpty() ? each.value() : each.value() + " (" + each.expected() + ")"))
                 .toList();
-    }
-
-    /**
-     * Writes the notice of an unsafe unit, which is called what the catalogue calls it.
-     *
-     * @param reasons why it is unsafe; at least one
-     * @throws twinfeed.model.io.InputException if a file cannot be written
-     */
-    public static void write(
-            OpenedJob opened, List<Reason> reasons, FirmFile firm, LocalDate day, Locale locale, OutputPaths out) {
-        write(opened, reasons, null, firm, day, locale, out);
     }
 
     /**

@@ -17,6 +17,7 @@ import twinfeed.model.io.InputProblem;
 import twinfeed.pricing.texts.StandingTextFile;
 import twinfeed.pricing.texts.StandingTexts;
 import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * A folder with one firm's files: {@value FirmFile#NAME}, the logo, and its wording of the standing texts. Everything is checked
@@ -57,7 +58,7 @@ public record FirmFolder(Path folder) {
      */
     public void save(FirmEntries entries) {
         if (!FirmEntries.colour(entries.accent())) {
-            throw refused("accent", entries.accent(), "it is no colour", "write six hexadecimal digits, RRGGBB");
+            throw refused("accent", entries.accent(), Refusals.wrong("firm.accent"), Refusals.right("firm.accent"));
         }
         if (!entries.logo().isBlank()) {
             check(folder.resolve(entries.logo()));
@@ -81,8 +82,7 @@ public record FirmFolder(Path folder) {
     private byte[] check(Path picture) {
         try {
             if (!Files.isRegularFile(picture) || Files.size(picture) > FirmFile.LARGEST_LOGO) {
-                throw refused(
-                        "logo", picture.toString(), "there is no such picture of at most 4 MiB", "name a PNG or JPEG");
+                throw refused("logo", picture.toString(), Refusals.wrong("firm.logo"), Refusals.text("firm.logo.any"));
             }
             byte[] content = Files.readAllBytes(picture);
             new Firm("", "", "", Firm.DEFAULT_ACCENT, content).picture();
@@ -95,7 +95,7 @@ public record FirmFolder(Path folder) {
                             "logo",
                             picture.toString(),
                             String.valueOf(unreadable.getMessage()),
-                            "name a PNG or JPEG"),
+                            Refusals.text("firm.logo.any")),
                     unreadable);
         }
     }
@@ -155,9 +155,7 @@ public record FirmFolder(Path folder) {
             try {
                 write(folder.resolve(String.valueOf(wording.getFileName())), Files.readAllBytes(wording));
             } catch (IOException unreadable) {
-                throw new InputException(
-                        InputProblem.ofFile(wording.toString(), "it cannot be read", "see that it may be read"),
-                        unreadable);
+                throw Refusals.exception(unreadable, wording, "firm.wording");
             }
         }
         if (Files.exists(other.file())) {
@@ -192,10 +190,7 @@ public record FirmFolder(Path folder) {
         try {
             Files.createDirectories(folder);
         } catch (IOException unwritable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            folder.toString(), "the folder cannot be made", "name a place where you may write"),
-                    unwritable);
+            throw Refusals.exception(unwritable, folder, "firm.folder");
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import twinfeed.model.io.JobFile;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * The jobs and issued quotes of an office.
@@ -90,7 +91,7 @@ public record OfficeFolder(List<OfficeJob> jobs, List<IssuedQuote> quotes, List<
             troubles.add(office + ": " + unreadable.getMessage());
         }
         if (files.size() >= MOST_JOBS) {
-            troubles.add(office + ": more than " + MOST_JOBS + " jobs; choose a folder with fewer");
+            troubles.add(office + ": " + Refusals.text("office.jobs", MOST_JOBS));
         }
     }
 

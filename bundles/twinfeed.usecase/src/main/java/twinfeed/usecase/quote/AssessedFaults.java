@@ -11,13 +11,13 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
 import twinfeed.pricing.FaultReport;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.refusal.Refusals;
 
 /** The faults of the unit that is there, by what an assessed job found. */
 public final class AssessedFaults {
@@ -54,13 +54,7 @@ public final class AssessedFaults {
         OpenedJob opened = judged.opened();
         Survey survey = opened.job().getSurvey();
         if (survey.getUnit() == null) {
-            throw new InputException(new InputProblem(
-                    opened.file().toString(),
-                    0,
-                    "survey.unit",
-                    "",
-                    "no unit is there whose fault could be found",
-                    "give the unit, with its heaterId or the data of its heater where they are known"));
+            throw new InputException(Refusals.of(opened.file(), "survey.unit", "", "fault.unit"));
         }
         Heater heater = judged.assessed().options().stream()
                 .map(OptionResult::candidate)

@@ -13,56 +13,41 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.refusal.Refusals;
 
 /** What a quote must have before it may go to a customer under a number that cannot be taken back. */
 public final class IssueGate {
     /** Why a quote is not issued. */
     public enum Refusal {
         /** Nobody is named to whom it is addressed. */
-        NO_CUSTOMER(
-                "noCustomer",
-                "survey.customer.name",
-                "the quote names no customer, and was not issued",
-                "enter the customer's name"),
+        NO_CUSTOMER("noCustomer", "survey.customer.name"),
         /** Neither the customer nor the site has an address. */
-        NO_ADDRESS(
-                "noAddress",
-                "survey.customer.address",
-                "the quote has no address, and was not issued",
-                "enter the address of the customer or of the site (survey.site.address)"),
+        NO_ADDRESS("noAddress", "survey.customer.address"),
         /** No price book is in force for this job. */
-        NO_PRICES("noPrices", "", "no price book is in force, and nothing was issued", "name your own price book"),
+        NO_PRICES("noPrices", ""),
         /** The prices are invented, and the customer is not. */
-        DEMONSTRATION_PRICES(
-                "demonstrationPrices",
-                "",
-                "the prices are those of the demonstration, which are invented, and the customer is not; nothing was"
-                        + " issued",
-                "name your own price book; the demonstration's is for customers whose name says \"" + Demonstration.SIGN
-                        + "\""),
+        DEMONSTRATION_PRICES("demonstrationPrices", ""),
         /** No heater is offered. */
-        NOTHING_OFFERED(
-                "nothingPriced",
-                "",
-                "nothing is offered: no heater suits",
-                "write the quote without issuing it, or name heaters to be offered all the same"),
+        NOTHING_OFFERED("nothingPriced", "") {
+            @Override
+            String problem() {
+                return "nothingOffered";
+            }
+        },
         /** No option has a price. */
-        NOTHING_PRICED(
-                "nothingPriced",
-                "",
-                "nothing in the quote has a price, and it was not issued",
-                "enter the prices in the price book, or offer a heater that has one");
+        NOTHING_PRICED("nothingPriced", "");
 
         private final String key;
         private final String element;
-        private final String wrong;
-        private final String right;
 
-        Refusal(String key, String element, String wrong, String right) {
+        Refusal(String key, String element) {
             this.key = key;
             this.element = element;
-            this.wrong = wrong;
-            this.right = right;
+        }
+
+        /** End of the key of the messages that the command line prints. */
+        String problem() {
+            return key;
         }
 
         /** End of the key of the sentence that the window says. */
@@ -114,7 +99,7 @@ public final class IssueGate {
      */
     public static void check(Path job, Survey survey, PriceBook prices, Quote draft) {
         List<InputProblem> problems = refusals(survey, prices, draft).stream()
-                .map(each -> new InputProblem(job.toString(), 0, each.element, "", each.wrong, each.right))
+                .map(each -> Refusals.of(job, each.element, "", "issue." + each.problem(), Demonstration.SIGN))
                 .toList();
         if (!problems.isEmpty()) {
             throw new InputException(problems);

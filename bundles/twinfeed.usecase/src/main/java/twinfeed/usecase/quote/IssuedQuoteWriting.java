@@ -11,6 +11,7 @@ import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * The workbook and PDF of a quote that is about to be issued: everything about them that can fail is tried, and their room on the
@@ -49,13 +50,8 @@ public final class IssuedQuoteWriting implements AutoCloseable {
             InputProblem first = failed instanceof InputException input
                     ? input.problems().get(0)
                     : InputProblem.ofFile("", String.valueOf(failed.getMessage()), "");
-            InputProblem problem = new InputProblem(
-                    first.file(),
-                    0,
-                    "",
-                    "",
-                    first.wrong() + "; the quote is issued all the same: " + issued.name() + ", " + issued.file(),
-                    "do not issue it again, but write that file's workbook and PDF");
+            InputProblem problem =
+                    Refusals.ofFile(first.file(), "issued.all.same", first.wrong(), issued.name(), issued.file());
             throw new UnusableException(problem.toString(), List.of(problem), failed);
         }
     }

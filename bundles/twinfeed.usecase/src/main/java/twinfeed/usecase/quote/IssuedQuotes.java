@@ -15,7 +15,6 @@ import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
@@ -38,6 +37,7 @@ import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.interchange.VisitCalendar;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Issues quotes into an office's folder, opens issued ones and compares two of them. */
@@ -157,9 +157,7 @@ public final class IssuedQuotes {
         } catch (LifeException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "name an issued quote, *.quote"),
-                    unreadable);
+            throw Refusals.exception(unreadable, file, "issued.unreadable");
         }
     }
 
@@ -172,10 +170,7 @@ public final class IssuedQuotes {
         try {
             return new QuoteFolder(office).files();
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            office.toString(), "its quotes cannot be read", "name a folder that can be read"),
-                    unreadable);
+            throw Refusals.exception(unreadable, office, "issued.folder");
         }
     }
 
@@ -194,13 +189,7 @@ public final class IssuedQuotes {
         } catch (LifeException refused) {
             throw new UnusableException(where + ": " + refused.getMessage(), refused);
         } catch (IOException unwritable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            where.toString(),
-                            "the quote cannot be written there (" + unwritable.getMessage()
-                                    + "); nothing was issued and no number is taken",
-                            "name a folder that can be written and has room"),
-                    unwritable);
+            throw Refusals.exception(unwritable, where, "issued.unwritable", String.valueOf(unwritable.getMessage()));
         }
     }
 
@@ -225,7 +214,7 @@ public final class IssuedQuotes {
                 opened.current(),
                 opened.digest(),
                 opened.verification() == Verification.UNCHANGED,
-                opened.verification().text(Locale.ROOT),
+                opened.verification(),
                 text(survey.getCustomer() == null ? null : survey.getCustomer().getName()),
                 text(survey.getSite() == null ? null : survey.getSite().getName()));
     }
@@ -250,10 +239,7 @@ public final class IssuedQuotes {
                             ? new QuoteFolder(place).verify()
                             : new FolderVerification(List.of(FolderVerification.check(place)), List.of()));
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(
-                            place.toString(), "it cannot be read", "name an issued quote or an office's folder"),
-                    unreadable);
+            throw Refusals.exception(unreadable, place, "issued.place");
         }
     }
 
@@ -270,7 +256,10 @@ public final class IssuedQuotes {
         OpenedQuote opened = opened(file);
         if (opened.verification() != Verification.UNCHANGED) {
             throw new UnusableException(
-                    file + ": " + opened.verification().text(Locale.ROOT) + "; nothing was written",
+                    file + ": "
+                            + Refusals.text(
+                                    "issued.changed",
+                                    opened.verification().text(Locale.getDefault(Locale.Category.DISPLAY))),
                     new IllegalStateException(opened.verification().name()));
         }
         Assessment record = opened.frozen().assessment();
@@ -318,9 +307,7 @@ public final class IssuedQuotes {
         } catch (LifeException refused) {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "name an issued quote, *.quote"),
-                    unreadable);
+            throw Refusals.exception(unreadable, file, "issued.unreadable");
         }
     }
 

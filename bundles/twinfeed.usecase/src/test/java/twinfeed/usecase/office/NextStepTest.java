@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteState;
+import twinfeed.quotes.Verification;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.quote.IssuedQuote;
 
@@ -36,7 +37,8 @@ final class NextStepTest {
         if (daysToAnswer > 0) {
             quote.setDecidedOn(ISSUED.plusDays(daysToAnswer));
         }
-        return new IssuedQuote(Path.of(number + ".quote"), quote, "", true, "", "A. Customer", "Mill House");
+        return new IssuedQuote(
+                Path.of(number + ".quote"), quote, "", true, Verification.UNCHANGED, "A. Customer", "Mill House");
     }
 
     private static OfficeJob job(String customer, boolean addressed, LocalDate doneOn) {

@@ -4,6 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import java.util.Locale;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.units.text.Phrase;
 import twinfeed.units.text.Texts;
 
@@ -17,7 +18,7 @@ public final class MethodTitle {
      * @param texts messages with the keys {@code method.RULESET.METHOD}
      */
     public static Object of(Texts texts, RuleSet rules, Method method) {
-        String key = "method." + rules.id() + "." + method.key();
+        String key = RuleTitles.key(rules, method);
         return method.title().equals(texts.find(Locale.ROOT, key)) ? Phrase.of(key) : method.title();
     }
 }

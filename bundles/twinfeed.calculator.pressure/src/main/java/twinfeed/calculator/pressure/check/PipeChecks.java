@@ -174,6 +174,6 @@ public final class PipeChecks implements CheckGroup {
         WorkingLines lines = new WorkingLines().include(FeedWorking.inlet(feed, coldest, flow, origin), "");
         LossLines.add(lines, feed.feed().run());
         String share = sum > 0 ? "100 * dp_" + largest.cause() + " / dp" : "0 * dp";
-        return lines.step("share", "lossShare", share, "%", "").build();
+        return lines.step("p", "lossShare", share, "%", "").build();
     }
 }
