@@ -3,6 +3,7 @@ package twinfeed.desktop.entry;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
@@ -18,6 +19,8 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.text.Decimals;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.usecase.BookReport;
@@ -74,17 +77,32 @@ final class ImportDialog extends FormDialog {
             new TableColumn(table, SWT.LEFT).setText(words.get(key));
         }
         this.columns = Columns.of(table, 2, 500, 5);
+        RowMenu.over(table).copy(words);
         report.refused().forEach(each -> row(table, "\u2717", "refused", Tone.BAD, "", each, "", ""));
         report.added().forEach(each -> row(table, "+", "added", Tone.GOOD, each, "", "", ""));
         report.changed()
                 .forEach(each -> row(
-                        table, "\u2260", "changed", Tone.DOUBT, each.code(), label(each), each.before(), each.after()));
+                        table,
+                        "\u2260",
+                        "changed",
+                        Tone.DOUBT,
+                        each.code(),
+                        label(each),
+                        figure(each.before()),
+                        figure(each.after())));
         report.removed().forEach(each -> row(table, "\u2212", "removed", Tone.BAD, each, "", "", ""));
         String name = source.getFileName() + ", ";
         report.notices().forEach(each -> row(table, "!", "odd", Tone.DOUBT, "", each.replace(name, ""), "", ""));
         report.lacking().stream()
                 .flatMap(each -> each.codes().stream())
                 .forEach(code -> row(table, "?", "lacking", Tone.DOUBT, code, "", "", ""));
+    }
+
+    /** A number as the reader writes it; anything else as it is. */
+    private String figure(String text) {
+        return Decimals.read(text, Locale.ROOT)
+                .map(number -> Decimals.write(number, words.locale()))
+                .orElse(text);
     }
 
     private String label(BookReport.Change change) {

@@ -21,6 +21,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.text.Words;
@@ -75,6 +76,7 @@ public final class HelpPart {
             group.setExpanded(true);
         }
         files(made, words);
+        RowMenu.over(made).copy(words);
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             if (event.item.getData() instanceof String key) {
                 write(key);

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.text.Words;
 
 /** All keys of the window, and those that hold in lists and fields. */
@@ -63,6 +64,7 @@ public final class KeysDialog extends FormDialog {
         data.heightHint = ROWS * table.getItemHeight();
         table.setLayoutData(data);
         Columns.of(table, 1, 260, 2).fit();
+        RowMenu.over(table).copy(words);
     }
 
     /** There is nothing to be given up. */

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
 import twinfeed.document.shape.Tone;
@@ -50,6 +51,7 @@ final class IssueSummaryView {
         column("issue.verdict", SWT.LEFT);
         column("issue.total", SWT.RIGHT);
         this.columns = Columns.of(options, 0, 120, 3).whole(1);
+        RowMenu.over(options).copy(words);
         this.refusals = Controls.wrapped(pane);
         ((GridData) refusals.getLayoutData()).widthHint = WIDTH;
         refusals.setData("twinfeed.field", "issue.refusals");

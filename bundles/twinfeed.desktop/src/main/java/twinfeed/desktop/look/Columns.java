@@ -42,7 +42,6 @@ public final class Columns {
         this.seen = seen;
         table.addListener(SWT.Resize, event -> spread());
         FullTexts.of(table);
-        TableCopy.of(table);
         Ellipses.of(table, true);
     }
 

@@ -127,6 +127,7 @@ public final class Controls {
         // Turning the wheel over a page must scroll it, not change a reading by the way.
         choice.addListener(SWT.MouseWheel, event -> event.doit = false);
         ChoiceKeys.listen(choice);
+        FullChoice.of(choice);
         return choice;
     }
 

@@ -71,12 +71,13 @@ public final class RowMenu {
         return this;
     }
 
-    /** Adds that the rows are copied, as the key for copying does; the last item of the menu of every table. */
+    /** Adds that the rows are copied, and the key for copying; the last item of the menu of every table. */
     public RowMenu copy(Words words) {
         if (menu.getItemCount() > 0) {
             line();
         }
         Scrollable rows = (Scrollable) control;
+        TableCopy.of(rows);
         return item(words.get("menu.copy"), () -> count() > 0, () -> TableCopy.copy(rows));
     }
 

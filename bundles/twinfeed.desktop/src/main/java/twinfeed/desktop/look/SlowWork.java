@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.util.function.Consumer;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
+import twinfeed.desktop.text.Words;
 
 /** Work that takes its time, done off the window's thread while a progress is shown. */
 @FunctionalInterface
@@ -24,9 +24,9 @@ public interface SlowWork {
      *
      * @param refused told why it could not be done
      */
-    static boolean done(Shell shell, SlowWork work, Consumer<String> refused) {
+    static boolean done(Shell shell, Words words, SlowWork work, Consumer<String> refused) {
         try {
-            new ProgressMonitorDialog(shell).run(true, false, monitor -> {
+            new ProgressDialog(shell, words).run(true, false, monitor -> {
                 try {
                     work.run(monitor);
                 } catch (IOException | RuntimeException impossible) {

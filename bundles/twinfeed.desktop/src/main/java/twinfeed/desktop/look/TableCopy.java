@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.TreeItem;
 
 /**
  * Copies the rows of a table or tree by the key for copying, cells parted by tabs, as spreadsheets take them: all rows with the names of
- * the columns while one is selected, else those that are selected.
+ * the columns while one is selected, else those that are selected. Of rows that can be ticked the tick stands in a cell before the others.
  */
 final class TableCopy {
     private final Scrollable table;
@@ -60,11 +60,14 @@ final class TableCopy {
         if (table instanceof Table list) {
             int columns = Math.max(1, list.getColumnCount());
             TableItem[] chosen = list.getSelectionCount() > 1 ? list.getSelection() : list.getItems();
+            boolean ticked = (list.getStyle() & SWT.CHECK) != 0;
             if (list.getSelectionCount() <= 1 && list.getColumnCount() > 0) {
-                rows.add(row(columns, column -> list.getColumn(column).getText()));
+                rows.add((ticked ? "\t" : "")
+                        + row(columns, column -> list.getColumn(column).getText()));
             }
             for (TableItem item : chosen) {
-                rows.add(row(columns, item::getText));
+                String tick = item.getChecked() ? "\u2713\t" : "\t";
+                rows.add((ticked ? tick : "") + row(columns, item::getText));
             }
         } else if (table instanceof Tree tree) {
             int columns = Math.max(1, tree.getColumnCount());

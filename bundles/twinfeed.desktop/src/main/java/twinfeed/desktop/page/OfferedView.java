@@ -18,6 +18,7 @@ import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -45,6 +46,7 @@ final class OfferedView implements ItemView {
         column("heater.power");
         fill();
         Columns.of(table, 0, 120, 2).fit();
+        RowMenu.over(table).copy(context.words());
         GridData data = Controls.across(parent);
         data.heightHint =
                 table.getHeaderHeight() + Math.min(MOST_ROWS, heaters().size()) * table.getItemHeight();

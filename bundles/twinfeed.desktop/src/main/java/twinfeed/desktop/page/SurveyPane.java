@@ -26,6 +26,7 @@ import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Signal;
 import twinfeed.desktop.text.Words;
@@ -82,6 +83,7 @@ public final class SurveyPane {
             spread(table);
         });
         Columns.shortened(table);
+        RowMenu.over(table).copy(context.words());
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> show(table.getSelectionIndex())));
         return table;
     }

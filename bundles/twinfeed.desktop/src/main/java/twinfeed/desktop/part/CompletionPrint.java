@@ -63,6 +63,7 @@ public final class CompletionPrint implements CompletionPane.Printing {
         CompletionPages pages = job.session().completionPages();
         boolean written = SlowWork.done(
                 shell,
+                words,
                 monitor -> {
                     monitor.beginTask(words.format("completion.writing", Map.of("file", out)), 1);
                     page.accept(pages, out);

@@ -81,6 +81,7 @@ public final class JobPrint {
         List<String> names = new ArrayList<>();
         SlowWork.done(
                 shell,
+                words,
                 monitor -> {
                     monitor.beginTask(words.get("print.looking"), 1);
                     names.addAll(printers.names());
@@ -98,6 +99,7 @@ public final class JobPrint {
         Path drawing = paper == Paper.DRAWING ? drawing() : null;
         boolean printed = SlowWork.done(
                 shell,
+                words,
                 monitor -> {
                     monitor.beginTask(words.get(paper.key()), 1);
                     Path file = drawing == null ? Files.createTempFile("twinfeed-", ".pdf") : drawing;

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OfferList;
 import twinfeed.document.shape.Tone;
@@ -58,8 +59,9 @@ final class OfferDialog extends FormDialog {
         table = made;
         Composite keys = Controls.columns(body, 1);
         keys.setLayoutData(new GridData(SWT.FILL, SWT.TOP, false, false));
-        key(keys, "offer.up", -1);
-        key(keys, "offer.down", 1);
+        Button up = key(keys, "offer.up", -1);
+        Button down = key(keys, "offer.down", 1);
+        RowMenu.over(made).button(up).button(down).copy(words);
         why(body);
         show(0);
     }
@@ -80,7 +82,7 @@ final class OfferDialog extends FormDialog {
         trouble = wrong;
     }
 
-    private void key(Composite keys, String key, int by) {
+    private Button key(Composite keys, String key, int by) {
         Button button = new Button(keys, SWT.PUSH);
         button.setText(words.get(key));
         button.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
@@ -89,6 +91,7 @@ final class OfferDialog extends FormDialog {
                 show(list.move(table.getSelectionIndex(), by));
             }
         }));
+        return button;
     }
 
     private void tick(org.eclipse.swt.widgets.Widget item, int detail) {

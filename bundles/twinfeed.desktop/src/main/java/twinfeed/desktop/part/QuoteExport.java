@@ -27,6 +27,7 @@ public final class QuoteExport {
         QuoteWork work = job.session().quoteWork();
         boolean written = SlowWork.done(
                 shell,
+                words,
                 monitor -> write(work, out, monitor),
                 reason -> job.say(Tone.BAD, words.format("export.refused", Map.of("reason", reason))));
         if (written) {

@@ -36,6 +36,7 @@ public final class QuoteIssue {
         AtomicReference<@Nullable IssuedQuote> issued = new AtomicReference<>();
         SlowWork.done(
                 shell,
+                words,
                 monitor -> {
                     SubMonitor progress = SubMonitor.convert(monitor, words.get("issue.running"), 2);
                     work.compute();

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
@@ -84,12 +85,15 @@ final class WordingSection {
         text.addListener(SWT.FocusOut, event -> take());
         Composite line = Controls.columns(form.body(), 4);
         line.setLayoutData(Controls.across(form.body()));
-        Controls.push(line, words.get("settings.texts.take"), "settings.texts.take", this::take);
+        Button takeKey = Controls.push(line, words.get("settings.texts.take"), "settings.texts.take", this::take);
         this.shippedKey =
                 Controls.push(line, words.get("settings.texts.shipped"), "settings.texts.shipped", this::asShipped);
         this.leaveOut =
                 Controls.push(line, words.get("settings.texts.leaveOut"), "settings.texts.leaveOut", this::leaveOut);
-        Controls.push(line, words.get("settings.texts.add"), "settings.texts.add", this::add);
+        Button addKey = Controls.push(line, words.get("settings.texts.add"), "settings.texts.add", this::add);
+        RowMenu menu = RowMenu.over(table);
+        List.of(takeKey, shippedKey, leaveOut, addKey).forEach(menu::button);
+        menu.copy(words);
         this.state = form.message("settings.texts.state");
         table.addListener(SWT.Selection, event -> select());
         read();
