@@ -22,8 +22,10 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FileQuestion;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.Figures;
@@ -36,6 +38,7 @@ public final class BatchPart {
     private final Desk desk;
     private final Threads threads;
     private final Words words;
+    private final LastAction last;
     private final IEclipseContext context;
     private final Composite pane;
     private final Map<String, Text> paths = new LinkedHashMap<>();
@@ -53,10 +56,17 @@ public final class BatchPart {
     /** Made by the platform. */
     @Inject
     public BatchPart(
-            Composite parent, Desk desk, Threads threads, Settings settings, Words words, IEclipseContext context) {
+            Composite parent,
+            Desk desk,
+            Threads threads,
+            Settings settings,
+            Words words,
+            LastAction last,
+            IEclipseContext context) {
         this.desk = desk;
         this.threads = threads;
         this.words = words;
+        this.last = last;
         this.context = context;
         parent.setLayout(new FillLayout());
         this.pane = Controls.pane(parent);
@@ -81,6 +91,7 @@ public final class BatchPart {
         this.state = Controls.wrapped(pane);
         state.setData("twinfeed.field", "batch.state");
         this.table = new BatchTable(pane, words, this::select, this::openAsJob);
+        RowMenu.over(table.control()).button(open).button(look).copy(words);
         this.full = Controls.wrapped(pane);
         full.setForeground(Palette.of(Tone.QUIET, full));
         ((GridData) full.getLayoutData()).heightHint = 3 * Controls.lineHeight(full);
@@ -141,6 +152,12 @@ public final class BatchPart {
         pane.layout();
     }
 
+    /** The same, and in the line at the foot of the window, which is read out. */
+    private void acted(String text, Tone tone) {
+        say(text, tone);
+        last.say(text);
+    }
+
     /** Judges the list. */
     public void start() {
         if (running || !files().problem(words).isEmpty()) {
@@ -199,7 +216,7 @@ public final class BatchPart {
                 Path catalogue = judged.catalogue();
                 threads.display().execute(() -> jobs.create(file, catalogue, () -> survey));
             } catch (RuntimeException refused) {
-                threads.display().execute(() -> say(String.valueOf(refused.getMessage()), Tone.BAD));
+                threads.display().execute(() -> acted(String.valueOf(refused.getMessage()), Tone.BAD));
             }
         });
     }
@@ -261,6 +278,9 @@ public final class BatchPart {
                                         "file",
                                         files().out())),
                         report.unsafe() > 0 ? Tone.BAD : Tone.GOOD);
+                last.say(words.format(
+                        "status.done.judged",
+                        Map.of("judged", report.judged(), "rejected", report.rejected(), "file", files().out())));
             }
         }
 
@@ -268,7 +288,7 @@ public final class BatchPart {
         public void stopped() {
             if (!pane.isDisposed()) {
                 running(false);
-                say(words.get("batch.stopped"), Tone.DOUBT);
+                acted(words.get("batch.stopped"), Tone.DOUBT);
             }
         }
 
@@ -276,7 +296,7 @@ public final class BatchPart {
         public void failed(String reason) {
             if (!pane.isDisposed()) {
                 running(false);
-                say(words.format("batch.failed", Map.of("reason", reason)), Tone.BAD);
+                acted(words.format("batch.failed", Map.of("reason", reason)), Tone.BAD);
             }
         }
     }

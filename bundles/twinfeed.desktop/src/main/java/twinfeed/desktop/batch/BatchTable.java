@@ -26,7 +26,7 @@ import twinfeed.usecase.batch.Refused;
 
 /** The dwellings of a list, most urgent first; below them the rows that could not be used. Only lines that are seen are filled. */
 final class BatchTable {
-    private static final int[] WIDTHS = {150, 230, 150, 200, 90, 320};
+    private static final int[] WIDTHS = {150, 290, 170, 230, 90, 320};
     private static final List<String> HEADS =
             List.of("batch.dwelling", "batch.urgency", "batch.present", "batch.offer", "batch.total", "batch.works");
 
@@ -100,6 +100,11 @@ final class BatchTable {
                 };
         item.setForeground(1, Palette.of(urgency, table));
         present.ifPresent(mark -> item.setForeground(2, Palette.of(mark.tone(), table)));
+    }
+
+    /** The control, for the menu over its rows. */
+    Table control() {
+        return table;
     }
 
     /** Empties it. */

@@ -25,6 +25,7 @@ public final class PriceBookPart extends EntryPart {
     private final Threads threads;
     private final Settings settings;
     private final Words words;
+    private final LastAction last;
 
     /** Made by the platform. */
     @Inject
@@ -42,6 +43,7 @@ public final class PriceBookPart extends EntryPart {
         this.threads = threads;
         this.settings = settings;
         this.words = words;
+        this.last = last;
         key("entry.open", this::choose);
         key("entry.begin", () -> begin(demo.book(), FileQuestion.prices(shell(), words), this::open));
         key("entry.saveAs", this::saveAs);
@@ -103,6 +105,7 @@ public final class PriceBookPart extends EntryPart {
                 threads.display().execute(() -> {
                     desk.usePrices(read);
                     say(words.format("entry.used", Map.of("file", file)));
+                    last.say(words.format("entry.used", Map.of("file", file)));
                 });
             } catch (RuntimeException refused) {
                 threads.display().execute(() -> say(String.valueOf(refused.getMessage())));
@@ -131,6 +134,9 @@ public final class PriceBookPart extends EntryPart {
                 threads.display().execute(() -> {
                     if (new ImportDialog(shell(), words, source, report).ask() && book != null) {
                         present.edits().replace(present.root(), book);
+                        last.say(words.format("status.done.imported", Map.of("file", source)));
+                    } else {
+                        last.say(words.get("status.done.cancelled"));
                     }
                 });
             } catch (RuntimeException refused) {

@@ -13,6 +13,7 @@ import twinfeed.desktop.Settings;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteIssue;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.text.Words;
 
 /** Issues the quote as it stands, after saying what is frozen by that. */
@@ -22,16 +23,19 @@ public final class IssueQuoteHandler extends JobHandler {
             @Optional @Named(IServiceConstants.ACTIVE_PART) MPart part,
             @Named(IServiceConstants.ACTIVE_SHELL) Shell shell,
             Settings settings,
+            LastAction last,
             Words words) {
-        ActiveJob.of(part).filter(JobPart::readyForQuote).ifPresent(job -> ask(job, shell, settings, words));
+        ActiveJob.of(part).filter(JobPart::readyForQuote).ifPresent(job -> ask(job, shell, settings, last, words));
     }
 
-    private static void ask(JobPart job, Shell shell, Settings settings, Words words) {
+    private static void ask(JobPart job, Shell shell, Settings settings, LastAction last, Words words) {
         IssueDialog dialog = new IssueDialog(shell, words, settings.office().orElse(null), job.session());
         Path office = dialog.open() == Window.OK ? dialog.office() : null;
         if (office != null) {
             settings.office(office);
             new QuoteIssue(job, words).issue(office, dialog.previous(), dialog.reason(), shell);
+        } else {
+            last.say(words.get("status.done.cancelled"));
         }
     }
 }

@@ -123,7 +123,7 @@ final class OfficeActions {
                         return out;
                     },
                     written -> {
-                        office.say("");
+                        office.acted("status.done.written", Map.of("file", written));
                         Program.launch(written.toString());
                     });
         });
@@ -143,6 +143,8 @@ final class OfficeActions {
                     .ask();
             if (answer >= 0) {
                 accept(quote, options.get(answer).getName());
+            } else {
+                cancelled();
             }
         });
     }
@@ -154,21 +156,37 @@ final class OfficeActions {
     }
 
     void accept(IssuedQuote quote, String option) {
-        decided(() -> IssuedQuotes.accept(quote.file(), option, office.desk().today()));
+        String title = quote.quote().getOptions().stream()
+                .filter(each -> each.getName().equals(option))
+                .map(QuoteOption::getTitle)
+                .findFirst()
+                .orElse(option);
+        decided(
+                () -> IssuedQuotes.accept(quote.file(), option, office.desk().today()),
+                "status.done.accepted",
+                Map.of("name", quote.name(), "option", title));
     }
 
     private void decline() {
-        one().filter(quote -> Dialogs.ask(
-                        row.getShell(),
-                        words,
-                        words.get("issued.decline"),
-                        words.format("issued.decline.question", Map.of("name", quote.name())),
-                        words.get("issued.decline.do")))
-                .ifPresent(this::decline);
+        one().ifPresent(quote -> {
+            if (Dialogs.ask(
+                    row.getShell(),
+                    words,
+                    words.get("issued.decline"),
+                    words.format("issued.decline.question", Map.of("name", quote.name())),
+                    words.get("issued.decline.do"))) {
+                decline(quote);
+            } else {
+                cancelled();
+            }
+        });
     }
 
     void decline(IssuedQuote quote) {
-        decided(() -> IssuedQuotes.decline(quote.file(), office.desk().today()));
+        decided(
+                () -> IssuedQuotes.decline(quote.file(), office.desk().today()),
+                "status.done.declined",
+                Map.of("name", quote.name()));
     }
 
     private void correct() {
@@ -179,18 +197,26 @@ final class OfficeActions {
                         words.format("issued.correct.question", Map.of("name", quote.name())),
                         reason -> !reason.isBlank(),
                         "")
-                .ifPresent(reason -> correct(quote, reason)));
+                .ifPresentOrElse(reason -> correct(quote, reason), this::cancelled));
     }
 
     void correct(IssuedQuote quote, String reason) {
-        decided(() -> IssuedQuotes.correct(quote.file(), office.desk().today(), reason));
+        decided(
+                () -> IssuedQuotes.correct(quote.file(), office.desk().today(), reason),
+                "status.done.corrected",
+                Map.of("name", quote.name()));
     }
 
-    private void decided(java.util.function.Supplier<IssuedQuote> step) {
+    private void decided(java.util.function.Supplier<IssuedQuote> step, String key, Map<String, Object> arguments) {
         office.background(step, done -> {
+            office.acted(key, arguments);
             // The list listens too.
             office.desk().decided().fire();
         });
+    }
+
+    private void cancelled() {
+        office.acted("status.done.cancelled", Map.of());
     }
 
     private void compare() {
@@ -223,6 +249,6 @@ final class OfficeActions {
                     office.desk().writeParts(quote, out);
                     return out;
                 },
-                written -> office.say(""));
+                written -> office.acted("status.done.written", Map.of("file", written)));
     }
 }

@@ -25,6 +25,7 @@ import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.Figures;
@@ -40,6 +41,7 @@ public final class OfficePart {
     private final Threads threads;
     private final Settings settings;
     private final Words words;
+    private final LastAction last;
     private final IEclipseContext context;
     private final OfficeReading reading;
     private final Label folder;
@@ -53,11 +55,18 @@ public final class OfficePart {
     /** Made by the platform. */
     @Inject
     public OfficePart(
-            Composite parent, Desk desk, Threads threads, Settings settings, Words words, IEclipseContext context) {
+            Composite parent,
+            Desk desk,
+            Threads threads,
+            Settings settings,
+            Words words,
+            LastAction last,
+            IEclipseContext context) {
         this.desk = desk;
         this.threads = threads;
         this.settings = settings;
         this.words = words;
+        this.last = last;
         this.context = context;
         this.reading = new OfficeReading(desk, threads);
         parent.setLayout(new FillLayout());
@@ -155,6 +164,18 @@ public final class OfficePart {
         }
     }
 
+    /** Says how an action went, in the line at the foot of the window; what went wrong before is over then. */
+    void acted(String key, Map<String, Object> arguments) {
+        say("");
+        last.say(words.format(key, arguments));
+    }
+
+    /** Says that an action could not be done, here and in the line at the foot of the window. */
+    private void failed(String reason) {
+        say(reason);
+        last.say(reason);
+    }
+
     /** What all parts share. */
     Desk desk() {
         return desk;
@@ -241,7 +262,7 @@ public final class OfficePart {
                     }
                 });
             } catch (RuntimeException | LinkageError refused) {
-                threads.display().execute(() -> say(String.valueOf(refused.getMessage())));
+                threads.display().execute(() -> failed(String.valueOf(refused.getMessage())));
             }
         });
     }

@@ -32,6 +32,7 @@ import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.JobTemplates;
 import twinfeed.desktop.session.Jobs;
+import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.session.OpenJob;
@@ -74,6 +75,7 @@ public final class JobParts implements Jobs {
     private final Words words;
     private final Shell shell;
     private final Threads threads;
+    private final LastAction last;
     private final Set<Path> reading = new HashSet<>();
 
     /** Made once, by {@link Startup}. */
@@ -85,6 +87,7 @@ public final class JobParts implements Jobs {
             DemoFolder demo,
             Words words,
             Threads threads,
+            LastAction last,
             @Named(IServiceConstants.ACTIVE_SHELL) Shell shell) {
         this.service = service;
         this.desk = desk;
@@ -93,6 +96,7 @@ public final class JobParts implements Jobs {
         this.words = words;
         this.shell = shell;
         this.threads = threads;
+        this.last = last;
     }
 
     /** Puts the remembered price book in force, and the demonstration's for surveys of the demonstration. */
@@ -139,6 +143,15 @@ public final class JobParts implements Jobs {
 
     @Override
     public void open(Path file) {
+        open(file, "status.done.opened");
+    }
+
+    /**
+     * Opens a job.
+     *
+     * @param done key of the sentence that says so
+     */
+    private void open(Path file, String done) {
         Path whole = file.toAbsolutePath().normalize();
         Optional<MPart> open = parts().stream()
                 .filter(part -> part.getObject() instanceof JobPart job
@@ -147,12 +160,12 @@ public final class JobParts implements Jobs {
         if (open.isPresent()) {
             service.activate(open.get(), true);
         } else if (reading.add(whole)) {
-            read(whole);
+            read(whole, done);
         }
     }
 
     /** Reads out of the way: the window answers while a file comes from a slow disk. */
-    private void read(Path file) {
+    private void read(Path file, String done) {
         threads.quick().execute(() -> {
             try {
                 FileMark mark = FileMark.of(file);
@@ -160,6 +173,7 @@ public final class JobParts implements Jobs {
                 threads.display().execute(() -> {
                     reading.remove(file);
                     show(job);
+                    opened(done, file);
                     remember(file);
                 });
             } catch (RuntimeException refused) {
@@ -178,6 +192,13 @@ public final class JobParts implements Jobs {
         MPart part = service.createPart(DESCRIPTOR);
         part.getTransientData().put(OpenJob.class.getName(), job);
         service.showPart(part, PartState.ACTIVATE);
+    }
+
+    /** The page has come to the front by now; what it has to say of itself comes first. */
+    private void opened(String done, Path file) {
+        if (last.text().isEmpty()) {
+            last.say(words.format(done, java.util.Map.of("file", file)));
+        }
     }
 
     @Override
@@ -335,7 +356,7 @@ public final class JobParts implements Jobs {
                     }
                     threads.display().execute(() -> {
                         settings.catalogue(catalogue);
-                        open(file);
+                        open(file, "status.done.created");
                     });
                 },
                 "new.refused",
