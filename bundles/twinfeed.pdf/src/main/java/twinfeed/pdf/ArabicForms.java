@@ -12,6 +12,10 @@ import java.util.function.IntPredicate;
  * Arabic letters in the form that they have between their neighbours: a name in letters that do not join is hard to read. The forms are
  * those of Unicode's blocks Arabic Presentation Forms-A and -B, in which each letter stands as isolated, final, initial, medial in this
  * order; which letters join is seen from the forms that they have.
+ *
+ * <p>Own code, for want of a library that fits: FOP 2.10 puts the letters into reading order but sets those of DejaVu Sans isolated, with
+ * whatever script or language its text is marked (tried, with its complex scripts on); a library for Unicode that joins them is a jar of 14
+ * MB for this one function; and the Java platform joins letters only while it draws them.
  */
 final class ArabicForms {
     private static final int FINAL = 1;
