@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -55,7 +56,9 @@ final class BatchWindowTest extends DemoWindow {
     @Test
     @Order(1)
     void whatIsStillToBeChosenIsSaid() {
-        assertEquals("Still to be chosen: List of dwellings.", ui.ask(BatchWindowTest::state));
+        assertEquals(
+                WORDS.format("batch.problem.none", Map.of("what", WORDS.get("batch.list"))),
+                ui.ask(BatchWindowTest::state));
         assertFalse(ui.ask(() -> key("batch.judge").isEnabled()));
         ui.run(() -> batch().set("batch.list", folder.resolve("dwellings.pdf").toString()));
         assertTrue(ui.ask(() -> state().contains("its name must end in .csv, .xlsx")));
@@ -76,8 +79,9 @@ final class BatchWindowTest extends DemoWindow {
             batch().start();
             batch().stop();
         });
-        ui.await("it is stopped", () -> state().startsWith("Stopped"));
+        ui.await("it is stopped", () -> state().equals(WORDS.get("batch.stopped")));
         assertFalse(Files.exists(folder.resolve("out.xlsx")));
+        assertEquals(WORDS.get("batch.stopped"), ui.ask(DemoWindow::action), "said at the foot of the window too");
     }
 
     @Test
@@ -85,13 +89,18 @@ final class BatchWindowTest extends DemoWindow {
     void listIsJudgedMostUrgentFirst() throws Exception {
         ui.run(() -> Ui.send(key("batch.judge"), SWT.Selection));
         assertFalse(ui.ask(() -> key("batch.judge").isEnabled()), "one at a time");
-        ui.await("it is done", () -> state().contains("rows rejected"));
+        ui.await("it is done", () -> key("batch.look").isEnabled());
         assertTrue(Files.isRegularFile(folder.resolve("out.xlsx")));
+        assertEquals(
+                WORDS.format(
+                        "status.done.judged", Map.of("judged", 6, "rejected", 2, "file", folder.resolve("out.xlsx"))),
+                ui.ask(DemoWindow::action));
         List<String> urgency = column(1);
         assertEquals(
                 urgency.stream().filter(each -> each.matches("\\d.*")).sorted().toList(),
                 urgency.stream().filter(each -> each.matches("\\d.*")).toList());
-        assertTrue(urgency.stream().anyMatch(each -> each.equals("✗ row rejected")), urgency.toString());
+        assertTrue(
+                urgency.stream().anyMatch(each -> each.equals("✗ " + WORDS.get("batch.rejected"))), urgency.toString());
         assertTrue(column(4).stream().anyMatch(each -> each.startsWith("£")));
         ui.shoot("59-dwellings");
     }
@@ -110,6 +119,10 @@ final class BatchWindowTest extends DemoWindow {
         ui.run(() -> batch().openAsJob(batch().chosen(), job));
         ui.await("it is open", () -> window.parts().parts().size() == 1);
         assertEquals(dwelling, window.job().session().survey().getSite().getName(), "with the readings of its row");
+        assertEquals(
+                WORDS.format("status.done.created", Map.of("file", job)),
+                ui.ask(DemoWindow::action),
+                "said once its page is in front");
         ui.await("it is judged", () -> window.job().session().glanced());
         ui.shoot("59a-row-as-job");
     }

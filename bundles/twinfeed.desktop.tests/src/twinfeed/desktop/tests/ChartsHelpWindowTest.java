@@ -108,7 +108,7 @@ final class ChartsHelpWindowTest extends DemoWindow {
         assertEquals(size.x, pixels.width);
         assertEquals(size.y, pixels.height);
         ui.await("it is said", () -> ui.all(Label.class, Label::isVisible).stream()
-                .anyMatch(label -> label.getText().startsWith("Written to")));
+                .anyMatch(label -> label.getText().startsWith(begin("completion.done"))));
     }
 
     /** The page follows what is typed: notes for the customer stand on it as soon as everything is worked out. */

@@ -138,7 +138,7 @@ final class CompletionWindowTest extends DemoWindow {
         ui.run(() -> new CompletionPrint(job(), ui.shell(), new Words(java.util.Locale.UK))
                 .write(record, CompletionPages::record));
         assertTrue(Files.size(record) > 1000);
-        assertTrue(said("Written to"));
+        assertTrue(said(begin("completion.done")));
         ui.shoot("73-after-the-work-printed");
     }
 }

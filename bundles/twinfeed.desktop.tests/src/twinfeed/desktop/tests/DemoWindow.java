@@ -2,12 +2,16 @@
 package twinfeed.desktop.tests;
 
 import java.nio.file.Path;
+import java.util.Locale;
+import org.eclipse.swt.custom.CLabel;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.Settings;
+import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.part.JobPart;
+import twinfeed.desktop.text.Words;
 
 /** The shared window with the demonstration in a folder of the test's own, whose steps build on one another. */
 @ExtendWith(Window.Shared.class)
@@ -15,6 +19,9 @@ import twinfeed.desktop.part.JobPart;
 abstract class DemoWindow {
     @TempDir
     static Path folder;
+
+    /** The texts of the window, in its own language. */
+    static final Words WORDS = new Words(WindowLanguage.of("", Locale.getDefault()));
 
     static Window window;
     static Ui ui;
@@ -43,6 +50,21 @@ abstract class DemoWindow {
         window.giveUp();
         ui.run(() -> window.context().get(Settings.class).noOffice());
         Offices.writable(folder);
+    }
+
+    /** What the line at the foot of the window says of the last action; only in the window's thread. */
+    static String action() {
+        return ui.field(CLabel.class, "status.action").getText().replace("&&", "&");
+    }
+
+    /** A text of the window, by its key, without the mark of its mnemonic. */
+    static String word(String key) {
+        return WORDS.get(key).replace("&", "");
+    }
+
+    /** What a message begins with, up to its first value. */
+    static String begin(String key) {
+        return word(key).replaceFirst("(?s)\\{.*", "");
     }
 
     static JobPart job() {

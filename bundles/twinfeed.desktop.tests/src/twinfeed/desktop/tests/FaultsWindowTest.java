@@ -237,7 +237,7 @@ final class FaultsWindowTest extends DemoWindow {
         List<String> shown = ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
                 .map(Label::getText)
                 .toList());
-        assertTrue(shown.contains("The unit that is there, repaired"), shown.toString());
+        assertTrue(shown.contains(WORDS.get("repair.repaired")), shown.toString());
         assertTrue(shown.stream().anyMatch(each -> each.startsWith("£")), "figures");
         ui.shoot("33-repair");
         ui.run(() -> scroll(ui.field(Canvas.class, "causes"), 700));

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
@@ -23,7 +22,6 @@ import org.junit.jupiter.api.Test;
 import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.part.QuoteIssue;
-import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRows;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
@@ -33,7 +31,6 @@ import twinfeed.usecase.choices.QuoteChoices;
 
 /** What is not known to suit, or does not, is issued only for a reason that somebody types into the window. */
 final class IssueReasonWindowTest extends DemoWindow {
-    private static final Words WORDS = new Words(Locale.UK);
 
     @BeforeAll
     static void open() throws Exception {
@@ -103,7 +100,7 @@ final class IssueReasonWindowTest extends DemoWindow {
         ui.run(() -> dialogue().close());
         ui.run(() -> new QuoteIssue(job(), WORDS).issue(office(), null, "", ui.shell()));
         String said = ui.ask(() -> ui.field(CLabel.class, "status.action").getText());
-        assertTrue(said.startsWith("The quote was not issued"), said);
+        assertTrue(said.startsWith(begin("issue.refused")), said);
         assertNull(job().session().issued());
         assertFalse(Files.exists(office().resolve("quotes")), "nothing was written");
     }

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -27,14 +26,12 @@ import twinfeed.desktop.form.FieldPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.office.OfficePart;
 import twinfeed.desktop.part.QuoteIssue;
-import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** Quotes are issued, reopened, revised, compared and decided at the window. The steps build on one another. */
 final class IssueWindowTest extends DemoWindow {
-    private static final Words WORDS = new Words(Locale.UK);
 
     @BeforeAll
     static void start() throws Exception {
@@ -112,11 +109,14 @@ final class IssueWindowTest extends DemoWindow {
         window.settled();
         assertTrue(ui.ask(() -> job().session().result().quote() == null), "no invented price stands in silently");
         assertTrue(ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
-                .anyMatch(label -> label.getText().startsWith("No price book is in force"))));
+                .anyMatch(label -> label.getText().startsWith(WORDS.get("quote.noBook")))));
         ui.shoot("50a-no-prices");
         openDialogue();
         String refusals = ui.ask(() -> ui.field(Label.class, "issue.refusals").getText());
-        assertTrue(refusals.contains("names no customer") && refusals.contains("No price book"), refusals);
+        assertTrue(
+                refusals.contains(WORDS.get("issue.refusal.noCustomer"))
+                        && refusals.contains(WORDS.get("issue.refusal.noPrices")),
+                refusals);
         assertFalse(ui.ask(() -> issueKey().isEnabled()));
         ui.shoot("50b-issue-refused");
         ui.run(() -> dialogue().close());
@@ -297,6 +297,6 @@ final class IssueWindowTest extends DemoWindow {
                 .stream()
                 .map(Label::getText)
                 .toList());
-        assertTrue(said.get(0).startsWith("The quote was not issued"), said.toString());
+        assertTrue(said.get(0).startsWith(begin("issue.refused")), said.toString());
     }
 }

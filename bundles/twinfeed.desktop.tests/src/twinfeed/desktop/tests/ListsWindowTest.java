@@ -145,7 +145,7 @@ final class ListsWindowTest extends DemoWindow {
         ui.await("the line is marked", () -> table().getItem(0).getText(6).contains("wrong"));
         byte[] before = Files.readAllBytes(book);
         assertFalse(ui.ask(() -> prices().save()));
-        assertTrue(ui.ask(() -> said("Not saved")));
+        assertTrue(ui.ask(() -> said(begin("save.refused"))));
         assertEquals(-1, java.util.Arrays.mismatch(before, Files.readAllBytes(book)));
         ui.shoot("57a-price-book-wrong");
         ui.run(() -> prices().undo());
@@ -192,12 +192,12 @@ final class ListsWindowTest extends DemoWindow {
                 () -> Stream.of(ui.field(Table.class, "entry.import.rows").getItems())
                         .map(item -> item.getText(0) + " " + item.getText(1))
                         .toList());
-        assertTrue(kinds.contains("\u2212 gone cable-16"), kinds.toString());
+        assertTrue(kinds.contains("\u2212 " + WORDS.get("entry.import.kind.removed") + " cable-16"), kinds.toString());
         ui.run(() -> Ui.send(
                 ui.all(
                                 Button.class,
                                 each -> each.getShell() == report()
-                                        && each.getText().equals("Take it over"))
+                                        && each.getText().equals(WORDS.get("entry.import.do")))
                         .get(0),
                 SWT.Selection));
         search("cable-16");
@@ -207,7 +207,7 @@ final class ListsWindowTest extends DemoWindow {
     }
 
     private static Shell report() {
-        return ui.all(Shell.class, shell -> shell.getText().equals("Take over a price list")).stream()
+        return ui.all(Shell.class, shell -> shell.getText().equals(WORDS.get("entry.import.title"))).stream()
                 .findFirst()
                 .orElse(null);
     }

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
@@ -24,14 +24,12 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.office.OfficePart;
 import twinfeed.desktop.part.QuoteIssue;
-import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.usecase.quote.IssuedQuote;
+import twinfeed.usecase.quote.IssuedQuotes;
 
 /** The office's list: jobs and quotes, what is missing, what comes next; search, filter, order, the survey as it was issued. */
 final class OfficeWindowTest extends DemoWindow {
-    private static final Words WORDS = new Words(Locale.UK);
-
     private static IssuedQuote issued;
 
     @BeforeAll
@@ -77,11 +75,11 @@ final class OfficeWindowTest extends DemoWindow {
     @Order(1)
     void jobsAndQuotesAreListedWithWhatComesNext() throws Exception {
         assertTrue(column(0).contains(issued.name()), column(0).toString());
-        assertEquals("– see its quote", next("alder-beck"));
+        assertEquals("– " + WORDS.get("office.next.quoted"), next("alder-beck"));
         ui.await("every job was looked at", () -> column(6).stream()
-                .noneMatch(each -> each.contains("being looked at")));
+                .noneMatch(each -> each.contains(WORDS.get("office.next.unknown"))));
         assertTrue(
-                column(6).stream().anyMatch(each -> each.startsWith("? readings needed: ")),
+                column(6).stream().anyMatch(each -> each.startsWith("? " + begin("office.next.measure"))),
                 column(6).toString());
         assertTrue(
                 ui.ask(() -> ui.field(Label.class, "issued.trouble").getText()).contains("broken.job"),
@@ -102,7 +100,7 @@ final class OfficeWindowTest extends DemoWindow {
             Ui.send(filter, SWT.Selection);
         });
         assertEquals(List.of(issued.name()), column(0));
-        assertEquals("quotes without an answer (1)", ui.ask(filter::getText));
+        assertEquals(WORDS.format("office.filter.open", Map.of("count", 1)), ui.ask(filter::getText));
         ui.run(() -> {
             filter.select(0);
             Ui.send(filter, SWT.Selection);
@@ -126,8 +124,10 @@ final class OfficeWindowTest extends DemoWindow {
                 ui.ask(() -> Stream.of(ui.field(Table.class, "issued.survey").getItems())
                         .map(item -> item.getText(0).strip() + "=" + item.getText(1))
                         .toList());
-        assertTrue(readings.contains("Customer and site="), readings.toString());
-        assertTrue(readings.stream().anyMatch(each -> each.startsWith("Running pressure=")), readings.toString());
+        assertTrue(readings.contains(WORDS.get("page.house") + "="), readings.toString());
+        assertTrue(
+                readings.stream().anyMatch(each -> each.startsWith(word("label.WaterTest.runningPressure") + "=")),
+                readings.toString());
         assertTrue(readings.stream().noneMatch(each -> each.contains("[") || each.contains("@")), readings.toString());
         ui.shoot("56-survey-as-issued");
     }
@@ -140,5 +140,33 @@ final class OfficeWindowTest extends DemoWindow {
         assertFalse(ui.ask(() -> ui.field(Button.class, "issued.accept").isEnabled()));
         ui.run(() -> Ui.send(ui.field(Button.class, "office.open"), SWT.Selection));
         ui.await("it is open", () -> window.parts().parts().size() == 2);
+    }
+
+    @Test
+    @Order(5)
+    void whatWasDoneIsSaidAtTheFootOfTheWindow() throws Exception {
+        ui.run(() -> window.parts().showIssued());
+        String option = issued.quote().getOptions().get(0).getName();
+        String title = issued.quote().getOptions().get(0).getTitle();
+        ui.run(() -> office().accept(issued, option));
+        awaitAction(WORDS.format("status.done.accepted", Map.of("name", issued.name(), "option", title)));
+        ui.run(() -> office().correct(issued, "taken by mistake"));
+        awaitAction(WORDS.format("status.done.corrected", Map.of("name", issued.name())));
+        ui.run(() -> office().decline(issued));
+        awaitAction(WORDS.format("status.done.declined", Map.of("name", issued.name())));
+        ui.run(() -> office().accept(issued, option));
+        ui.await("the reason is said", () -> action().contains("only an issued quote that nobody has decided on"));
+        ui.run(() -> office().correct(issued, "taken by mistake"));
+        awaitAction(WORDS.format("status.done.corrected", Map.of("name", issued.name())));
+        ui.run(() -> office().accept(issued, option));
+        awaitAction(WORDS.format("status.done.accepted", Map.of("name", issued.name(), "option", title)));
+        Path parts = folder.resolve("parts.pdf");
+        ui.run(() -> office().writeParts(IssuedQuotes.open(issued.file()), parts));
+        awaitAction(WORDS.format("status.done.written", Map.of("file", parts)));
+        assertTrue(Files.isRegularFile(parts));
+    }
+
+    private static void awaitAction(String sentence) throws Exception {
+        ui.await("the last action is said: " + sentence, () -> action().equals(sentence));
     }
 }

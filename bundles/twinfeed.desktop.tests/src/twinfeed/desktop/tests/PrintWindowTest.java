@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.ImageData;
@@ -25,11 +25,9 @@ import org.junit.jupiter.api.Test;
 import twinfeed.desktop.part.JobPrint;
 import twinfeed.desktop.part.JobPrint.Paper;
 import twinfeed.desktop.print.Printers;
-import twinfeed.desktop.text.Words;
 
 /** Papers go to the printer as the files that are written otherwise; without a printer that is said. */
 final class PrintWindowTest extends DemoWindow {
-    private static final Words WORDS = new Words(Locale.UK);
 
     @BeforeAll
     static void open() throws Exception {
@@ -81,7 +79,7 @@ final class PrintWindowTest extends DemoWindow {
         ui.run(() -> new JobPrint(job(), ui.shell(), WORDS, printer).print(paper, "Hall"));
         assertEquals(1, printer.files.size(), said());
         assertEquals(paper == Paper.CUSTOMER, printer.firstPages.get(0));
-        assertTrue(said().startsWith("Sent to the printer Hall: "), said());
+        assertTrue(said().startsWith(WORDS.format("print.done", Map.of("printer", "Hall", "paper", ""))), said());
         return printer.files.get(0);
     }
 
@@ -89,7 +87,7 @@ final class PrintWindowTest extends DemoWindow {
     @Order(1)
     void withoutAPrinterThatIsSaid() {
         ui.run(() -> new JobPrint(job(), ui.shell(), WORDS, new Kept()).ask());
-        assertTrue(said().startsWith("No printer is set up on this computer."), said());
+        assertTrue(said().equals(WORDS.get("print.noPrinter")), said());
         ui.shoot("77-no-printer");
     }
 

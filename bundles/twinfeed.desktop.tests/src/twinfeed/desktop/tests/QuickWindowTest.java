@@ -90,15 +90,16 @@ final class QuickWindowTest {
             Ui.send(method, SWT.Selection);
         });
         assertTrue(
-                answers().contains("Strongest heater: 9.60 kW at 240 V"),
+                answers().contains(DemoWindow.word("quick.answer.power") + ": 9.60 kW at 240 V"),
                 answers().toString());
         assertTrue(
-                answers().contains("What sets the limit: the breaker or fuse sets the limit"),
+                answers().contains(DemoWindow.word("quick.answer.binds") + ": the breaker or fuse sets the limit"),
                 answers().toString());
-        assertFalse(answers().stream().anyMatch(each -> each.startsWith("Power at the heater")));
+        assertFalse(answers().stream().anyMatch(each -> each.startsWith(DemoWindow.word("quick.answer.delivered"))));
         type("supply", "230");
         assertTrue(
-                answers().stream().anyMatch(each -> each.startsWith("Power at the heater: 8.6")),
+                answers().stream()
+                        .anyMatch(each -> each.startsWith(DemoWindow.word("quick.answer.delivered") + ": 8.6")),
                 answers().toString());
         ui.run(() -> Ui.send(ui.field(Text.class, "quick.field.rating"), SWT.FocusOut));
         assertEquals(
@@ -138,10 +139,10 @@ final class QuickWindowTest {
         });
         type("power", "9.5");
         assertTrue(
-                answers().contains("Smallest rating that carries it: 40.0 A"),
+                answers().contains(DemoWindow.word("quick.answer.device") + ": 40.0 A"),
                 answers().toString());
         assertTrue(
-                answers().contains("Smallest cable that carries it: 6.00 mm²"),
+                answers().contains(DemoWindow.word("quick.answer.cable") + ": 6.00 mm²"),
                 answers().toString());
         ui.shoot("63-quick-needed");
     }

@@ -90,8 +90,8 @@ final class RowMenuWindowTest extends DemoWindow {
         List<String> offered = opened(findings);
         ui.shoot("73-menu-findings");
         escape(findings);
-        assertEquals(List.of("Explain this check (F1)", "-Notice of an unsafe unit...", "Copy the rows"), offered);
-        choose(findings, "Copy the rows");
+        assertEquals(List.of(word("working.explain"), "-" + word("completion.notice"), word("menu.copy")), offered);
+        choose(findings, word("menu.copy"));
         String copied = ui.ask(() -> {
             Clipboard clipboard = new Clipboard(findings.getDisplay());
             try {
@@ -104,7 +104,7 @@ final class RowMenuWindowTest extends DemoWindow {
         ui.run(() -> findings.setSelection(findings.getItem(0)));
         List<String> ofGroup = opened(findings);
         escape(findings);
-        assertTrue(ofGroup.contains("-Explain this check (F1)"), "a group is no check: " + ofGroup);
+        assertTrue(ofGroup.contains("-" + word("working.explain")), "a group is no check: " + ofGroup);
     }
 
     @Test
@@ -123,9 +123,9 @@ final class RowMenuWindowTest extends DemoWindow {
         assertTrue(line >= 0);
         List<String> offered = opened(quote);
         escape(quote);
-        assertTrue(offered.contains("Add a line..."), offered.toString());
-        assertTrue(offered.contains("Copy the rows"), offered.toString());
-        assertTrue(offered.contains("-Everything as it is proposed"), "nothing was changed yet: " + offered);
+        assertTrue(offered.contains(word("change.add")), offered.toString());
+        assertTrue(offered.contains(word("menu.copy")), offered.toString());
+        assertTrue(offered.contains("-" + word("change.proposal")), "nothing was changed yet: " + offered);
     }
 
     @Test
@@ -138,9 +138,16 @@ final class RowMenuWindowTest extends DemoWindow {
                 .orElseThrow());
         List<String> offered = opened(pipes);
         escape(pipes);
-        assertEquals(List.of("Add", "Remove", "-Move up", "Move down", "Copy the rows"), offered);
+        assertEquals(
+                List.of(
+                        word("list.add"),
+                        word("list.remove"),
+                        "-" + word("menu.up"),
+                        word("menu.down"),
+                        word("menu.copy")),
+                offered);
         String first = ui.ask(() -> pipes.getItem(0).getText(0));
-        choose(pipes, "Move down");
+        choose(pipes, word("menu.down"));
         assertEquals(first, ui.ask(() -> pipes.getItem(1).getText(0)));
         ui.run(() -> job().undo());
         assertEquals(first, ui.ask(() -> pipes.getItem(0).getText(0)));
@@ -160,7 +167,7 @@ final class RowMenuWindowTest extends DemoWindow {
                 offered.stream().anyMatch(each -> each.toLowerCase(java.util.Locale.ROOT)
                         .contains("paste")),
                 offered.toString());
-        assertTrue(offered.contains("Add") && offered.contains("Copy the rows"), offered.toString());
+        assertTrue(offered.contains(word("list.add")) && offered.contains(word("menu.copy")), offered.toString());
     }
 
     @Test

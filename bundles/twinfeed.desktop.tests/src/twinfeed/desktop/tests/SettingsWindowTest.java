@@ -83,7 +83,9 @@ final class SettingsWindowTest extends DemoWindow {
     @Order(1)
     void wrongEntriesAreToldBelowThemAndNotKept() throws Exception {
         type("settings.lists.prices", folder.resolve("none.csv").toString());
-        assertTrue(trouble("settings.lists.prices").contains("There is no file"), trouble("settings.lists.prices"));
+        assertTrue(
+                trouble("settings.lists.prices").contains(begin("settings.problem.noFile")),
+                trouble("settings.lists.prices"));
         type("settings.lists.office", "relative");
         assertTrue(trouble("settings.lists.office").contains("whole path"));
         type("settings.firm.accent", "red");

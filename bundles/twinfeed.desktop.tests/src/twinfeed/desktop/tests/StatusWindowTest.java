@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.Point;
@@ -15,7 +16,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.part.QuoteIssue;
-import twinfeed.desktop.text.Words;
 
 /** The line at the foot of the window: where the job stands, and how the last action went. */
 final class StatusWindowTest extends DemoWindow {
@@ -37,20 +37,21 @@ final class StatusWindowTest extends DemoWindow {
         return ui.ask(() -> ui.field(CLabel.class, "status.state").getText());
     }
 
-    private static String action() {
-        return ui.ask(() -> ui.field(CLabel.class, "status.action").getText());
+    private static String said() {
+        return ui.ask(DemoWindow::action);
     }
 
     @Test
     @Order(1)
     void jobInFrontIsSaidWithItsQuoteAndItsLists() throws Exception {
-        ui.await("the job is said", () -> state().startsWith("alder-beck: saved"));
-        assertTrue(state().contains("Quote: draft"), state());
+        ui.await("the job is said", () -> state().startsWith(
+                        WORDS.format("status.saved", Map.of("name", "alder-beck"))));
+        assertTrue(state().contains(WORDS.get("status.draft")), state());
         String book = ui.ask(() ->
                 job().session().desk().prices(job().session().survey()).book().getTitle());
         String heaters = ui.ask(() -> job().session().catalogue().getTitle());
-        assertTrue(state().contains("Prices: " + book), state());
-        assertTrue(state().contains("Heaters: " + heaters), state());
+        assertTrue(state().contains(WORDS.format("status.prices", Map.of("name", book))), state());
+        assertTrue(state().contains(WORDS.format("status.heaters", Map.of("name", heaters))), state());
         ui.shoot("70-status");
     }
 
@@ -59,25 +60,27 @@ final class StatusWindowTest extends DemoWindow {
     void changeUndoAndSavingAreSaid() throws Exception {
         ui.run(() -> job().survey().show(WATER));
         ui.type(TAKEN_AT, "08:20", SWT.DefaultSelection);
-        ui.await("it is changed", () -> state().startsWith("alder-beck: changed, not saved"));
+        ui.await("it is changed", () -> state().startsWith(
+                        WORDS.format("status.changed", Map.of("name", "alder-beck"))));
         ui.run(() -> job().undo());
-        ui.await("it is as in the file", () -> state().startsWith("alder-beck: saved"));
-        assertEquals("The last change was taken back", action());
+        ui.await("it is as in the file", () -> state().startsWith(
+                        WORDS.format("status.saved", Map.of("name", "alder-beck"))));
+        assertEquals(WORDS.get("status.done.undone"), said());
         ui.type(TAKEN_AT, "08:25", SWT.DefaultSelection);
-        assertEquals("", action(), "what was said before does not stay beside another change");
+        assertEquals("", said(), "what was said before does not stay beside another change");
         assertTrue(ui.ask(() -> job().save()));
-        ui.await("it is saved", () -> state().startsWith("alder-beck: saved"));
-        assertEquals("Saved to " + folder.resolve("alder-beck.job"), action());
+        ui.await("it is saved", () -> state().startsWith(WORDS.format("status.saved", Map.of("name", "alder-beck"))));
+        assertEquals(WORDS.format("status.done.saved", Map.of("file", folder.resolve("alder-beck.job"))), said());
     }
 
     @Test
     @Order(3)
     void issuedQuoteIsSaidWithItsState() throws Exception {
         window.settled();
-        ui.run(() -> new QuoteIssue(job(), new Words(java.util.Locale.UK)).issue(folder, null, "", ui.shell()));
+        ui.run(() -> new QuoteIssue(job(), WORDS).issue(folder, null, "", ui.shell()));
         String name = job().session().issued().name();
         ui.await("the quote is said", () -> state().contains("Quote " + name + ": issued, open"));
-        assertTrue(action().startsWith("Issued as " + name), action());
+        assertTrue(said().startsWith(WORDS.format("issue.done", Map.of("name", name, "file", ""))), said());
         ui.shoot("71-status-issued");
     }
 

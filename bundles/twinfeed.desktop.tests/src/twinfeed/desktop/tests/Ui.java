@@ -67,7 +67,7 @@ final class Ui {
         long end = System.currentTimeMillis() + PATIENCE_MS;
         while (!ask(condition)) {
             if (System.currentTimeMillis() > end) {
-                shoot("waiting until " + what);
+                shoot("waiting until " + what.replaceAll("[^\\p{L}\\d ]+", " "));
                 throw new AssertionError("waited in vain until " + what);
             }
             Thread.sleep(25);

@@ -39,8 +39,7 @@ final class Window implements ExtensionContext.Store.CloseableResource {
     /** Starts with arguments as on the command line, and with demonstration files of its own. */
     Window(String... arguments) throws InterruptedException, IOException {
         demo = Files.createTempDirectory("twinfeed-demo");
-        Offices.demoInto(demo);
-        Offices.onlyOneCandidate(demo);
+        freshDemo();
         System.setProperty("twinfeed.demo", demo.toString());
         forgetEarlierRuns();
         thread = new Thread(() -> live(arguments), "window");
@@ -49,6 +48,17 @@ final class Window implements ExtensionContext.Store.CloseableResource {
         if (!started.await(120, TimeUnit.SECONDS) || failure != null) {
             throw new IllegalStateException("the window did not start", failure);
         }
+    }
+
+    /** What an earlier test saved there is gone: each finds the demonstration as it is shipped, with one candidate. */
+    private void freshDemo() throws IOException {
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.delete(file);
+            }
+        }
+        Offices.demoInto(demo);
+        Offices.onlyOneCandidate(demo);
     }
 
     /** Settings of a run that was stopped half-way would be found by the next. */
@@ -106,7 +116,7 @@ final class Window implements ExtensionContext.Store.CloseableResource {
         }
     }
 
-    /** As after the start: no job is open, and none was. */
+    /** As after the start: no job is open, none was, and nothing was saved. */
     private void fresh() {
         ui().run(() -> {
             EPartService service = partService();
@@ -123,6 +133,11 @@ final class Window implements ExtensionContext.Store.CloseableResource {
                 throw new IllegalStateException("a job is still open");
             }
         });
+        try {
+            freshDemo();
+        } catch (IOException unwritable) {
+            throw new java.io.UncheckedIOException(unwritable);
+        }
     }
 
     /** The service of the window's parts, whether or not the window is active: on a screen without a window manager nothing makes it so again. */
