@@ -195,7 +195,9 @@ final class EveryPageWindowTest extends DemoWindow {
         ui.run(() -> job().survey().show(2));
         look("faults");
         ui.run(() -> job().survey().show(0));
-        for (int i = 1; i < 3; i++) {
+        for (int i = 1;
+                i < ui.ask(() -> ui.field(TabFolder.class, "findings.tabs").getItemCount());
+                i++) {
             tab(i);
             if (i == 2) {
                 ui.await(

@@ -4,6 +4,7 @@ package twinfeed.desktop.entry;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
@@ -84,7 +85,10 @@ final class EntryTable {
     private void measure() {
         GC gc = new GC(table);
         for (int i = 0; i < table.getColumnCount(); i++) {
+            // Heads are bold.
+            gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
             int width = gc.textExtent(table.getColumn(i).getText()).x;
+            gc.setFont(table.getFont());
             String name = i < list.columns().size() ? list.columns().get(i) : "";
             for (EObject entry : shown.subList(0, Math.min(MEASURED, shown.size()))) {
                 String text = list.field(name).map(field -> field.show(entry)).orElse("");
