@@ -189,9 +189,7 @@ final class AssessmentMapper {
         record.setXUnit(series.xAxis().unit().symbol());
         record.setYTitle(texts.get(locale, "axis." + series.yAxis().key()));
         record.setYUnit(series.yAxis().unit().symbol());
-        series.labels().stream()
-                .map(label -> label.equals(FeedProfile.START) ? Runner.TEXTS.get(locale, "profile.start") : label)
-                .forEach(record.getLabels()::add);
+        series.labels().stream().map(label -> label(texts, label)).forEach(record.getLabels()::add);
         for (double x : series.x()) {
             record.getX().add(series.xAxis().unit().fromSi(x));
         }
@@ -199,6 +197,15 @@ final class AssessmentMapper {
             record.getY().add(series.yAxis().unit().fromSi(y));
         }
         return record;
+    }
+
+    /** A label in the reader's language where the calculator has words for it, for instance of a month; a name of the survey as it is. */
+    private String label(Texts texts, String label) {
+        if (label.equals(FeedProfile.START)) {
+            return Runner.TEXTS.get(locale, "profile.start");
+        }
+        String word = texts.find(locale, "label." + label);
+        return word == null ? label : word;
     }
 
     private twinfeed.model.assessment.Remedy remedy(Remedy work, WorkPlan plan) {
