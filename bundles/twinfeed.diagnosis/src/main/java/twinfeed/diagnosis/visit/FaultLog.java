@@ -20,12 +20,15 @@ import twinfeed.model.survey.IsolationTick;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.Symptom;
+import twinfeed.units.text.Texts;
 
 /**
  * Enters answers and ticks of the safe isolation into a survey, each with the person and the time. A tick waits for the one
  * before it, and an answer from under the cover waits for all of them.
  */
 public final class FaultLog {
+    private static final Texts MESSAGES = new Texts(FaultLog.class, "messages");
+
     private final Survey survey;
     private final FaultData data;
     private final String file;
@@ -48,10 +51,10 @@ public final class FaultLog {
         this.by = by.strip();
         this.at = at.strip();
         if (this.by.isEmpty() || this.at.isEmpty()) {
-            throw wrong("by, at", "", "nobody, or no time, is named", "say who did it and when");
+            throw wrong("by, at", "", "log.nobody");
         }
         if (!IsolationTime.isReal(this.at)) {
-            throw wrong("at", at, "it is no real time", "write a day and a time, for example 2026-10-06 09:45");
+            throw wrong("at", at, "log.time");
         }
     }
 
@@ -65,28 +68,20 @@ public final class FaultLog {
         List<String> procedure = isolation.procedure();
         int place = procedure.indexOf(step);
         if (place < 0) {
-            throw wrong(
-                    "isolation.step",
-                    step,
-                    "there is no such step in this isolation",
-                    "name one of " + String.join(", ", procedure));
+            throw wrong("isolation.step", step, "log.step", String.join(", ", procedure));
         }
         if (!isolation.inOrder()) {
-            throw wrong(
-                    "isolation.step",
-                    step,
-                    "the steps in the job are not in the order of the procedure",
-                    "take them out of the job and begin again");
+            throw wrong("isolation.step", step, "log.order");
         }
         List<IsolationRecord.Tick> ticks = isolation.ticks();
         if (ticks.get(place).done()) {
-            throw wrong("isolation.step", step, "it is ticked already", "go on with the next step");
+            throw wrong("isolation.step", step, "log.ticked");
         }
         for (IsolationRecord.Tick before : ticks.subList(0, place)) {
             boolean anyTime = step.equals(IsolationRecord.WATER)
                     || (before.step().equals(IsolationRecord.WATER) && IsolationRecord.COVER_ON.contains(step));
             if (!before.done() && !anyTime) {
-                throw wrong("isolation.step", step, before.step() + " comes before it", "do and tick that first");
+                throw wrong("isolation.step", step, "log.before", before.step());
             }
         }
         IsolationTick tick = SurveyFactory.eINSTANCE.createIsolationTick();
@@ -119,18 +114,14 @@ public final class FaultLog {
     public void answer(String key, String answer) {
         Observation observation = data.observation(key)
                 .filter(each -> each.place() != ObservationStage.FEED)
-                .orElseThrow(() -> wrong("symptoms.key", key, "there is no such observation", known()));
+                .orElseThrow(() -> wrong("symptoms.key", key, "log.observation", known()));
         FaultAnswer value = FaultAnswer.get(answer.toLowerCase(Locale.ROOT));
         if (value == null) {
-            throw wrong("symptoms.answer", answer, "it is no answer to " + key, "write yes, no or unknown");
+            throw wrong("symptoms.answer", answer, "log.answer", key);
         }
         IsolationRecord isolation = isolation();
         if (observation.place() == ObservationStage.COVER && value != FaultAnswer.UNKNOWN && !isolation.complete()) {
-            throw wrong(
-                    "symptoms.key",
-                    key,
-                    "it is found under the cover, and the safe isolation is not complete",
-                    "do and tick " + String.join(", ", isolation.open()) + " first");
+            throw wrong("symptoms.key", key, "log.cover", String.join(", ", isolation.open()));
         }
         Symptom symptom = symptom(key);
         symptom.setAnswer(value);
@@ -157,16 +148,22 @@ public final class FaultLog {
     }
 
     private String known() {
-        return "name one of "
-                + String.join(
-                        ", ",
-                        data.observations().values().stream()
-                                .filter(each -> each.place() != ObservationStage.FEED)
-                                .map(Observation::key)
-                                .toList());
+        return String.join(
+                ", ",
+                data.observations().values().stream()
+                        .filter(each -> each.place() != ObservationStage.FEED)
+                        .map(Observation::key)
+                        .toList());
     }
 
-    private InputException wrong(String element, String reading, String reason, String right) {
-        return new InputException(new InputProblem(file, 0, "survey." + element, reading, reason, right));
+    private InputException wrong(String element, String reading, String key, Object... arguments) {
+        Locale reader = Locale.getDefault(Locale.Category.DISPLAY);
+        return new InputException(new InputProblem(
+                file,
+                0,
+                "survey." + element,
+                reading,
+                MESSAGES.inOrder(reader, key + ".wrong", arguments),
+                MESSAGES.inOrder(reader, key + ".right", arguments)));
     }
 }

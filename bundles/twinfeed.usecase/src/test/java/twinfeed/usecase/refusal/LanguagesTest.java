@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Translation;
 import twinfeed.calculator.rules.RuleTitles;
+import twinfeed.diagnosis.visit.FaultLog;
 import twinfeed.document.picture.PhotoReader;
 import twinfeed.model.io.InputException;
 import twinfeed.model.rows.CsvRows;
@@ -26,7 +27,8 @@ class LanguagesTest {
                 CsvRows.class,
                 RowRemark.class,
                 LifeException.class,
-                PhotoReader.class
+                PhotoReader.class,
+                FaultLog.class
             })
     void germanSaysAllThatEnglishSays(Class<?> beside) {
         Translation.assertGerman(beside, "messages");
