@@ -78,7 +78,7 @@ final class CompletionWindowTest extends DemoWindow {
         judged();
         ui.shoot("70-after-the-work");
         assertTrue(state().startsWith("? Not complete"), state());
-        assertTrue(said("at most 0.87 ohm") && said("at least 1.0 Mohm"));
+        assertTrue(said("at most 0.87 Ω") && said("at least 1.0 MΩ"));
         assertFalse(enabled("completion.notice"), "nothing fails on safety in this house");
         List<String> raw = ui.ask(() -> ui.all(Label.class, Label::isVisible).stream()
                 .map(Label::getText)

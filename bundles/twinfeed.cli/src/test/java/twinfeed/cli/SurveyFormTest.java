@@ -216,7 +216,7 @@ class SurveyFormTest {
         try (PDDocument document = Loader.loadPDF(out.toFile())) {
             assertEquals(2, document.getNumberOfPages());
             String text = new PDFTextStripper().getText(document);
-            assertTrue(text.contains("mg/L") && text.contains("mm²") && text.contains("Mohm"), text);
+            assertTrue(text.contains("mg/L") && text.contains("mm²") && text.contains("MΩ"), text);
             int boxes = text.replaceAll("[^\u2610]", "").length();
             assertTrue(boxes > 100, "a box for each reading that is not there or was not seen: " + boxes);
         }

@@ -18,7 +18,7 @@ public record DisplayUnit(Kind kind, String symbol, double multiplier, double di
     public static final DisplayUnit KILOAMPERE = of(Kind.CURRENT, "kA");
     public static final DisplayUnit MILLIMETRE = of(Kind.LENGTH, "mm");
     public static final DisplayUnit MILLISECOND = of(Kind.DURATION, "ms");
-    public static final DisplayUnit MEGOHM = of(Kind.RESISTANCE, "Mohm");
+    public static final DisplayUnit MEGOHM = of(Kind.RESISTANCE, "MΩ");
 
     /** The unit in which the trade usually writes a kind. */
     public static DisplayUnit of(Kind kind) {

@@ -31,7 +31,7 @@ public enum Kind {
     /** Power, W. */
     POWER("W", "kW"),
     /** Resistance, and the magnitude of an impedance, ohm. */
-    RESISTANCE("ohm", "ohm"),
+    RESISTANCE("ohm", "Ω"),
     /** Length of time, s. */
     DURATION("s", "s"),
     /** Speed of flow, m/s. */
@@ -45,7 +45,7 @@ public enum Kind {
     /** Voltage drop of a cable by current and length, V/(A m). */
     GRADIENT_VOLTAGE("V/(A m)", "mV/A/m"),
     /** Resistance of a conductor by length, ohm/m. */
-    GRADIENT_RESISTANCE("ohm/m", "mohm/m"),
+    GRADIENT_RESISTANCE("ohm/m", "mΩ/m"),
     /** Pressure drop by length, Pa/m. */
     GRADIENT_PRESSURE("Pa/m", "kPa/m"),
     /** A ratio of two like quantities, 1. The only kind that may be written without a unit. */

@@ -171,11 +171,11 @@ final class UnitTable {
 
     private static List<TradeUnit> resistance() {
         return List.of(
-                si("ohm", "Ω", "ohms"),
-                scaled("mohm", "1", "1000", "mOhm", "mΩ"),
-                scaled("kohm", "1000", "1", "kOhm", "kΩ"),
-                scaled("Mohm", "1000000", "1", "MOhm", "MΩ"),
-                scaled("Gohm", "1000000000", "1", "GΩ"));
+                si("Ω", "ohm", "ohms"),
+                scaled("mΩ", "1", "1000", "mohm", "mOhm"),
+                scaled("kΩ", "1000", "1", "kohm", "kOhm"),
+                scaled("MΩ", "1000000", "1", "Mohm", "MOhm"),
+                scaled("GΩ", "1000000000", "1", "Gohm"));
     }
 
     private static List<TradeUnit> duration() {
@@ -208,7 +208,7 @@ final class UnitTable {
 
     private static List<TradeUnit> gradientResistance() {
         return List.of(
-                scaled("mohm/m", "1", "1000", "mΩ/m"), scaled("ohm/km", "1", "1000", "Ω/km"), si("ohm/m", "Ω/m"));
+                scaled("mΩ/m", "1", "1000", "mohm/m"), scaled("Ω/km", "1", "1000", "ohm/km"), si("Ω/m", "ohm/m"));
     }
 
     private static List<TradeUnit> gradientPressure() {

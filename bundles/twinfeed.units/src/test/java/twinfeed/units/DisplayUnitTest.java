@@ -21,7 +21,7 @@ class DisplayUnitTest {
         "CURRENT, mA, 0.03, 30",
         "CURRENT, kA, 6000, 6",
         "DURATION, ms, 0.3, 300",
-        "RESISTANCE, Mohm, 2000000, 2",
+        "RESISTANCE, MΩ, 2000000, 2",
         "LENGTH, mm, 0.015, 15",
         "AREA, mm², 0.000006, 6",
         "RATIO, %, 0.05, 5",

@@ -165,9 +165,7 @@ class LibraryAgreementTest {
         all.put(Kind.VOLTAGE, Map.of("V", VOLT, "mV", MILLI(VOLT), "kV", KILO(VOLT)));
         all.put(Kind.CURRENT, Map.of("A", AMPERE, "mA", MILLI(AMPERE), "kA", KILO(AMPERE)));
         all.put(Kind.POWER, Map.of("W", WATT, "kW", KILO(WATT)));
-        all.put(
-                Kind.RESISTANCE,
-                Map.of("ohm", OHM, "mohm", MILLI(OHM), "kohm", KILO(OHM), "Mohm", MEGA(OHM), "Gohm", GIGA(OHM)));
+        all.put(Kind.RESISTANCE, Map.of("Ω", OHM, "mΩ", MILLI(OHM), "kΩ", KILO(OHM), "MΩ", MEGA(OHM), "GΩ", GIGA(OHM)));
         all.put(Kind.DURATION, Map.of("s", SECOND, "ms", MILLI(SECOND), "min", MINUTE, "h", HOUR, "d", DAY));
         all.put(
                 Kind.VELOCITY,
@@ -200,9 +198,9 @@ class LibraryAgreementTest {
         all.put(
                 Kind.GRADIENT_RESISTANCE,
                 Map.of(
-                        "ohm/m", OHM.divide(METRE),
-                        "mohm/m", MILLI(OHM).divide(METRE),
-                        "ohm/km", OHM.divide(KILO(METRE))));
+                        "Ω/m", OHM.divide(METRE),
+                        "mΩ/m", MILLI(OHM).divide(METRE),
+                        "Ω/km", OHM.divide(KILO(METRE))));
         all.put(
                 Kind.GRADIENT_PRESSURE,
                 Map.of(

@@ -69,21 +69,21 @@ final class FaultsWorking {
         Working.Builder working = Working.start()
                 .input("Pr", "ratedPower", elements.ratedW(), "W", MAKER, Origin.heater(heater, "power"))
                 .input("Ur", "ratedVoltage", elements.ratedV(), "V", MAKER, Origin.heater(heater, "voltage"))
-                .step("R0", "ratedResistance", "Ur^2 / Pr", "ohm", "Ohm's law")
+                .step("R0", "ratedResistance", "Ur^2 / Pr", "Ω", "Ohm's law")
                 .input("td", "toleranceDown", ElementAssessment.toleranceDown(heater), "", "EN 60335-1")
                 .input("em", "meterRelative", data.limit("meterRelative"), "", JUDGEMENT)
-                .input("ea", "meterAbsolute", data.limit("meterAbsolute"), "ohm", JUDGEMENT)
-                .step("Rm", "mostResistance", "R0 / (1 - td) + em * R0 + ea", "ohm", "")
+                .input("ea", "meterAbsolute", data.limit("meterAbsolute"), "Ω", JUDGEMENT)
+                .step("Rm", "mostResistance", "R0 / (1 - td) + em * R0 + ea", "Ω", "")
                 .step(LimitType.SYMBOL, "leastPower", "Ur^2 / Rm / 1000", "kW", "");
         for (int i = 0; i < conducting.length; i++) {
-            working.input("R" + (i + 1), "element", conducting[i], "ohm", SURVEY);
+            working.input("R" + (i + 1), "element", conducting[i], "Ω", SURVEY);
         }
         String sum = String.join(
                 " + ",
                 IntStream.rangeClosed(1, conducting.length)
                         .mapToObj(i -> "1 / R" + i)
                         .toList());
-        working.step("R", "parallel", "1 / (" + sum + ")", "ohm", "Ohm's law");
+        working.step("R", "parallel", "1 / (" + sum + ")", "Ω", "Ohm's law");
         return working.step("P", "elementsPower", "Ur^2 / R / 1000", "kW", "Ohm's law")
                 .build();
     }
@@ -91,8 +91,8 @@ final class FaultsWorking {
     /** Difference of the coil from its rating. */
     static Working coil(double readingOhm, double ratedOhm) {
         return Working.start()
-                .input("Rc", "coil", readingOhm, "ohm", SURVEY)
-                .input("Rr", "coilRated", ratedOhm, "ohm", "maker's data")
+                .input("Rc", "coil", readingOhm, "Ω", SURVEY)
+                .input("Rr", "coilRated", ratedOhm, "Ω", "maker's data")
                 .step("differs", "differs", "max(Rc / Rr - 1, 1 - Rc / Rr) * 100", "%", "")
                 .build();
     }

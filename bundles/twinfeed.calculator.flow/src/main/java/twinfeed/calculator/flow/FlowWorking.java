@@ -73,9 +73,9 @@ final class FlowWorking {
             rating(lines, "P_1", "U_1", first);
             rating(lines, "P_2", "U_2", present);
             lines.input("U_s", "supplyVoltage", originV, "V", "", Origin.SUPPLY_VOLTAGE)
-                    .step("R_1", "elementResistance", "U_1^2 / P_1", "ohm", OHM)
-                    .step("R_2", "elementResistance", "U_2^2 / P_2", "ohm", OHM)
-                    .step("R_c", "cableResistance", "max(0, R_1 * (U_s / sqrt(P * R_1) - 1))", "ohm", OHM)
+                    .step("R_1", "elementResistance", "U_1^2 / P_1", "Ω", OHM)
+                    .step("R_2", "elementResistance", "U_2^2 / P_2", "Ω", OHM)
+                    .step("R_c", "cableResistance", "max(0, R_1 * (U_s / sqrt(P * R_1) - 1))", "Ω", OHM)
                     .step("P_now", "presentPower", "(U_s * R_2 / (R_2 + R_c))^2 / R_2", "W", OHM);
         }
         addFlows(heat.temperatures(lines), true);

@@ -246,7 +246,7 @@ class PressureCalculatorTest {
         assertEquals(Math.min(inlet, heating), margin.printed().margin(), 1e-12);
         assertTrue(assumptions(Samples.survey(), unknown).stream()
                 .anyMatch(text ->
-                        text.startsWith("Nobody knows where the pressure switch of \"Heater of the test\" sits")));
+                        text.startsWith("It is not known where the pressure switch of \"Heater of the test\" is:")));
     }
 
     @Test

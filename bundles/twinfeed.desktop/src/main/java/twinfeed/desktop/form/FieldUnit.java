@@ -22,8 +22,8 @@ public final class FieldUnit {
             Map.entry("UpstreamRcd.residual", "mA"),
             Map.entry("ResidualDevice.tripTime", "ms"),
             Map.entry("Completion.residualTime", "ms"),
-            Map.entry("Circuit.insulationResistance", "Mohm"),
-            Map.entry("Completion.insulation", "Mohm"));
+            Map.entry("Circuit.insulationResistance", "MΩ"),
+            Map.entry("Completion.insulation", "MΩ"));
 
     private FieldUnit() {}
 

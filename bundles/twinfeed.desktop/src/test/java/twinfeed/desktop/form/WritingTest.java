@@ -53,7 +53,7 @@ final class WritingTest {
         assertEquals("40 A", shown(SurveyPackage.Literals.PROTECTIVE_DEVICE__RATING, "40"));
         assertEquals("30 mA", shown(SurveyPackage.Literals.RESIDUAL_DEVICE__RESIDUAL, "30"));
         assertEquals("1.2 kA", shown(SurveyPackage.Literals.ELECTRICAL_FEED__PROSPECTIVE_FAULT, "1.2"));
-        assertEquals("200 Mohm", shown(SurveyPackage.Literals.CIRCUIT__INSULATION_RESISTANCE, "200"));
+        assertEquals("200 MΩ", shown(SurveyPackage.Literals.CIRCUIT__INSULATION_RESISTANCE, "200"));
     }
 
     /** A pipe of 15 is one of 15 mm, never of 15 m. */

@@ -90,7 +90,7 @@ final class CompletionWorkTest {
         CompletionResult result = watched();
         assertEquals("", result.trouble());
         assertEquals("open", result.sheet().state());
-        assertEquals("at most 0.87 ohm", row("Loop impedance at the unit").expected());
+        assertEquals("at most 0.87 Ω", row("Loop impedance at the unit").expected());
         assertEquals("? open", row("Loop impedance at the unit").judged());
         assertNull(session.job().getCompletion(), "looking enters nothing");
     }

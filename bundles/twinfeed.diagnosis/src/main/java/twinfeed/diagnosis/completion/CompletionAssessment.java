@@ -106,13 +106,13 @@ public final class CompletionAssessment {
     private void dead() {
         proved("cpcContinuous", completion.getCpcContinuous(), true);
         byCheck("line", completion.getLine(), List.of(CheckTopic.EARTH_PATH), true, false);
-        most("bonding", completion.getBonding(), BONDING_OHM, "ohm", 2, bondingNeeded());
+        most("bonding", completion.getBonding(), BONDING_OHM, "Ω", 2, bondingNeeded());
         if (completion.getInsulation() != null) {
             judged.getFindings().stream()
                     .filter(each -> each.getTopic() == CheckTopic.INSULATION)
                     .forEach(each -> answered.add(each.getKey()));
         }
-        least("insulation", completion.getInsulation(), data.limit("insulationLeast"), "Mohm", true);
+        least("insulation", completion.getInsulation(), data.limit("insulationLeast"), "MΩ", true);
         elements();
     }
 

@@ -248,6 +248,6 @@ class FaultSheetTest {
                 .expected();
         assertTrue(
                 after.stream().anyMatch(each -> each.value().startsWith("7.0 to 8.2 kW at 230 V")), after.toString());
-        assertTrue(after.stream().anyMatch(each -> each.value().contains("1 Mohm")));
+        assertTrue(after.stream().anyMatch(each -> each.value().contains("1 MΩ")));
     }
 }

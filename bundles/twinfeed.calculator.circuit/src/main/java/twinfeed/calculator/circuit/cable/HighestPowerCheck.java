@@ -103,7 +103,7 @@ public final class HighestPowerCheck implements CheckGroup {
                     ReadingPaths.ofSegment(segment.name(), "length"));
             sum.add("g" + n + " * L" + n);
         }
-        return working.step("r", "loopResistance", "(" + String.join(" + ", sum) + ") / 1000", "ohm", "")
+        return working.step("r", "loopResistance", "(" + String.join(" + ", sum) + ") / 1000", "Ω", "")
                 .step("P", "highestPower", "Ur * if(r * In <= dUmax, In, dUmax / r) / 1000", "kW", "")
                 .build();
     }

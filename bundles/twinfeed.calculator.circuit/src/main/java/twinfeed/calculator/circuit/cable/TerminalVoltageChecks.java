@@ -135,10 +135,10 @@ public final class TerminalVoltageChecks implements CheckGroup {
         Working.Builder working = real.load().rating();
         // At its rating, which is nearly always, the formula is the one that everybody knows.
         if (real.share() == 1) {
-            working.step("R", "elementResistance", "Ur^2 / Pr", "ohm", "");
+            working.step("R", "elementResistance", "Ur^2 / Pr", "Ω", "");
         } else {
             working.input("f", "powerShare", real.share(), "", "")
-                    .step("R", "elementResistance", "Ur^2 / (Pr * f)", "ohm", "");
+                    .step("R", "elementResistance", "Ur^2 / (Pr * f)", "Ω", "");
         }
         OriginVoltage.add(working, survey.grid(), voltage);
         CableRunWorking.resistance(working, survey, currentA);

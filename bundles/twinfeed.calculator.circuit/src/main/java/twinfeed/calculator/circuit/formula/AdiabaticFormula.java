@@ -83,7 +83,7 @@ public final class AdiabaticFormula {
             working.input("I", "faultCurrent", given.si("current"), "A", "");
         } else {
             working.input("U0", "nominalVoltage", given.nominalV(), "V", "")
-                    .input("Zs", "loopImpedance", given.si("loop"), "ohm", "")
+                    .input("Zs", "loopImpedance", given.si("loop"), "Ω", "")
                     .step("I", "faultCurrent", "U0 / Zs", "A", "");
         }
     }

@@ -81,7 +81,7 @@ public final class DropFormulas {
         Working.Builder working = Working.start()
                 .input("Pr", "ratedPower", given.si("power"), "W", "")
                 .input("Ur", "ratedVoltage", given.si("rated"), "V", "")
-                .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "");
+                .step("R", "elementResistance", "Ur^2 / Pr", "Ω", "");
         FormulaArguments.Factors factors = given.factors(working, method);
         CableSegment segment = given.segment(size, method, factors);
         double elementOhm = Heat.elementResistance(given.si("power"), given.si("rated"));
@@ -104,7 +104,7 @@ public final class DropFormulas {
                 .input("g", "dropGradient", Kind.GRADIENT_VOLTAGE.amount(segment.dropVPerAm()), table)
                 .input("L", "length", segment.lengthM(), "m", "")
                 .input("Ct", "temperatureFactor", factor, "", cite)
-                .step("r", "loopResistance", "g * L * Ct / 1000", "ohm", cite)
+                .step("r", "loopResistance", "g * L * Ct / 1000", "Ω", cite)
                 .step("U", "terminalVoltage", "U0 * R / (R + r)", "V", "")
                 .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "");
     }

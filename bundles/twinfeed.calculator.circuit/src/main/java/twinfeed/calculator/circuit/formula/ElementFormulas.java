@@ -40,7 +40,7 @@ public final class ElementFormulas {
         Working working = Working.start()
                 .input("Pr", "ratedPower", ratedW, "W", "")
                 .input("Ur", "ratedVoltage", ratedV, "V", "")
-                .step("R", "elementResistance", "Ur^2 / Pr", "ohm", "")
+                .step("R", "elementResistance", "Ur^2 / Pr", "Ω", "")
                 .step("Ib", "designCurrent", "Pr / Ur", "A", "")
                 .input("U", "originVoltage", supplyV, "V", "")
                 .step("I", "flowingCurrentPlain", "U / R", "A", "")
@@ -58,9 +58,9 @@ public final class ElementFormulas {
         double supplyV = given.si("supply");
         double ohm = Heat.parallelResistance(given.si("first"), given.si("second"));
         Working working = Working.start()
-                .input("R1", "firstElement", given.si("first"), "ohm", "")
-                .input("R2", "secondElement", given.si("second"), "ohm", "")
-                .step("R", "elementResistance", "1 / (1 / R1 + 1 / R2)", "ohm", "")
+                .input("R1", "firstElement", given.si("first"), "Ω", "")
+                .input("R2", "secondElement", given.si("second"), "Ω", "")
+                .step("R", "elementResistance", "1 / (1 / R1 + 1 / R2)", "Ω", "")
                 .input("U", "originVoltage", supplyV, "V", "")
                 .step("P", "deliveredPower", "U^2 / R / 1000", "kW", "")
                 .build();

@@ -62,17 +62,12 @@ public final class LoopFormulas {
         double zeOhm = given.si("ze");
         String table = given.has("line") ? "" : given.rules().tableSource("conductors");
         Working working = Working.start()
-                .input("Ze", "externalLoop", zeOhm, "ohm", "")
+                .input("Ze", "externalLoop", zeOhm, "Ω", "")
                 .input("z", "loopGradient", Kind.GRADIENT_RESISTANCE.amount(lineOhmPerM), table)
                 .input("L", "length", lengthM, "m", "")
-                .step("R12", "coldLoop", "z * L / 1000", "ohm", "")
+                .step("R12", "coldLoop", "z * L / 1000", "Ω", "")
                 .input("h", "hotFactor", hot, "", given.rules().source("hot.factor"))
-                .step(
-                        "Zs",
-                        "loopImpedance",
-                        "Ze + h * R12",
-                        "ohm",
-                        given.rules().text("cite.loop"))
+                .step("Zs", "loopImpedance", "Ze + h * R12", "Ω", given.rules().text("cite.loop"))
                 .build();
         Answer answer = Answer.of(
                 working,
@@ -89,7 +84,7 @@ public final class LoopFormulas {
     /** Adds the lines that end in the limit Zmax; false where the rule set has none for the device. */
     static boolean limit(FormulaArguments given, Working.Builder working, double ratingA) {
         if (given.has("zmax")) {
-            working.input("Zmax", "loopLimit", given.si("zmax"), "ohm", "");
+            working.input("Zmax", "loopLimit", given.si("zmax"), "Ω", "");
             return true;
         }
         DeviceKind kind = given.device();
@@ -111,13 +106,13 @@ public final class LoopFormulas {
                             "Zmax",
                             "loopLimit",
                             "Cmin * U0 / (m * In)",
-                            "ohm",
+                            "Ω",
                             given.rules().text("cite.loop"));
             return true;
         }
         Double tabulated = LoopLimit.ohm(given.rules(), kind, ratingA);
         if (tabulated != null) {
-            working.input("Zmax", "loopLimit", tabulated, "ohm", given.rules().tableSource("loop"));
+            working.input("Zmax", "loopLimit", tabulated, "Ω", given.rules().tableSource("loop"));
         }
         return tabulated != null;
     }
@@ -145,14 +140,14 @@ public final class LoopFormulas {
         Working.Builder working = Working.start()
                 .input("Umax", "touchLimit", touchV, "V", cite)
                 .input("IdN", "ratedResidual", residualA, "A", "")
-                .step("Rmax", "electrodeLimit", "Umax / IdN", "ohm", cite);
+                .step("Rmax", "electrodeLimit", "Umax / IdN", "Ω", cite);
         Answer.Result limit =
                 new Answer.Result("electrodeLimit", Kind.RESISTANCE, Protection.electrodeLimitOhm(touchV, residualA));
         if (!given.has("resistance")) {
             return Answer.of(working.build(), limit);
         }
         double electrodeOhm = given.si("resistance");
-        working.input("RA", "electrode", electrodeOhm, "ohm", "").step("Ut", "touchVoltage", "RA * IdN", "V", cite);
+        working.input("RA", "electrode", electrodeOhm, "Ω", "").step("Ut", "touchVoltage", "RA * IdN", "V", cite);
         Answer answer = Answer.of(
                 working.build(), limit, new Answer.Result("touchVoltage", Kind.VOLTAGE, electrodeOhm * residualA));
         if (LimitType.exceeds(electrodeOhm * residualA, touchV)) {

@@ -111,7 +111,7 @@ public final class MaximumFormulas {
         double line = given.lineOhmPerM() * given.ruled("hot", "hot.factor");
         double zeOhm = given.si("ze");
         Solution run = Cable.longestRunByLoopM(working.value("Zmax"), zeOhm, line);
-        working.input("Ze", "externalLoop", zeOhm, "ohm", "")
+        working.input("Ze", "externalLoop", zeOhm, "Ω", "")
                 .input(
                         "z",
                         "loopGradientHot",
@@ -155,7 +155,7 @@ public final class MaximumFormulas {
         double ratingA = given.si("rating");
         given.addDrop(working.input("Ur", "ratedVoltage", ratedV, "V", ""), segment.dropVPerAm())
                 .input("L", "length", segment.lengthM(), "m", "")
-                .step("r", "loopResistance", "g * L / 1000", "ohm", "")
+                .step("r", "loopResistance", "g * L / 1000", "Ω", "")
                 .step("P", "highestPower", "Ur * if(r * In <= dUmax, In, dUmax / r) / 1000", "kW", "");
         Answer answer = Answer.of(
                 working.build(),

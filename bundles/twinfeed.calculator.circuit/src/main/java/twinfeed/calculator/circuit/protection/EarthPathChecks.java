@@ -53,7 +53,7 @@ public final class EarthPathChecks implements CheckGroup {
                 .argument("earthing", survey.feed().earthing() == Earthing.TN_CS ? "TN-C-S" : "TN-S")
                 .source(survey.rules().source(usual))
                 .working(() -> Working.start()
-                        .input("Ze", "externalLoop", externalOhm, "ohm", "", ReadingPaths.EXTERNAL_LOOP)
+                        .input("Ze", "externalLoop", externalOhm, "Ω", "", ReadingPaths.EXTERNAL_LOOP)
                         .build())
                 .add();
     }
@@ -93,10 +93,10 @@ public final class EarthPathChecks implements CheckGroup {
 
     private Working working(double externalOhm, @Nullable Double lineOhm) {
         Working.Builder working =
-                Working.start().input("Ze", "externalLoop", externalOhm, "ohm", "", ReadingPaths.EXTERNAL_LOOP);
+                Working.start().input("Ze", "externalLoop", externalOhm, "Ω", "", ReadingPaths.EXTERNAL_LOOP);
         String line = "R12";
         if (lineOhm != null) {
-            working.input("Rm", "measuredLine", lineOhm, "ohm", "", "survey.electricity.circuit.measuredLine");
+            working.input("Rm", "measuredLine", lineOhm, "Ω", "", "survey.electricity.circuit.measuredLine");
             line = "Rm";
         }
         if (survey.run().coldLoopOhm() != null) {
@@ -105,11 +105,11 @@ public final class EarthPathChecks implements CheckGroup {
         }
         Double loopOhm = survey.readings().loopOhm();
         if (loopOhm == null) {
-            working.step("Zs", "measuredLoop", "Ze + Rm", "ohm", "");
+            working.step("Zs", "measuredLoop", "Ze + Rm", "Ω", "");
         } else {
-            working.input("Zs", "measuredLoop", loopOhm, "ohm", "", "survey.electricity.circuit.measuredLoop");
+            working.input("Zs", "measuredLoop", loopOhm, "Ω", "", "survey.electricity.circuit.measuredLoop");
         }
-        return working.step("dZ", "unexplainedLoop", "Zs - Ze - " + line, "ohm", "")
+        return working.step("dZ", "unexplainedLoop", "Zs - Ze - " + line, "Ω", "")
                 .build();
     }
 

@@ -84,7 +84,7 @@ public final class ElectrodeChecks implements CheckGroup {
 
     private Working touchVoltage(double electrodeOhm, double residualA) {
         return Working.start()
-                .input("RA", "electrode", electrodeOhm, "ohm", "", ReadingPaths.ELECTRODE)
+                .input("RA", "electrode", electrodeOhm, "Ω", "", ReadingPaths.ELECTRODE)
                 .input("IdN", "ratedResidual", residualA, "A", "", ReadingPaths.RCD_RESIDUAL)
                 .step("Ut", "touchVoltage", "RA * IdN", "V", survey.cite("electrode"))
                 .build();
@@ -113,7 +113,7 @@ public final class ElectrodeChecks implements CheckGroup {
                 .compare(electrodeOhm, survey.rules().number("electrode.stable"))
                 .source(survey.rules().source("electrode.stable"))
                 .working(() -> Working.start()
-                        .input("RA", "electrode", electrodeOhm, "ohm", "", ReadingPaths.ELECTRODE)
+                        .input("RA", "electrode", electrodeOhm, "Ω", "", ReadingPaths.ELECTRODE)
                         .build());
         finding.add();
     }

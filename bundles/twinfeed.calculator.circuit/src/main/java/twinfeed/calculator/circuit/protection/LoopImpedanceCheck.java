@@ -187,7 +187,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
         double residualA = Objects.requireNonNullElse(survey.residual().residualA(), 1.0);
         working.input("IdN", "ratedResidual", DisplayUnit.MILLIAMPERE.amount(residualA), "", ReadingPaths.RCD_RESIDUAL)
                 .rule("Ut", "touchVoltage", survey.rules(), "touch.voltage", "V")
-                .step(LimitType.SYMBOL, "loopLimit", "Ut / IdN * 1000", "ohm", survey.cite("loop.rcd"));
+                .step(LimitType.SYMBOL, "loopLimit", "Ut / IdN * 1000", "Ω", survey.cite("loop.rcd"));
         loop.working(working, survey);
         return working.build();
     }

@@ -186,7 +186,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
     private Working working(double timeS) {
         Working.Builder working = Working.start();
         if (survey.feed().ownElectrode()) {
-            working.input("Zc", "electrode", Objects.requireNonNull(faultLoopOhm()), "ohm", "", ReadingPaths.ELECTRODE);
+            working.input("Zc", "electrode", Objects.requireNonNull(faultLoopOhm()), "Ω", "", ReadingPaths.ELECTRODE);
         } else {
             loop.coldWorking(working, survey);
         }

@@ -80,7 +80,7 @@ public final class CableRunWorking {
         }
         working.round(0);
         working.step("dI", "currentResidual", "I" + ROUNDS + " - I" + (ROUNDS - 1), "A", "");
-        working.step("r", "loopResistance", "r" + ROUNDS, "ohm", survey.cite("drop"));
+        working.step("r", "loopResistance", "r" + ROUNDS, "Ω", survey.cite("drop"));
     }
 
     private static void round(Working.Builder working, CircuitSurvey survey, List<CableSegment> placed, int round) {
@@ -90,7 +90,7 @@ public final class CableRunWorking {
             int n = at + 1;
             sum.add("g" + n + " * L" + n + " / 1000 * " + temperatureFactor(placed.get(at), n, current));
         }
-        working.step("r" + round, "loopResistanceRound", String.join(" + ", sum), "ohm", survey.cite("drop"));
+        working.step("r" + round, "loopResistanceRound", String.join(" + ", sum), "Ω", survey.cite("drop"));
         working.step("I" + round, "currentRound", "U0 / (R + r" + round + ")", "A", "");
     }
 
@@ -146,10 +146,10 @@ public final class CableRunWorking {
             int n = sum.size() + 1;
             double milli = Objects.requireNonNull(segment.loopOhmPerM()) * 1000;
             String source = cite(segment, survey.rules().tableSource("conductors"));
-            working.input("z" + n, "loopGradient", milli, "mohm/m", source, origin(segment, "loopGradient"));
+            working.input("z" + n, "loopGradient", milli, "mΩ/m", source, origin(segment, "loopGradient"));
             length(working, segment, n);
             sum.add("z" + n + " * L" + n + " / 1000");
         }
-        working.step("R12", "coldLoop", String.join(" + ", sum), "ohm", "");
+        working.step("R12", "coldLoop", String.join(" + ", sum), "Ω", "");
     }
 }

@@ -81,14 +81,14 @@ public record LoopData(
                     "Zs",
                     "measuredLoop",
                     Objects.requireNonNull(ohm),
-                    "ohm",
+                    "Ω",
                     "",
                     "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
         working.rule("h", "hotFactor", survey.rules(), "hot.factor", "");
-        working.step("Zs", "loopImpedance", "Ze + h * R12", "ohm", survey.cite("loop"));
+        working.step("Zs", "loopImpedance", "Ze + h * R12", "Ω", survey.cite("loop"));
     }
 
     /** Adds the lines that end in Zc, the loop with cold conductors. */
@@ -98,13 +98,13 @@ public record LoopData(
                     "Zc",
                     "measuredLoop",
                     Objects.requireNonNull(coldOhm),
-                    "ohm",
+                    "Ω",
                     "",
                     "survey.electricity.circuit.measuredLoop");
             return;
         }
         parts(working, survey);
-        working.step("Zc", "coldLoopImpedance", "Ze + R12", "ohm", survey.cite("loop"));
+        working.step("Zc", "coldLoopImpedance", "Ze + R12", "Ω", survey.cite("loop"));
     }
 
     private void parts(Working.Builder working, CircuitSurvey survey) {
@@ -112,7 +112,7 @@ public record LoopData(
                 "Ze",
                 "externalLoop",
                 Objects.requireNonNull(survey.feed().externalOhm()),
-                "ohm",
+                "Ω",
                 "",
                 ReadingPaths.EXTERNAL_LOOP);
         if (way == Way.MEASURED_LINE) {
@@ -120,7 +120,7 @@ public record LoopData(
                     "R12",
                     "measuredLine",
                     Objects.requireNonNull(survey.readings().lineOhm()),
-                    "ohm",
+                    "Ω",
                     "",
                     "survey.electricity.circuit.measuredLine");
         } else {

@@ -33,19 +33,19 @@ public final class LoopLimit {
         DeviceKind kind = survey.device().kind();
         Double ratingA = survey.device().ratingA();
         if (kind == null || ratingA == null || kind.multiple().isEmpty()) {
-            working.input("Zt", "loopLimit", limitOhm, "ohm", rules.tableSource("loop"));
+            working.input("Zt", "loopLimit", limitOhm, "Ω", rules.tableSource("loop"));
         } else {
             working.input("In", "deviceRating", ratingA, "A", "", ReadingPaths.DEVICE_RATING)
                     .input("m", "tripMultiple", kind.multiple().getAsDouble(), "", rules.tableSource("devices"))
                     .rule("U0", "nominalVoltage", rules, "voltage.nominal", "V")
                     .rule("Cmin", "leastVoltageFactor", rules, "cmin", "")
-                    .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "ohm", survey.cite("loop"));
+                    .step("Zt", "loopLimit", "Cmin * U0 / (m * In)", "Ω", survey.cite("loop"));
         }
         if (share == 1) {
-            working.step(LimitType.SYMBOL, "loopLimit", "Zt", "ohm", "");
+            working.step(LimitType.SYMBOL, "loopLimit", "Zt", "Ω", "");
         } else {
             working.rule("sm", "measuredShare", rules, "measured.factor", "")
-                    .step(LimitType.SYMBOL, "measuredLimit", "sm * Zt", "ohm", "");
+                    .step(LimitType.SYMBOL, "measuredLimit", "sm * Zt", "Ω", "");
         }
     }
 }
