@@ -79,8 +79,8 @@ public class NetworkBenchmark {
 
     /** The flow that the unit can have. */
     @Benchmark
-    public Solution largestUnitFlow() {
-        return network.largestUnitFlow(need, 0);
+    public NetworkState atOutlet() {
+        return network.atOutlet(need, 0);
     }
 
     /** The draw-off at which the unit drops out. */

@@ -65,11 +65,6 @@ public final class Network {
                 .toList();
     }
 
-    /** Returns the same network with other open taps. */
-    public Network withTaps(List<Tap> open) {
-        return new Network(supply, common, unitBranch, branches(open, fluid), fluid);
-    }
-
     /** Returns the same network with other pipe from the tee to the unit. */
     public Network withUnitBranch(List<PipeSegment> segments) {
         return new Network(supply, common, PipeRun.of(segments, fluid), taps, fluid);
@@ -105,18 +100,6 @@ public final class Network {
         double flow = tee.flow(taps.size());
         double inletPa = flow > 0 ? unit.pressureAt(flow) : tee.pressurePa() - unitBranch.risePa();
         return new NetworkState(flow, tee.flows(taps.size()), otherDrawOffM3PerS, tee.pressurePa(), inletPa);
-    }
-
-    /**
-     * Returns the largest flow, m3/s, through the unit: where the pressure at its inlet meets its need.
-     *
-     * @param need what the unit needs at its inlet
-     * @param otherDrawOffM3PerS imposed draw-off at the tee, m3/s, zero or more
-     * @return the flow, or {@link FailureReason#SUPPLY_TOO_WEAK} when no flow at all reaches it
-     */
-    public Solution largestUnitFlow(Outlet need, double otherDrawOffM3PerS) {
-        double flow = atOutlet(need, otherDrawOffM3PerS).unitFlowM3PerS();
-        return flow > 0 ? Solution.of(flow) : Solution.none(FailureReason.SUPPLY_TOO_WEAK);
     }
 
     /**
