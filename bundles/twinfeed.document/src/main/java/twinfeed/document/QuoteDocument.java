@@ -23,6 +23,7 @@ import twinfeed.model.survey.Survey;
  * @param time time of creation and of the last change, as the properties of its files say it; never the clock's
  * @param photos where the survey's pictures are
  * @param fingerprint hash of the frozen quote, absent for a draft
+ * @param withWork the supplies with the work of the first option done; absent where that needs none
  */
 public record QuoteDocument(
         Survey survey,
@@ -33,7 +34,8 @@ public record QuoteDocument(
         Locale locale,
         Instant time,
         PhotoSource photos,
-        @Nullable String fingerprint) {
+        @Nullable String fingerprint,
+        @Nullable Survey withWork) {
 
     /**
      * A document without pictures and fingerprint, whose time is the beginning of the quote's day, UTC.
@@ -48,16 +50,24 @@ public record QuoteDocument(
             throw new DocumentException("noDate", Map.of());
         }
         Instant time = date.atStartOfDay().toInstant(ZoneOffset.UTC);
-        return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, PhotoSource.NONE, null);
+        return new QuoteDocument(
+                survey, assessment, quote, firm, programVersion, locale, time, PhotoSource.NONE, null, null);
     }
 
     /** The same with pictures. */
     public QuoteDocument withPhotos(PhotoSource source) {
-        return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, source, fingerprint);
+        return new QuoteDocument(
+                survey, assessment, quote, firm, programVersion, locale, time, source, fingerprint, withWork);
     }
 
     /** The same with the hash of the frozen quote. */
     public QuoteDocument withFingerprint(String hash) {
-        return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, photos, hash);
+        return new QuoteDocument(survey, assessment, quote, firm, programVersion, locale, time, photos, hash, withWork);
+    }
+
+    /** The same with the supplies as they are once the work of the first option is done. */
+    public QuoteDocument withWork(@Nullable Survey done) {
+        return new QuoteDocument(
+                survey, assessment, quote, firm, programVersion, locale, time, photos, fingerprint, done);
     }
 }

@@ -79,6 +79,17 @@ final class FontSelector {
         return runs(arabic.of(whole));
     }
 
+    /** A text in one family, that of signs where a letter needs it; for drawings, where nothing is broken. */
+    Run whole(String whole) {
+        StringBuilder letters = new StringBuilder();
+        String family = TEXT;
+        for (int letter : arabic.of(whole).codePoints().map(this::shown).toArray()) {
+            letters.appendCodePoint(letter);
+            family = Character.isWhitespace(letter) || text.get(letter) ? family : SIGNS;
+        }
+        return new Run(family, letters.toString());
+    }
+
     /** Cuts a text into runs of one family each. */
     List<Run> runs(String whole) {
         List<Run> runs = new ArrayList<>();

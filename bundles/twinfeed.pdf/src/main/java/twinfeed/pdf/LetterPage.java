@@ -31,6 +31,11 @@ final class LetterPage {
         letter.smallPrint().forEach(this::part);
     }
 
+    /** The drawings of the house, behind everything else. */
+    void write(HouseFigures figures) {
+        figures.write(sheet);
+    }
+
     /** What the first page holds: down to the box to sign. */
     void writeFront() {
         sheet.beside(List.of(new PageBody.Place(HALF, this::reference), new PageBody.Place(HALF, this::days)));

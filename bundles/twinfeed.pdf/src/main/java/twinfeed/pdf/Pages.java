@@ -39,7 +39,8 @@ final class Pages {
         for (double size : sizesPoints) {
             if (front.in(size).pages() == 1) {
                 Typesetter.Set set = whole.in(size);
-                if (set.pages() <= USUAL) {
+                // A page more may hold the drawings of the house: nothing is read smaller for them.
+                if (set.pages() <= USUAL + 1) {
                     return set;
                 }
                 fitting.add(set);

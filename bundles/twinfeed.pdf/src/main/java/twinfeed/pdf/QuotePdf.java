@@ -3,10 +3,14 @@ package twinfeed.pdf;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentTexts;
+import twinfeed.document.Firm;
 import twinfeed.document.Palette;
 import twinfeed.document.QuoteDocument;
 import twinfeed.document.QuoteLetter;
@@ -26,6 +30,7 @@ public final class QuotePdf {
     private final QuoteLetterWriter writer;
     private final QuoteLetter letter;
     private final @Nullable Picture logo;
+    private @Nullable HouseFigures figures;
 
     private QuotePdf(QuoteDocument document) throws IOException {
         // FOP is loaded only after all that can be wrong with the document itself.
@@ -48,10 +53,34 @@ public final class QuotePdf {
         out.flush();
     }
 
+    /**
+     * Does once what the first PDF of a process has to do in any case: call it on a thread of its own while the job is still being judged.
+     * Calling it again or not at all does no harm.
+     */
+    public static void prepare() {
+        FoWriter fo = Typesetter.get().document();
+        PageBody sheet = new PageBody(fo, new Palette(Firm.DEFAULT_ACCENT), SIZES.get(0));
+        sheet.write("", new DocumentTexts(Locale.ROOT), Locale.ROOT, () -> HouseFigures.sample()
+                .write(sheet));
+        try {
+            Typesetter.get().set(fo, new DocumentInfo("", "", "", Locale.ROOT, Instant.EPOCH));
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
     static Typesetter.Set set(QuoteDocument document) throws IOException {
         QuotePdf quote = new QuotePdf(document);
         return Pages.fitting(
-                SIZES, size -> quote.set(size, LetterPage::write), size -> quote.set(size, LetterPage::writeFront));
+                SIZES, size -> quote.set(size, quote::whole), size -> quote.set(size, LetterPage::writeFront));
+    }
+
+    private void whole(LetterPage page) {
+        page.write();
+        if (figures == null) {
+            figures = HouseFigures.of(document, Typesetter.get().typefaces());
+        }
+        page.write(figures);
     }
 
     private Typesetter.Set set(double size, Consumer<LetterPage> part) throws IOException {

@@ -69,6 +69,11 @@ final class Typesetter {
         return Holder.ONLY;
     }
 
+    /** The typefaces. */
+    FontSelector typefaces() {
+        return typefaces;
+    }
+
     /** A new document to be written. */
     FoWriter document() {
         return new FoWriter(typefaces);

@@ -30,6 +30,7 @@ import twinfeed.model.survey.SurveyPackage;
  * @param book the head of the price book and the items that took part
  * @param program version of the program
  * @param photos digests of the photographs by the name that the survey has for them, see {@link QuotePhotos}
+ * @param withWork the supplies with the work of the first option done; absent where that needs none, and in older files
  */
 public record FrozenQuote(
         Quote quote,
@@ -37,7 +38,8 @@ public record FrozenQuote(
         Assessment assessment,
         PriceBook book,
         String program,
-        SortedMap<String, String> photos) {
+        SortedMap<String, String> photos,
+        @Nullable Survey withWork) {
     /** Version of the file's form, the value of its key {@code form}. */
     public static final String FORM = "twinfeed-quote-2";
 
@@ -54,12 +56,17 @@ public record FrozenQuote(
     /** Freezes copies, without photographs; of the book only what took part. */
     public static FrozenQuote of(Quote issued, Survey survey, Assessment assessment, PriceBook book, String program) {
         PriceBook used = BookExcerpt.of(book, issued, assessment);
-        return new FrozenQuote(issued, survey, assessment, used, program, new TreeMap<>());
+        return new FrozenQuote(issued, survey, assessment, used, program, new TreeMap<>(), null);
     }
 
     /** The same with photographs that are kept under these digests. */
     FrozenQuote with(SortedMap<String, String> kept) {
-        return new FrozenQuote(quote, survey, assessment, book, program, kept);
+        return new FrozenQuote(quote, survey, assessment, book, program, kept, withWork);
+    }
+
+    /** The same with the supplies as they are once the work of the first option is done. */
+    FrozenQuote with(@Nullable Survey done) {
+        return new FrozenQuote(quote, survey, assessment, book, program, photos, done);
     }
 
     /** The file's content: canonical JSON. */
@@ -72,6 +79,9 @@ public record FrozenQuote(
         tree.put("survey", ModelTree.of(survey));
         SharedSteps.write(ModelTree.of(assessment), tree);
         tree.put("book", ModelTree.of(book));
+        if (withWork != null) {
+            tree.put("withWork", ModelTree.of(withWork));
+        }
         if (!photos.isEmpty()) {
             tree.put("photos", new LinkedHashMap<>(photos));
         }
@@ -123,7 +133,10 @@ public record FrozenQuote(
                 (Assessment) ModelTree.object(AssessmentPackage.Literals.ASSESSMENT, assessment),
                 (PriceBook) ModelTree.object(PricebookPackage.Literals.PRICE_BOOK, map.get("book")),
                 String.valueOf(map.get("program")),
-                photos(map.get("photos")));
+                photos(map.get("photos")),
+                map.get("withWork") == null
+                        ? null
+                        : (Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("withWork")));
     }
 
     private static SortedMap<String, String> photos(@Nullable Object tree) {

@@ -29,6 +29,7 @@ import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pdf.QuotePdf;
 import twinfeed.pricing.TranslatedBook;
 import twinfeed.workbook.QuoteWorkbook;
 
@@ -270,7 +271,12 @@ public final class TwinfeedService {
      * necessary.
      */
     public void prepareWriting() {
-        Thread thread = new Thread(QuoteWorkbook::prepare, "workbook preparation");
+        prepare(QuoteWorkbook::prepare, "workbook preparation");
+        prepare(QuotePdf::prepare, "PDF preparation");
+    }
+
+    private static void prepare(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
         thread.setDaemon(true);
         // A run that ends early, for example at unusable input, closes the bundles under it. Nobody needs the
         // preparation then, and writing says for itself what goes wrong.

@@ -15,6 +15,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.workbook.checks.ChecksSheet;
 import twinfeed.workbook.completion.CompletionSheet;
 import twinfeed.workbook.curves.SeasonSheet;
+import twinfeed.workbook.drawing.HouseSheet;
 import twinfeed.workbook.inputs.Inputs;
 import twinfeed.workbook.quote.ItemsSheet;
 import twinfeed.workbook.quote.QuoteSheet;
@@ -54,6 +55,7 @@ public final class QuoteWorkbook {
             SheetWriter workings = sheets.sheet("workings");
             List<ItemsSheet.Totals> totals = new ItemsSheet(sheets, items).write();
             SheetWriter season = sheets.sheet("season");
+            SheetWriter drawing = sheets.sheet("drawing");
             CellNames names = new CellNames(book);
             Inputs inputs = new Inputs(sheets, names);
             new SurveySheet(sheets, sheets.sheet("survey"), inputs).write();
@@ -63,6 +65,7 @@ public final class QuoteWorkbook {
             List<String> changes = new ChecksSheet(sheets, checks, results).write();
             new QuoteSheet(sheets, quote, totals, changes).write();
             new SeasonSheet(sheets, season).write();
+            new HouseSheet(sheets, drawing).write();
             new CompletionSheet(sheets, sheets.sheet("completion")).write();
             new SourcesSheet(sheets, sheets.sheet("sources")).write();
             describe(document, sheets);

@@ -172,6 +172,7 @@ class QuoteWorkbookTest {
                             "Index",
                             "Workings",
                             "Season",
+                            "Drawing",
                             "Survey",
                             "On completion",
                             "Sources"),
@@ -332,7 +333,7 @@ class QuoteWorkbookTest {
                 "0.1.0",
                 Locale.UK);
         try (XSSFWorkbook book = read(written(document))) {
-            assertEquals(9, book.getNumberOfSheets());
+            assertEquals(10, book.getNumberOfSheets());
         }
     }
 

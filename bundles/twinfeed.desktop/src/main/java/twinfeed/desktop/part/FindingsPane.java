@@ -53,6 +53,10 @@ import twinfeed.usecase.AssessedJob;
 /** What follows for the chosen option: its findings by calculator, and the working of the one that is chosen. */
 final class FindingsPane {
     private static final int AFTER = 2;
+
+    /** In a lower pane, counted in lines of text, there is no room for drawing and checks together. */
+    private static final int LINES = 36;
+
     private static final int[] WEIGHTS = {77, 23};
     private static final int[] WEIGHTS_IF_LOW = {82, 18};
 
@@ -126,7 +130,7 @@ final class FindingsPane {
         tab(tabs, "findings.charts", charts.control());
         CustomerPageView page = new CustomerPageView(tabs, session, threads, words);
         tab(tabs, "page.customer", page.control());
-        Compact.of(pane, low -> place(pane, tabs, halves, low));
+        Compact.of(pane, LINES, low -> place(pane, tabs, halves, low));
         pane.addListener(SWT.Resize, event -> room(pane));
         tabs.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             charts.seen(tabs.getSelectionIndex() == 1);

@@ -46,7 +46,14 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
     public static HouseDrawing withWork(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
         var answers = OfferedFindings.findings(option);
         PieceFindings findings = PieceFindings.of(option, answers, names(changed), locale);
-        return HousePieces.of(changed, option, findings, answers, RenewedPieces.of(survey, changed), locale);
+        return HousePieces.of(changed, option, findings, answers, RenewedPieces.of(survey, changed, true), locale);
+    }
+
+    /** The same where the house with the work done was read from a file: what is new is told by its readings. */
+    static HouseDrawing withWorkRead(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
+        var answers = OfferedFindings.findings(option);
+        PieceFindings findings = PieceFindings.of(option, answers, names(changed), locale);
+        return HousePieces.of(changed, option, findings, answers, RenewedPieces.of(survey, changed, false), locale);
     }
 
     /** Whether an option has work that can be drawn. */

@@ -22,22 +22,26 @@ import twinfeed.units.Quantity;
  */
 final class RenewedPieces {
     private final Set<EObject> renewed = new HashSet<>();
+    private final boolean copied;
     private boolean main;
     private boolean fuse;
 
     /** No work. */
-    static final RenewedPieces NONE = new RenewedPieces();
+    static final RenewedPieces NONE = new RenewedPieces(true);
 
-    private RenewedPieces() {}
+    private RenewedPieces(boolean copied) {
+        this.copied = copied;
+    }
 
     /**
      * Compares two states of a house.
      *
      * @param before as it is
-     * @param after a copy of it with the work done
+     * @param after the same with the work done
+     * @param copied whether that is a copy whose quantities are the same objects; where it was read from a file they are told by their values
      */
-    static RenewedPieces of(Survey before, Survey after) {
-        RenewedPieces pieces = new RenewedPieces();
+    static RenewedPieces of(Survey before, Survey after, boolean copied) {
+        RenewedPieces pieces = new RenewedPieces(copied);
         pieces.compare(before.getWater(), after.getWater());
         pieces.compare(before.getElectricity(), after.getElectricity());
         pieces.ends(before, after);
@@ -53,7 +57,7 @@ final class RenewedPieces {
         ElectricalFeed power = after.getElectricity();
         fuse = power != null
                 && before.getElectricity() != null
-                && power.getServiceFuse() != before.getElectricity().getServiceFuse();
+                && !same(before.getElectricity().getServiceFuse(), power.getServiceFuse());
     }
 
     /** Whether the water comes from elsewhere, or with another pressure. */
@@ -125,7 +129,7 @@ final class RenewedPieces {
                 .orElse(null);
     }
 
-    private static boolean same(@Nullable Object before, @Nullable Object after) {
-        return after instanceof Quantity ? before == after : Objects.equals(before, after);
+    private boolean same(@Nullable Object before, @Nullable Object after) {
+        return copied && after instanceof Quantity ? before == after : Objects.equals(before, after);
     }
 }

@@ -11,10 +11,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import java.util.Locale;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
 import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.ImageOutputStream;
 import twinfeed.units.text.Texts;
 
 /**
@@ -110,8 +115,24 @@ public final class PhotoReader {
     private static byte[] encode(BufferedImage image, boolean jpeg) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
         ImageIO.setUseCache(false);
-        if (!ImageIO.write(jpeg ? image : Palettes.indexed(image), jpeg ? "jpg" : "png", out)) {
+        Iterator<ImageWriter> writers = ImageIO.getImageWritersByFormatName(jpeg ? "jpg" : "png");
+        if (!writers.hasNext()) {
             throw new IOException(text("photo.unwritable"));
+        }
+        ImageWriter writer = writers.next();
+        try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
+            writer.setOutput(stream);
+            ImageWriteParam how = writer.getDefaultWriteParam();
+            if (how instanceof JPEGImageWriteParam photo) {
+                photo.setOptimizeHuffmanTables(true);
+            } else {
+                // Of a PNG nothing is lost at any quality; the least one packs best.
+                how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+                how.setCompressionQuality(0);
+            }
+            writer.write(null, new IIOImage(jpeg ? image : Palettes.indexed(image), null, null), how);
+        } finally {
+            writer.dispose();
         }
         return out.toByteArray();
     }

@@ -91,5 +91,10 @@ public sealed interface Shape {
      * @param bold whether it is bold
      */
     record Label(double x, double y, String text, Anchor anchor, TextSize size, Tone tone, boolean bold)
-            implements Shape {}
+            implements Shape {
+        /** The same with another text. */
+        public Label with(String other) {
+            return new Label(x, y, other, anchor, size, tone, bold);
+        }
+    }
 }

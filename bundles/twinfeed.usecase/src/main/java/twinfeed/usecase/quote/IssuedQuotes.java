@@ -79,7 +79,14 @@ public final class IssuedQuotes {
     private static QuoteDraft complete(AssessedJob judged, Quote draft, PriceBook book) {
         Survey survey = judged.opened().job().getSurvey();
         Map<String, Path> pictures = new JobPhotos(judged.opened().file()).of(survey);
-        return new QuoteDraft(draft, survey, judged.record(), book, TwinfeedService.VERSION, pictures);
+        return new QuoteDraft(
+                draft,
+                survey,
+                judged.record(),
+                book,
+                TwinfeedService.VERSION,
+                pictures,
+                QuotingService.withWork(judged, draft));
     }
 
     private static void check(AssessedJob judged, Quote draft, PriceBook book) {
@@ -273,6 +280,7 @@ public final class IssuedQuotes {
                             opened.frozen().program(),
                             locale)
                     .withPhotos(photos(opened))
+                    .withWork(opened.frozen().withWork())
                     .withFingerprint(opened.digest());
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))

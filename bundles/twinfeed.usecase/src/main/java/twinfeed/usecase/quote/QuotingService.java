@@ -7,11 +7,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.DocumentTexts;
+import twinfeed.document.OfferedFindings;
 import twinfeed.document.QuoteDocument;
 import twinfeed.document.QuoteLetterWriter;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.pdf.QuotePdf;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
@@ -131,12 +133,29 @@ public final class QuotingService {
                         new IllegalStateException()));
     }
 
+    /** The supplies of the house with the work of the quote's first option done; null where it needs none. */
+    static @Nullable Survey withWork(AssessedJob judged, Quote quote) {
+        return quote.getOptions().stream()
+                .findFirst()
+                .flatMap(option -> OfferedFindings.assessed(judged.record(), option))
+                .filter(option -> !option.getAfterWork().isEmpty())
+                .map(judged::withWork)
+                .map(changed -> {
+                    Survey supplies = SurveyFactory.eINSTANCE.createSurvey();
+                    supplies.setWater(changed.getWater());
+                    supplies.setElectricity(changed.getElectricity());
+                    return supplies;
+                })
+                .orElse(null);
+    }
+
     private static QuoteDocument document(
             AssessedJob judged, Quote quote, @Nullable String digest, FirmFile firm, Locale locale) {
         try {
             QuoteDocument document = QuoteDocument.of(
                             survey(judged), judged.record(), quote, firm.firm(), TwinfeedService.VERSION, locale)
-                    .withPhotos(new JobPhotos(judged.opened().file()));
+                    .withPhotos(new JobPhotos(judged.opened().file()))
+                    .withWork(withWork(judged, quote));
             return digest == null ? document : document.withFingerprint(digest);
         } catch (DocumentException refused) {
             throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.curves;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.FeedProfile;
 import twinfeed.document.DocumentTexts;
@@ -52,6 +55,8 @@ final class Curves {
             return !curves.get(0).series().getLabels().isEmpty();
         }
     }
+
+    private static final MathContext SIX_DIGITS = new MathContext(6);
 
     /** Group of the flow by month; no check has this key. */
     private static final String MONTHS = "";
@@ -117,10 +122,22 @@ final class Curves {
                 kept.stream().map(one -> one.series().getKey()).distinct().count() > 1;
         List<Curve> curves = kept.stream()
                 .limit(MOST)
-                .map(one -> new Curve(name(one, shared.contains(one.series()), severalKeys), one.series()))
+                .map(one -> new Curve(name(one, shared.contains(one.series()), severalKeys), plain(one.series())))
                 .toList();
         String title = found.get(0).finding().getTitle();
         return new Group(title == null ? found.get(0).finding().getKey() : title, curves);
+    }
+
+    /** With six digits, which no chart shows more of; in full, the points of curves would take more room than the prices. */
+    private static Series plain(Series series) {
+        Series plain = EcoreUtil.copy(series);
+        plain.getX().replaceAll(Curves::sixDigits);
+        plain.getY().replaceAll(Curves::sixDigits);
+        return plain;
+    }
+
+    private static Double sixDigits(Double value) {
+        return Double.isFinite(value) ? new BigDecimal(value).round(SIX_DIGITS).doubleValue() : value;
     }
 
     private static @Nullable Found same(Found one, List<Found> kept) {

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.internal.PackagePropertiesPart;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -27,6 +29,7 @@ public final class WorkbookWriter implements AutoCloseable {
     private final List<SheetWriter> pages = new ArrayList<>();
     private final CellStyles looks;
     private final SharedStrings strings = new SharedStrings();
+    private final Map<String, byte[]> parts = new TreeMap<>();
     private final boolean inMemory;
     private final Locale locale;
 
@@ -78,6 +81,11 @@ public final class WorkbookWriter implements AutoCloseable {
         cellName.setRefersToFormula(address);
     }
 
+    /** Gives a part that POI writes another content. */
+    void replace(String part, byte[] content) {
+        parts.put(part, content);
+    }
+
     /** Says what the book is. The time is the document's, never the clock's. */
     public void describe(String title, String subject, String creator, String application, Instant time) {
         POIXMLProperties properties = workbook.getProperties();
@@ -102,6 +110,7 @@ public final class WorkbookWriter implements AutoCloseable {
         }
         workbook.write(zip);
         zip.replace(STRINGS, strings.part());
+        parts.forEach(zip::replace);
         zip.pack(out);
     }
 

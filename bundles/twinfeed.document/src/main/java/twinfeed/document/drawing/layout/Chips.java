@@ -41,6 +41,10 @@ final class Chips {
         }
     }
 
+    Map<DrawnPiece, String> names() {
+        return names;
+    }
+
     /** Number or letter of a piece. */
     String name(DrawnPiece piece) {
         return names.getOrDefault(piece, "");

@@ -4,6 +4,7 @@ package twinfeed.document.drawing.layout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.shape.Anchor;
 import twinfeed.document.shape.Shape;
@@ -187,11 +188,11 @@ final class DrawingSheet {
         return y + em(1.15);
     }
 
-    HousePicture finished(double height) {
+    HousePicture finished(double height, Map<DrawnPiece, String> names) {
         List<Shape> all = new ArrayList<>(ground);
         all.addAll(shapes);
         List<HousePicture.Target> upper = new ArrayList<>(targets);
         Collections.reverse(upper);
-        return new HousePicture(width, height, all, upper);
+        return new HousePicture(width, height, all, upper, names);
     }
 }

@@ -36,16 +36,15 @@ public record HouseLayout(double width, double letters, TextWidth widths, Locale
         Chips chips = new Chips(sheet, drawing, words);
         double top = title(sheet, title);
         double below = new SectionLayout(sheet, drawing, chips).draw(top);
-        double rows = caption(sheet, drawing, words, below);
-        double bottom = new RowsLayout(sheet, drawing, chips, words).draw(rows);
-        return sheet.finished(bottom);
+        double rows = new RowsLayout(sheet, drawing, chips, words).draw(below);
+        return sheet.finished(caption(sheet, drawing, words, rows + sheet.em(0.3)), chips.names());
     }
 
     /** The section alone, for media that have the rows as text of their own. */
     public HousePicture section(HouseDrawing drawing) {
         DrawingSheet sheet = new DrawingSheet(width, letters, widths);
         Chips chips = new Chips(sheet, drawing, DrawingTexts.in(locale));
-        return sheet.finished(new SectionLayout(sheet, drawing, chips).draw(0));
+        return sheet.finished(new SectionLayout(sheet, drawing, chips).draw(0), chips.names());
     }
 
     private double title(DrawingSheet sheet, String title) {
@@ -59,6 +58,6 @@ public record HouseLayout(double width, double letters, TextWidth widths, Locale
 
     private double caption(DrawingSheet sheet, HouseDrawing drawing, DocumentTexts words, double top) {
         String text = words.get(drawing.measured() ? "caption.measured" : "caption");
-        return sheet.paragraph(0, top, width, text, Tone.QUIET) + sheet.em(0.5);
+        return sheet.paragraph(0, top, width, text, Tone.QUIET) + sheet.em(0.2);
     }
 }

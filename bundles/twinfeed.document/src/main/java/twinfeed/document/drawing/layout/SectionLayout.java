@@ -172,7 +172,7 @@ final class SectionLayout {
                 new Ink(Tone.INK, 0.5),
                 sheet.em(0.1),
                 false));
-        for (double x = from + sheet.em(0.4); x < frame.right(); x += sheet.em(0.9)) {
+        for (double x = from + sheet.em(0.4); x < frame.right(); x += sheet.em(1.8)) {
             sheet.below(new Line(
                     List.of(new Point(x, ground), new Point(x - sheet.em(0.4), ground + sheet.em(0.4))),
                     earth,
