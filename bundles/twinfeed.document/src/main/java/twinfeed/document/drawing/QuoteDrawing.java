@@ -21,11 +21,14 @@ import twinfeed.model.survey.Survey;
 public record QuoteDrawing(String title, HouseDrawing drawing) {
     /**
      * The drawings of a quote: for the option that is offered first the house as it is, and with the work done where it needs any;
-     * where nothing is offered for the unit that is there.
+     * where nothing is offered for the unit that is there. None where nothing of either supply was surveyed.
      */
     public static List<QuoteDrawing> of(QuoteDocument document) {
         Locale locale = document.locale();
         Survey survey = document.survey();
+        if (survey.getWater() == null && survey.getElectricity() == null) {
+            return List.of();
+        }
         Optional<OptionAssessment> about = option(document);
         if (about.isEmpty()) {
             return List.of(new QuoteDrawing("", HouseDrawing.unassessed(survey, locale)));

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.PhotoSource;
@@ -270,7 +272,9 @@ public final class IssuedQuotes {
                     new IllegalStateException(opened.verification().name()));
         }
         Assessment record = opened.frozen().assessment();
-        new CheckTopics(service.calculators()).complete(record);
+        CheckTopics declared = new CheckTopics(service.calculators());
+        declared.complete(record);
+        declared.place(record, pieces(opened.frozen().survey(), opened.frozen().withWork()));
         try {
             QuoteDocument document = QuoteDocument.of(
                             opened.frozen().survey(),
@@ -293,6 +297,23 @@ public final class IssuedQuotes {
             throw new UnusableException(file + ": " + refused.getMessage(), refused);
         }
         return issued(opened);
+    }
+
+    /** The names of pipes and cables, as surveyed and with the work done. */
+    private static Set<String> pieces(@Nullable Survey... houses) {
+        Set<String> names = new HashSet<>();
+        for (Survey house : houses) {
+            if (house != null && house.getWater() != null) {
+                house.getWater().getSegments().forEach(pipe -> names.add(pipe.getName()));
+            }
+            if (house != null
+                    && house.getElectricity() != null
+                    && house.getElectricity().getCircuit() != null) {
+                house.getElectricity().getCircuit().getSegments().forEach(cable -> names.add(cable.getName()));
+            }
+        }
+        names.remove(null);
+        return names;
     }
 
     /** The pictures that were kept when a quote was issued. */

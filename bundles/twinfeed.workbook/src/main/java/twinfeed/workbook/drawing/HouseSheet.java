@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.drawing;
 
+import java.util.List;
 import java.util.Set;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.HouseDrawing;
@@ -36,9 +37,14 @@ public final class HouseSheet {
     public void write() {
         page.columns(5, 30, 23, 21, 10, 17);
         sheets.head(page, "drawing", LAST);
+        List<QuoteDrawing> all = QuoteDrawing.of(sheets.document());
+        if (all.isEmpty()) {
+            page.row().text(0, LAST, sheets.words().get("drawing.none"), SheetStyles.MUTED);
+            return;
+        }
         VectorDrawing drawings = new VectorDrawing(LETTERS);
         double width = page.width(0, LAST);
-        for (QuoteDrawing each : QuoteDrawing.of(sheets.document())) {
+        for (QuoteDrawing each : all) {
             page.gap(6);
             page.row().text(0, LAST, each.title(), SheetStyles.BAND);
             page.gap(4);

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.usecase.quote;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.Demo;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.OutputPaths;
+import twinfeed.usecase.TwinfeedService;
+
+/** The drawing of the house on paper: as it is, and with the work done, in the workbook read by POI as DrawingML. */
+final class QuoteDrawingTest {
+    private static final Path DEMO =
+            Demo.FOLDER;
+
+    private final TwinfeedService service = TwinfeedService.onClassPath();
+
+    @TempDir
+    private Path folder;
+
+    private AssessedJob judged;
+    private Quote quote;
+
+    @BeforeEach
+    void assess() {
+        PriceBook book = service.book(DEMO.resolve("prices.csv"));
+        judged = service.judge(service.open(DEMO.resolve("alder-beck.job"), null), book, null, Locale.UK);
+        quote = QuotingService.draft(judged, book, LocalDate.of(2026, 11, 25), FirmFile.none(), Locale.UK, List.of());
+    }
+
+    private List<String> texts(XSSFShapeGroup group) {
+        return group.iterator().hasNext()
+                ? java.util.stream.StreamSupport.stream(group.spliterator(), false)
+                        .filter(XSSFSimpleShape.class::isInstance)
+                        .map(shape -> ((XSSFSimpleShape) shape).getText())
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.toList())
+                : List.of();
+    }
+
+    @Test
+    void workbookHasBothAsNativeShapes() throws Exception {
+        Path file = folder.resolve("quote.xlsx");
+        QuotingService.write(judged, quote, FirmFile.none(), Locale.UK, OutputPaths.workbook(file));
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+            XSSFSheet sheet = book.getSheet("Drawing");
+            List<XSSFShapeGroup> groups = sheet.createDrawingPatriarch().getShapes().stream()
+                    .map(XSSFShapeGroup.class::cast)
+                    .toList();
+            assertEquals(2, groups.size(), "as it is and with the work done");
+            assertTrue(
+                    texts(groups.get(0)).contains("kitchen tap"),
+                    texts(groups.get(0)).toString());
+            assertTrue(
+                    texts(groups.get(0)).contains("2.75 / 1.63 bar"),
+                    texts(groups.get(0)).toString());
+            assertTrue(texts(groups.get(0)).stream().noneMatch(text -> text.matches("[0-9A-Z]+ new")));
+            assertTrue(texts(groups.get(1)).stream().anyMatch(text -> text.matches("[0-9A-Z]+ new")));
+        }
+    }
+
+    /** A part of the same name is written by POI first; what is packed is what spreadsheet programs read. */
+    @Test
+    void sameQuoteGivesTheSameBytes() throws Exception {
+        Path one = folder.resolve("one.xlsx");
+        Path other = folder.resolve("other.xlsx");
+        QuotingService.write(judged, quote, FirmFile.none(), Locale.UK, OutputPaths.workbook(one));
+        QuotingService.write(judged, quote, FirmFile.none(), Locale.UK, OutputPaths.workbook(other));
+        assertEquals(-1, Files.mismatch(one, other));
+        assertTrue(Files.size(one) < 250_000, "bytes: " + Files.size(one));
+    }
+}
