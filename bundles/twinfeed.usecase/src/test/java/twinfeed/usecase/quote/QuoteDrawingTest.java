@@ -27,8 +27,7 @@ import twinfeed.usecase.TwinfeedService;
 
 /** The drawing of the house on paper: as it is, and with the work done, in the workbook read by POI as DrawingML. */
 final class QuoteDrawingTest {
-    private static final Path DEMO =
-            Demo.FOLDER;
+    private static final Path DEMO = Demo.FOLDER;
 
     private final TwinfeedService service = TwinfeedService.onClassPath();
 

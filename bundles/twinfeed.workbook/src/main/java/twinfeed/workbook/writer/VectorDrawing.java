@@ -4,6 +4,7 @@ package twinfeed.workbook.writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -262,7 +263,7 @@ public final class VectorDrawing {
             int full = ink.tone().rgb(false) >> shift & WHITE;
             rgb |= (int) Math.round(WHITE + (full - WHITE) * ink.strength()) << shift;
         }
-        return String.format(java.util.Locale.ROOT, "%06X", rgb);
+        return HexFormat.of().withUpperCase().toHexDigits(rgb, 6);
     }
 
     /** Puts the drawings on a sheet, which must have no other one. */
