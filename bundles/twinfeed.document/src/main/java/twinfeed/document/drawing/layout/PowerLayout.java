@@ -59,6 +59,7 @@ final class PowerLayout {
                 new Point(to, y),
                 new Point(frame.unitMiddle(), y),
                 new Point(frame.unitMiddle(), frame.unit().y()));
+        sheet.avoid(new Area(device - left, y - sheet.em(1), rcd - device + left + right, sheet.em(2)));
         sheet.add(new Box(
                 device - left,
                 y - sheet.em(1),
