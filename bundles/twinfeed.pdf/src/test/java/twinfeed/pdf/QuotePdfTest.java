@@ -21,7 +21,11 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.junit.jupiter.api.Test;
 import twinfeed.document.DocumentException;
 import twinfeed.document.Firm;
+import twinfeed.document.QuoteDocument;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.PipeSegment;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.WaterFeed;
 
 class QuotePdfTest {
     private static final String TEXT = "Nearly two litres a minute more than now in winter.";
@@ -131,6 +135,28 @@ class QuotePdfTest {
         assertEquals(List.of(), Opened.againstPdfUa(written(Samples.quote(3, TEXT), firm)));
         assertEquals(List.of(), Opened.againstPdfUa(written(Samples.quote(0, TEXT), Firm.of("", "", ""))));
         assertEquals(List.of(), Opened.againstPdfUa(written(Samples.quote(4, TEXT.repeat(40)), firm)));
+    }
+
+    /** The drawing stands behind everything else and is read out by its alternative text; names of the survey may hold any letter. */
+    @Test
+    void drawingOfTheHouseIsReadByEverybody() throws Exception {
+        QuoteDocument document = Samples.document(Samples.quote(1, TEXT), Firm.of("", "", ""));
+        WaterFeed water = SurveyFactory.eINSTANCE.createWaterFeed();
+        PipeSegment pipe = SurveyFactory.eINSTANCE.createPipeSegment();
+        pipe.setName("rising & <main> \u6587 \u2713");
+        pipe.setSize("15 mm");
+        water.getSegments().add(pipe);
+        document.survey().setWater(water);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        QuotePdf.write(document, out);
+        assertEquals(List.of(), Opened.againstPdfUa(out.toByteArray()));
+        try (Opened pdf = Opened.of(out.toByteArray())) {
+            String text = pdf.text();
+            assertTrue(text.contains("The house as it is") && text.contains("15 mm"), text);
+        }
+        ByteArrayOutputStream again = new ByteArrayOutputStream();
+        QuotePdf.write(document, again);
+        assertArrayEquals(out.toByteArray(), again.toByteArray());
     }
 
     /** The judge has to be able to say no: without its title a file does not pass. */

@@ -31,7 +31,8 @@ public record QuoteDrawing(String title, HouseDrawing drawing) {
         }
         Optional<OptionAssessment> about = option(document);
         if (about.isEmpty()) {
-            return List.of(new QuoteDrawing("", HouseDrawing.unassessed(survey, locale)));
+            return List.of(new QuoteDrawing(
+                    DrawingTexts.in(locale).get("paper.surveyed"), HouseDrawing.unassessed(survey, locale)));
         }
         OptionAssessment option = about.get();
         DocumentTexts words = DrawingTexts.in(locale);
