@@ -15,6 +15,7 @@ public record InputProblem(String file, int line, String element, String reading
     private static final int LONGEST_SHOWN = 60;
     private static final int LONGEST_CLAUSE = 700;
     private static final int LONGEST_ELEMENT = 200;
+    private static final int LONGEST_FILE = 300;
 
     /** Clauses may list what is known; no line becomes longer than a screen. */
     public InputProblem {
@@ -35,14 +36,14 @@ public record InputProblem(String file, int line, String element, String reading
     @Override
     public String toString() {
         StringBuilder out = new StringBuilder();
-        append(out, file);
+        append(out, shortenedFile());
         append(out, line > 0 ? Refusal.text("problem.line", String.valueOf(line)) : "");
         append(out, element.length() <= LONGEST_ELEMENT ? element : element.substring(0, LONGEST_ELEMENT) + "...");
         if (!reading.isEmpty()) {
             out.append(" \"").append(shortened()).append('"');
         }
         out.append(out.isEmpty() ? "" : ": ").append(wrong);
-        return oneLine(out.append(right.isEmpty() ? "" : "; ").append(right));
+        return OneLine.of(out.append(right.isEmpty() ? "" : "; ").append(right).toString());
     }
 
     private static void append(StringBuilder out, String part) {
@@ -53,12 +54,11 @@ public record InputProblem(String file, int line, String element, String reading
         return reading.length() <= LONGEST_SHOWN ? reading : reading.substring(0, LONGEST_SHOWN) + "...";
     }
 
-    private static String oneLine(StringBuilder text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (OneLine.isUnsafe(text.charAt(i))) {
-                text.setCharAt(i, ' ');
-            }
-        }
-        return text.toString();
+    /** A name may come out of a damaged file; its ends tell the folder and the kind of file. */
+    private String shortenedFile() {
+        int half = LONGEST_FILE / 2;
+        return file.length() <= LONGEST_FILE
+                ? file
+                : file.substring(0, half) + "..." + file.substring(file.length() - half);
     }
 }

@@ -28,6 +28,15 @@ class RefusalTest {
     }
 
     @Test
+    void aNameLongerThanALineIsShownByItsEnds() {
+        String name = "heaters" + "-of-all-makers".repeat(200) + ".catalogue";
+        String message =
+                InputProblem.ofFile(name, "there is no such file", "look").toString();
+        assertTrue(message.startsWith("heaters-of-all-makers") && message.contains("rs.catalogue: there is"), message);
+        assertTrue(message.length() < 350, message);
+    }
+
+    @Test
     void folderInPlaceOfFile() {
         assertRefused(folder, folder + ": this is a folder; name a file in it");
     }
