@@ -89,10 +89,10 @@ class AfterWorkVerbsTest {
         assertEquals(0, run.status(), run.out() + run.err());
         assertTrue(run.out().startsWith("Complete:"), run.out());
         assertTrue(
-                run.out().contains("[ok] Loop impedance at the unit, Zs, cold: 0.28 ohm; should be at most 0.87 ohm"),
+                run.out().contains("[ok] Loop impedance at the unit, Zs, cold: 0.28 Ω; should be at most 0.87 Ω"),
                 run.out());
         assertTrue(
-                run.out().contains("[ok] R1+R2 of the circuit, cold: 0.07 ohm; should be within 0.25 ohm of Zs - Ze"),
+                run.out().contains("[ok] R1+R2 of the circuit, cold: 0.07 Ω; should be within 0.25 Ω of Zs - Ze"),
                 run.out());
         assertTrue(run.out().contains("not the certificate"), run.out());
         assertTrue(pdf("record.pdf") && pdf("page.pdf"));

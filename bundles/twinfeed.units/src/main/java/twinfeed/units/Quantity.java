@@ -3,6 +3,7 @@ package twinfeed.units;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and safe for threads. Two quantities are equal if class, value, tolerance and text are.
  */
 public abstract class Quantity {
+    private static final Pattern OHM = Pattern.compile("\\b([mkMG]?)[oO]hms?\\b");
+
     private final Reading reading;
     private @Nullable String text;
 
@@ -97,9 +100,12 @@ public abstract class Quantity {
         return known;
     }
 
-    /** {@link #toString()} with the decimal separator of the locale: what {@link Quantities#parse} reads with it. */
+    /**
+     * {@link #toString()} with the decimal separator of the locale: what {@link Quantities#parse} reads with it. An ohm, which few keyboards have, is
+     * shown by its symbol, as it stands in the texts beside it.
+     */
     public final String toString(Locale locale) {
-        return NumberStyle.of(locale).fromPoint(toString());
+        return OHM.matcher(NumberStyle.of(locale).fromPoint(toString())).replaceAll("$1Ω");
     }
 
     @Override
