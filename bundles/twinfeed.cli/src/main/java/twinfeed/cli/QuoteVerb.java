@@ -103,7 +103,7 @@ final class QuoteVerb implements Callable<Integer> {
                     "--issue and --revise: a quote is new, or the next revision of one; give one of the two",
                     new IllegalArgumentException());
         }
-        face.service().prepareWriting();
+        face.service().prepareWriting(pdf != null);
         OutputPaths outputs = new OutputPaths(out, pdf)
                 .withUbl(ubl)
                 .sparing(book, firm, revise)

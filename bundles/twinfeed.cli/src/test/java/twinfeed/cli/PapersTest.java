@@ -142,7 +142,7 @@ class PapersTest {
                     : List.of("Please carry out: ☐", "Signature", "To pay, with tax", "What we do")) {
                 assertTrue(page.contains(flat(said)), said + " is not on the first page: " + page);
             }
-            assertTrue(document.getNumberOfPages() <= 2, "pages: " + document.getNumberOfPages());
+            assertTrue(pagesOfText(document, german) <= 2, "pages: " + document.getNumberOfPages());
             String all = text(pdf);
             assertTrue(all.contains(flat(german ? "Steuer: " : "Tax: ")), all);
             assertTrue(all.contains(flat("Tax registration 000 0000 00")), all);
@@ -260,6 +260,18 @@ class PapersTest {
                 folder.resolve("q.xlsx").toString(),
                 "--pdf",
                 folder.resolve("q.pdf").toString()));
+    }
+
+    /** All pages but the last where that holds nothing but the drawings of the house. */
+    private static int pagesOfText(PDDocument document, boolean german) throws IOException {
+        int pages = document.getNumberOfPages();
+        PDFTextStripper last = new PDFTextStripper();
+        last.setStartPage(pages);
+        String text = flat(last.getText(document));
+        String drawing = german ? "Das Haus, wie es ist" : "The house as it is";
+        int begin = text.indexOf(flat(drawing));
+        // Above the drawings stands no more than the head of the page.
+        return begin >= 0 && begin < 80 ? pages - 1 : pages;
     }
 
     private boolean loaded(String... outputs) throws IOException, InterruptedException {

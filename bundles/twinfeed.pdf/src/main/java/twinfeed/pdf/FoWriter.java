@@ -2,11 +2,15 @@
 package twinfeed.pdf;
 
 import java.io.ByteArrayOutputStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 import javax.xml.stream.XMLStreamWriter;
 
 /** Writes XSL-FO (W3C recommendation, version 1.1). Attributes come in pairs of name and value. */
@@ -19,7 +23,7 @@ final class FoWriter {
 
     /** The space between a figure and its unit. */
     private static final Pattern UNIT =
-            Pattern.compile("(?<=\\d) (?=(?:kW|kA|mA|A|V|mm²?|m|bar|L/min|°C|Ohm|ohm|min|Std\\.|%)(?![\\p{L}²]))");
+            Pattern.compile("(?<=\\d) (?=(?:kW|kA|mA|A|V|mm²?|m|bar|L/min|°C|M?Ω|min|Std\\.|%)(?![\\p{L}²]))");
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 15);
     private final XMLStreamWriter out;
@@ -113,6 +117,43 @@ final class FoWriter {
             out.writeCharacters(text);
         } catch (XMLStreamException impossible) {
             throw new IllegalStateException(impossible);
+        }
+    }
+
+    /**
+     * A drawing within the document. As a picture of its own FOP would ask it for its size by way of the typefaces of the machine, which
+     * takes long and looks up the machine's name.
+     *
+     * @param svg an SVG document
+     */
+    void drawing(String svg) {
+        try {
+            XMLStreamReader in = XMLInputFactory.newDefaultFactory().createXMLStreamReader(new StringReader(svg));
+            while (in.hasNext()) {
+                switch (in.next()) {
+                    case XMLStreamConstants.START_ELEMENT -> start(in);
+                    case XMLStreamConstants.CHARACTERS -> out.writeCharacters(in.getText());
+                    case XMLStreamConstants.END_ELEMENT -> out.writeEndElement();
+                    default -> {}
+                }
+            }
+        } catch (XMLStreamException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private void start(XMLStreamReader in) throws XMLStreamException {
+        String space = in.getNamespaceURI();
+        boolean outermost = !space.equals(out.getNamespaceContext().getNamespaceURI("svg"));
+        if (outermost) {
+            out.setPrefix("svg", space);
+        }
+        out.writeStartElement("svg", in.getLocalName(), space);
+        if (outermost) {
+            out.writeNamespace("svg", space);
+        }
+        for (int at = 0; at < in.getAttributeCount(); at++) {
+            out.writeAttribute(in.getAttributeLocalName(at), in.getAttributeValue(at));
         }
     }
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.pdf;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 import twinfeed.document.QuoteDocument;
@@ -86,14 +84,9 @@ final class HouseFigures {
                         sheet.heading(figure.title());
                         fo.in(
                                 "block",
-                                () -> fo.empty(
-                                        "external-graphic",
-                                        "src",
-                                        "url('data:image/svg+xml;base64,"
-                                                + Base64.getEncoder()
-                                                        .encodeToString(
-                                                                figure.svg().getBytes(StandardCharsets.UTF_8))
-                                                + "')",
+                                () -> fo.in(
+                                        "instream-foreign-object",
+                                        () -> fo.drawing(figure.svg()),
                                         "width",
                                         "100%",
                                         "content-width",

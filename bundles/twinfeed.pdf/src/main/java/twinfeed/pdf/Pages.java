@@ -28,19 +28,20 @@ final class Pages {
     }
 
     /**
-     * The first size in which its front fits the first page and the whole fits two; otherwise the first in which the front fits;
+     * The first size in which its front fits the first page and what has to be read fits two; otherwise the first in which the front fits;
      * otherwise the first size.
      *
      * @param whole sets the whole document
+     * @param text sets what has to be read, without the drawings behind it, for which nothing is read smaller
      * @param front sets what has to stand on the first page
      */
-    static Typesetter.Set fitting(List<Double> sizesPoints, Setting whole, Setting front) throws IOException {
+    static Typesetter.Set fitting(List<Double> sizesPoints, Setting whole, Setting text, Setting front)
+            throws IOException {
         List<Typesetter.Set> fitting = new ArrayList<>();
         for (double size : sizesPoints) {
             if (front.in(size).pages() == 1) {
                 Typesetter.Set set = whole.in(size);
-                // A page more may hold the drawings of the house: nothing is read smaller for them.
-                if (set.pages() <= USUAL + 1) {
+                if (set.pages() <= USUAL || text.in(size).pages() <= USUAL) {
                     return set;
                 }
                 fitting.add(set);

@@ -72,7 +72,10 @@ public final class QuotePdf {
     static Typesetter.Set set(QuoteDocument document) throws IOException {
         QuotePdf quote = new QuotePdf(document);
         return Pages.fitting(
-                SIZES, size -> quote.set(size, quote::whole), size -> quote.set(size, LetterPage::writeFront));
+                SIZES,
+                size -> quote.set(size, quote::whole),
+                size -> quote.set(size, LetterPage::write),
+                size -> quote.set(size, LetterPage::writeFront));
     }
 
     private void whole(LetterPage page) {

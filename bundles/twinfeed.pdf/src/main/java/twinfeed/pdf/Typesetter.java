@@ -59,6 +59,7 @@ final class Typesetter {
                             configuration, EnvironmentalProfileFactory.createRestrictedIO(BASE, new Typeface()))
                     .getFopFactoryBuilder()
                     .build();
+            factory.getImageManager().getRegistry().registerPreloader(new DrawingPreloader());
             typefaces = new FontSelector();
         } catch (IOException | SAXException broken) {
             throw new IllegalStateException("FOP cannot be set up", broken);

@@ -27,7 +27,14 @@ class FontSelectorTest {
     @Property
     void noLetterIsLost(@ForAll String text) {
         StringBuilder all = new StringBuilder();
-        FACES.runs(text).forEach(run -> all.append(run.text().replace("\u200B", "")));
-        assertEquals(text.codePoints().count(), all.codePoints().count());
+        FACES.runs(text).forEach(run -> all.append(run.text()));
+        assertEquals(letters(text), letters(all.toString()));
+    }
+
+    /** Without the places at which a line may end, with a hyphen or without. */
+    private static long letters(String text) {
+        return text.codePoints()
+                .filter(letter -> letter != 0x200B && letter != 0xAD)
+                .count();
     }
 }

@@ -269,10 +269,14 @@ public final class TwinfeedService {
     /**
      * Makes ready for writing quotes on a spare thread, which takes longer than judging a job on a machine just started. Calling it is never
      * necessary.
+     *
+     * @param asPdf whether they are written as PDF too
      */
-    public void prepareWriting() {
+    public void prepareWriting(boolean asPdf) {
         prepare(QuoteWorkbook::prepare, "workbook preparation");
-        prepare(QuotePdf::prepare, "PDF preparation");
+        if (asPdf) {
+            prepare(QuotePdf::prepare, "PDF preparation");
+        }
     }
 
     private static void prepare(Runnable task, String name) {

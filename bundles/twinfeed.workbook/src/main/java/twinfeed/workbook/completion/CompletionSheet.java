@@ -44,7 +44,7 @@ public final class CompletionSheet {
 
     /** Writes it. */
     public void write() {
-        page.setup().landscape().pages(2);
+        page.setup().landscape().pages(1);
         page.columns(36, 50, 11, 11, 9, 14, 14, 40);
         sheets.head(page, "completion", LAST);
         page.row()
@@ -53,12 +53,18 @@ public final class CompletionSheet {
                         LAST,
                         words.get("completion.safety", "isolation", SafeIsolation.brief(words.locale())),
                         SheetStyles.BODY.fill(CellStyle.Fill.DOUBT));
+        if (sheets.quote().getOptions().size() > 1) {
+            page.row().text(0, LAST, words.get("completion.printed"), SheetStyles.MUTED);
+        }
         int number = 0;
         for (QuoteOption option : sheets.quote().getOptions()) {
             Optional<OptionAssessment> assessed =
                     OfferedFindings.assessed(sheets.document().assessment(), option);
             if (assessed.isPresent()) {
                 write(++number, option, assessed.get());
+                if (number == 1) {
+                    page.setup().printOnly(page.rowIndex(), LAST);
+                }
             }
         }
     }
