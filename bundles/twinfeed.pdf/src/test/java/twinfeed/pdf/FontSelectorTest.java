@@ -26,15 +26,13 @@ class FontSelectorTest {
     /** Nothing is lost: each letter stands there, or the sign for what cannot be shown. */
     @Property
     void noLetterIsLost(@ForAll String text) {
+        // Soft hyphens are put in where a long word may be divided.
+        String whole = text.replace("\u00AD", "");
         StringBuilder all = new StringBuilder();
-        FACES.runs(text).forEach(run -> all.append(run.text()));
-        assertEquals(letters(text), letters(all.toString()));
-    }
-
-    /** Without the places at which a line may end, with a hyphen or without. */
-    private static long letters(String text) {
-        return text.codePoints()
+        FACES.runs(whole).forEach(run -> all.append(run.text()));
+        long letters = all.codePoints()
                 .filter(letter -> letter != 0x200B && letter != 0xAD)
                 .count();
+        assertEquals(whole.codePoints().count(), letters);
     }
 }

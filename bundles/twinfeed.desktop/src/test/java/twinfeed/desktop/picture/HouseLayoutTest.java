@@ -124,6 +124,8 @@ final class HouseLayoutTest {
         assertTrue(
                 now.water().stream().allMatch(piece -> piece.renewed().isEmpty()),
                 "nothing is new in the house as it is");
+        assertEquals(1, now.pieces().stream().filter(DrawnPiece::binding).count());
+        assertTrue(done.pieces().stream().noneMatch(DrawnPiece::binding), "the work has put right what decided");
         HousePicture picture = new HouseLayout(760, LETTERS, WIDTHS, Locale.UK).of(done);
         assertTrue(
                 picture.shapes().stream()

@@ -78,14 +78,25 @@ public final class PieceFindings {
     }
 
     static PieceFindings of(OptionAssessment option, List<Finding> answers, Set<String> names, Locale locale) {
-        String binding = option.getBinding() == null ? "" : option.getBinding();
-        PieceFindings findings = new PieceFindings(locale, binding);
+        PieceFindings findings = new PieceFindings(locale, binding(option, answers));
         for (Finding finding : answers) {
             if (finding.getOutcome() != Outcome.NOT_APPLICABLE) {
                 findings.all.add(placed(finding, names));
             }
         }
         return findings;
+    }
+
+    /** The check that decides; none where it stood in the way and the work has put that right. */
+    private static String binding(OptionAssessment option, List<Finding> answers) {
+        String binding = option.getBinding() == null ? "" : option.getBinding();
+        boolean mended = passes(answers, binding) && !passes(option.getFindings(), binding);
+        return mended ? "" : binding;
+    }
+
+    private static boolean passes(List<Finding> findings, String key) {
+        return findings.stream()
+                .anyMatch(finding -> finding.getKey().equals(key) && finding.getOutcome() == Outcome.PASSES);
     }
 
     private static Placed placed(Finding finding, Set<String> names) {
