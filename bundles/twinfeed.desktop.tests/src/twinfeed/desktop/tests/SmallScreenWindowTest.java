@@ -40,6 +40,9 @@ final class SmallScreenWindowTest extends DemoWindow {
         copyDemo();
         window.open(folder);
         window.settled();
+        ui.await(
+                "the quote is priced",
+                () -> ui.field(CLabel.class, "quote.heading").getText().startsWith("\u00a3"));
         before = ui.ask(() -> ui.shell().getSize());
         ui.run(() -> ui.shell().setBounds(0, 0, SCREEN.x, SCREEN.y));
         Thread.sleep(500);
