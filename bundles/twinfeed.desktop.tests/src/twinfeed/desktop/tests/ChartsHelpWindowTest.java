@@ -59,11 +59,7 @@ final class ChartsHelpWindowTest extends DemoWindow {
     @Test
     @Order(1)
     void chartsShowTheYearTheFeedAndTheMargins() throws Exception {
-        ui.run(() -> {
-            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
-            tabs.setSelection(1);
-            Ui.send(tabs, SWT.Selection);
-        });
+        tab(1);
         ui.shoot("40-charts");
         assertTrue(ui.ask(() -> ui.all(
                                 Canvas.class,
@@ -115,11 +111,7 @@ final class ChartsHelpWindowTest extends DemoWindow {
     @Test
     @Order(1)
     void customersPageIsReadAndFollowsTheSurvey() throws Exception {
-        ui.run(() -> {
-            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
-            tabs.setSelection(2);
-            Ui.send(tabs, SWT.Selection);
-        });
+        tab(2);
         ui.await("the page is there", () -> page().contains("Netherquill Lettings"));
         assertTrue(ui.ask(ChartsHelpWindowTest::page).contains("£"), "with prices");
         ui.shoot("42-customers-page");

@@ -3,7 +3,10 @@ package twinfeed.desktop.tests;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.TabFolder;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -38,6 +41,17 @@ abstract class DemoWindow {
         Offices.onlyOneCandidate(folder);
         window.open(folder);
         window.settled();
+    }
+
+    /** Shows one of the tabs in the middle: checks, charts, the customer's page. */
+    static void tab(int number) {
+        ui.run(() -> {
+            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
+            tabs.setSelection(number);
+            Event event = new Event();
+            event.item = tabs.getItem(number);
+            tabs.notifyListeners(SWT.Selection, event);
+        });
     }
 
     /** From now on quotes are issued into this folder. */

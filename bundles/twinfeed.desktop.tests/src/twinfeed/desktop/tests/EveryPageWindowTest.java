@@ -21,7 +21,6 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Scrollable;
@@ -167,16 +166,6 @@ final class EveryPageWindowTest extends DemoWindow {
                 .findFirst()
                 .orElseThrow();
         Ui.send(item, SWT.Selection);
-    }
-
-    private static void tab(int number) {
-        ui.run(() -> {
-            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
-            tabs.setSelection(number);
-            Event event = new Event();
-            event.item = tabs.getItem(number);
-            tabs.notifyListeners(SWT.Selection, event);
-        });
     }
 
     @Test

@@ -13,10 +13,8 @@ import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -60,16 +58,6 @@ final class ScenarioWindowTest extends DemoWindow {
                 .filter(text -> text.matches(".*\\[[A-Za-z]+(\\.[A-Za-z]+)+].*"))
                 .toList());
         assertEquals(List.of(), lacking, "texts without a message");
-    }
-
-    private static void tab(int number) {
-        ui.run(() -> {
-            TabFolder tabs = ui.field(TabFolder.class, "findings.tabs");
-            tabs.setSelection(number);
-            Event event = new Event();
-            event.item = tabs.getItem(number);
-            tabs.notifyListeners(SWT.Selection, event);
-        });
     }
 
     @Test

@@ -2,9 +2,7 @@
 package twinfeed.pdf;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import twinfeed.document.QuoteDocument;
-import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.QuoteDrawing;
 import twinfeed.document.drawing.layout.HouseLayout;
 import twinfeed.document.drawing.layout.HousePicture;
@@ -63,9 +61,7 @@ final class HouseFigures {
                         .family())
                 .draw(shapes, 0, 0)
                 .toString();
-        String said =
-                drawing.drawing().pieces().stream().map(DrawnPiece::sentence).collect(Collectors.joining("; "));
-        return new Figure(drawing.title(), svg, said);
+        return new Figure(drawing.title(), svg, drawing.drawing().spoken());
     }
 
     /** Whether they take a page of their own: two do not fit below a text. */

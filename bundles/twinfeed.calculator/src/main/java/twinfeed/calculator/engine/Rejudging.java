@@ -75,13 +75,7 @@ public final class Rejudging {
     }
 
     private List<Finding> all(Preparation now) {
-        SharedQuantities given = quantities(now);
-        Session session = now.sessionOfFigures(calculators, asked);
-        List<Finding> findings = new ArrayList<>();
-        for (int i = 0; i < calculators.size(); i++) {
-            findings.addAll(session.answers(i, candidate, given));
-        }
-        return findings;
+        return now.sessionOfFigures(calculators, asked).findings(candidate, quantities(now));
     }
 
     /**

@@ -86,12 +86,15 @@ final class Session {
     }
 
     OptionResult judge(Candidate candidate) {
-        return OptionResult.of(candidate, findings(candidate));
+        return OptionResult.of(candidate, findings(candidate, new SharedQuantities(grid)));
     }
 
-    /** What all calculators say of a heater. */
-    List<Finding> findings(Candidate candidate) {
-        SharedQuantities shared = new SharedQuantities(grid);
+    /**
+     * What all calculators say of a heater.
+     *
+     * @param shared where they hand quantities to one another; none yet
+     */
+    List<Finding> findings(Candidate candidate, SharedQuantities shared) {
         List<Finding> all = new ArrayList<>();
         for (int i = 0; i < prepared.size(); i++) {
             all.addAll(answers(i, candidate, shared));

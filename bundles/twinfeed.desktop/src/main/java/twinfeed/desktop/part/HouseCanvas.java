@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -71,7 +70,7 @@ final class HouseCanvas {
             bold.put(size, font.setHeight(points).setStyle(SWT.BOLD).createFont(canvas.getDisplay()));
         }
         canvas.setData("twinfeed.field", "feeds");
-        Controls.describe(canvas, name, this::spoken);
+        Controls.describe(canvas, name, () -> this.drawing.spoken());
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
         canvas.addListener(SWT.MouseDown, event -> at(event.x, event.y).ifPresent(open));
         canvas.addListener(SWT.MouseMove, event -> point(event.x, event.y));
@@ -140,10 +139,6 @@ final class HouseCanvas {
         Optional<DrawnPiece> piece = at(x, y);
         canvas.setToolTipText(piece.map(DrawnPiece::sentence).orElse(null));
         canvas.setCursor(piece.isPresent() ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
-    }
-
-    private String spoken() {
-        return drawing.pieces().stream().map(DrawnPiece::sentence).collect(Collectors.joining("; "));
     }
 
     private void paint(GC gc) {

@@ -33,6 +33,11 @@ public record DrawnPiece(
      */
     public record Field(EObject root, String path) {}
 
+    /** What it is called, and whether the work renews it. */
+    public String title() {
+        return renewed.isEmpty() ? name : name + " (" + renewed + ")";
+    }
+
     /** Answer of the finding; absent if no finding is about this piece. */
     public @Nullable Mark mark() {
         return answer == null ? null : answer.mark();
@@ -70,9 +75,5 @@ public record DrawnPiece(
             said.append(answer.margin().isEmpty() ? "" : " " + answer.margin());
         }
         return said.toString();
-    }
-
-    DrawnPiece answered(@Nullable PieceAnswer found) {
-        return new DrawnPiece(kind, name, detail, reading, extent, place, found, renewed);
     }
 }

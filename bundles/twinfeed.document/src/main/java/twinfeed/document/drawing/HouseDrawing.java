@@ -5,9 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.document.OfferedFindings;
+import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
 
@@ -44,16 +46,19 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
      * @param changed a copy of it with the work done
      */
     public static HouseDrawing withWork(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
-        var answers = OfferedFindings.findings(option);
-        PieceFindings findings = PieceFindings.of(option, answers, names(changed), locale);
-        return HousePieces.of(changed, option, findings, answers, RenewedPieces.of(survey, changed, true), locale);
+        return withWork(changed, option, RenewedPieces.of(survey, changed, true), locale);
     }
 
     /** The same where the house with the work done was read from a file: what is new is told by its readings. */
     static HouseDrawing withWorkRead(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
-        var answers = OfferedFindings.findings(option);
+        return withWork(changed, option, RenewedPieces.of(survey, changed, false), locale);
+    }
+
+    private static HouseDrawing withWork(
+            Survey changed, OptionAssessment option, RenewedPieces renewed, Locale locale) {
+        List<Finding> answers = OfferedFindings.findings(option);
         PieceFindings findings = PieceFindings.of(option, answers, names(changed), locale);
-        return HousePieces.of(changed, option, findings, answers, RenewedPieces.of(survey, changed, false), locale);
+        return HousePieces.of(changed, option, findings, answers, renewed, locale);
     }
 
     /** Whether an option has work that can be drawn. */
@@ -66,8 +71,13 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
         return Stream.of(water, power, List.of(unit)).flatMap(List::stream).toList();
     }
 
+    /** All of it in words, for those who hear the drawing. */
+    public String spoken() {
+        return pieces().stream().map(DrawnPiece::sentence).collect(Collectors.joining("; "));
+    }
+
     /** The names of pipes and cables, by which findings name the piece that governs. */
-    static Set<String> names(Survey survey) {
+    public static Set<String> names(Survey survey) {
         Set<String> names = new LinkedHashSet<>();
         if (survey.getWater() != null) {
             survey.getWater().getSegments().forEach(pipe -> names.add(pipe.getName()));
@@ -75,6 +85,7 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
         if (survey.getElectricity() != null && survey.getElectricity().getCircuit() != null) {
             survey.getElectricity().getCircuit().getSegments().forEach(cable -> names.add(cable.getName()));
         }
+        names.remove(null);
         return names;
     }
 }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.document.DocumentException;
 import twinfeed.document.PhotoSource;
 import twinfeed.document.QuoteDocument;
+import twinfeed.document.drawing.HouseDrawing;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
@@ -303,16 +304,10 @@ public final class IssuedQuotes {
     private static Set<String> pieces(@Nullable Survey... houses) {
         Set<String> names = new HashSet<>();
         for (Survey house : houses) {
-            if (house != null && house.getWater() != null) {
-                house.getWater().getSegments().forEach(pipe -> names.add(pipe.getName()));
-            }
-            if (house != null
-                    && house.getElectricity() != null
-                    && house.getElectricity().getCircuit() != null) {
-                house.getElectricity().getCircuit().getSegments().forEach(cable -> names.add(cable.getName()));
+            if (house != null) {
+                names.addAll(HouseDrawing.names(house));
             }
         }
-        names.remove(null);
         return names;
     }
 

@@ -68,11 +68,10 @@ public final class HouseSheet {
     private void row(DrawnPiece piece, String name) {
         CellStyle line = SheetStyles.LINE;
         CellStyle right = line.align(CellStyle.Alignment.RIGHT);
-        String called = piece.renewed().isEmpty() ? piece.name() : piece.name() + " (" + piece.renewed() + ")";
         String decides = piece.binding() ? sheets.words().get("drawing.decides") : "";
         page.row()
                 .text(0, name, line.align(CellStyle.Alignment.CENTRE))
-                .text(1, called, line)
+                .text(1, piece.title(), line)
                 .text(2, piece.detail(), SheetStyles.LINE_MUTED)
                 .text(3, piece.reading(), right)
                 .text(4, decides, line)

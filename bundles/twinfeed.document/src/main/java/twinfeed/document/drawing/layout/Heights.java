@@ -4,6 +4,7 @@ package twinfeed.document.drawing.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.PieceKind;
 
@@ -45,25 +46,16 @@ record Heights(double[] nodes, double[] taps, List<Double> surveyed) {
     }
 
     double lowest() {
-        double lowest = 0;
-        for (double node : nodes) {
-            lowest = Math.min(lowest, node);
-        }
-        for (double tap : taps) {
-            lowest = Math.min(lowest, tap);
-        }
-        return lowest;
+        return all().min().orElse(0);
     }
 
     double highest() {
-        double highest = 0;
-        for (double node : nodes) {
-            highest = Math.max(highest, node);
-        }
-        for (double tap : taps) {
-            highest = Math.max(highest, tap);
-        }
-        return highest;
+        return all().max().orElse(0);
+    }
+
+    /** All of them; the start, at 0, is always there. */
+    private DoubleStream all() {
+        return DoubleStream.concat(DoubleStream.of(nodes), DoubleStream.of(taps));
     }
 
     double unit() {

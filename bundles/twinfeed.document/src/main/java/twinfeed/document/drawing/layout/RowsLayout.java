@@ -132,8 +132,7 @@ final class RowsLayout {
                     new Label(right, base, piece.reading(), Anchor.END, TextSize.NORMAL, Chips.supply(piece), false));
             right -= reading + sheet.em(0.6);
         }
-        String called = piece.renewed().isEmpty() ? piece.name() : piece.name() + " (" + piece.renewed() + ")";
-        String name = sheet.shortened(called, right - left, TextSize.NORMAL, piece.binding());
+        String name = sheet.shortened(piece.title(), right - left, TextSize.NORMAL, piece.binding());
         sheet.write(new Label(left, base, name, Anchor.START, TextSize.NORMAL, Tone.INK, piece.binding()));
         double from = left + sheet.width(name, TextSize.NORMAL, piece.binding()) + sheet.em(0.5);
         String detail = fitting(piece.detail(), right - from);

@@ -108,9 +108,8 @@ final class SectionLayout {
     private List<String> unitTexts() {
         DrawnPiece piece = drawing.unit();
         List<String> texts = new ArrayList<>();
-        String title = piece.renewed().isEmpty() ? piece.name() : piece.name() + " (" + piece.renewed() + ")";
         double room = Math.max(sheet.em(LEAST_UNIT), sheet.width() * UNIT_SHARE) - sheet.em(0.9);
-        titleLines = sheet.lines(title, room, true);
+        titleLines = sheet.lines(piece.title(), room, true);
         texts.addAll(titleLines);
         Stream.of(piece.reading().split(", ")).filter(text -> !text.isEmpty()).forEach(texts::add);
         return texts;
