@@ -65,11 +65,11 @@ final class KeyboardWindowTest extends DemoWindow {
     void readingIsChangedAndTheChangeTakenBack() throws Exception {
         for (int i = 1; i <= WATER; i++) {
             int page = i;
-            // A page that has just been built puts the cursor into its first field a little later; a key pressed before goes nowhere.
-            ui.await("the cursor is in page " + (page - 1), () -> ui.shell()
-                            .getDisplay()
-                            .getFocusControl()
-                    != null);
+            // A page that has just been built puts the cursor into its first field a little later; a key pressed before
+            // goes nowhere.
+            ui.await(
+                    "the cursor is in page " + (page - 1),
+                    () -> ui.shell().getDisplay().getFocusControl() != null);
             ui.key(SWT.ALT, SWT.PAGE_DOWN);
             ui.await("page " + page, () -> job().survey().shown() == page);
         }
