@@ -4,6 +4,7 @@ package twinfeed.desktop.tests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
@@ -34,10 +35,14 @@ final class Window implements ExtensionContext.Store.CloseableResource {
     private volatile E4Workbench workbench;
     private volatile Throwable failure;
 
+    private final Path shipped;
     private final Path demo;
 
     /** Starts with arguments as on the command line, and with demonstration files of its own. */
     Window(String... arguments) throws InterruptedException, IOException {
+        shipped = Files.createTempDirectory("twinfeed-shipped");
+        Offices.demoInto(shipped);
+        Offices.onlyOneCandidate(shipped);
         demo = Files.createTempDirectory("twinfeed-demo");
         freshDemo();
         System.setProperty("twinfeed.demo", demo.toString());
@@ -50,15 +55,26 @@ final class Window implements ExtensionContext.Store.CloseableResource {
         }
     }
 
-    /** What an earlier test saved there is gone: each finds the demonstration as it is shipped, with one candidate. */
+    /**
+     * What an earlier test saved there is gone: each finds the demonstration as it is shipped, with one candidate. Files that are so
+     * already are left alone, for the window that has just started may be reading them.
+     */
     private void freshDemo() throws IOException {
         try (Stream<Path> files = Files.list(demo)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.delete(file);
+                if (!Files.exists(shipped.resolve(file.getFileName()))) {
+                    Files.delete(file);
+                }
             }
         }
-        Offices.demoInto(demo);
-        Offices.onlyOneCandidate(demo);
+        try (Stream<Path> files = Files.list(shipped)) {
+            for (Path file : files.toList()) {
+                Path copy = demo.resolve(file.getFileName());
+                if (!Files.exists(copy) || Files.mismatch(file, copy) >= 0) {
+                    Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
+                }
+            }
+        }
     }
 
     /** Settings of a run that was stopped half-way would be found by the next. */
