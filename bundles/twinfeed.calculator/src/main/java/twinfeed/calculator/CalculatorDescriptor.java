@@ -3,6 +3,8 @@ package twinfeed.calculator;
 
 import java.util.List;
 import java.util.Locale;
+import twinfeed.calculator.formula.Formula;
+import twinfeed.calculator.formula.Parameter;
 import twinfeed.model.assessment.Supply;
 import twinfeed.units.text.Texts;
 

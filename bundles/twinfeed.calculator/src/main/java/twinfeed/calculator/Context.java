@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.Map;
+import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.Survey;
 

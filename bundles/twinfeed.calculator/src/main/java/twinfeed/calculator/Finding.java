@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 
 /**

@@ -12,4 +12,9 @@ public record Intake(int month, double temperatureC) {
     public boolean design() {
         return month == 0;
     }
+
+    /** Its origin in lines of workings: the reading of the winter, or a month's figure of the climate. */
+    public String origin() {
+        return design() ? "survey.winterIntake" : "climate.month." + month;
+    }
 }

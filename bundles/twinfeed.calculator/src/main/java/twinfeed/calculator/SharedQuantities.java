@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.formula.Working;
 
 /** What calculators hand to one another about one candidate. */
 public final class SharedQuantities {

@@ -5,8 +5,8 @@
  * <p>A calculator is one class that implements {@link twinfeed.calculator.Calculator}. It states what it needs, gives, takes and
  * offers; the runner orders the calculators by these statements, contains one that throws, and derives each option's verdict.
  *
- * <p>More than twenty classes: all that a plug-in of a third party needs stands here and nowhere else, so that it imports one package. What runs
- * plug-ins has packages of its own.
+ * <p>More than twenty classes: all by which a plug-in of a third party states what it is and what it found stands here, so that it looks
+ * into one package; formulas and workings, line by line, are in {@link twinfeed.calculator.formula}. What runs plug-ins has packages of its own.
  */
 @org.jspecify.annotations.NullMarked
 package twinfeed.calculator;

@@ -3,6 +3,9 @@ package twinfeed.calculator;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Arguments;
+import twinfeed.calculator.formula.Formula;
 
 /** Calls a formula as a person types it, for the tests of all calculator bundles. */
 public final class FormulaCall {

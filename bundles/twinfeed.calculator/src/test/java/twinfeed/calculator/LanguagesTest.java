@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.units.text.Phrase;
 
 /** Every language says all that English says, with the same values in it. */

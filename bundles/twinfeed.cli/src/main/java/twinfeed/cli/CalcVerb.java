@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.usecase.FormulaAnswer;
 import twinfeed.usecase.NamedFormula;
 

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
-import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.cli.json.JsonReport;
 import twinfeed.units.text.NumberText;
 import twinfeed.units.text.Texts;

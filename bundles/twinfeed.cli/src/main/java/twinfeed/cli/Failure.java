@@ -3,7 +3,7 @@ package twinfeed.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.units.UnitException;

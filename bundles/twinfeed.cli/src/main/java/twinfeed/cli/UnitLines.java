@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
 import twinfeed.units.UnitException;

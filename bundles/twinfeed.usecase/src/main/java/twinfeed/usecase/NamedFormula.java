@@ -3,10 +3,10 @@ package twinfeed.usecase;
 
 import java.util.Locale;
 import java.util.Map;
-import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Formula;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Arguments;
+import twinfeed.calculator.formula.Formula;
 import twinfeed.units.text.Texts;
 
 /**
@@ -27,7 +27,7 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
      *
      * @param typed texts by key, for example {@code power} to {@code 9.5kW}; what is not given has its default
      * @param locale language of the texts
-     * @throws twinfeed.calculator.ArgumentException if a key is unknown or missing, or a value is out of range
+     * @throws twinfeed.calculator.formula.ArgumentException if a key is unknown or missing, or a value is out of range
      * @throws twinfeed.units.UnitException if a value is no quantity of its kind
      */
     public FormulaAnswer answer(Map<String, String> typed, Locale locale) {

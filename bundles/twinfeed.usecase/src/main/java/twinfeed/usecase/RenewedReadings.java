@@ -10,10 +10,10 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Quantity;
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase;
 
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.AssessmentFactory;
 
 /** Writes a line of a working into the model. */

@@ -3,7 +3,7 @@ package twinfeed.workbook;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Assumption;
@@ -181,7 +181,7 @@ final class SampleAssessment {
         return finding;
     }
 
-    private static Step step(twinfeed.calculator.Step step) {
+    private static Step step(twinfeed.calculator.formula.Step step) {
         Step copy = MAKE.createStep();
         copy.setSymbol(step.symbol());
         copy.setMeaning(step.meaning());

@@ -6,7 +6,7 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Parameter;
+import twinfeed.calculator.formula.Parameter;
 import twinfeed.units.Kind;
 
 /** How much energy one shower takes. */

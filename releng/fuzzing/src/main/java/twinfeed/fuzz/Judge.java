@@ -11,7 +11,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.ArgumentException;
+import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.model.io.InputException;
 import twinfeed.units.UnitException;
 import twinfeed.usecase.UnusableException;

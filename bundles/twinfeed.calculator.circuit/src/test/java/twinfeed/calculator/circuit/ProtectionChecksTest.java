@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Finding;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.demand;
 
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.demand.DiversityLoad;
 
 /** Where the current of a load comes from. There is one for every load of every draw: its lines are made when a working is asked for. */

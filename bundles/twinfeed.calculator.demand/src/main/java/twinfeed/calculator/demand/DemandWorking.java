@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.engineering.demand.DiversityRule;
 

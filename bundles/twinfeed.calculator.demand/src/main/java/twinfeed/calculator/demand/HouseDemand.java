@@ -9,7 +9,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.model.survey.ElectricalFeed;

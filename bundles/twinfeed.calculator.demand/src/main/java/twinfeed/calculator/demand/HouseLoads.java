@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Origin;
+import twinfeed.calculator.formula.Origin;
 import twinfeed.engineering.demand.DiversityLoad;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Load;

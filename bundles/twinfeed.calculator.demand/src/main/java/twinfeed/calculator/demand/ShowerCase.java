@@ -3,9 +3,9 @@ package twinfeed.calculator.demand;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.formula.Origin;
 import twinfeed.model.catalogue.Heater;
 
 /**

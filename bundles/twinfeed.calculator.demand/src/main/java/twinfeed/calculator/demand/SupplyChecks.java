@@ -5,7 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 
 /** Service fuse and main switch by themselves, and what the network operator has to confirm. */

@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.FormulaCall;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Step;
 import twinfeed.calculator.rules.Table;
 
 /** The formula against published examples; the source of each stands in cases.csv and in the message. */

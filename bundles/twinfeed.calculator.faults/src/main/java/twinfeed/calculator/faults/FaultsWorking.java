@@ -3,8 +3,8 @@ package twinfeed.calculator.faults;
 
 import java.util.stream.IntStream;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.inference.ObservationAnswer;
 import twinfeed.diagnosis.inference.Posterior;

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Step;
 import twinfeed.diagnosis.SampleVisits;
 import twinfeed.diagnosis.isolation.IsolationRecord;
 import twinfeed.diagnosis.reading.ElementAssessment;

@@ -7,7 +7,7 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Element;

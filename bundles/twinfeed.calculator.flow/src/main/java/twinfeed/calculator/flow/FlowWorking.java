@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.flow;
 
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;

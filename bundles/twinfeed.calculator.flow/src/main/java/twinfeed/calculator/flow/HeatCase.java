@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.flow;
 
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 
 /**
  * A power that heats from an intake to the target temperature, as workings begin with it.
@@ -44,7 +43,7 @@ record HeatCase(double powerW, Working power, TargetOutlet target, int intake) {
                         target.intakeC(intake),
                         "°C",
                         "",
-                        Origin.intake(target.grid().intakes().get(intake)))
+                        target.grid().intakes().get(intake).origin())
                 .input("T_out", "outlet", target.outletC(), "°C", "", "survey.targetOutlet");
     }
 }

@@ -2,7 +2,7 @@
 package twinfeed.calculator.flow;
 
 import java.time.Month;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 
 /** Writes down the temperature of mains water in the middle of a month from the air temperatures of a climate. */
 final class MainsWorking {

@@ -8,9 +8,9 @@ import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Formula;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Arguments;
+import twinfeed.calculator.formula.Formula;
 
 /** Laws of the heat balance, whatever the figures. */
 class FlowProperties {

@@ -10,10 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.AggregateWith;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import twinfeed.calculator.Answer;
 import twinfeed.calculator.FormulaCall;
 import twinfeed.calculator.PublishedCase;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Step;
 import twinfeed.units.Quantities;
 
 class PressureFormulasTest {

@@ -15,7 +15,7 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Intake;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Step;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.units.text.Texts;
 

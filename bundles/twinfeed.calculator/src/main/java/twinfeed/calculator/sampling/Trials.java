@@ -12,10 +12,10 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Rejudging;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
 

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import twinfeed.calculator.Parameter;
+import twinfeed.calculator.formula.Parameter;
 import twinfeed.model.assessment.Step;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;

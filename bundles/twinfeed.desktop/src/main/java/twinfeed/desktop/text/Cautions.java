@@ -2,7 +2,7 @@
 package twinfeed.desktop.text;
 
 import java.util.Map;
-import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.safety.SafeIsolation;
 
 /** The cautions of the window; the words of the isolation are those of every sheet. */
 public final class Cautions {

@@ -17,7 +17,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
 import twinfeed.document.JobSheet.Column;

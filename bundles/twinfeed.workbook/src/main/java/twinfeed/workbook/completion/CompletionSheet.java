@@ -3,7 +3,7 @@ package twinfeed.workbook.completion;
 
 import java.util.Optional;
 import java.util.Set;
-import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.OfferedFindings;
 import twinfeed.document.Titles;

@@ -6,7 +6,7 @@ import java.io.OutputStream;
 import java.time.Instant;
 import java.util.List;
 import org.apache.poi.ss.util.WorkbookUtil;
-import twinfeed.calculator.SafeIsolation;
+import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.document.Palette;
 import twinfeed.model.form.FormPage;
 import twinfeed.model.form.SurveyForm;

@@ -27,7 +27,7 @@ public final class Inputs {
     public static final String START = "start.";
 
     /** What the origins of readings begin with whose thing the work renews with the same figure. */
-    static final String RENEWED = twinfeed.calculator.Origin.RENEWED;
+    static final String RENEWED = twinfeed.calculator.formula.Origin.RENEWED;
 
     private static final int LAST = 4;
     private static final Pattern ELEMENT = Pattern.compile("\\[([^\\]]*)\\][^\\[]*$");

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Origin;
+import twinfeed.calculator.formula.Origin;
 import twinfeed.workbook.sheet.NumberFormats;
 import twinfeed.workbook.sheet.QuoteSheets;
 import twinfeed.workbook.sheet.SheetStyles;

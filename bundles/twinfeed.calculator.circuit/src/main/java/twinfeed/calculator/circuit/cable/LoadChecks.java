@@ -10,7 +10,6 @@ import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.remedy.CircuitRemedies;
@@ -19,6 +18,7 @@ import twinfeed.calculator.circuit.survey.Rating;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.ShowerLoad;
+import twinfeed.calculator.formula.Working;
 import twinfeed.units.Kind;
 
 /** The current of the heater against its protective device. */

@@ -2,7 +2,7 @@
 package twinfeed.calculator.circuit.formula;
 
 import java.util.List;
-import twinfeed.calculator.Formula;
+import twinfeed.calculator.formula.Formula;
 
 /** The functions that this calculator publishes. */
 public final class CircuitFormulas {

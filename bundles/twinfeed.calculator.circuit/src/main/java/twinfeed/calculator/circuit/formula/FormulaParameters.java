@@ -2,7 +2,7 @@
 package twinfeed.calculator.circuit.formula;
 
 import java.util.List;
-import twinfeed.calculator.Parameter;
+import twinfeed.calculator.formula.Parameter;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.units.Kind;
 

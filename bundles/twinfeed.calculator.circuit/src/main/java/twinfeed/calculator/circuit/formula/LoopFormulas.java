@@ -2,13 +2,13 @@
 package twinfeed.calculator.circuit.formula;
 
 import java.util.List;
-import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Formula;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.survey.LoopLimit;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Arguments;
+import twinfeed.calculator.formula.Formula;
+import twinfeed.calculator.formula.Parameter;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.engineering.cable.Protection;
 import twinfeed.units.Kind;

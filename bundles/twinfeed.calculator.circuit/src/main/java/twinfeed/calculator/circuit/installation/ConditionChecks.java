@@ -5,8 +5,6 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.OldCable;
@@ -14,6 +12,8 @@ import twinfeed.calculator.circuit.remedy.CircuitRemedies;
 import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.units.DisplayUnit;
 

@@ -8,7 +8,6 @@ import twinfeed.calculator.Condition;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.OldCable;
@@ -17,6 +16,7 @@ import twinfeed.calculator.circuit.survey.CircuitSurvey;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.SiValues;
+import twinfeed.calculator.formula.Working;
 
 /** What the instructions of heater and isolator allow: the largest device and the largest conductor. */
 public final class InstructionChecks implements CheckGroup {

@@ -7,8 +7,6 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
@@ -19,6 +17,8 @@ import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
 import twinfeed.calculator.circuit.survey.SiValues;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Earthing;
 

@@ -7,7 +7,6 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Working;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.MissingData;
@@ -18,6 +17,7 @@ import twinfeed.calculator.circuit.survey.LoopData;
 import twinfeed.calculator.circuit.survey.LoopLimit;
 import twinfeed.calculator.circuit.survey.ReadingPaths;
 import twinfeed.calculator.circuit.survey.ShowerCase;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.units.DisplayUnit;
 

@@ -4,7 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.engineering.cable.Cable;
 import twinfeed.engineering.cable.CableSegment;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.cable.Protection;
 
 /**

@@ -4,7 +4,7 @@ package twinfeed.calculator.circuit.survey;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.rules.DeviceKind;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.engineering.cable.Protection;

@@ -2,8 +2,8 @@
 package twinfeed.calculator.circuit.survey;
 
 import twinfeed.calculator.Grid;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 
 /** The voltage at the origin in workings: the survey's own or, where that is nearer to the bound, the end of the band that is judged. */
 public final class OriginVoltage {

@@ -3,8 +3,8 @@ package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Step;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Step;
+import twinfeed.calculator.formula.Working;
 import twinfeed.units.Amount;
 
 /**

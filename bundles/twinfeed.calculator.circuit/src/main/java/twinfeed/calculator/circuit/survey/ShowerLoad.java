@@ -2,8 +2,8 @@
 package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 

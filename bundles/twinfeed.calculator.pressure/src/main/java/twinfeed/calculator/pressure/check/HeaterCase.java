@@ -10,7 +10,7 @@ import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.SwitchOffCondition;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;

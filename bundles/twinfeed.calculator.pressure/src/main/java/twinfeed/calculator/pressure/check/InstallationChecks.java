@@ -5,7 +5,7 @@ import java.util.List;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.remedy.WaterRemedies;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;

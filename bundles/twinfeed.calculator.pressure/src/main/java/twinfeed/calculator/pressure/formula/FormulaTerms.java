@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.formula;
 
-import twinfeed.calculator.Answer;
-import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Parameter;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.units.Kind;

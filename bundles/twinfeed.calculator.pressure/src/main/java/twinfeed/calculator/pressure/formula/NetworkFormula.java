@@ -3,11 +3,11 @@ package twinfeed.calculator.pressure.formula;
 
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.calculator.Answer;
-import twinfeed.calculator.Arguments;
-import twinfeed.calculator.Formula;
-import twinfeed.calculator.Parameter;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Answer;
+import twinfeed.calculator.formula.Arguments;
+import twinfeed.calculator.formula.Formula;
+import twinfeed.calculator.formula.Parameter;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.calculator.pressure.survey.ReadingLimits;

@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Condition;
 import twinfeed.calculator.Grid;
-import twinfeed.calculator.Origin;
 import twinfeed.calculator.Series;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.engineering.pipe.Outlet;
@@ -49,7 +48,7 @@ public final class FeedConditions {
 
     /** Origin of an intake temperature in workings. */
     public String intakeOrigin(int intake) {
-        return Origin.intake(grid.intakes().get(intake));
+        return grid.intakes().get(intake).origin();
     }
 
     /**

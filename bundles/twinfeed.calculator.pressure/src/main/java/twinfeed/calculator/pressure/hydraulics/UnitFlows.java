@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.engineering.pipe.Outlet;
 
 /** The flows through one unit under the conditions of the grid, volume at its inlet. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Context;
-import twinfeed.calculator.Origin;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.network.SupplyTest;
 import twinfeed.engineering.water.Fluid;
@@ -119,7 +118,7 @@ public final class FeedReader {
                 testC(),
                 read
                         ? "survey.water.intakeReading"
-                        : Origin.intake(context.grid().intakes().get(0)));
+                        : context.grid().intakes().get(0).origin());
     }
 
     private @Nullable SupplyCurve curve(WaterTest test) {

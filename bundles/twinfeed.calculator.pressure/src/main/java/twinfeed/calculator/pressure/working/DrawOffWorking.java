@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.working;
 
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;

@@ -4,7 +4,7 @@ package twinfeed.calculator.pressure.working;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.NamedPipe;

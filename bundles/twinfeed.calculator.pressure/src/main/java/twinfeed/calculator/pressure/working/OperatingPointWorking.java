@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure.working;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;

@@ -3,8 +3,8 @@ package twinfeed.calculator.pressure.working;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.LimitType;
-import twinfeed.calculator.Origin;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Origin;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.survey.FeedUnits;
 import twinfeed.calculator.pressure.survey.UnitData;
 import twinfeed.model.catalogue.Heater;

@@ -3,7 +3,7 @@ package twinfeed.calculator.pressure.working;
 
 import java.util.HashSet;
 import java.util.Set;
-import twinfeed.calculator.Working;
+import twinfeed.calculator.formula.Working;
 import twinfeed.units.Amount;
 
 /** The lines of a working under way. What stands there already is not written twice, so that its parts can share lines. */

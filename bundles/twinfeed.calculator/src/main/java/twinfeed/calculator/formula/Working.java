@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.calculator.formula;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,7 +29,7 @@ public record Working(List<Step> steps) {
     }
 
     /** The same working with a line ahead of all others; its symbol must not be there yet. */
-    Working after(Step first) {
+    public Working after(Step first) {
         List<Step> all = new ArrayList<>();
         all.add(first);
         all.addAll(steps);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.calculator.formula;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;

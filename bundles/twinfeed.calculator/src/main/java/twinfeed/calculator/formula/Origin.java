@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.calculator.formula;
 
 import twinfeed.model.catalogue.Heater;
 
@@ -21,11 +21,6 @@ public final class Origin {
     /** A heater's datum. */
     public static String heater(Heater heater, String datum) {
         return "heater[" + (heater.getId() == null ? "" : heater.getId()) + "]." + datum;
-    }
-
-    /** An intake temperature: the reading of the winter, or a month's figure of the climate. */
-    public static String intake(Intake intake) {
-        return intake.design() ? "survey.winterIntake" : "climate.month." + intake.month();
     }
 
     /** A figure of the rule set, or one that follows from it. */

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator;
+package twinfeed.calculator.safety;
 
 import java.util.Locale;
 import twinfeed.units.text.Texts;
