@@ -61,13 +61,13 @@ public final class Pipe {
     public static double frictionFactor(double reynolds, double relativeRoughness) {
         Require.positive(reynolds, "reynolds");
         Require.within(relativeRoughness, 0, LARGEST_RELATIVE_ROUGHNESS, "relativeRoughness");
-        double laminar = 64 / reynolds;
         if (reynolds < LAMINAR_BELOW) {
-            return Require.result(laminar);
+            return Require.result(64 / reynolds);
         }
+        // Above that the turbulent factor is the larger for every roughness, so the two need not be compared.
         double x = Colebrook.inverseRoot(
                 relativeRoughness / Colebrook.ROUGHNESS_DIVISOR, Colebrook.VISCOUS_NUMERATOR / reynolds);
-        return Require.result(reynolds <= TURBULENT_ABOVE ? Math.max(laminar, 1 / (x * x)) : 1 / (x * x));
+        return Require.result(1 / (x * x));
     }
 
     /** Returns the friction loss, Pa, of a flow, m3/s (zero or more), in a segment. */

@@ -29,7 +29,7 @@ public final class Heat {
     public static Solution massFlowForOutlet(double powerW, double intakeC, double outletC) {
         Require.notNegative(powerW, "powerW");
         double riseJPerKg = enthalpyRise(intakeC, outletC);
-        if (outletC <= intakeC || riseJPerKg <= 0) {
+        if (riseJPerKg <= 0) {
             return Solution.none(FailureReason.NO_HEATING_NEEDED);
         }
         return powerW == 0 ? Solution.none(FailureReason.NO_POWER) : Solution.of(powerW / riseJPerKg);

@@ -58,6 +58,18 @@ class CableTest {
                 240 * 40, Cable.highestPowerW(40, 240, List.of(CLIPPED), 11.5).value(), 1e-9);
     }
 
+    /** BS 7671:2018 433.1.1: the rating of the device is not greater than the capacity, so it may equal it. */
+    @Test
+    void aDeviceAsLargeAsTheCapacityIsAllowed() {
+        assertEquals(Solution.of(64 * 240), Cable.highestPowerW(64, 240, List.of(CLIPPED), 11.5));
+    }
+
+    @Test
+    void withoutLengthNothingDropsAndTheDeviceSetsThePower() {
+        CableSegment none = new CableSegment(0, 4.4e-3, 64, 1, 1, 1, 1);
+        assertEquals(Solution.of(40 * 240), Cable.highestPowerW(40, 240, List.of(none), 0));
+    }
+
     /** At full load a conductor is at full temperature, without load at ambient. */
     @Test
     void temperatureFactorAtItsEnds() {
@@ -67,6 +79,10 @@ class CableTest {
         assertEquals(264.5 / 304.5, Cable.temperatureFactor(1, 1, 0, 64, 70), 0.003);
         // Ca = 0.71 is about 50 degC ambient: an unloaded conductor has its temperature, sqrt(20/40) = 0.707
         assertEquals(280.0 / 300, Cable.temperatureFactor(Math.sqrt(0.5), 1, 0, 64, 70), 1e-12);
+        // Grouped with Cg = 0.8 and loaded to 0.8 of its table it is taken to be as hot as one alone at full load: (230
+        // + 70 - 0) / 300.
+        assertEquals(1, Cable.temperatureFactor(1, 0.8, 0.8 * 64, 64, 70), 1e-12);
+        assertEquals(1 - 0.64 * 40 / 300, Cable.temperatureFactor(1, 0.8, 0, 64, 70), 1e-12);
         assertTrue(Cable.temperatureFactor(1, 1, 70, 64, 70) > 1);
     }
 
@@ -109,6 +125,7 @@ class CableTest {
     void aUsedUpLimitLeavesNoLength() {
         assertEquals(Solution.none(FailureReason.NO_LENGTH_LEFT), Cable.longestRunByDropM(11.5, 11.5, 4.4e-3, 40));
         assertEquals(Solution.none(FailureReason.NO_LENGTH_LEFT), Cable.longestRunByLoopM(0.5, 0.8, 7.7e-3));
+        assertEquals(Solution.none(FailureReason.NO_LENGTH_LEFT), Cable.longestRunByLoopM(0.5, 0.5, 7.7e-3));
         assertEquals(
                 10,
                 Cable.longestRunByDropM(11.5, 11.5 - 4.4e-3 * 400, 4.4e-3, 40).value(),

@@ -35,6 +35,26 @@ class DiversityTest {
     }
 
     @Test
+    void theLastShareHoldsForAllThatFollow() {
+        List<DiversityLoad> five = List.of(
+                load("a", "instantaneous heater", 40),
+                load("b", "instantaneous heater", 40),
+                load("c", "instantaneous heater", 40),
+                load("d", "instantaneous heater", 40),
+                load("e", "instantaneous heater", 40));
+        assertEquals(40 + 40 + 3 * 10, Diversity.of(five, RULES).totalA(), 1e-12);
+    }
+
+    @Test
+    void socketsOfLoadsTakenTogetherAreAddedToTheirSum() {
+        List<DiversityRule> rules = List.of(new DiversityRule("cooking", 10, 0.3, true, List.of(1.0), 5));
+        List<DiversityLoad> loads =
+                List.of(new DiversityLoad("hob", "cooking", 20, true), new DiversityLoad("oven", "cooking", 10, false));
+        // 10 + 0.3 x 20, and one socket of 5 A
+        assertEquals(21, Diversity.of(loads, rules).totalA(), 1e-12);
+    }
+
+    @Test
     void heatingIsTakenTogether() {
         Demand demand = Diversity.of(List.of(load("a", "heating", 8), load("b", "heating", 8)), RULES);
         assertEquals(10 + 0.5 * 6, demand.totalA(), 1e-12);

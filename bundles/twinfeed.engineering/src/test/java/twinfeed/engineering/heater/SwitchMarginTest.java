@@ -77,6 +77,9 @@ class SwitchMarginTest {
         assertEquals(
                 Solution.none(FailureReason.HELD_BY_HEIGHT),
                 SwitchMargin.breakFlowInHeatingChamber(15 * KPA, DOWN, 2, COLD));
+        assertEquals(
+                Solution.none(FailureReason.HELD_BY_HEIGHT),
+                SwitchMargin.breakFlowInHeatingChamber(COLD.pressureOfHead(2), DOWN, 2, COLD));
         Outlet high = Throttle.held(4 * L_PER_MIN, 60 * KPA, 15 * KPA);
         assertEquals(
                 Solution.none(FailureReason.HELD_BY_HEIGHT), SwitchMargin.breakFlowInInletChamber(15 * KPA, high, 0));

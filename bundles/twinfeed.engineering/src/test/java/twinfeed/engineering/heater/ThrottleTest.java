@@ -39,6 +39,13 @@ class ThrottleTest {
     }
 
     @Test
+    void atTheVeryFlowOfItsBreakTheSwitchStaysMade() {
+        double after = BEFORE * 0.5;
+        assertFalse(Throttle.whileTapOpens(9500, 5, BEFORE, after, Solution.of(after))
+                .switchOpens());
+    }
+
+    @Test
     void theHottestMomentIsJustBeforeTheSwitchOpens() {
         double after = Throttle.flowAtRatio(BEFORE, 0.2);
         double atBreak = Throttle.flowAtRatio(BEFORE, 0.4);

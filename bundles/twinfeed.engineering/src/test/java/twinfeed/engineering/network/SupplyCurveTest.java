@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.engineering.numeric.DomainException;
 import twinfeed.engineering.numeric.FailureReason;
+import twinfeed.engineering.numeric.SlopedValue;
 import twinfeed.engineering.numeric.Solution;
 
 /** The two-point test and its curve; outside values are in hydraulics.csv. */
@@ -48,6 +49,22 @@ class SupplyCurveTest {
         assertEquals(1.4 * BAR, CURVE.dropPa(), 1e-9);
     }
 
+    /** Pipe friction within the test, an orifice beyond it: at the test itself the flow belongs to the measured side. */
+    @Test
+    void theTestItselfBelongsToTheMeasuredSide() {
+        double drop = 1.4 * BAR / (15 * L_PER_MIN);
+        assertEquals(-1.85 * drop, CURVE.slopeAt(15 * L_PER_MIN), drop * 1e-12);
+        assertEquals(-2 * drop, CURVE.slopeAt(15 * L_PER_MIN * (1 + 1e-9)), drop * 1e-6);
+    }
+
+    @Test
+    void atNoFlowThePressureIsStillFlat() {
+        SlopedValue at = new SlopedValue();
+        CURVE.at(0, at);
+        assertEquals(3 * BAR, at.value);
+        assertEquals(0, at.slope);
+    }
+
     @ParameterizedTest
     @CsvSource({"5", "9", "14", "16", "18", "21"})
     void theRuleTakesThePessimisticExponentOnEachSide(double litresPerMin) {
@@ -79,6 +96,18 @@ class SupplyCurveTest {
         assertEquals(Solution.of(0), CURVE.flowAt(3 * BAR));
         assertTrue(CURVE.pressureAt(60 * L_PER_MIN) < 0);
         assertFalse(SupplyTest.FLOW_NOT_POSITIVE.isAccepted());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1", "9", "20"})
+    void aKnownExponentHoldsOnBothSidesOfTheTest(double litresPerMin) {
+        PowerCurve curve = new PowerCurve(CURVE, 1.9);
+        double flow = litresPerMin * L_PER_MIN;
+        assertEquals(3 * BAR - 1.4 * BAR * Math.pow(litresPerMin / 15, 1.9), curve.pressureAt(flow), 1e-6);
+        double step = flow * 1e-6;
+        double expected = (curve.pressureAt(flow + step) - curve.pressureAt(flow - step)) / (2 * step);
+        assertEquals(expected, curve.slopeAt(flow), Math.abs(expected) * 1e-6);
+        assertThrows(DomainException.class, () -> new PowerCurve(CURVE, 2.1));
     }
 
     @Test

@@ -40,6 +40,8 @@ class SolutionTest {
     @Test
     void isAValue() {
         assertEquals(Solution.of(2).hashCode(), Solution.of(2).hashCode());
+        assertNotEquals(Solution.of(2).hashCode(), Solution.of(3).hashCode());
+        assertNotEquals(Solution.of(0).hashCode(), NONE.hashCode());
         assertNotEquals(Solution.of(0), NONE);
         assertNotEquals(NONE, Solution.none(FailureReason.NO_POWER));
         assertNotEquals(Solution.of(2), Solution.of(3));

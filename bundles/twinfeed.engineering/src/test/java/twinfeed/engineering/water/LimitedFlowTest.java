@@ -23,6 +23,14 @@ class LimitedFlowTest {
     }
 
     @Test
+    void justEnoughFlowIsNoLimit() {
+        double target =
+                LimitedFlow.of(9500, 5, 40, 10 * L_PER_MIN).targetM3PerS().value();
+        assertFalse(LimitedFlow.of(9500, 5, 40, target).limited());
+        assertTrue(LimitedFlow.of(9500, 5, 40, target * (1 - 1e-9)).limited());
+    }
+
+    @Test
     void tooLittleFlowInSummerRunsHot() {
         // 9.5 kW from 20 to 38 degC wants 7.575 kg/min (IAPWS-IF97); half of that heats by twice as much
         LimitedFlow summer = LimitedFlow.of(9500, 20, 38, 7.575 / 2 / 0.99825 * L_PER_MIN);

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Month;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.engineering.CaseFile;
@@ -40,6 +42,21 @@ class MainsTemperatureTest {
                 .average()
                 .orElseThrow();
         assertEquals(12 + 6 / 1.8, mean, 0.01);
+    }
+
+    /**
+     * The source lags the water behind the coldest day of the air, 15 January, by 35 days where the yearly mean is 44 degF, and by a day less
+     * for each degree Fahrenheit above it.
+     */
+    @ParameterizedTest
+    @CsvSource({"44, 50", "54, 40", "34, 60"})
+    void theColdestDayComesEarlierInAWarmerPlace(double meanF, int coldestDay) {
+        MainsTemperature mains = new MainsTemperature((meanF - 32) / 1.8, 16, false);
+        int found = IntStream.rangeClosed(1, 365)
+                .boxed()
+                .min(Comparator.comparingDouble(mains::onDay))
+                .orElseThrow();
+        assertEquals(coldestDay, found, 1);
     }
 
     private static List<Double> months(MainsTemperature year) {

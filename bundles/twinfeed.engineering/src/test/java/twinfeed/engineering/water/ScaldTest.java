@@ -4,6 +4,7 @@ package twinfeed.engineering.water;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,5 +15,18 @@ class ScaldTest {
     void agreesWithTheTable(double celsius, double seconds) {
         assertEquals(seconds, Scald.secondsToBurn(celsius), 1e-9 * seconds);
         assertTrue(Scald.secondsToBurn(celsius + 1) < seconds);
+    }
+
+    /** Half way between two rows the time is their geometric mean; outside the table the nearest line goes on. */
+    @ParameterizedTest
+    @CsvSource({"49.5, 1200, 252", "53, 252, 30", "57.5, 30, 5"})
+    void betweenTheRowsItsLogarithmIsAStraightLine(double celsius, double before, double after) {
+        assertEquals(Math.sqrt(before * after), Scald.secondsToBurn(celsius), 1e-9 * before);
+    }
+
+    @Test
+    void beyondTheTableTheNearestLineGoesOn() {
+        assertEquals(5.0 * 5 / 30, Scald.secondsToBurn(65), 1e-9);
+        assertEquals(1200 * 1200 / 252.0, Scald.secondsToBurn(45), 1e-6);
     }
 }
