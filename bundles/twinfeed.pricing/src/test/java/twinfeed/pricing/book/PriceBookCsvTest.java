@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -277,6 +278,61 @@ class PriceBookCsvTest {
         assertTrue(BookComparison.compare(book, again).same(), () -> BookComparison.compare(book, again)
                 .toString());
         assertFalse(BookComparison.compare(DemoBook.read(), again).same());
+    }
+
+    @Test
+    void writesEveryLineOfTheHeadAndEveryCellThatItReads() throws IOException {
+        String text = HEAD.replace(
+                        "# valid-days: 30\n",
+                        """
+                        # valid-days: 30
+                        # note: Invented for a test
+                        # labour-cost: 20.00
+                        # labour-tax-class: zero
+                        # minimum-minutes: 60
+                        # energy-price: 0.30
+                        # contingency: 5 %
+                        # rounding: total-by-rate
+                        # markup: 25 %
+                        # tax-rate: zero,0,2011-01-04
+                        # payment: on acceptance,30 %
+                        # payment: on completion,70 %
+                        # term: Keys at the office
+                        # exclusion: Parking
+                        # translation: de,Keys at the office,Die Schlüssel liegen im Büro
+                        """)
+                + "a,Elbow,each,1.00,2.00,,,standard,Cedar (invented),2026-08-30,5,3,10 %,2\n"
+                + "b,Bend,each,1.00,,20 %,,standard,,,,,,\n"
+                + "c,Tee,each,1.00,,,0.3,zero,,,,,,\n";
+        PriceBook book = read(text).bookOrThrow();
+        assertEquals("total-by-rate", book.getRounding());
+        assertEquals(
+                "Die Schlüssel liegen im Büro", book.getTranslations().get(0).getText());
+        assertEquals("Cedar (invented)", book.getItems().get(0).getSupplier());
+        assertEquals(LocalDate.of(2026, 8, 30), book.getItems().get(0).getDate());
+        PriceBook again = read(PriceBookText.of(book)).bookOrThrow();
+        assertTrue(EcoreUtil.equals(book, again), () -> PriceBookText.of(book));
+    }
+
+    /** A price of 1.0 is one of 1.00, a quarter is 25 %; a list differs where one of its lines does. */
+    @Test
+    void comparesValuesAndNotHowTheyAreWritten() throws IOException {
+        PriceBook before = read(HEAD + "a,A,each,1.00,,25 %,,standard,,,,,,\n").bookOrThrow();
+        PriceBook same = read(HEAD + "a,A,each,1.0,,0.25,,standard,,,,,,\n").bookOrThrow();
+        assertTrue(BookComparison.compare(before, same).same());
+        PriceBook after = read("# payment: all,100 %\n# term: One\n# term: Two\n" + HEAD
+                        + "a,A,each,1.01,,26 %,,standard,,,,,,\n")
+                .bookOrThrow();
+        assertEquals(
+                List.of("terms/One; Two", "payments/all 100 %", "cost/1.01", "markup/26 %"),
+                BookComparison.compare(before, after).changed().stream()
+                        .map(change -> change.field() + "/" + change.after())
+                        .toList());
+        PriceBook later = read(HEAD.replace("2011-01-04", "2012-01-04") + "a,A,each,1.00,,25 %,,standard,,,,,,\n")
+                .bookOrThrow();
+        assertEquals(
+                "taxRates",
+                BookComparison.compare(before, later).changed().get(0).field());
     }
 
     @Test

@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.pricing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.FindingClass;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Payment;
+import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.Survey;
+
+/** What a quote says around its prices: all of what it leaves out, agrees on and warns of, and how many heaters suit. */
+class QuoteTextsTest {
+    private final PriceBook book = DemoBook.read();
+    private final Survey survey = Samples.survey(Confidence.SEEN);
+    private final Assessment assessment = Samples.assessment();
+
+    private Quote draft() {
+        return QuoteBuilder.draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+    }
+
+    /** How each text begins, by its first words. */
+    private static List<String> beginnings(List<String> texts) {
+        return texts.stream()
+                .map(text -> text.substring(0, Math.min(text.length(), 24)))
+                .toList();
+    }
+
+    private OptionAssessment option(String id) {
+        return assessment.getOptions().stream()
+                .filter(option -> id.equals(option.getHeaterId()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void namesAllThatIsLeftOut() {
+        book.getExclusions().clear();
+        assertEquals(
+                List.of(
+                        "Anything that is not listed.".substring(0, 24),
+                        "Faults that we find only",
+                        "Painting and tiling, bey",
+                        "Testing for asbestos, an"),
+                beginnings(draft().getExclusions()));
+    }
+
+    @Test
+    void namesAllThatIsAgreed() {
+        book.getTerms().clear();
+        book.getPayments().clear();
+        book.setContingency(null);
+        assertEquals(
+                List.of(
+                        "This quote can be accept",
+                        "Tax is rounded line by l",
+                        "Tax is at the rates of 2",
+                        "We tell the building aut",
+                        "When the work is done yo",
+                        "If a cable or pipe turns",
+                        "Please make sure that we",
+                        "Textured coatings may ho",
+                        "The total is due when th",
+                        "If you sign the contract"),
+                beginnings(draft().getTerms()));
+    }
+
+    @Test
+    void agreesOnStagesAndAContingencyWhereTheBookHasThem() {
+        List<String> terms = beginnings(draft().getTerms());
+        assertFalse(terms.contains("The total is due when th"), terms.toString());
+        assertTrue(terms.contains("A contingency is money k"), terms.toString());
+        book.setContingency(null);
+        assertFalse(beginnings(draft().getTerms()).contains("A contingency is money k"));
+    }
+
+    @Test
+    void saysOfACoatingWhatTheSurveySays() {
+        survey.getSite().setTexturedCoating(true);
+        assertTrue(beginnings(draft().getTerms()).contains("There is a textured coat"));
+        survey.getSite().setTexturedCoating(null);
+        assertTrue(beginnings(draft().getTerms()).contains("Textured coatings may ho"));
+    }
+
+    @Test
+    void workOfOthersAndDutiesOfNoticeAreNamedWithTheWorkThatCallsForThem() {
+        String operator = "The network operator’s w";
+        String pump = "The water company has to";
+        assertFalse(beginnings(draft().getExclusions()).contains(operator));
+        assertFalse(beginnings(draft().getTerms()).contains(pump));
+        option("h95").getRemedies().add(Samples.remedy("fuse", "Larger service fuse", "operator-fuse", "1"));
+        assertTrue(beginnings(draft().getExclusions()).contains(operator));
+        assertFalse(beginnings(draft().getTerms()).contains(pump));
+        option("h95").getRemedies().add(Samples.remedy("pump", "Break tank with pump", "break-tank-pump", "1"));
+        assertTrue(beginnings(draft().getTerms()).contains(pump));
+        assertFalse(beginnings(draft().getExclusions()).contains(pump));
+    }
+
+    @Test
+    void warnsOfElectricityAndHotWaterOnEveryQuote() {
+        List<String> cautions = beginnings(draft().getCautions());
+        assertTrue(
+                cautions.containsAll(
+                        List.of("Electricity can kill. Ne", "Hot water scalds. Test t", "Children, old people and")),
+                cautions.toString());
+    }
+
+    @Test
+    void aHeaterThatFailsAsItIsIsMarked() {
+        assessment.getOptions().removeIf(option -> !"h108".equals(option.getHeaterId()));
+        option("h108").setVerdict(Verdict.NOT_AS_IT_IS);
+        assertTrue(draft().getCautions().get(0).contains("does not suit this house as it is"));
+    }
+
+    /** With n heaters beside the present one, of which some suit as they are and some with work. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | 1 | 0 | We checked one heater against the water and the electricity of your house: it suits.",
+                "1 | 0 | 1 | We checked one heater against the water and the electricity of your house: it suits once the work is done.",
+                "1 | 0 | 0 | We checked one heater. We cannot say yet whether it suits: something still has to be measured.",
+                "2 | 0 | 0 | We checked 2 heaters. We cannot say yet whether any of them suits: something still has to be measured.",
+                "2 | 2 | 0 | We checked 2 heaters against the water and the electricity of your house: all of them suit.",
+                "2 | 0 | 2 | We checked 2 heaters against the water and the electricity of your house: all of them suit once the work is done.",
+                "3 | 1 | 0 | We checked 3 heaters against the water and the electricity of your house: one of them suits.",
+                "3 | 0 | 1 | We checked 3 heaters against the water and the electricity of your house: one of them suits once the work is done.",
+                "3 | 1 | 1 | We checked 3 heaters against the water and the electricity of your house: 2 of them suit.",
+                "3 | 0 | 2 | We checked 3 heaters against the water and the electricity of your house: 2 of them suit once the work is done."
+            })
+    void countsTheHeatersThatSuit(int heaters, int suits, int suitsWithWork, String sentence) {
+        assessment.getOptions().removeIf(option -> !Boolean.TRUE.equals(option.getPresent()));
+        for (int i = 0; i < heaters; i++) {
+            Verdict verdict = i < suits
+                    ? Verdict.SUITS
+                    : i < suits + suitsWithWork ? Verdict.SUITS_WITH_WORK : Verdict.CANNOT_TELL;
+            assessment
+                    .getOptions()
+                    .add(Samples.option(i == 0 ? "h75" : i == 1 ? "h95" : "h108", "Heater " + i, 9, verdict));
+        }
+        String summary = draft().getSummary();
+        assertTrue(summary.contains(sentence), summary);
+    }
+
+    /** A danger stands at the head of the page already; and only what decides against the present unit is told. */
+    @Test
+    void tellsWhatIsWrongWithThePresentUnit() {
+        String cold = "It goes cold when the kitchen tap opens.";
+        assertTrue(draft().getSummary().contains(cold));
+        option("h85").getFindings().get(0).setKind(FindingClass.SAFETY);
+        assertFalse(draft().getSummary().contains(cold));
+        option("h85").getFindings().get(0).setKind(FindingClass.PERFORMANCE);
+        option("h85").getFindings().get(0).setOutcome(Outcome.PASSES);
+        assertFalse(draft().getSummary().contains(cold));
+        option("h85").getFindings().get(0).setOutcome(Outcome.FAILS);
+        option("h85").setBinding("another.check");
+        assertFalse(draft().getSummary().contains(cold));
+    }
+
+    @Test
+    void recommendsNoneWhileThePricesOfThoseThatSuitAreOpen() {
+        String waiting = "We cannot recommend one yet";
+        assertFalse(draft().getSummary().contains(waiting));
+        book.getItems().stream()
+                .filter(item -> List.of("h75", "h95").contains(item.getCode()))
+                .forEach(item -> {
+                    item.setPrice(null);
+                    item.setCost(null);
+                    item.setMinutes(null);
+                });
+        assertTrue(draft().getSummary().contains(waiting), draft().getSummary());
+        option("h75").setVerdict(Verdict.CANNOT_TELL);
+        option("h95").setVerdict(Verdict.CANNOT_TELL);
+        assertFalse(draft().getSummary().contains(waiting));
+    }
+
+    @Test
+    void countsUsualFiguresOnlyWhereThereAreSome() {
+        assertFalse(String.join(" ", draft().getAssumptions()).contains("Usual figures"));
+    }
+
+    /** The demonstration book asks a quarter on acceptance and the rest on completion. */
+    @Test
+    void theStagesOfPaymentHaveTheirSharesOfTheTotal() {
+        List<Payment> payments = draft().getOptions().get(0).getPayments();
+        assertEquals(2, payments.size());
+        assertEquals(0, new BigDecimal("0.25").compareTo(payments.get(0).getShare()));
+        assertEquals(0, new BigDecimal("0.75").compareTo(payments.get(1).getShare()));
+    }
+
+    @Test
+    void refusesABookThatItCannotReckonWith() {
+        book.setCurrency(null);
+        assertEquals("currency", trouble());
+        book.setCurrency("XXQ");
+        assertEquals("currency", trouble());
+        book.setCurrency("GBP");
+        book.setRounding("by-the-moon");
+        assertEquals("rounding", trouble());
+        book.setRounding(null);
+        book.getItems().get(0).setTaxClass("luxury");
+        assertEquals("taxClass", trouble());
+    }
+
+    private String trouble() {
+        return assertThrows(QuoteException.class, this::draft).key();
+    }
+}
