@@ -53,6 +53,12 @@ final class EveryPageWindowTest extends DemoWindow {
     private static final boolean GERMAN = WORDS.locale().getLanguage().equals(Locale.GERMAN.getLanguage());
     private static final int WATER = 3;
 
+    /** What follows from a click is put in the queue by the threads that work in the background. */
+    private static final int SETTLING_MS = 60;
+
+    /** Pictures that were taken already; those of many findings would be much the same. */
+    private static final Set<String> SHOT = new HashSet<>();
+
     private static final Set<String> KNOWN = new HashSet<>();
     private static final List<String> WITHOUT_MENU = new ArrayList<>();
     private static final List<String> IN_ENGLISH = new ArrayList<>();
@@ -77,9 +83,14 @@ final class EveryPageWindowTest extends DemoWindow {
 
     /** Looks at everything that can be seen now. */
     private static void look(String name) throws Exception {
-        Thread.sleep(150);
-        ui.shoot("90-" + name + SUFFIX);
+        Thread.sleep(SETTLING_MS);
+        if (SHOT.add(name)) {
+            ui.shoot("90-" + name + SUFFIX);
+        }
         ui.run(() -> {
+            while (display.readAndDispatch()) {
+                // until everything is drawn
+            }
             Stream.concat(
                             ui.all(Table.class, Control::isVisible).stream(),
                             ui.all(Tree.class, Control::isVisible).stream())

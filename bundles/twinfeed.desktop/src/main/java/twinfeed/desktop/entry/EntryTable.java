@@ -6,20 +6,18 @@ import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.SearchRow;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
@@ -33,9 +31,7 @@ final class EntryTable {
 
     private final EntryList list;
     private final Words words;
-    private final Text search;
-    private final CCombo filter;
-    private final Label count;
+    private final SearchRow search;
     private final Table table;
     private List<EObject> shown = List.of();
     private Map<EObject, List<EntryRemark>> remarks = Map.of();
@@ -44,26 +40,9 @@ final class EntryTable {
         this.list = list;
         this.words = list.words();
         Composite pane = Controls.pane(parent);
-        Composite row = Controls.columns(pane, 4);
-        row.setLayoutData(Controls.across(pane));
-        this.search = new Text(row, SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
-        search.setMessage(words.get("entry.search"));
-        search.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        search.setData("twinfeed.field", "entry.search");
-        Controls.name(search, words.get("entry.search"));
-        search.addListener(SWT.Modify, event -> fill());
-        new Label(row, SWT.NONE).setText(words.get("office.filter"));
-        this.filter = Controls.choice(row);
-        filter.setItems(
-                FILTERS.stream().map(each -> words.get("entry.filter." + each)).toArray(String[]::new));
-        filter.select(0);
-        filter.setData("twinfeed.field", "entry.filter");
-        Controls.name(filter, words.get("office.filter"));
-        filter.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> fill()));
-        this.count = new Label(row, SWT.RIGHT);
-        GridData right = new GridData(SWT.END, SWT.CENTER, false, false);
-        right.widthHint = 110;
-        count.setLayoutData(right);
+        this.search = new SearchRow(pane, words, "entry", this::fill);
+        search.offer(
+                FILTERS.stream().map(each -> words.get("entry.filter." + each)).toList());
         this.table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE | SWT.VIRTUAL);
         table.setHeaderVisible(true);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -129,7 +108,7 @@ final class EntryTable {
 
     /** Shows the entries as they are now, in place. */
     void refill() {
-        if (filter.getSelectionIndex() > 0 || shown.size() != visible().size() || !shown.equals(visible())) {
+        if (search.which() > 0 || shown.size() != visible().size() || !shown.equals(visible())) {
             fill();
         } else {
             table.clearAll();
@@ -138,10 +117,9 @@ final class EntryTable {
     }
 
     private List<EObject> visible() {
-        int which = Math.max(0, filter.getSelectionIndex());
         return list.entries().stream()
-                .filter(entry -> accepts(entry, FILTERS.get(which)))
-                .filter(entry -> list.holds(entry, search.getText()))
+                .filter(entry -> accepts(entry, FILTERS.get(search.which())))
+                .filter(entry -> list.holds(entry, search.text()))
                 .toList();
     }
 
@@ -165,9 +143,7 @@ final class EntryTable {
         if (at >= 0) {
             table.select(at);
         }
-        count.setText(words.format(
-                "office.count",
-                Map.of("shown", shown.size(), "all", list.entries().size())));
+        search.count(shown.size(), list.entries().size());
         table.redraw();
     }
 
@@ -186,8 +162,7 @@ final class EntryTable {
     /** Chooses an entry; search and filter give way if they hide it. */
     void choose(EObject entry) {
         if (!visible().contains(entry)) {
-            search.setText("");
-            filter.select(0);
+            search.showAll();
         }
         fill();
         int index = shown.indexOf(entry);

@@ -10,26 +10,22 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.swt.widgets.Text;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.SearchRow;
 import twinfeed.desktop.text.Words;
 
 /** The office's list: searched as one types, filtered, sorted by the head that is clicked. */
 final class OfficeTable {
     private final Words words;
-    private final Text search;
-    private final CCombo filter;
-    private final Label count;
+    private final SearchRow search;
     private final Table table;
     private final Columns columns;
     private final Runnable selected;
@@ -47,26 +43,7 @@ final class OfficeTable {
     OfficeTable(Composite pane, Words words, Runnable selected, Runnable opened) {
         this.words = words;
         this.selected = selected;
-        Composite row = Controls.columns(pane, 4);
-        row.setLayoutData(Controls.across(pane));
-        this.search = new Text(row, SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
-        search.setMessage(words.get("office.search"));
-        search.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        search.setData("twinfeed.field", "office.search");
-        Controls.name(search, words.get("office.search"));
-        search.addListener(SWT.Modify, event -> fill());
-        new Label(row, SWT.NONE).setText(words.get("office.filter"));
-        this.filter = Controls.choice(row);
-        GridData wide = new GridData(SWT.FILL, SWT.CENTER, false, false);
-        wide.widthHint = 240;
-        filter.setLayoutData(wide);
-        filter.setData("twinfeed.field", "office.filter");
-        Controls.name(filter, words.get("office.filter"));
-        filter.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> fill()));
-        this.count = new Label(row, SWT.RIGHT);
-        GridData right = new GridData(SWT.END, SWT.CENTER, false, false);
-        right.widthHint = 110;
-        count.setLayoutData(right);
+        this.search = new SearchRow(pane, words, "office", this::fill);
         this.table = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.MULTI);
         table.setHeaderVisible(true);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -79,7 +56,6 @@ final class OfficeTable {
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> selected.run()));
         table.addListener(SWT.DefaultSelection, event -> opened.run());
         offer();
-        filter.select(0);
         mark();
     }
 
@@ -104,16 +80,11 @@ final class OfficeTable {
     }
 
     private void offer() {
-        String[] texts = Stream.of(OfficeFilter.values())
+        search.offer(Stream.of(OfficeFilter.values())
                 .map(each -> words.format(
                         "office.filter." + each.key(),
                         Map.of("count", all.stream().filter(each::accepts).count())))
-                .toArray(String[]::new);
-        if (!Arrays.equals(texts, filter.getItems())) {
-            int chosen = Math.max(0, filter.getSelectionIndex());
-            filter.setItems(texts);
-            filter.select(chosen);
-        }
+                .toList());
     }
 
     /** Shows these lines, as far as search and filter let them. */
@@ -125,11 +96,11 @@ final class OfficeTable {
 
     private void fill() {
         Set<Path> chosen = new HashSet<>(chosen().stream().map(OfficeRow::file).toList());
-        OfficeFilter which = OfficeFilter.values()[Math.max(0, filter.getSelectionIndex())];
+        OfficeFilter which = OfficeFilter.values()[search.which()];
         Comparator<OfficeRow> order = (one, other) -> one.compare(other, sortedBy, words);
         shown = all.stream()
                 .filter(which::accepts)
-                .filter(row -> row.holds(search.getText()))
+                .filter(row -> row.holds(search.text()))
                 .sorted((descending ? order.reversed() : order).thenComparing(OfficeRow::name))
                 .toList();
         table.setRedraw(false);
@@ -145,7 +116,7 @@ final class OfficeTable {
         }
         table.setRedraw(true);
         columns.fit();
-        count.setText(words.format("office.count", Map.of("shown", shown.size(), "all", all.size())));
+        search.count(shown.size(), all.size());
         selected.run();
     }
 
