@@ -90,9 +90,9 @@ def find(frame, role, name):
     return None
 
 
-def press(node):
+def press(node, seconds=2.0):
     node.get_action_iface().do_action(0)
-    time.sleep(2)
+    time.sleep(seconds)
 
 
 def main():
@@ -136,13 +136,27 @@ def choose(frame, item):
     """Opens one menu after the other, for they are filled only then, and chooses the item."""
     bar = next(node for node in walk(frame) if node.get_role_name() == "menu bar")
     for menu in children(bar):
-        press(menu)
+        press(menu, 0.4)
+        entry = filled(menu, item)
+        if entry is not None:
+            press(entry)
+            return
+        press(menu, 0.4)
+    sys.exit("no menu item " + item)
+
+
+def filled(menu, item):
+    """The item of an open menu, which is filled while one waits; None if it has none of that name."""
+    end = time.monotonic() + 10
+    while menu.get_child_count() == 0 and time.monotonic() < end:
+        time.sleep(0.1)
+    # A menu is filled from top to bottom: look once more.
+    for _ in range(2):
         for entry in children(menu):
             if entry.get_name() == item:
-                press(entry)
-                return
-        press(menu)
-    sys.exit("no menu item " + item)
+                return entry
+        time.sleep(0.2)
+    return None
 
 
 main()
