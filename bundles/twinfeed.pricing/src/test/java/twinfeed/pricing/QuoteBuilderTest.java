@@ -23,13 +23,18 @@ import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.pricebook.PriceItem;
+import twinfeed.model.pricebook.PricebookFactory;
+import twinfeed.model.pricebook.TaxRate;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteState;
+import twinfeed.model.quote.TaxSum;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Power;
+import twinfeed.units.Ratio;
 
 /** Drafts with the demonstration book. Amounts are worked out by hand in the comments, from the rows of the book. */
 class QuoteBuilderTest {
@@ -448,6 +453,39 @@ class QuoteBuilderTest {
         assertEquals("the price book has no rate of the tax class standard on 2026-11-25", none.wrong(Locale.ENGLISH));
         Quote before = draft(QuoteRequest.of(seen, Samples.assessment(), book, DemoBook.DAY.minusDays(1)));
         assertEquals(new BigDecimal("57.30"), before.getOptions().get(0).getTax());
+    }
+
+    @Test
+    void aComingTaxRateCountsFromItsFirstDay() {
+        TaxRate coming = PricebookFactory.eINSTANCE.createTaxRate();
+        coming.setTaxClass("standard");
+        coming.setRate(Ratio.valueOf("25 %"));
+        coming.setFrom(DemoBook.DAY);
+        book.getTaxRates().get(0).setUntil(DemoBook.DAY.minusDays(1));
+        book.getTaxRates().add(coming);
+        TaxSum sum = draft(request()).getOptions().get(0).getTaxes().get(0);
+        assertEquals("standard", sum.getTaxClass());
+        assertEquals(0, new BigDecimal("0.25").compareTo(sum.getRate()));
+        assertTrue(sum.getLabel().contains("25"), sum.getLabel());
+        coming.setFrom(DemoBook.DAY.plusDays(1));
+        book.getTaxRates().get(0).setUntil(DemoBook.DAY);
+        assertEquals(
+                "Standard rate 20 %",
+                draft(request()).getOptions().get(0).getTaxes().get(0).getLabel());
+    }
+
+    /** What a supplier holds until a day is priced on that day, and on request from the next. */
+    @Test
+    void aPriceThatNoLongerHoldsIsOnRequest() {
+        PriceItem heater = book.getItems().stream()
+                .filter(item -> item.getCode().equals("h75"))
+                .findFirst()
+                .orElseThrow();
+        heater.setHoldsUntil(DemoBook.DAY);
+        assertTrue(draft(request()).getOptions().get(0).getEnquiries().isEmpty());
+        heater.setHoldsUntil(DemoBook.DAY.minusDays(1));
+        QuoteOption lapsed = draft(request().choosing(List.of("h75"))).getOptions().get(0);
+        assertEquals(1, lapsed.getEnquiries().size(), lapsed.getEnquiries().toString());
     }
 
     @Test

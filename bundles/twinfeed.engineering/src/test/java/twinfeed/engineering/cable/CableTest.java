@@ -86,6 +86,15 @@ class CableTest {
         assertTrue(Cable.temperatureFactor(1, 1, 70, 64, 70) > 1);
     }
 
+    /** BS 7671 Appendix 4 (from memory): 70 degC thermoplastic at 30 degC, so half the tabulated current warms by a quarter of 40 K. */
+    @Test
+    void aSegmentHasTheTemperatureOfThermoplasticInsulation() {
+        assertEquals(
+                (230.0 + 30 + 10) / (230 + 70),
+                Cable.temperatureFactor(CLIPPED, 32, ConductorTemperature.BY_CURRENT),
+                1e-12);
+    }
+
     @Test
     void temperatureFactorClaimsNothingWhereItWouldBeTooMuch() {
         ConductorTemperature rule = ConductorTemperature.BY_CURRENT;

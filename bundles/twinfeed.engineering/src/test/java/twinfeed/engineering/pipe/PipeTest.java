@@ -119,7 +119,9 @@ class PipeTest {
         assertRefused("k", () -> new PipeSegment(1, 0.01, 0, -1, 0));
         assertRefused("riseM", () -> new PipeSegment(1, 0.01, 0, 0, Double.NaN));
         assertRefused("reynolds", () -> Pipe.frictionFactor(0, 0));
-        assertRefused("relativeRoughness", () -> Pipe.frictionFactor(5000, 0.06));
+        // The chart of Moody (1944) and Colebrook's formula end at 0.05.
+        assertRefused("relativeRoughness", () -> Pipe.frictionFactor(5000, 0.0501));
+        assertEquals(0.0719, Pipe.frictionFactor(1e7, 0.05), 0.001);
         assertRefused("flowM3PerS", () -> PipeRun.of(List.of(COPPER), COLD).totalPa(-1e-9));
         assertRefused("densityKgPerM3", () -> new Fluid(0, 1e-6));
         assertRefused("kinematicViscosityM2PerS", () -> new Fluid(1000, 0));

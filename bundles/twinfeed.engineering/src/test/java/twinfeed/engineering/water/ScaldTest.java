@@ -17,6 +17,13 @@ class ScaldTest {
         assertTrue(Scald.secondsToBurn(celsius + 1) < seconds);
     }
 
+    /** English health-care guidance on safe water (HTM 04-01, read second hand): a bath no hotter than 44 degC, a shower no hotter than 41. */
+    @Test
+    void theLimitsAreThoseOfHealthCare() {
+        assertEquals(44, Scald.FROM_C);
+        assertEquals(41, Scald.UNCOMFORTABLE_C);
+    }
+
     /** Half way between two rows the time is their geometric mean; outside the table the nearest line goes on. */
     @ParameterizedTest
     @CsvSource({"49.5, 1200, 252", "53, 252, 30", "57.5, 30, 5"})
