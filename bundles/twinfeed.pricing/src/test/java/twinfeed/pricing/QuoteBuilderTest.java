@@ -484,7 +484,8 @@ class QuoteBuilderTest {
         heater.setHoldsUntil(DemoBook.DAY);
         assertTrue(draft(request()).getOptions().get(0).getEnquiries().isEmpty());
         heater.setHoldsUntil(DemoBook.DAY.minusDays(1));
-        QuoteOption lapsed = draft(request().choosing(List.of("h75"))).getOptions().get(0);
+        QuoteOption lapsed =
+                draft(request().choosing(List.of("h75"))).getOptions().get(0);
         assertEquals(1, lapsed.getEnquiries().size(), lapsed.getEnquiries().toString());
     }
 

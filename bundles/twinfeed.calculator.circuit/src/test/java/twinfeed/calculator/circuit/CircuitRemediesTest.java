@@ -27,6 +27,7 @@ import twinfeed.model.survey.RcdKind;
 import twinfeed.model.survey.RcdScope;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.UpstreamRcd;
 import twinfeed.model.survey.WayPosition;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
@@ -210,6 +211,39 @@ class CircuitRemediesTest {
         Outcome after = finding(copy, heater, each.check).outcome();
         assertTrue(after == Outcome.PASSES || after == Outcome.NOT_APPLICABLE, "after the work: " + after);
         assertEquals(Outcome.FAILS, finding(survey, heater, each.check).outcome(), "the survey itself is not touched");
+    }
+
+    private static Survey after(String work) {
+        Case each = cases().stream()
+                .filter(one -> one.work.equals(work))
+                .findFirst()
+                .orElseThrow();
+        Survey survey = Surveys.suitable();
+        each.trouble.accept(survey);
+        offered(finding(survey, heater(each.power), each.check), work).edit().accept(survey);
+        return survey;
+    }
+
+    /**
+     * Tails of 25 mm² for 100 A and 16 mm² of earthing for them: BS 7671 tables 4D1 and 54.7 (memory); 10 mm² of main bonding: table 54.8
+     * (memory). A main switch and a residual-current device ahead of all circuits are of 100 A, the latter of 100 mA, delayed (common
+     * practice).
+     */
+    @Test
+    void worksAtTheOriginLeaveTheSizesThatTheyAreNamedFor() {
+        assertEquals(25e-6, after("tails-25").getElectricity().getTails().si(), 1e-12);
+        assertEquals(
+                16e-6,
+                after("earthing-16").getElectricity().getEarthingConductor().si(),
+                1e-12);
+        assertEquals(
+                10e-6, after("bonding-10").getElectricity().getMainBonding().si(), 1e-12);
+        assertEquals(
+                100,
+                after("consumer-unit-rcbo-45").getElectricity().getMainSwitch().si());
+        UpstreamRcd upstream = circuit(after("delayed-main-rcbo-45")).getUpstreamRcd();
+        assertEquals(100, upstream.getRating().si());
+        assertEquals(0.1, upstream.getResidual().si());
     }
 
     /** A house that needs a larger device and, by that, a thicker cable and another isolator: together they suit. */
