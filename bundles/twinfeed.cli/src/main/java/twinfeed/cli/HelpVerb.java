@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.cli;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +45,7 @@ final class HelpVerb implements Callable<Integer> {
         CommandLine verb = name == null ? all : all.getSubcommands().get(name);
         String kind = name;
         if (kind != null && (verb == null || FileKind.keys().contains(kind))) {
-            new FileGuide(face.service())
+            new FileGuide(face.service(), Locale.ROOT)
                     .page(FileKind.of(kind, FileKind.keys()))
                     .forEach(face.out()::println);
         } else {

@@ -11,9 +11,9 @@ import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
-import twinfeed.model.io.NearestName;
 import twinfeed.model.survey.PresentUnit;
 import twinfeed.model.survey.Survey;
+import twinfeed.usecase.refusal.Refusals;
 
 /** The heaters that a job asks about: the unit that is there, then the candidates in the survey's order. */
 public final class Candidates {
@@ -111,12 +111,12 @@ public final class Candidates {
                         0,
                         element,
                         id,
-                        "the catalogue has no such heater",
-                        known(id, catalogue))));
-    }
-
-    private static String known(String id, Catalogue catalogue) {
-        List<String> ids = catalogue.getHeaters().stream().map(Heater::getId).toList();
-        return NearestName.advice(id, ids, "name one of " + String.join(", ", ids));
+                        Refusals.wrong("heater"),
+                        Refusals.oneOf(
+                                "name",
+                                id,
+                                catalogue.getHeaters().stream()
+                                        .map(Heater::getId)
+                                        .toList()))));
     }
 }

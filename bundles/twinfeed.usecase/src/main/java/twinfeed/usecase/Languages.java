@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
+import twinfeed.usecase.refusal.Refusals;
 
 /** The languages of quotes and sheets. A further one is a further set of message files, and its code here. */
 public final class Languages {
@@ -23,7 +24,12 @@ public final class Languages {
         Locale locale = Locale.forLanguageTag(code.replace('_', '-'));
         if (!CODES.contains(locale.getLanguage())) {
             throw new InputException(new InputProblem(
-                    "", 0, "language", code, "there are no texts in it", "name one of " + String.join(", ", CODES)));
+                    "",
+                    0,
+                    "language",
+                    code,
+                    Refusals.wrong("language"),
+                    Refusals.text("name.all", String.join(", ", CODES))));
         }
         return locale;
     }

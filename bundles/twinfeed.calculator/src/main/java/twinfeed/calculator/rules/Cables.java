@@ -23,11 +23,11 @@ public final class Cables {
             CableSize size = size(row, currents);
             if (sizes.computeIfAbsent(size.cable(), cable -> new TreeMap<>()).putIfAbsent(key(size.sizeMm2()), size)
                     != null) {
-                throw row.wrong("size", size.cable() + " has this size twice", "each size once");
+                throw row.wrong("size", "size.twice", size.cable());
             }
         }
         if (sizes.isEmpty()) {
-            throw new IllegalArgumentException("rule data cables: there is no cable; give at least one");
+            throw RuleRefusal.of("cables.none");
         }
     }
 
@@ -38,7 +38,7 @@ public final class Cables {
                     .computeIfAbsent(key(row.positive("size")), size -> new LinkedHashMap<>())
                     .putIfAbsent(row.word("method"), row.positive("current"));
             if (before != null) {
-                throw row.wrong("current", "it stands twice", "one value for each cable, size and method");
+                throw row.wrong("current", "current.twice");
             }
         }
         return currents;
@@ -53,8 +53,7 @@ public final class Cables {
                 sizeMm2,
                 row.positive("drop") / 1000,
                 row.positive("cpc"),
-                conductorOhmPerM(sizeMm2)
-                        .orElseThrow(() -> row.wrong("size", "no resistance for it", "a size of conductors.csv")),
+                conductorOhmPerM(sizeMm2).orElseThrow(() -> row.wrong("size", "size.resistance")),
                 currents.getOrDefault(cable, Map.of()).getOrDefault(key(sizeMm2), Map.of()));
     }
 

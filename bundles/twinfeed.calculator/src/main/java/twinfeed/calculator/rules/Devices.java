@@ -34,7 +34,7 @@ public final class Devices {
         double multiple = row.positive("multiple", 0);
         double factor = row.positive("factor");
         if (factor > 1) {
-            throw row.wrong("factor", factor + " is above 1", "a factor of at most 1");
+            throw row.wrong("factor", "factor.above", factor);
         }
         return new DeviceKind(
                 row.word("key"),
@@ -50,7 +50,7 @@ public final class Devices {
             case "breaker" -> DeviceKind.Family.BREAKER;
             case "rcbo" -> DeviceKind.Family.RCBO;
             case "fuse" -> DeviceKind.Family.FUSE;
-            default -> throw row.wrong("family", "it is unknown", "breaker, rcbo or fuse");
+            default -> throw row.wrong("family", "family.unknown");
         };
     }
 

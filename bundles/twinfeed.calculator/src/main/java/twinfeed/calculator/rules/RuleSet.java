@@ -87,7 +87,7 @@ public final class RuleSet {
                     case "lift" -> Method.Move.LIFT;
                     case "clip" -> Method.Move.CLIP;
                     case "no" -> Method.Move.NO;
-                    default -> throw row.wrong("move", "it is unknown", "lift, clip or no");
+                    default -> throw row.wrong("move", "move.unknown");
                 };
         return new Method(row.word("key"), row.word("title"), row.yes("insulated"), move, row.words("plausible"));
     }
@@ -129,7 +129,7 @@ public final class RuleSet {
     public String text(String key) {
         String value = texts.get(key);
         if (value == null) {
-            throw new IllegalArgumentException("rule set " + id + " has no " + key + " in numbers.csv");
+            throw RuleRefusal.of("set.text", id, key);
         }
         return value;
     }
@@ -142,7 +142,7 @@ public final class RuleSet {
     public double number(String key) {
         Double value = numbers.get(key);
         if (value == null) {
-            throw new IllegalArgumentException("rule set " + id + " has no number " + key + " in numbers.csv");
+            throw RuleRefusal.of("set.number", id, key);
         }
         return value;
     }
@@ -170,7 +170,7 @@ public final class RuleSet {
     public Table table(String name) {
         @Nullable Table table = tables.get(name);
         if (table == null) {
-            throw new IllegalArgumentException("rule set " + id + " has no table " + name);
+            throw RuleRefusal.of("set.table", id, name);
         }
         return table;
     }

@@ -80,10 +80,11 @@ public final class RuleSets {
         try (InputStream stream = Files.newInputStream(file)) {
             return Table.read(file.toString(), stream);
         } catch (IOException | UncheckedIOException unreadable) {
-            throw new IllegalArgumentException(
-                    "rule data " + file + " cannot be read; give a rule set all its files: numbers.csv, "
-                            + String.join(".csv, ", RuleSet.TABLES) + ".csv",
-                    unreadable);
+            throw RuleRefusal.of(
+                    unreadable,
+                    "file.unreadable",
+                    file,
+                    "numbers.csv, " + String.join(".csv, ", RuleSet.TABLES) + ".csv");
         }
     }
 }

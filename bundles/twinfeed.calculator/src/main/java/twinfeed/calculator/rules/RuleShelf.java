@@ -25,9 +25,7 @@ final class RuleShelf {
             try (Stream<Path> inside = Files.list(folder)) {
                 inside.filter(Files::isDirectory).sorted().forEach(this::add);
             } catch (IOException unreadable) {
-                throw new IllegalArgumentException(
-                        "rule folder " + folder + " cannot be read; give a folder with a sub-folder for each rule set",
-                        unreadable);
+                throw RuleRefusal.of(unreadable, "folder.unreadable", folder);
             }
         }
     }
@@ -36,8 +34,7 @@ final class RuleShelf {
     private void add(Path folder) {
         String id = String.valueOf(folder.getFileName());
         if (own.contains(id)) {
-            throw new IllegalArgumentException("rule folder " + folder + ": a rule set " + id
-                    + " comes with the program; give the folder another name");
+            throw RuleRefusal.of("folder.own", folder, id);
         }
         foreign.put(id, folder);
     }
@@ -73,8 +70,7 @@ final class RuleShelf {
         List<String> missing = new ArrayList<>(RuleSets.standard().keys());
         missing.removeAll(result.keys());
         if (!missing.isEmpty()) {
-            throw new IllegalArgumentException("rule set " + result.id() + ": numbers.csv has no "
-                    + String.join(", ", missing) + "; give a line key,value,source for each");
+            throw RuleRefusal.of("set.incomplete", result.id(), String.join(", ", missing));
         }
     }
 

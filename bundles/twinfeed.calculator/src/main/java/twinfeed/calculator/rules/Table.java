@@ -60,7 +60,7 @@ public record Table(String name, String source, String sure, String units, List<
         } catch (IOException unreadable) {
             throw new UncheckedIOException("table " + name, unreadable);
         } catch (InputException broken) {
-            throw new IllegalArgumentException("table " + broken.getMessage(), broken);
+            throw RuleRefusal.of(broken, "table.broken", broken.getMessage());
         }
         String above = String.join("\n", remarks);
         return new Table(
@@ -81,8 +81,7 @@ public record Table(String name, String source, String sure, String units, List<
                 .filter(line -> line.startsWith(key + ":"))
                 .map(line -> line.substring(key.length() + 1).strip())
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("table " + name + " has no head line \"# " + key + ":\""));
+                .orElseThrow(() -> RuleRefusal.of("table.head", name, key));
     }
 
     /** The rows in a form that names table, row and column when something is wrong with a value. */

@@ -4,6 +4,7 @@ package twinfeed.calculator.rules;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A row of a data file, whose complaints say where it stands.
@@ -16,7 +17,7 @@ record TableRow(String table, int number, Map<String, String> values) {
     String text(String column) {
         String text = values.get(column);
         if (text == null) {
-            throw wrong(column, "the column is missing", "a column of this name");
+            throw wrong(column, "column.missing");
         }
         return text;
     }
@@ -24,7 +25,7 @@ record TableRow(String table, int number, Map<String, String> values) {
     String word(String column) {
         String text = text(column);
         if (text.isEmpty()) {
-            throw wrong(column, "it is empty", "a word");
+            throw wrong(column, "word.empty");
         }
         return text;
     }
@@ -38,7 +39,7 @@ record TableRow(String table, int number, Map<String, String> values) {
     double positive(String column) {
         double value = number(column);
         if (value <= 0) {
-            throw wrong(column, value + " is not above zero", "a number above zero");
+            throw wrong(column, "number.positive", value);
         }
         return value;
     }
@@ -64,7 +65,7 @@ record TableRow(String table, int number, Map<String, String> values) {
         return switch (text(column)) {
             case "yes" -> true;
             case "no" -> false;
-            default -> throw wrong(column, "\"" + text(column) + "\" is neither", "yes or no");
+            default -> throw wrong(column, "yes.neither", text(column));
         };
     }
 
@@ -75,14 +76,17 @@ record TableRow(String table, int number, Map<String, String> values) {
                 return value;
             }
         } catch (NumberFormatException notANumber) {
-            throw (IllegalArgumentException) wrong(column, "\"" + text + "\" is no number", "a number with a point")
-                    .initCause(notANumber);
+            throw wrong(notANumber, column, "number.none", text);
         }
-        throw wrong(column, text + " is not finite", "a number with a point");
+        throw wrong(column, "number.infinite", text);
     }
 
-    IllegalArgumentException wrong(String column, String reason, String right) {
-        return new IllegalArgumentException(
-                "rule data " + table + ", row " + number + ", " + column + ": " + reason + "; give " + right);
+    /** What is wrong with a field, and what would be right. */
+    IllegalArgumentException wrong(String column, String key, Object... arguments) {
+        return wrong(null, column, key, arguments);
+    }
+
+    private IllegalArgumentException wrong(@Nullable Throwable cause, String column, String key, Object... arguments) {
+        return RuleRefusal.of(cause, "row", table, number, column, RuleRefusal.text(key, arguments));
     }
 }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -123,5 +124,24 @@ class OwnRuleSetTest {
         assertTrue(String.valueOf(assertThrows(IllegalArgumentException.class, RuleSets::ids)
                         .getMessage())
                 .contains("nowhere"));
+    }
+
+    @Test
+    void aSlipIsSaidInTheLanguageOfTheProgram() throws IOException {
+        replace("cables.csv", ",6,7.3,", ",6,seven,");
+        Locale before = Locale.getDefault(Locale.Category.DISPLAY);
+        try {
+            Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMANY);
+            String said = refusal();
+            assertTrue(said.startsWith("Regeldaten ") && said.contains("cables.csv, Zeile 5, drop: „seven“ ist"), said);
+            Files.delete(own().resolve("ambient.csv"));
+            assertTrue(refusal().contains("lassen sich nicht lesen"), refusal());
+            System.setProperty(RuleSets.FOLDER, folder.resolve("nowhere").toString());
+            assertTrue(String.valueOf(assertThrows(IllegalArgumentException.class, RuleSets::ids)
+                            .getMessage())
+                    .startsWith("der Ordner der Regelwerke"));
+        } finally {
+            Locale.setDefault(Locale.Category.DISPLAY, before);
+        }
     }
 }

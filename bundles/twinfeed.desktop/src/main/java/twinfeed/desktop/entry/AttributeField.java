@@ -73,8 +73,7 @@ final class AttributeField implements EntryField {
 
     @Override
     public String help() {
-        @Nullable String own = words.find("help." + key());
-        return own == null ? Documentation.ofModel().help(attribute) : own;
+        return Documentation.ofModel(words.locale()).help(attribute);
     }
 
     @Override

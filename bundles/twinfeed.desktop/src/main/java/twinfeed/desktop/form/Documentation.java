@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.form;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,21 +15,25 @@ import twinfeed.model.text.ModelDocs;
 public final class Documentation {
     private static final Pattern FALLBACK = Pattern.compile("no entry means ([^;.]+)");
 
-    private Documentation() {}
+    private final Locale locale;
 
-    /** The documentation of the whole model. */
-    public static Documentation ofModel() {
-        return new Documentation();
+    private Documentation(Locale locale) {
+        this.locale = locale;
+    }
+
+    /** The documentation of the whole model in a language. */
+    public static Documentation ofModel(Locale locale) {
+        return new Documentation(locale);
     }
 
     /** What a reading is; empty if the model does not say. */
     public String help(EStructuralFeature feature) {
-        return ModelDocs.printed(feature);
+        return ModelDocs.printed(feature, locale);
     }
 
     /** What holds where the reading is not given, if the model says so. */
     public Optional<String> defaultValue(EStructuralFeature feature) {
-        Matcher matcher = FALLBACK.matcher(help(feature));
+        Matcher matcher = FALLBACK.matcher(ModelDocs.printed(feature, Locale.ROOT));
         return matcher.find() ? Optional.of(matcher.group(1)) : Optional.empty();
     }
 }

@@ -44,7 +44,7 @@ public final class HelpPart {
     @Inject
     public HelpPart(Composite parent, Desk desk, Words words) {
         this.pages = new HelpPages(desk.service().calculators(), words);
-        this.guide = new FileGuide(desk.service());
+        this.guide = new FileGuide(desk.service(), words.locale());
         parent.setLayout(new FillLayout());
         SashForm halves = new SashForm(parent, SWT.HORIZONTAL);
         Composite left = Controls.pane(halves);
@@ -100,14 +100,14 @@ public final class HelpPart {
         group.setExpanded(true);
     }
 
-    /** Shows the page of the first kind of files; the others stand below it in the tree. */
-    public void showFiles() {
+    /** Shows the page of a kind of files; the others stand beside it in the tree. */
+    public void show(FileKind kind) {
         for (TreeItem group : tree.getItems()) {
             for (TreeItem item : group.getItems()) {
-                if (item.getData() == FileKind.JOB) {
+                if (item.getData() == kind) {
                     tree.setSelection(item);
                     tree.showItem(item);
-                    write(FilePages.of(guide.page(FileKind.JOB)));
+                    write(FilePages.of(guide.page(kind)));
                 }
             }
         }

@@ -40,7 +40,7 @@ record FormContext(
                 words,
                 new Writing(words),
                 new Offers(session, words),
-                Documentation.ofModel(),
+                Documentation.ofModel(words.locale()),
                 new TreeMap<>());
     }
 
@@ -70,8 +70,7 @@ record FormContext(
 
     /** What a reading is, and what holds without it. */
     String help(FieldPath path) {
-        String own = words.find("help." + path.key());
-        return own == null ? documentation.help(path.last()) : own;
+        return documentation.help(path.last());
     }
 
     /** What stands in an empty field: its unit, and what holds where the reading is not given. */

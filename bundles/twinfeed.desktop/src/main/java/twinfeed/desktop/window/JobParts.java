@@ -41,6 +41,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.guide.FileKind;
 
 /** The open jobs: each is a part of the window. */
 public final class JobParts implements Jobs {
@@ -247,7 +248,7 @@ public final class JobParts implements Jobs {
     public void explainFiles() {
         MPart part = service.showPart(HELP, PartState.ACTIVATE);
         if (part != null && part.getObject() instanceof HelpPart help) {
-            help.showFiles();
+            help.show(FileKind.JOB);
         }
     }
 

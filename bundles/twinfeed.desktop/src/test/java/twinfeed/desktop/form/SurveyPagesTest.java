@@ -77,7 +77,7 @@ final class SurveyPagesTest {
 
     @Test
     void everyQuestionHasALabelAndAnExplanation() {
-        Documentation documentation = Documentation.ofModel();
+        Documentation documentation = Documentation.ofModel(Locale.UK);
         for (FieldPath path : asked()) {
             assertTrue(words.find("label." + path.key()) != null, "label of " + path.key());
             assertTrue(documentation.help(path.last()).length() > 3, "explanation of " + path.key());
@@ -177,7 +177,7 @@ final class SurveyPagesTest {
 
     @Test
     void defaultsComeFromTheModelsOwnDocumentation() {
-        Documentation documentation = Documentation.ofModel();
+        Documentation documentation = Documentation.ofModel(Locale.UK);
         assertEquals(
                 "40 °C",
                 documentation

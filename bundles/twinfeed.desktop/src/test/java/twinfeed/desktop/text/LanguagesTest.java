@@ -2,7 +2,7 @@
 package twinfeed.desktop.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
@@ -46,17 +46,17 @@ final class LanguagesTest {
     /** The tooltips are those of the model, so that help and model cannot drift apart; German says each of them too. */
     @Test
     void everyReadingIsExplainedInBothLanguages() {
-        Documentation model = Documentation.ofModel();
+        Documentation model = Documentation.ofModel(Locale.UK);
+        Documentation translated = Documentation.ofModel(Locale.GERMANY);
         Words english = new Words(Locale.UK);
-        Words german = new Words(Locale.GERMANY);
         int seen = 0;
         for (var classifier : SurveyPackage.eINSTANCE.getEClassifiers()) {
             if (classifier instanceof EClass type) {
                 for (EStructuralFeature feature : type.getEStructuralFeatures()) {
                     String key = type.getName() + "." + feature.getName();
                     seen++;
-                    assertEquals(model.help(feature), english.get("help." + key), key);
-                    assertNotNull(german.find("help." + key), key);
+                    assertNotEquals("", model.help(feature), key);
+                    assertNotEquals(model.help(feature), translated.help(feature), key);
                     assertEquals(
                             model.defaultValue(feature).orElse(null),
                             english.find("default." + key),

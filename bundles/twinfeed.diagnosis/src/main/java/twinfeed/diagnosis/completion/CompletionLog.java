@@ -2,6 +2,7 @@
 package twinfeed.diagnosis.completion;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.check.FieldException;
@@ -38,7 +39,12 @@ public final class CompletionLog {
      */
     public void enter(String by, LocalDate on, Map<String, String> values) {
         if (by.isBlank()) {
-            throw wrong("by", "", "nobody is named", "say who tested, a competent person");
+            Locale reader = Locale.getDefault(Locale.Category.DISPLAY);
+            throw wrong(
+                    "by",
+                    "",
+                    CompletionAssessment.TEXTS.get(reader, "log.nobody.wrong"),
+                    CompletionAssessment.TEXTS.get(reader, "log.nobody.right"));
         }
         Completion entered = job.getCompletion() == null
                 ? JobFactory.eINSTANCE.createCompletion()

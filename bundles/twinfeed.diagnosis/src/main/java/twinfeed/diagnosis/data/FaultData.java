@@ -70,9 +70,7 @@ public record FaultData(
             }
             return FaultDataReader.read(file.isEmpty() ? OWN : file, stream);
         } catch (IOException unreadable) {
-            throw new IllegalArgumentException(
-                    "fault data " + (file.isEmpty() ? OWN : file) + ": it cannot be read; name a readable file",
-                    unreadable);
+            throw DataRefusal.of(unreadable, "faults.unreadable", file.isEmpty() ? OWN : file);
         }
     }
 

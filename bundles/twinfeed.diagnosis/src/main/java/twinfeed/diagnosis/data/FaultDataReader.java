@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Table;
 
 /** Reads the data file of the fault-finding; what is wrong is named with row and column. */
@@ -44,7 +45,7 @@ final class FaultDataReader {
         String kind = word(row, "row");
         String key = word(row, "key");
         if (word(row, "reason").isEmpty()) {
-            throw wrong("reason", "it is empty", "why the value is what it is");
+            throw wrong("reason", "reason.empty");
         }
         switch (kind) {
             case "part" -> part(key, row);
@@ -52,9 +53,7 @@ final class FaultDataReader {
             case "likelihood" -> likelihood(key, row);
             case "first" -> first(key, row);
             case "limit" -> once(limits.put(key, positive(row)), key);
-            default ->
-                throw wrong(
-                        "row", "\"" + kind + "\" is no kind of row", "part, observation, likelihood, first or limit");
+            default -> throw wrong("row", "row.kind", kind);
         }
     }
 
@@ -67,7 +66,7 @@ final class FaultDataReader {
     private void observation(String key, Map<String, String> row) {
         double minutes = number(row, "minutes");
         if (minutes < 0) {
-            throw wrong("minutes", minutes + " is negative", "minutes, 0 or more");
+            throw wrong("minutes", "minutes.negative", minutes);
         }
         once(
                 observations.put(
@@ -104,10 +103,7 @@ final class FaultDataReader {
         List<String> all = text.isEmpty() ? List.of() : List.of(text.split(" +"));
         for (String each : all) {
             if (!each.equals(POWERED) && !(each.startsWith(AFTER) && each.length() > AFTER.length())) {
-                throw wrong(
-                        "part",
-                        "\"" + each + "\" says nothing of an observation",
-                        "powered, after: with the keys of other observations, or nothing");
+                throw wrong("part", "condition.unknown", each);
             }
         }
         return all;
@@ -137,16 +133,16 @@ final class FaultDataReader {
                 return place;
             }
         }
-        throw wrong("place", "\"" + text + "\" is no place", "told, outside, cover or feed");
+        throw wrong("place", "place.unknown", text);
     }
 
     private void likelihood(String key, Map<String, String> row) {
         String part = word(row, "part");
         if (!observations.containsKey(key)) {
-            throw wrong("key", "there is no observation " + key + " above", "the key of an observation");
+            throw wrong("key", "observation.above", key);
         }
         if (!parts.containsKey(part)) {
-            throw wrong("part", "there is no part " + part + " above", "the key of a part");
+            throw wrong("part", "part.above", part);
         }
         once(likelihoods.computeIfAbsent(key, each -> new LinkedHashMap<>()).put(part, chance(row)), part);
     }
@@ -155,7 +151,7 @@ final class FaultDataReader {
     private double chance(Map<String, String> row) {
         double value = number(row, "value");
         if (!(value > 0 && value < 1)) {
-            throw wrong("value", value + " is no chance", "a number above 0 and below 1");
+            throw wrong("value", "chance.none", value);
         }
         return value;
     }
@@ -163,7 +159,7 @@ final class FaultDataReader {
     private double positive(Map<String, String> row) {
         double value = number(row, "value");
         if (!(value > 0)) {
-            throw wrong("value", value + " is not above 0", "a number above 0");
+            throw wrong("value", "number.positive", value);
         }
         return value;
     }
@@ -176,35 +172,33 @@ final class FaultDataReader {
                 return value;
             }
         } catch (NumberFormatException notANumber) {
-            throw (IllegalArgumentException) wrong(column, "\"" + text + "\" is no number", "a number with a point")
-                    .initCause(notANumber);
+            throw wrong(notANumber, column, "number.none", text);
         }
-        throw wrong(column, text + " is not finite", "a number with a point");
+        throw wrong(column, "number.infinite", text);
     }
 
-    private void once(@org.jspecify.annotations.Nullable Object before, String key) {
+    private void once(@Nullable Object before, String key) {
         if (before != null) {
-            throw wrong("key", key + " stands twice", "one row for each");
+            throw wrong("key", "key.twice", key);
         }
     }
 
     private void whole() {
         for (String part : List.of(FaultData.SUPPLY, FaultData.NONE)) {
             if (!parts.containsKey(part)) {
-                throw wrong("key", "there is no part " + part, "a row of kind part for it");
+                throw wrong("key", "part.missing", part);
             }
         }
-        observations.values().forEach(each -> each.after()
-                .forEach(key -> known(key, "after which " + each.key() + " is asked")));
+        observations.values().forEach(each -> each.after().forEach(key -> known(key, "observation.after", each.key())));
         first.forEach((key, asked) -> {
-            known(key, "after which others come first");
-            asked.keySet().forEach(each -> known(each, "that comes first after " + key));
+            known(key, "observation.first", "");
+            asked.keySet().forEach(each -> known(each, "observation.next", key));
         });
     }
 
-    private void known(String key, String what) {
+    private void known(String key, String message, String other) {
         if (!observations.containsKey(key)) {
-            throw wrong("part", "there is no observation " + key + ", " + what, "the key of an observation");
+            throw wrong("part", message, key, other);
         }
     }
 
@@ -212,8 +206,11 @@ final class FaultDataReader {
         return row.getOrDefault(column, "");
     }
 
-    private IllegalArgumentException wrong(String column, String reason, String right) {
-        return new IllegalArgumentException(
-                "fault data " + name + ", row " + number + ", " + column + ": " + reason + "; give " + right);
+    private IllegalArgumentException wrong(String column, String key, Object... arguments) {
+        return wrong(null, column, key, arguments);
+    }
+
+    private IllegalArgumentException wrong(@Nullable Throwable cause, String column, String key, Object... arguments) {
+        return DataRefusal.of(cause, "row", name, number, column, DataRefusal.text(key, arguments));
     }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Table;
+import twinfeed.diagnosis.data.DataRefusal;
 import twinfeed.units.Concentration;
 
 /**
@@ -42,8 +43,7 @@ public final class LifeModel {
         try (InputStream stream = Files.newInputStream(Path.of(file))) {
             return read(stream);
         } catch (IOException unreadable) {
-            throw new IllegalArgumentException(
-                    "life data " + file + ": it cannot be read; name a readable file", unreadable);
+            throw DataRefusal.of(unreadable, "life.unreadable", file);
         }
     }
 
@@ -62,7 +62,7 @@ public final class LifeModel {
     double value(String key) {
         Double value = values.get(key);
         if (value == null) {
-            throw new IllegalArgumentException("no " + key + " in the life data");
+            throw DataRefusal.of(null, "life.missing", key);
         }
         return value;
     }

@@ -31,17 +31,6 @@ public final class NearestName {
         return best;
     }
 
-    /**
-     * What would be right instead of an unknown name.
-     *
-     * @param all the sentence that names all that is known, for example "name one of h85, h95"
-     * @return that sentence, behind a question for the nearest name where there is one
-     */
-    public static String advice(String unknown, Collection<String> known, String all) {
-        String nearest = of(unknown, known);
-        return nearest.isEmpty() ? all : "did you mean " + nearest + "? Or " + all;
-    }
-
     private static String letters(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[ _-]", "");
     }

@@ -5,17 +5,21 @@ import java.io.InputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.emf.ecore.ENamedElement;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.jspecify.annotations.Nullable;
+import twinfeed.units.text.Texts;
 
 /**
  * What the model says about its own classes and attributes: meaning, unit, valid range. Forms and help show it. The generated
@@ -24,6 +28,9 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 public final class ModelDocs {
     private static final String FILE = "/model/twinfeed.ecore";
 
+    /** Languages beside the model's own English: {@code CLASS}, {@code CLASS.FEATURE}. */
+    private static final Texts TRANSLATED = new Texts(ModelDocs.class, "documentation");
+
     private ModelDocs() {}
 
     /** The documentation of a feature; empty if it is none of this model's. */
@@ -31,9 +38,17 @@ public final class ModelDocs {
         return find(path(feature.getEContainingClass()), feature);
     }
 
-    /** The same with units as they are printed, for which the model's file keeps to plain letters. */
-    public static String printed(EStructuralFeature feature) {
-        return of(feature).replace("degC", "\u00b0C");
+    /** The same in a language, with units as they are printed, for which the model's file keeps to plain letters. */
+    public static String printed(EStructuralFeature feature, Locale locale) {
+        String name = feature.getEContainingClass().getName() + "." + feature.getName();
+        @Nullable String translated = TRANSLATED.find(locale, name);
+        return translated == null ? of(feature).replace("degC", "\u00b0C") : translated;
+    }
+
+    /** The documentation of a class in a language. */
+    public static String printed(EClass type, Locale locale) {
+        @Nullable String translated = TRANSLATED.find(locale, type.getName());
+        return translated == null ? of(type) : translated;
     }
 
     /** The documentation of a class, an enumeration or a data type; empty if it has none. */

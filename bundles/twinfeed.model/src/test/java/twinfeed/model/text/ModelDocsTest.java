@@ -5,7 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.EEnum;
@@ -49,6 +58,39 @@ class ModelDocsTest {
             }
         }
         assertTrue(seen > 400, "documented things seen: " + seen);
+    }
+
+    /** Whatever the window and the pages of help show of classes and values is said in German too, and nothing besides. */
+    @Test
+    void germanSaysAllThatEnglishSays() throws IOException {
+        Properties german = new Properties();
+        try (Reader reader = new InputStreamReader(
+                Objects.requireNonNull(ModelDocs.class.getResourceAsStream("documentation_de.properties")),
+                StandardCharsets.UTF_8)) {
+            german.load(reader);
+        }
+        Set<String> known = new TreeSet<>();
+        for (EPackage pack : PACKAGES) {
+            for (EClassifier classifier : pack.getEClassifiers()) {
+                if (classifier instanceof EClass type) {
+                    known.add(type.getName());
+                    assertSentence(ModelDocs.printed(type, Locale.GERMAN), type.getName());
+                    for (EStructuralFeature feature : type.getEStructuralFeatures()) {
+                        known.add(type.getName() + "." + feature.getName());
+                        assertSentence(ModelDocs.printed(feature, Locale.GERMAN), feature.getName());
+                    }
+                }
+            }
+        }
+        assertEquals(known, new TreeSet<>(german.stringPropertyNames()));
+        assertEquals(
+                "Ruhedruck.", ModelDocs.printed(SurveyPackage.Literals.WATER_TEST__STATIC_PRESSURE, Locale.GERMANY));
+        assertEquals(
+                "Gauge reading with no flow.",
+                ModelDocs.printed(SurveyPackage.Literals.WATER_TEST__STATIC_PRESSURE, Locale.UK));
+        assertEquals(
+                "Einige gleiche Formst\u00fccke.", ModelDocs.printed(SurveyPackage.Literals.FITTING, Locale.GERMAN));
+        assertEquals("Some equal fittings.", ModelDocs.printed(SurveyPackage.Literals.FITTING, Locale.ROOT));
     }
 
     @Test

@@ -17,10 +17,10 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.check.ModelPath;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a pattern job with the row's own values put in.
@@ -29,11 +29,11 @@ import twinfeed.usecase.TwinfeedService;
 final class Batch {
     private final TwinfeedService service;
     private final BatchTask task;
-    private final Refusals refused;
+    private final RejectedRows refused;
     private final NameTable names = new NameTable();
     private @Nullable RowJudge rows;
 
-    Batch(TwinfeedService service, BatchTask task, Refusals refused) {
+    Batch(TwinfeedService service, BatchTask task, RejectedRows refused) {
         this.service = service;
         this.task = task;
         this.refused = refused;
@@ -85,10 +85,7 @@ final class Batch {
             work.finish();
         }
         if (count[0] == 0) {
-            throw new InputException(InputProblem.ofFile(
-                    list.toString(),
-                    "it names no dwelling",
-                    "give it a first row with the names of the columns, then one row a dwelling"));
+            throw new InputException(Refusals.ofFile(list, "list.empty"));
         }
     }
 
@@ -107,8 +104,7 @@ final class Batch {
             }
         });
         if (found[0] == null) {
-            throw new InputException(InputProblem.ofFile(
-                    list.toString(), "it has no dwelling in row " + wanted + " any more", "judge the list again"));
+            throw new InputException(Refusals.ofFile(list, "list.row", wanted));
         }
         return found[0];
     }

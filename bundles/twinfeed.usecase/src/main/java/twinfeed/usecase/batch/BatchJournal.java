@@ -15,7 +15,7 @@ import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * What came of the rows of a list so far, in a hidden file beside the result. Work that was stopped, by whomever or whatever, is taken up
@@ -108,10 +108,7 @@ final class BatchJournal implements AutoCloseable {
         try {
             FileLock lock = lock(file);
             if (lock == null) {
-                throw new InputException(InputProblem.ofFile(
-                        out.toString(),
-                        "a list is being judged into it by another program now",
-                        "wait until that is done, or name another file"));
+                throw new InputException(Refusals.ofFile(out, "list.busy"));
             }
             return new BatchJournal(path, file, lock, identity);
         } catch (IOException | RuntimeException failed) {

@@ -55,7 +55,8 @@ final class BatchTable {
     }
 
     /** Writes all sheets. */
-    void write(String template, BatchTotals totals, DwellingOrder order, List<List<String>> shared, Refusals refused)
+    void write(
+            String template, BatchTotals totals, DwellingOrder order, List<List<String>> shared, RejectedRows refused)
             throws IOException {
         sheet("totals", note("totals", template), totalColumns(), taker -> {
             for (List<@Nullable Object> row : totals.rows()) {

@@ -52,7 +52,7 @@ public final class BatchWriting {
             complaints += dwelling.judged().complaints() > 0 ? 1 : 0;
         }
 
-        BatchReport report(Refusals refused, int before) {
+        BatchReport report(RejectedRows refused, int before) {
             return new BatchReport(
                     judged, offered, unanswered, unsafe, complaints, refused.count(), before, refused.first());
         }
@@ -77,7 +77,7 @@ public final class BatchWriting {
      * @param judged takes each dwelling, on the caller's thread
      */
     public BatchReport write(Path list, Path out, BatchProgress progress, Consumer<JudgedDwelling> judged) {
-        try (Refusals refused = new Refusals()) {
+        try (RejectedRows refused = new RejectedRows()) {
             BatchIdentity identity = BatchIdentity.of(service, task, list);
             try (BatchJournal journal = BatchJournal.of(out, identity.bytes())) {
                 return write(
@@ -99,7 +99,7 @@ public final class BatchWriting {
             Path list,
             Path out,
             BatchJournal journal,
-            Refusals refused,
+            RejectedRows refused,
             Consumer<JudgedDwelling> judged,
             IntConsumer progress)
             throws IOException {
@@ -122,7 +122,7 @@ public final class BatchWriting {
      * @throws InputException or UnusableException if the list cannot be used or has no such row
      */
     public Survey survey(Path list, int row) {
-        try (Refusals refused = new Refusals()) {
+        try (RejectedRows refused = new RejectedRows()) {
             return new Batch(service, task, refused).survey(list, row);
         } catch (IOException full) {
             throw new UnusableException(list + ": " + full.getMessage(), full);
@@ -135,9 +135,9 @@ public final class BatchWriting {
         private final Path out;
         private final Batch batch;
         private final BatchJournal journal;
-        private final Refusals refused;
+        private final RejectedRows refused;
 
-        Work(Path list, Path out, Batch batch, BatchJournal journal, Refusals refused) {
+        Work(Path list, Path out, Batch batch, BatchJournal journal, RejectedRows refused) {
             this.list = list;
             this.out = out;
             this.batch = batch;

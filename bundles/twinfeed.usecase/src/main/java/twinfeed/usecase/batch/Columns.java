@@ -23,6 +23,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.model.survey.Symptom;
+import twinfeed.usecase.refusal.Refusals;
 
 /**
  * The head of a list of dwellings: {@code dwelling}, which names each, {@code symptoms}, the keys of what is complained of with semicolons
@@ -80,12 +81,7 @@ final class Columns {
         }
         if (!dwellingOrSymptoms.containsKey(DWELLING)) {
             problems.add(new InputProblem(
-                    file,
-                    head.number(),
-                    "",
-                    "",
-                    "no column names the dwelling",
-                    "give the first row a column \"dwelling\""));
+                    file, head.number(), "", "", Refusals.wrong("list.noDwelling"), Refusals.right("list.noDwelling")));
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
@@ -96,12 +92,7 @@ final class Columns {
         String before = seen.putIfAbsent(field, text);
         if (before != null) {
             problems.add(new InputProblem(
-                    file,
-                    row,
-                    text,
-                    "",
-                    "two columns are for this: the other is called \"" + before + "\"",
-                    "take one of them away, or begin its name with # to make it a remark"));
+                    file, row, text, "", Refusals.wrong("list.twice", before), Refusals.right("list.twice")));
         }
     }
 
@@ -144,7 +135,8 @@ final class Columns {
     List<DwellingReading> fill(Row row, Survey survey) {
         List<InputProblem> problems = new ArrayList<>();
         if (dwelling(row).isEmpty()) {
-            problems.add(new InputProblem(file, row.number(), DWELLING, "", "the dwelling has no name", "give it one"));
+            problems.add(new InputProblem(
+                    file, row.number(), DWELLING, "", Refusals.wrong("list.unnamed"), Refusals.right("list.unnamed")));
         }
         symptoms(cell(row, SYMPTOMS), survey);
         List<DwellingReading> readings = new ArrayList<>();

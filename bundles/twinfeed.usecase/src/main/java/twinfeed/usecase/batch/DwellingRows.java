@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import twinfeed.model.io.InputBytes;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.rows.CsvRows;
 import twinfeed.model.rows.Row;
 import twinfeed.usecase.ListProblem;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.read.ListSheet;
 import twinfeed.workbook.text.WorkbookException;
 
@@ -40,9 +40,7 @@ final class DwellingRows {
         } catch (WorkbookException refused) {
             throw ListProblem.of(file, refused);
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(file.toString(), "it cannot be read", "check that you may read it"),
-                    unreadable);
+            throw Refusals.exception(unreadable, file, "list.unreadable");
         }
     }
 }

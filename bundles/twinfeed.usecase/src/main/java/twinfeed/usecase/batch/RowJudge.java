@@ -24,6 +24,7 @@ import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.faults.FaultFindingService;
 import twinfeed.usecase.quote.QuotingService;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.form.FormLanguage;
 
 /**
@@ -128,10 +129,7 @@ public final class RowJudge {
     /** What comes of a row. */
     BatchJournal.Entry take(Row row, int earlier) {
         if (earlier > 0) {
-            return refuse(
-                    row,
-                    "the list names this dwelling in line " + earlier
-                            + " already; take one of the two rows away, or give each a name of its own");
+            return refuse(row, Refusals.text("list.again", earlier));
         }
         try {
             Dwelling dwelling = judged(row);
@@ -141,7 +139,7 @@ public final class RowJudge {
                     row, unusable.problems().stream().map(RowJudge::reason).collect(Collectors.joining("\n")));
         } catch (IllegalStateException | IllegalArgumentException | ArithmeticException broken) {
             // One dwelling on which the program itself fails must not cost the other thousand.
-            return refuse(row, "internal fault: " + broken);
+            return refuse(row, Refusals.text("list.internal", broken));
         }
     }
 

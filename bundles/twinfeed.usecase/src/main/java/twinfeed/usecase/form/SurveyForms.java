@@ -30,6 +30,7 @@ import twinfeed.usecase.ListProblem;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputFiles;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.form.FormLanguage;
 import twinfeed.workbook.form.SurveyFormReader;
 import twinfeed.workbook.form.SurveyFormWorkbook;
@@ -117,10 +118,7 @@ public final class SurveyForms {
      */
     public List<String> read(Path form, Path out, @Nullable String catalogue) {
         if (Files.exists(out)) {
-            throw new InputException(InputProblem.ofFile(
-                    out.toString(),
-                    "there is a file already, and a form never replaces one; nothing was written",
-                    "name a new file"));
+            throw new InputException(Refusals.ofFile(out, "form.exists"));
         }
         SurveyFormReader.Read read = read(form, catalogue(catalogue, out));
         Job job = read.job();
@@ -142,10 +140,7 @@ public final class SurveyForms {
             words(form, job, read, heaters, warnings);
         }
         if (job.getCatalogue() == null) {
-            problems.add(InputProblem.ofFile(
-                    form.toString(),
-                    "the form names no heater catalogue",
-                    "fill in its cell on the first sheet, or name one with --catalogue"));
+            problems.add(Refusals.ofFile(form, "form.catalogue"));
         }
         if (!problems.isEmpty()) {
             throw new InputException(problems);
@@ -161,9 +156,7 @@ public final class SurveyForms {
         } catch (WorkbookException refused) {
             throw ListProblem.of(form, refused);
         } catch (IOException unreadable) {
-            throw new InputException(
-                    InputProblem.ofFile(form.toString(), "it cannot be read", "check that you may read it"),
-                    unreadable);
+            throw Refusals.exception(unreadable, form, "list.unreadable");
         }
     }
 

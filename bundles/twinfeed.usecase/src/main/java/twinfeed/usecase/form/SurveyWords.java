@@ -13,6 +13,7 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
+import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.units.text.Texts;
 import twinfeed.workbook.form.FormWords;
@@ -46,14 +47,8 @@ public final class SurveyWords implements FormWords {
             case "IsolationTick.step" -> worded("isolation.");
             case "Fitting.kind" -> worded("fitting.");
             case "ProtectiveDevice.kind" ->
-                titled(rules.devices().keys(), each -> rules.devices()
-                        .find(each)
-                        .map(kind -> each + FormWords.MEANS + kind.title())
-                        .orElse(each));
-            case "CableSegment.method" ->
-                titled(rules.methods(), each -> rules.method(each)
-                        .map(method -> each + FormWords.MEANS + method.title())
-                        .orElse(each));
+                titled(rules.devices().keys(), each -> meaning(each, titles().device(each)));
+            case "CableSegment.method" -> titled(rules.methods(), each -> meaning(each, titles().method(each)));
             case "CableSegment.cable" -> titled(rules.cables().keys(), each -> each);
             case "Survey.rules" -> titled(RuleSets.ids(), each -> each);
             case "Survey.climate" -> {
@@ -64,6 +59,14 @@ public final class SurveyWords implements FormWords {
             case "PresentUnit.heaterId" -> heaters();
             default -> List.of();
         };
+    }
+
+    private RuleTitles titles() {
+        return new RuleTitles(rules, locale);
+    }
+
+    private static String meaning(String word, String title) {
+        return title.equals(word) ? word : word + FormWords.MEANS + title;
     }
 
     private List<Word> heaters() {

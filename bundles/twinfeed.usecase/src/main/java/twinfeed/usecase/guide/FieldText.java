@@ -37,16 +37,18 @@ final class FieldText {
             Map.entry("WaterFeed.backflowProtection", "double-check-valve"),
             Map.entry("WaterTest.takenAt", "08:10"));
 
+    private final Locale locale;
     private final FormLanguage words;
 
-    FieldText(List<Calculator> calculators) {
-        this.words = new FormLanguage(Locale.ROOT, new SurveyWords(calculators, Locale.ROOT, null, null));
+    FieldText(List<Calculator> calculators, Locale locale) {
+        this.locale = locale;
+        this.words = new FormLanguage(locale, new SurveyWords(calculators, locale, null, null));
     }
 
     /** What it means, with its usual range. */
     String meaning(EAttribute attribute) {
         String usual = ReadingRange.of(attribute).map(ReadingRange::usual).orElse("");
-        String docs = ModelDocs.printed(attribute);
+        String docs = ModelDocs.printed(attribute, locale);
         return usual.isEmpty() ? docs : docs + " " + text("usual", Map.of("range", usual));
     }
 
@@ -146,11 +148,11 @@ final class FieldText {
         return list.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.joining(", "));
     }
 
-    private static String text(String key) {
-        return TEXTS.get(Locale.ROOT, key);
+    private String text(String key) {
+        return TEXTS.get(locale, key);
     }
 
-    private static String text(String key, Map<String, ?> values) {
-        return TEXTS.format(Locale.ROOT, key, values);
+    private String text(String key, Map<String, ?> values) {
+        return TEXTS.format(locale, key, values);
     }
 }

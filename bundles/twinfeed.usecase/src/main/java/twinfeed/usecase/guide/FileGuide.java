@@ -27,7 +27,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
 
 /**
- * Pages of reference for the files that the program reads, made from the model's own documentation, which is in English: every attribute
+ * Pages of reference for the files that the program reads, made from the model's own documentation: every attribute
  * with its meaning, its unit or words, and its usual range.
  */
 public final class FileGuide {
@@ -36,12 +36,14 @@ public final class FileGuide {
     /** Column of a list of dwellings for what is complained of. */
     static final String SYMPTOMS = "symptoms";
 
+    private final Locale locale;
     private final FieldText fields;
     private final List<String> lines = new ArrayList<>();
 
-    /** With the calculators whose words a job may hold. */
-    public FileGuide(TwinfeedService service) {
-        this.fields = new FieldText(service.calculators());
+    /** With the calculators whose words a job may hold, in a language. */
+    public FileGuide(TwinfeedService service, Locale locale) {
+        this.locale = locale;
+        this.fields = new FieldText(service.calculators(), locale);
     }
 
     /** The page of a kind of file, line by line. */
@@ -54,7 +56,7 @@ public final class FileGuide {
             case PRICE_BOOK -> priceBook();
             case DWELLINGS -> dwellings();
             case FIRM -> FirmFile.keys().forEach(key -> field(key, "", text("firm." + key)));
-            case TEXTS -> StandingTexts.shipped(Locale.ROOT).forEach((key, value) -> field(key, "", value));
+            case TEXTS -> StandingTexts.shipped(locale).forEach((key, value) -> field(key, "", value));
             case QUOTE -> {
                 classes(QuotePackage.Literals.QUOTE);
                 classes(AssessmentPackage.Literals.ASSESSMENT);
@@ -69,8 +71,8 @@ public final class FileGuide {
         lines.add(text("intro." + key));
     }
 
-    private static String text(String key) {
-        return TEXTS.get(Locale.ROOT, key);
+    private String text(String key) {
+        return TEXTS.get(locale, key);
     }
 
     /** A class and all that it contains, each class once. */
@@ -79,7 +81,7 @@ public final class FileGuide {
         collect(root, seen);
         for (EClass type : seen) {
             lines.add("");
-            lines.add(type.getName() + " \u2013 " + ModelDocs.of(type));
+            lines.add(type.getName() + " \u2013 " + ModelDocs.printed(type, locale));
             features(type);
         }
     }
@@ -97,10 +99,10 @@ public final class FileGuide {
                 words(attribute);
             } else if (feature instanceof EReference part) {
                 String form = TEXTS.format(
-                        Locale.ROOT,
+                        locale,
                         part.isMany() ? "part.many" : "part.one",
                         Map.of("type", part.getEReferenceType().getName()));
-                field(part.getName(), form, ModelDocs.of(part));
+                field(part.getName(), form, ModelDocs.printed(part, locale));
             }
         }
     }
@@ -129,7 +131,7 @@ public final class FileGuide {
                 String cells = part.getEReferenceType().getEAllAttributes().stream()
                         .map(each -> hyphened(each.getName()))
                         .collect(Collectors.joining(", "));
-                field("# " + name + ":", cells, ModelDocs.of(part));
+                field("# " + name + ":", cells, ModelDocs.printed(part, locale));
                 part.getEReferenceType()
                         .getEAllAttributes()
                         .forEach(

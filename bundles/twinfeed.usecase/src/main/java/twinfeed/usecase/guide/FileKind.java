@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
-import twinfeed.model.io.NearestName;
+import twinfeed.usecase.refusal.Refusals;
 
 /** A kind of file that the program reads. */
 public enum FileKind {
@@ -63,9 +63,9 @@ public enum FileKind {
                 .orElseThrow(() -> new InputException(new InputProblem(
                         "",
                         0,
-                        "kind of file",
+                        Refusals.text("kind.element"),
                         name,
-                        "there is no such kind",
-                        NearestName.advice(name, known, "write one of " + String.join(", ", known)))));
+                        Refusals.wrong("kind"),
+                        Refusals.oneOf("kind", name, known))));
     }
 }

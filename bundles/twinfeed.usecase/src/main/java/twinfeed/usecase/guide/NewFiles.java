@@ -18,7 +18,6 @@ import twinfeed.model.form.SurveyForm;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.InputException;
-import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.rows.CsvCell;
@@ -32,6 +31,7 @@ import twinfeed.units.text.Texts;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.firm.FirmFolder;
+import twinfeed.usecase.refusal.Refusals;
 
 /** Writes a first file of a kind, with the explanations that the kind has room for. No file is ever replaced. */
 public final class NewFiles {
@@ -53,7 +53,7 @@ public final class NewFiles {
      * @param today the date of a new catalogue and of new prices
      */
     public NewFiles(TwinfeedService service, LocalDate today) {
-        this.fields = new FieldText(service.calculators());
+        this.fields = new FieldText(service.calculators(), Locale.ROOT);
         this.today = today;
     }
 
@@ -85,15 +85,11 @@ public final class NewFiles {
 
     private static void free(Path out, String ending) {
         if (!out.toString().endsWith(ending)) {
-            throw refused(out, "its name does not end in " + ending, "name a file that does");
+            throw new InputException(Refusals.ofFile(out, "new.ending", ending));
         }
         if (Files.exists(out)) {
-            throw refused(out, "there is a file already; nothing was written", "name a new file");
+            throw new InputException(Refusals.ofFile(out, "new.exists"));
         }
-    }
-
-    private static InputException refused(Path out, String wrong, String right) {
-        return new InputException(InputProblem.ofFile(out.toString(), wrong, right));
     }
 
     private static List<Path> text(Path out, String ending, String text) {
@@ -166,7 +162,7 @@ public final class NewFiles {
 
     private List<Path> firm(Path folder) {
         if (Files.exists(folder)) {
-            throw refused(folder, "there is something already; nothing was written", "name a new folder");
+            throw new InputException(Refusals.ofFile(folder, "new.folder"));
         }
         StringBuilder firm = new StringBuilder();
         for (String key : FirmFile.keys()) {

@@ -20,13 +20,13 @@ class BatchTableTest {
     /** What is told on the screen ends; what is written into the workbook does not. */
     @Test
     void manyRefusalsAreCountedAndKeptOutsideTheMemory() throws IOException {
-        try (Refusals refused = new Refusals()) {
-            int many = Refusals.MOST_AT_HAND + 5;
+        try (RejectedRows refused = new RejectedRows()) {
+            int many = RejectedRows.MOST_AT_HAND + 5;
             for (int row = 1; row <= many; row++) {
                 refused.add(new Refused(row, "Sedge Row " + row, "no reading"));
             }
             assertEquals(many, refused.count());
-            assertEquals(Refusals.MOST_AT_HAND, refused.first().size());
+            assertEquals(RejectedRows.MOST_AT_HAND, refused.first().size());
             List<Refused> all = new ArrayList<>();
             refused.each(all::add);
             assertEquals(many, all.size());
@@ -38,7 +38,7 @@ class BatchTableTest {
     @Test
     void aFullSheetGoesOnInAFurtherOne() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (Refusals refused = new Refusals();
+        try (RejectedRows refused = new RejectedRows();
                 DwellingOrder order = new DwellingOrder();
                 ResultWorkbook book = new ResultWorkbook("Batch", "", "0.1.0", 0, Locale.ROOT, Instant.EPOCH)) {
             IntStream.rangeClosed(2, 6)

@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Translation;
+import twinfeed.calculator.rules.RuleSets;
 import twinfeed.calculator.rules.RuleTitles;
+import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.visit.FaultLog;
 import twinfeed.document.picture.PhotoReader;
 import twinfeed.model.io.InputException;
@@ -28,7 +30,9 @@ class LanguagesTest {
                 RowRemark.class,
                 LifeException.class,
                 PhotoReader.class,
-                FaultLog.class
+                FaultLog.class,
+                RuleSets.class,
+                FaultData.class
             })
     void germanSaysAllThatEnglishSays(Class<?> beside) {
         Translation.assertGerman(beside, "messages");

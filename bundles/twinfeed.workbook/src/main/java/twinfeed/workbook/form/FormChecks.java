@@ -3,7 +3,6 @@ package twinfeed.workbook.form;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -122,8 +121,7 @@ final class FormChecks {
         check.setErrorStyle(list ? DataValidation.ErrorStyle.STOP : DataValidation.ErrorStyle.WARNING);
         check.setShowErrorBox(true);
         check.createErrorBox(language.text("check.title"), error(list, attribute, unit));
-        String meaning =
-                language.locale().getLanguage().equals(Locale.GERMAN.getLanguage()) ? "" : ModelDocs.printed(attribute);
+        String meaning = ModelDocs.printed(attribute, language.locale());
         if (!meaning.isEmpty()) {
             check.setShowPromptBox(true);
             check.createPromptBox(cut(language.label(attribute), LONGEST_TITLE), cut(meaning, LONGEST_TEXT));

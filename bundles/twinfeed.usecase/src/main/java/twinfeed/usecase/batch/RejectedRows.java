@@ -9,7 +9,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The rows that could not be used: the first of them at hand, all of them in a temporary file, so that a list of a million wrong rows fits too. */
-final class Refusals implements AutoCloseable {
+final class RejectedRows implements AutoCloseable {
     /** As many as anybody reads on a screen. */
     static final int MOST_AT_HAND = 1000;
 
@@ -17,7 +17,7 @@ final class Refusals implements AutoCloseable {
     private final List<Refused> first = new ArrayList<>();
 
     /** None yet. */
-    Refusals() throws IOException {}
+    RejectedRows() throws IOException {}
 
     /** Takes what is written of each row. */
     interface Taker {
