@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.work.WorkDone;
 
 /**
  * Everything that a quote says. It is only read.
@@ -35,7 +36,7 @@ public record QuoteDocument(
         Instant time,
         PhotoSource photos,
         @Nullable String fingerprint,
-        @Nullable Survey withWork) {
+        @Nullable WorkDone withWork) {
 
     /**
      * A document without pictures and fingerprint, whose time is the beginning of the quote's day, UTC.
@@ -66,7 +67,7 @@ public record QuoteDocument(
     }
 
     /** The same with the supplies as they are once the work of the first option is done. */
-    public QuoteDocument withWork(@Nullable Survey done) {
+    public QuoteDocument withWork(@Nullable WorkDone done) {
         return new QuoteDocument(
                 survey, assessment, quote, firm, programVersion, locale, time, photos, fingerprint, done);
     }

@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -20,6 +21,7 @@ import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuotePackage;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyPackage;
+import twinfeed.model.work.WorkDone;
 
 /**
  * An issued quote with everything that it rests on.
@@ -39,7 +41,7 @@ public record FrozenQuote(
         PriceBook book,
         String program,
         SortedMap<String, String> photos,
-        @Nullable Survey withWork) {
+        @Nullable WorkDone withWork) {
     /** Version of the file's form, the value of its key {@code form}. */
     public static final String FORM = "twinfeed-quote-2";
 
@@ -65,7 +67,7 @@ public record FrozenQuote(
     }
 
     /** The same with the supplies as they are once the work of the first option is done. */
-    FrozenQuote with(@Nullable Survey done) {
+    FrozenQuote with(@Nullable WorkDone done) {
         return new FrozenQuote(quote, survey, assessment, book, program, photos, done);
     }
 
@@ -80,7 +82,10 @@ public record FrozenQuote(
         SharedSteps.write(ModelTree.of(assessment), tree);
         tree.put("book", ModelTree.of(book));
         if (withWork != null) {
-            tree.put("withWork", ModelTree.of(withWork));
+            tree.put("withWork", ModelTree.of(withWork.supplies()));
+            if (!withWork.renewed().isEmpty()) {
+                tree.put("renewed", withWork.renewed());
+            }
         }
         if (!photos.isEmpty()) {
             tree.put("photos", new LinkedHashMap<>(photos));
@@ -134,9 +139,17 @@ public record FrozenQuote(
                 (PriceBook) ModelTree.object(PricebookPackage.Literals.PRICE_BOOK, map.get("book")),
                 String.valueOf(map.get("program")),
                 photos(map.get("photos")),
-                map.get("withWork") == null
-                        ? null
-                        : (Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("withWork")));
+                withWork(map));
+    }
+
+    private static @Nullable WorkDone withWork(Map<?, ?> map) {
+        if (map.get("withWork") == null) {
+            return null;
+        }
+        List<String> renewed = map.get("renewed") instanceof List<?> paths
+                ? paths.stream().map(String::valueOf).toList()
+                : List.of();
+        return new WorkDone((Survey) ModelTree.object(SurveyPackage.Literals.SURVEY, map.get("withWork")), renewed);
     }
 
     private static SortedMap<String, String> photos(@Nullable Object tree) {

@@ -9,6 +9,7 @@ import twinfeed.model.assessment.Assessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.work.WorkDone;
 
 /**
  * A quote that can be issued, with all that is frozen beside it.
@@ -28,7 +29,7 @@ public record QuoteDraft(
         PriceBook book,
         String program,
         Map<String, Path> pictures,
-        @Nullable Survey withWork) {
+        @Nullable WorkDone withWork) {
     /** A quote whose first option needs no work. */
     public QuoteDraft(
             Quote quote,

@@ -3,6 +3,7 @@ package twinfeed.quotes;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Step;
+import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.work.WorkDone;
 
 /** The file of an issued quote: workings of any length come back as they were, and each step of them is written once. */
 class FrozenQuoteTest {
@@ -62,6 +66,21 @@ class FrozenQuoteTest {
         FrozenQuote opened = read(text(frozen));
         assertTrue(EcoreUtil.equals(frozen.assessment(), opened.assessment()));
         assertArrayEquals(frozen.bytes(), opened.bytes());
+    }
+
+    /** A device that is replaced by its like has the same readings: what is new is written beside them. */
+    @Test
+    void whatTheWorkRenewsComesBack() {
+        WorkDone done = new WorkDone(
+                SurveyFactory.eINSTANCE.createSurvey(), List.of("@electricity/@circuit/@device", "@water/source"));
+        FrozenQuote frozen = withWorkings().with(done);
+        FrozenQuote opened = read(text(frozen));
+        WorkDone back = Objects.requireNonNull(opened.withWork());
+        assertEquals(done.renewed(), back.renewed());
+        assertArrayEquals(frozen.bytes(), opened.bytes());
+        FrozenQuote earlier = read(text(withWorkings().with(new WorkDone(done.supplies(), List.of()))));
+        assertEquals(List.of(), Objects.requireNonNull(earlier.withWork()).renewed());
+        assertFalse(text(earlier).contains("renewed"), "as an earlier program froze it");
     }
 
     @Test

@@ -60,7 +60,7 @@ public record Table(String name, String source, String sure, String units, List<
         } catch (IOException unreadable) {
             throw new UncheckedIOException("table " + name, unreadable);
         } catch (InputException broken) {
-            throw RuleRefusal.of(broken, "table.broken", broken.getMessage());
+            throw RuleRefusal.of(broken, "table.broken", String.valueOf(broken.getMessage()));
         }
         String above = String.join("\n", remarks);
         return new Table(

@@ -12,6 +12,8 @@ import twinfeed.document.OfferedFindings;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.work.RenewedPieces;
+import twinfeed.model.work.WorkDone;
 
 /**
  * The two supplies of a house as they run to the unit, piece by piece. A piece of which nothing is recorded is there all the same:
@@ -46,12 +48,12 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
      * @param changed a copy of it with the work done
      */
     public static HouseDrawing withWork(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
-        return withWork(changed, option, RenewedPieces.of(survey, changed, true), locale);
+        return withWork(changed, option, RenewedPieces.of(survey, changed), locale);
     }
 
-    /** The same where the house with the work done was read from a file: what is new is told by its readings. */
-    static HouseDrawing withWorkRead(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
-        return withWork(changed, option, RenewedPieces.of(survey, changed, false), locale);
+    /** The same where nothing but the supplies with the work done is at hand, as with a quote. */
+    public static HouseDrawing withWork(Survey survey, WorkDone done, OptionAssessment option, Locale locale) {
+        return withWork(done.supplies(), option, done.pieces(survey), locale);
     }
 
     private static HouseDrawing withWork(

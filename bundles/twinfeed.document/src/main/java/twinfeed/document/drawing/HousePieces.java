@@ -26,6 +26,7 @@ import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.work.RenewedPieces;
 import twinfeed.units.Quantity;
 
 /** Reads the pieces of a drawing from a survey and what was found. */

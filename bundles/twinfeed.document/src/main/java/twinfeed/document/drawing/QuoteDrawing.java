@@ -11,6 +11,7 @@ import twinfeed.document.OfferedFindings;
 import twinfeed.document.QuoteDocument;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.work.WorkDone;
 
 /**
  * A drawing of the house for a quote.
@@ -39,10 +40,10 @@ public record QuoteDrawing(String title, HouseDrawing drawing) {
         Map<String, String> heater = Map.of("heater", option.getTitle() == null ? "" : option.getTitle());
         List<QuoteDrawing> drawings = new ArrayList<>();
         drawings.add(new QuoteDrawing(words.get("paper.asItIs", heater), HouseDrawing.asItIs(survey, option, locale)));
-        Survey done = document.withWork();
+        WorkDone done = document.withWork();
         if (done != null) {
             drawings.add(new QuoteDrawing(
-                    words.get("paper.withWork", heater), HouseDrawing.withWorkRead(survey, done, option, locale)));
+                    words.get("paper.withWork", heater), HouseDrawing.withWork(survey, done, option, locale)));
         }
         return drawings;
     }

@@ -21,6 +21,7 @@ import twinfeed.model.io.InputException;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.work.WorkDone;
 import twinfeed.pdf.QuotePdf;
 import twinfeed.quotes.FolderVerification;
 import twinfeed.quotes.LifeException;
@@ -275,7 +276,8 @@ public final class IssuedQuotes {
         Assessment record = opened.frozen().assessment();
         CheckTopics declared = new CheckTopics(service.calculators());
         declared.complete(record);
-        declared.place(record, pieces(opened.frozen().survey(), opened.frozen().withWork()));
+        @Nullable WorkDone done = opened.frozen().withWork();
+        declared.place(record, pieces(opened.frozen().survey(), done == null ? null : done.supplies()));
         try {
             QuoteDocument document = QuoteDocument.of(
                             opened.frozen().survey(),
@@ -285,7 +287,7 @@ public final class IssuedQuotes {
                             opened.frozen().program(),
                             locale)
                     .withPhotos(photos(opened))
-                    .withWork(opened.frozen().withWork())
+                    .withWork(done)
                     .withFingerprint(opened.digest());
             new OutputFiles()
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))

@@ -13,7 +13,7 @@ import twinfeed.document.QuoteLetterWriter;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Survey;
-import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.work.WorkDone;
 import twinfeed.pdf.QuotePdf;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteException;
@@ -134,18 +134,13 @@ public final class QuotingService {
     }
 
     /** The supplies of the house with the work of the quote's first option done; null where it needs none. */
-    static @Nullable Survey withWork(AssessedJob judged, Quote quote) {
+    static @Nullable WorkDone withWork(AssessedJob judged, Quote quote) {
         return quote.getOptions().stream()
                 .findFirst()
                 .flatMap(option -> OfferedFindings.assessed(judged.record(), option))
                 .filter(option -> !option.getAfterWork().isEmpty())
                 .map(judged::withWork)
-                .map(changed -> {
-                    Survey supplies = SurveyFactory.eINSTANCE.createSurvey();
-                    supplies.setWater(changed.getWater());
-                    supplies.setElectricity(changed.getElectricity());
-                    return supplies;
-                })
+                .map(changed -> WorkDone.of(judged.opened().job().getSurvey(), changed))
                 .orElse(null);
     }
 

@@ -14,11 +14,20 @@ import org.apache.poi.xssf.usermodel.XSSFShapeGroup;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSimpleShape;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.document.drawing.DrawnPiece;
+import twinfeed.document.drawing.HouseDrawing;
+import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Isolator;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.work.WorkDone;
+import twinfeed.units.Current;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.FirmFile;
@@ -73,6 +82,32 @@ final class QuoteDrawingTest {
             assertTrue(texts(groups.get(0)).stream().noneMatch(text -> text.matches("[0-9A-Z]+ new")));
             assertTrue(texts(groups.get(1)).stream().anyMatch(text -> text.matches("[0-9A-Z]+ new")));
         }
+    }
+
+    /** What the window marks as new is new on paper too, whichever heater is offered first. */
+    @Test
+    void paperMarksAsNewWhatTheWindowMarks() {
+        Survey survey = judged.opened().job().getSurvey();
+        Survey changed = EcoreUtil.copy(survey);
+        Isolator isolator = changed.getElectricity().getCircuit().getIsolator();
+        Circuit circuit = changed.getElectricity().getCircuit();
+        isolator.setRating(Current.valueOf(isolator.getRating().toString()));
+        circuit.getDevice().setRating(Current.valueOf(circuit.getDevice().getRating().toString()));
+        OptionAssessment option = judged.record().getOptions().get(1);
+        List<String> window = titles(HouseDrawing.withWork(survey, changed, option, Locale.UK));
+        assertEquals(3, window.stream().filter(title -> title.endsWith(" (new)")).count(), window.toString());
+        WorkDone done = WorkDone.of(survey, changed);
+        WorkDone read = new WorkDone(EcoreUtil.copy(done.supplies()), done.renewed());
+        assertEquals(window, titles(HouseDrawing.withWork(survey, read, option, Locale.UK)));
+        for (OptionAssessment each : judged.record().getOptions()) {
+            assertEquals(
+                    titles(HouseDrawing.withWork(survey, judged.withWork(each), each, Locale.UK)),
+                    titles(HouseDrawing.withWork(survey, WorkDone.of(survey, judged.withWork(each)), each, Locale.UK)));
+        }
+    }
+
+    private static List<String> titles(HouseDrawing drawing) {
+        return drawing.pieces().stream().map(DrawnPiece::title).toList();
     }
 
     /** A part of the same name is written by POI first; what is packed is what spreadsheet programs read. */

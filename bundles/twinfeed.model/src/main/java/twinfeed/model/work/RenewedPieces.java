@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.document.drawing;
+package twinfeed.model.work;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Survey;
@@ -20,14 +22,19 @@ import twinfeed.units.Quantity;
  * Which things of a house are other ones with the work done: those that were not there, and those of which a reading has changed. A
  * quantity is told by being another object, so that a new device of the same rating is new.
  */
-final class RenewedPieces {
+public final class RenewedPieces {
+    /** Stand among the paths for ends of the supplies, which are readings of a supply and no things of their own. */
+    private static final String MAIN = "@water/source";
+
+    private static final String FUSE = "@electricity/serviceFuse";
+
     private final Set<EObject> renewed = new HashSet<>();
     private final boolean copied;
     private boolean main;
     private boolean fuse;
 
     /** No work. */
-    static final RenewedPieces NONE = new RenewedPieces(true);
+    public static final RenewedPieces NONE = new RenewedPieces(true);
 
     private RenewedPieces(boolean copied) {
         this.copied = copied;
@@ -37,15 +44,66 @@ final class RenewedPieces {
      * Compares two states of a house.
      *
      * @param before as it is
-     * @param after the same with the work done
-     * @param copied whether that is a copy whose quantities are the same objects; where it was read from a file they are told by their values
+     * @param after a copy of it with the work done, in which quantities that stay are the same objects
      */
-    static RenewedPieces of(Survey before, Survey after, boolean copied) {
+    public static RenewedPieces of(Survey before, Survey after) {
+        return compared(before, after, true);
+    }
+
+    /**
+     * Finds again in a house that was read from a file what the work renews.
+     *
+     * @param before as it is
+     * @param after the same with the work done
+     * @param paths what {@link #paths} said; where they are empty, as in files of earlier programs, quantities are told by their values
+     */
+    public static RenewedPieces read(Survey before, Survey after, List<String> paths) {
+        if (paths.isEmpty()) {
+            return compared(before, after, false);
+        }
+        RenewedPieces pieces = new RenewedPieces(false);
+        pieces.main = paths.contains(MAIN);
+        pieces.fuse = paths.contains(FUSE);
+        paths.stream()
+                .filter(path -> !path.equals(MAIN) && !path.equals(FUSE))
+                .map(path -> at(after, path))
+                .filter(Objects::nonNull)
+                .forEach(pieces.renewed::add);
+        return pieces;
+    }
+
+    private static @Nullable EObject at(Survey survey, String path) {
+        try {
+            return EcoreUtil.getEObject(survey, path);
+        } catch (IllegalArgumentException | IndexOutOfBoundsException elsewhere) {
+            return null;
+        }
+    }
+
+    private static RenewedPieces compared(Survey before, Survey after, boolean copied) {
         RenewedPieces pieces = new RenewedPieces(copied);
         pieces.compare(before.getWater(), after.getWater());
         pieces.compare(before.getElectricity(), after.getElectricity());
         pieces.ends(before, after);
         return pieces;
+    }
+
+    /**
+     * Where they stand in a house.
+     *
+     * @param after the house with the work done
+     * @return paths as EMF writes them, sorted
+     */
+    public List<String> paths(Survey after) {
+        Set<String> paths = new TreeSet<>();
+        renewed.forEach(piece -> paths.add(EcoreUtil.getRelativeURIFragmentPath(after, piece)));
+        if (main) {
+            paths.add(MAIN);
+        }
+        if (fuse) {
+            paths.add(FUSE);
+        }
+        return List.copyOf(paths);
     }
 
     /** The ends of the supplies are readings of a supply, of which much else may change while they stay. */
@@ -61,16 +119,17 @@ final class RenewedPieces {
     }
 
     /** Whether the water comes from elsewhere, or with another pressure. */
-    boolean main() {
+    public boolean main() {
         return main;
     }
 
     /** Whether the service fuse is another one. */
-    boolean fuse() {
+    public boolean fuse() {
         return fuse;
     }
 
-    boolean contains(@Nullable EObject piece) {
+    /** Whether a thing of the house with the work done is new. */
+    public boolean contains(@Nullable EObject piece) {
         return piece != null && renewed.contains(piece);
     }
 
