@@ -89,7 +89,8 @@ class WorkDoneTest {
     /** A damaged path names nothing, and stops nothing. */
     @Test
     void aPathThatLeadsNowhereIsPassedOver() {
-        WorkDone done = new WorkDone(EcoreUtil.copy(house), List.of("@water/@segments.9", "nonsense", "@water/@nothing"));
+        WorkDone done =
+                new WorkDone(EcoreUtil.copy(house), List.of("@water/@segments.9", "nonsense", "@water/@nothing"));
         assertFalse(done.pieces(house).contains(done.supplies().getWater()));
     }
 }

@@ -92,10 +92,12 @@ final class QuoteDrawingTest {
         Isolator isolator = changed.getElectricity().getCircuit().getIsolator();
         Circuit circuit = changed.getElectricity().getCircuit();
         isolator.setRating(Current.valueOf(isolator.getRating().toString()));
-        circuit.getDevice().setRating(Current.valueOf(circuit.getDevice().getRating().toString()));
+        circuit.getDevice()
+                .setRating(Current.valueOf(circuit.getDevice().getRating().toString()));
         OptionAssessment option = judged.record().getOptions().get(1);
         List<String> window = titles(HouseDrawing.withWork(survey, changed, option, Locale.UK));
-        assertEquals(3, window.stream().filter(title -> title.endsWith(" (new)")).count(), window.toString());
+        assertEquals(
+                3, window.stream().filter(title -> title.endsWith(" (new)")).count(), window.toString());
         WorkDone done = WorkDone.of(survey, changed);
         WorkDone read = new WorkDone(EcoreUtil.copy(done.supplies()), done.renewed());
         assertEquals(window, titles(HouseDrawing.withWork(survey, read, option, Locale.UK)));
