@@ -47,8 +47,12 @@ final class Books {
 
     /** The book of a job; its heaters are those that the program would offer, or all of them if it would offer none. */
     byte[] of(OpenedJob job) throws IOException {
-        AssessedJob judged = judged(job);
-        return written(judged, List.of());
+        return of(job, Locale.ROOT);
+    }
+
+    /** The same in a language. */
+    byte[] of(OpenedJob job, Locale locale) throws IOException {
+        return written(service.judge(job, prices, null, locale), List.of(), locale);
     }
 
     /** A random house with its heater, which is offered even if it does not suit. */
@@ -64,14 +68,14 @@ final class Books {
         var catalogue = CatalogueFactory.eINSTANCE.createCatalogue();
         catalogue.getHeaters().add(heater);
         OpenedJob opened = new OpenedJob(Path.of("random-" + seed + ".job"), job, catalogue, List.of());
-        return written(judged(opened), List.of(heater.getId()));
+        return written(judged(opened), List.of(heater.getId()), Locale.ROOT);
     }
 
     AssessedJob judged(OpenedJob opened) {
         return service.judge(opened, prices, null, Locale.ROOT);
     }
 
-    private byte[] written(AssessedJob judged, List<String> chosen) throws IOException {
+    private byte[] written(AssessedJob judged, List<String> chosen, Locale locale) throws IOException {
         QuoteRequest request = QuoteRequest.of(judged.opened().job().getSurvey(), judged.record(), prices, DAY);
         Quote quote = QuoteBuilder.draft(chosen.isEmpty() ? request : request.choosing(chosen));
         QuoteDocument document = QuoteDocument.of(
@@ -80,7 +84,7 @@ final class Books {
                 quote,
                 Firm.of("", "", ""),
                 TwinfeedService.VERSION,
-                Locale.ROOT);
+                locale);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         QuoteWorkbook.write(document, out);
         return out.toByteArray();

@@ -76,6 +76,11 @@ public final class PhotoReader {
         }
     }
 
+    /** The refusal of a file of more than {@link #LARGEST_FILE} bytes. */
+    public static IOException tooLarge() {
+        return new IOException(text("photo.file", LARGEST_FILE >> 20));
+    }
+
     /** Why, in the language of the program. */
     private static String text(String key, Object... arguments) {
         return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);

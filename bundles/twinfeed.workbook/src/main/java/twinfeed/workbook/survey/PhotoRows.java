@@ -19,6 +19,9 @@ import twinfeed.workbook.writer.SheetWriter;
 final class PhotoRows {
     private static final double HEIGHT_PT = 230;
 
+    /** Longest side of a picture, pixels: 160 to the inch where it is half as wide again as high. */
+    private static final int LONGEST = 760;
+
     private final QuoteSheets sheets;
     private final SheetWriter page;
 
@@ -63,9 +66,9 @@ final class PhotoRows {
             }
             byte[] content = stream.readNBytes(PhotoReader.LARGEST_FILE + 1);
             if (content.length > PhotoReader.LARGEST_FILE) {
-                throw new IOException("it is larger than 64 MiB");
+                throw PhotoReader.tooLarge();
             }
-            return PhotoReader.read(content);
+            return PhotoReader.read(content, LONGEST);
         } catch (IOException unreadable) {
             throw new WorkbookException(
                     "photo", Map.of("file", file, "reason", String.valueOf(unreadable.getMessage())), unreadable);

@@ -95,10 +95,12 @@ final class RowWriter implements AutoCloseable {
 
     /** Begins a row; rows come in order, and so do the cells of a row. */
     void begin(int rowIndex, double points) {
+        // A row without a number follows the one before, as a cell without one does (ECMA-376 part 1, 18.3.1.73).
+        boolean follows = rowIndex == rowNumber;
         rowNumber = rowIndex + 1;
         next = 0;
-        put("<row r=\"", Integer.toString(rowNumber));
-        put(points == plain ? "\">" : "\" ht=\"" + number(points) + "\" customHeight=\"1\">");
+        put("<row", follows ? "" : " r=\"" + rowNumber + "\"");
+        put(points == plain ? ">" : " ht=\"" + number(points) + "\" customHeight=\"1\">");
     }
 
     /** Ends the row. */
