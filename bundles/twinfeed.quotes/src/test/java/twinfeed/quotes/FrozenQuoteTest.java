@@ -80,7 +80,7 @@ class FrozenQuoteTest {
         assertArrayEquals(frozen.bytes(), opened.bytes());
         FrozenQuote earlier = read(text(withWorkings().with(new WorkDone(done.supplies(), List.of()))));
         assertEquals(List.of(), Objects.requireNonNull(earlier.withWork()).renewed());
-        assertFalse(text(earlier).contains("renewed"), "as an earlier program froze it");
+        assertFalse(text(earlier).contains("\"renewed\":"), "as an earlier program froze it");
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.swt.widgets.TreeItem;
 
 /**
  * Widths of columns by what stands in them: each as wide as its texts need, up to a limit, and one, of the names, that takes what is left.
@@ -30,6 +31,8 @@ public final class Columns {
     private final int least;
     private final int seen;
     private int whole = -1;
+    private int counted = -1;
+    private int counts;
     private int natural;
     private int rowsBefore = -1;
     private int[] wanted = {};
@@ -60,6 +63,30 @@ public final class Columns {
     public Columns whole(int column) {
         whole = column;
         return this;
+    }
+
+    /** A column of a tree in which the rows of groups count what is below them: a count that is cut reads as another one. */
+    public Columns counted(int column) {
+        counted = column;
+        return this;
+    }
+
+    /** How wide the counts are. */
+    private int counts() {
+        if (counted < 0 || !(table instanceof Tree tree)) {
+            return 0;
+        }
+        GC gc = new GC(table);
+        try {
+            int widest = 0;
+            for (TreeItem group : tree.getItems()) {
+                gc.setFont(group.getFont(counted));
+                widest = Math.max(widest, gc.textExtent(group.getText(counted)).x);
+            }
+            return widest == 0 ? 0 : widest + letters(2);
+        } finally {
+            gc.dispose();
+        }
     }
 
     /** Only the ellipses and tooltips, for a table whose widths are looked after elsewhere. */
@@ -105,6 +132,7 @@ public final class Columns {
             }
         }
         Ellipses.of(table, true);
+        counts = counts();
         boolean same = natural == naturalBefore && Arrays.equals(wanted, wantedBefore) && rows() == rowsBefore;
         if (same) {
             // Asking for the room lays everything out at once and waits for the screen.
@@ -181,7 +209,8 @@ public final class Columns {
         boolean stays = number == flexible || number == whole || figures(column);
         // A head is bold, and has room at both sides.
         int head = letters(1.3 * column.getText().length() + 2);
-        return stays ? 0 : Math.max(0, width - Math.max(letters(SHORTENED), head));
+        int kept = Math.max(Math.max(letters(SHORTENED), head), number == counted ? counts : 0);
+        return stays ? 0 : Math.max(0, width - kept);
     }
 
     private static boolean figures(Item column) {

@@ -115,7 +115,7 @@ final class FindingsPane {
         tab(tabs, "findings.checks", halves);
         Composite list = Controls.columns(halves, 2);
         this.tree = tree(list);
-        this.columns = Columns.of(tree, 0, 170, 3);
+        this.columns = Columns.of(tree, 0, 170, 3).counted(1);
         this.working = new WorkingPane(halves, words, () -> explain.accept(chosen), () -> warn.accept(List.of(chosen)));
         RowMenu.over(tree)
                 .item(words.get("working.explain"), () -> row() != null, () -> explain.accept(chosen))

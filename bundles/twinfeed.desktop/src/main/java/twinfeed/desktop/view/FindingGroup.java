@@ -88,6 +88,6 @@ public record FindingGroup(String title, List<Finding> findings) {
                         finding -> counts.merge(Mark.of(finding, words.locale()).sign(), 1, Integer::sum));
         return counts.entrySet().stream()
                 .map(entry -> entry.getKey() + entry.getValue())
-                .collect(Collectors.joining("  "));
+                .collect(Collectors.joining(" "));
     }
 }
