@@ -51,6 +51,7 @@ final class FontSelector {
     private final BitSet text;
     private final BitSet signs;
     private final ArabicForms arabic;
+    private final Pictographs pictographs;
 
     FontSelector() {
         text = covered("LiberationSans-Regular.ttf");
@@ -58,6 +59,7 @@ final class FontSelector {
         signs = covered("DejaVuSans.ttf");
         signs.and(covered("DejaVuSans-Bold.ttf"));
         arabic = new ArabicForms(signs::get);
+        pictographs = new Pictographs(letter -> letter <= LAST_PLANE_0 && (text.get(letter) || signs.get(letter)));
     }
 
     private static BitSet covered(String file) {
@@ -74,16 +76,17 @@ final class FontSelector {
         }
     }
 
-    /** Cuts a text into runs of one family each, Arabic letters joined. */
+    /** Cuts a text into runs of one family each, Arabic letters joined, pictographs as signs or by their names. */
     List<Run> set(String whole) {
-        return runs(arabic.of(whole));
+        return runs(arabic.of(pictographs.of(whole)));
     }
 
     /** A text in one family, that of signs where a letter needs it; for drawings, where nothing is broken. */
     Run whole(String whole) {
         StringBuilder letters = new StringBuilder();
         String family = TEXT;
-        for (int letter : arabic.of(whole).codePoints().map(this::shown).toArray()) {
+        for (int letter :
+                arabic.of(pictographs.of(whole)).codePoints().map(this::shown).toArray()) {
             letters.appendCodePoint(letter);
             family = Character.isWhitespace(letter) || text.get(letter) ? family : SIGNS;
         }

@@ -33,8 +33,11 @@ final class HouseFigures {
 
     /** The drawings of a quote. */
     static HouseFigures of(QuoteDocument document, FontSelector typefaces) {
-        TextWidth widths = (text, size, bold) -> LetterWidths.of(text, Svg.LETTERS * size.share(), bold)
-                * (typefaces.whole(text).family().equals(FontSelector.TEXT) ? 1.02 : WIDER);
+        TextWidth widths = (text, size, bold) -> {
+            FontSelector.Run set = typefaces.whole(text);
+            return LetterWidths.of(set.text(), Svg.LETTERS * size.share(), bold)
+                    * (set.family().equals(FontSelector.TEXT) ? 1.02 : WIDER);
+        };
         HouseLayout layout = new HouseLayout(WIDTH, Svg.LETTERS, widths, document.locale());
         return new HouseFigures(QuoteDrawing.of(document).stream()
                 .map(drawing -> figure(drawing, layout.of(drawing.drawing()), typefaces))

@@ -216,6 +216,23 @@ class QuotePdfTest {
         }
     }
 
+    /** A customer writes as on a telephone: none of it is a box on paper, and a screen reader reads it. */
+    @Test
+    void picturesAmongLettersAreRead() throws Exception {
+        String site = "2 Sedge Row \uD83D\uDEBF\uD83D\uDC4D\uD83C\uDFFB \u2764\uFE0F \uD83D\uDE00 \uD83D\uDCDE 0123";
+        Quote quote = Samples.quote(1, site);
+        quote.setSummary(site);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        QuotePdf.write(Samples.document(quote, new Firm("Brook \uD83D\uDCA7", site, site, 0, null), site), out);
+        assertEquals(List.of(), Opened.againstPdfUa(out.toByteArray()));
+        try (Opened pdf = Opened.of(out.toByteArray())) {
+            String text = pdf.text().replaceAll("\\s+", " ");
+            assertTrue(text.contains("[shower][thumbs up sign] \u2764 \u263A \u260E 0123"), text);
+            assertTrue(text.contains("Brook [droplet]"), text);
+            assertFalse(text.contains("\uFFFD"), text);
+        }
+    }
+
     @Test
     void theLogoIsShownWithItsName() throws Exception {
         Firm firm = new Firm("Brook & Alder Showers", "", "", 0, Samples.logo());

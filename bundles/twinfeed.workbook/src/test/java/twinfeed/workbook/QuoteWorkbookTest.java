@@ -282,8 +282,8 @@ class QuoteWorkbookTest {
             assertEquals(1, book.getAllPictures().size());
             BufferedImage picture = ImageIO.read(
                     new ByteArrayInputStream(book.getAllPictures().get(0).getData()));
-            assertEquals(900, picture.getWidth());
-            assertEquals(600, picture.getHeight());
+            assertEquals(760, picture.getWidth());
+            assertEquals(507, picture.getHeight());
             assertEquals(1, count(book.getSheet("Survey"), "The picture is not there."));
         }
         assertArrayEquals(written(pictured), written(pictured));
