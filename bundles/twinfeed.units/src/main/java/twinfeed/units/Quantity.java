@@ -3,6 +3,7 @@ package twinfeed.units;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +19,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and safe for threads. Two quantities are equal if class, value, tolerance and text are.
  */
 public abstract class Quantity {
-    private static final Pattern OHM = Pattern.compile("\\b([mkMG]?)[oO]hms?\\b");
+    /** A unit stands behind a number, and ends before a tolerance or with the text. */
+    private static final Pattern UNIT = Pattern.compile(
+            "(\\d(?:[eE][-+]?\\d+)?\\s*)((?![eE][-+]?\\d)[^\\d\\s.\u00b1+][^\u00b1+]*?)(?=\\s*(?:\u00b1|\\+/-|\\su\\s+[-\\d.]|$))");
 
     private final Reading reading;
     private @Nullable String text;
@@ -101,11 +104,20 @@ public abstract class Quantity {
     }
 
     /**
-     * {@link #toString()} with the decimal separator of the locale: what {@link Quantities#parse} reads with it. An ohm, which few keyboards have, is
-     * shown by its symbol, as it stands in the texts beside it.
+     * {@link #toString()} with the decimal separator of the locale, and each unit by its symbol, however it was typed: {@code 0.35 ohm} is shown as
+     * {@code 0.35 Ω}, {@code 6 mm2} as {@code 6 mm²}. {@link Quantities#parse} reads the same value and tolerance in that locale.
      */
     public final String toString(Locale locale) {
-        return OHM.matcher(NumberStyle.of(locale).fromPoint(toString())).replaceAll("$1Ω");
+        String printed = UNIT.matcher(toString())
+                .replaceAll(unit -> Matcher.quoteReplacement(unit.group(1) + symbol(unit.group(2))));
+        return NumberStyle.of(locale).fromPoint(printed);
+    }
+
+    private String symbol(String typed) {
+        return kind().find(typed)
+                .or(() -> kind().ofTolerance().find(typed))
+                .map(TradeUnit::symbol)
+                .orElse(typed);
     }
 
     @Override

@@ -64,7 +64,21 @@ class QuantityPropertiesTest {
             @ForAll("locales") Locale locale) {
         String text = magnitude.toPlainString() + spelled.typed();
         Quantity quantity = Quantities.parse(spelled.kind(), kelvinOrMore(spelled, text));
-        assertEquals(quantity, Quantities.parse(spelled.kind(), quantity.toString(locale), locale));
+        Quantity read = Quantities.parse(spelled.kind(), quantity.toString(locale), locale);
+        assertEquals(quantity.si(), read.si());
+        assertEquals(quantity.toString(locale), read.toString(locale));
+    }
+
+    /** However a unit was typed, with a tolerance or without, it is shown by its symbol. */
+    @Property(seed = SEED)
+    void unitsAreShownByTheirSymbols(@ForAll("spelled") Spelled spelled, @ForAll Spread spread) {
+        Assume.that(spelled.kind().understands(spelled.typed()) && !spelled.typed().equals("1"));
+        String symbol = spelled.kind().find(spelled.typed()).orElseThrow().symbol();
+        String tolerance = spread == Spread.NONE ? "" : spread == Spread.NORMAL ? " u 0.25" : " ± 0.5";
+        String text = "7 " + spelled.typed() + tolerance;
+        assertEquals(
+                "7 " + symbol + tolerance,
+                Quantities.parse(spelled.kind(), text).toString(Locale.UK));
     }
 
     /** Every locale of the JDK: many digits and separators that nobody thought of. */

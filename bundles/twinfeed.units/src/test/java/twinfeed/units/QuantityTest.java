@@ -172,6 +172,18 @@ class QuantityTest {
         Pressure pressure = Pressure.valueOf("3.05 bar ± 0.5 %");
         assertEquals("3,05 bar ± 0,5 %", pressure.toString(Locale.GERMANY));
         assertEquals("3.05 bar ± 0.5 %", pressure.toString(Locale.UK));
+        assertEquals("0,35 Ω ± 0,02 Ω", shown(Kind.RESISTANCE, "0.35 ohm ± 0.02 ohms"));
+        assertEquals("1 MΩ", shown(Kind.RESISTANCE, "1 Mohm"));
+        assertEquals("6 mm²", shown(Kind.AREA, "6 mm2"));
+        assertEquals("12 L/min u 0,2 L/min", shown(Kind.FLOW, "12 litres/min u 0.2 lpm"));
+        assertEquals("5 °C ± 0,5 °C", shown(Kind.TEMPERATURE, "5 degC ± 0.5 degC"));
+        assertEquals("2 m head", shown(Kind.PRESSURE, "2 mH2O"));
+        assertEquals("1,0E-6 m", shown(Kind.LENGTH, "1.0E-6 metres"));
+        assertEquals("80 % ± 2 %", shown(Kind.RATIO, "80 percent ± 2 percent"));
         assertEquals(pressure, Quantities.parse(Kind.PRESSURE, pressure.toString(Locale.GERMANY), Locale.GERMANY));
+    }
+
+    private static String shown(Kind kind, String typed) {
+        return Quantities.parse(kind, typed).toString(Locale.GERMANY);
     }
 }
