@@ -72,7 +72,8 @@ class QuantityPropertiesTest {
     /** However a unit was typed, with a tolerance or without, it is shown by its symbol. */
     @Property(seed = SEED)
     void unitsAreShownByTheirSymbols(@ForAll("spelled") Spelled spelled, @ForAll Spread spread) {
-        Assume.that(spelled.kind().understands(spelled.typed()) && !spelled.typed().equals("1"));
+        Assume.that(
+                spelled.kind().understands(spelled.typed()) && !spelled.typed().equals("1"));
         String symbol = spelled.kind().find(spelled.typed()).orElseThrow().symbol();
         String tolerance = spread == Spread.NONE ? "" : spread == Spread.NORMAL ? " u 0.25" : " ± 0.5";
         String text = "7 " + spelled.typed() + tolerance;
