@@ -34,18 +34,14 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.calculator.rules.RuleSets;
 import twinfeed.desktop.batch.BatchPart;
 import twinfeed.desktop.entry.CataloguePart;
 import twinfeed.desktop.entry.PriceBookPart;
 import twinfeed.desktop.help.HelpPart;
 import twinfeed.desktop.office.OfficePart;
-import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteIssue;
 import twinfeed.desktop.window.JobParts;
-import twinfeed.diagnosis.data.FaultData;
 import twinfeed.model.assessment.Finding;
-import twinfeed.usecase.guide.FileKind;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /**
@@ -261,43 +257,7 @@ final class EveryPageWindowTest extends DemoWindow {
         ui.type("survey.takenOn", "2026-10-06", SWT.DefaultSelection);
         window.settled();
         dialogue("open-refused", () -> window.parts().open(folder.resolve("broken.job")));
-        dataThatCannotBeUsed();
         nothingFound();
-    }
-
-    /** Data of the firm's own: a folder of rule sets, and figures of the fault-finding. */
-    private static void dataThatCannotBeUsed() throws Exception {
-        Path rules = Files.createDirectories(folder.resolve("rules").resolve("north-isles"));
-        Path job = folder.resolve("north-isles.job");
-        Files.writeString(
-                job,
-                Files.readString(folder.resolve("alder-beck.job"))
-                        .replaceFirst("<survey\\b", "<survey rules=\"north-isles\""));
-        System.setProperty(RuleSets.FOLDER, rules.getParent().toString());
-        try {
-            dialogue("rules-refused", () -> window.parts().open(job));
-            Files.writeString(rules.resolve("numbers.csv"), "# source: x\nkey,value,source\n");
-            dialogue("rules-refused", () -> window.parts().open(job));
-        } finally {
-            System.clearProperty(RuleSets.FOLDER);
-        }
-        Path faults = Files.writeString(
-                folder.resolve("faults.csv"),
-                "# source: x\n# sure: x\n# units: x\nrow,key,part,value,place,minutes,code,reason\npart,supply,,viel,,,-,x\n");
-        System.setProperty(FaultData.FILE, faults.toString());
-        try {
-            JobPart part = job();
-            ui.run(() -> part.survey().show(WATER));
-            ui.type("survey.water.test.staticPressure", "3,1 bar", SWT.DefaultSelection);
-            ui.await("it is said", () -> VisibleTexts.of(display).stream()
-                    .anyMatch(text -> text.contains("faults.csv")));
-            look("faults-refused");
-        } finally {
-            System.clearProperty(FaultData.FILE);
-            Files.delete(faults);
-        }
-        ui.type("survey.water.test.staticPressure", "3 bar", SWT.DefaultSelection);
-        window.settled();
     }
 
     @Test
@@ -453,21 +413,6 @@ final class EveryPageWindowTest extends DemoWindow {
             batch.set("batch.like", folder.resolve("none.job").toString());
         });
         look("batch-problem");
-        Path bad = Files.writeString(folder.resolve("bad.csv"), "unit.age\n3\n");
-        ui.run(() -> {
-            batch.set("batch.list", bad.toString());
-            batch.set("batch.like", folder.resolve("alder-beck.job").toString());
-            batch.set("batch.book", folder.resolve("prices.csv").toString());
-            batch.set("batch.out", folder.resolve("out.xlsx").toString());
-        });
-        ui.run(() -> press("batch.judge"));
-        ui.await("it is refused", () -> VisibleTexts.of(display).stream().anyMatch(text -> text.contains("bad.csv, ")));
-        look("batch-refused");
-        Files.writeString(bad, "dwelling,unit.age\nOne,3\none,3\n,3\n");
-        ui.run(() -> press("batch.judge"));
-        ui.await("rows are refused", () -> ui.field(Button.class, "batch.look").isEnabled());
-        look("batch-refused-rows");
-        Files.delete(folder.resolve("out.xlsx"));
         ui.run(() -> {
             batch.set("batch.list", folder.resolve("dwellings.csv").toString());
             batch.set("batch.like", folder.resolve("alder-beck.job").toString());
@@ -523,11 +468,6 @@ final class EveryPageWindowTest extends DemoWindow {
         nothingFound();
     }
 
-    /** Names and words of files are the same in every language; what explains them stands on a line of its own. */
-    private static boolean explains(String line) {
-        return line.matches(" {6}\\S.*");
-    }
-
     @Test
     @Order(9)
     void settingsHelpAndStart() throws Exception {
@@ -535,17 +475,6 @@ final class EveryPageWindowTest extends DemoWindow {
         look("settings");
         ui.run(() -> window.parts().explain("pressure.static", job().session()));
         HelpPart help = (HelpPart) window.partService().findPart(JobParts.HELP).getObject();
-        for (FileKind kind : FileKind.values()) {
-            ui.run(() -> help.show(kind));
-            ui.shoot("90-help-file-" + kind.key() + SUFFIX);
-            String page = ui.ask(() -> ui.field(StyledText.class, "help.text").getText());
-            if (GERMAN) {
-                page.lines()
-                        .filter(EveryPageWindowTest::explains)
-                        .filter(line -> !phrases.in(line).isEmpty())
-                        .forEach(line -> IN_ENGLISH.add(kind + ": " + line + "  [" + phrases.in(line) + "]"));
-            }
-        }
         List<String> checks =
                 ui.ask(() -> Stream.of(ui.field(Tree.class, "help.checks").getItems())
                         .flatMap(group -> Stream.of(group.getItems()))
