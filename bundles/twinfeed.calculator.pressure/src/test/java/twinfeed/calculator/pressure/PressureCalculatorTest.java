@@ -440,11 +440,19 @@ class PressureCalculatorTest {
     }
 
     /** 10 L/min in 13.6 mm: 1.147 m/s; EN 806-3 allows 4 m/s in a pipe to one fitting and 2 m/s in a shared one. */
+    /** The Drinking Water Inspectorate calls water hard above 200 mg/L of calcium carbonate. */
+    @Test
+    void scaleIsToBeExpectedFromHardWaterOn() {
+        Finding scale = Houses.finding("pressure.scale", AS_IT_IS, THE_SAMPLE);
+        assertEquals(200, Fixtures.limit(scale), 1e-9);
+    }
+
     @Test
     void velocityIsThatOfThePipe() {
         Finding velocity = Houses.finding("pressure.velocity", AS_IT_IS, THE_SAMPLE);
         double flow = ((Number) velocity.arguments().get("flow")).doubleValue();
         assertEquals(flow / 10 * 1.14731, Fixtures.value(velocity), 1e-4);
+        assertEquals(4.0, velocity.printed().limit());
         Finding shared = Houses.finding(
                 "pressure.velocity",
                 survey -> survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main")),

@@ -73,6 +73,8 @@ class PressureFormulasTest {
         "'static=3bar,running=2.7bar,flow=15L/min,at=9L/min', ''",
         "'static=3bar,running=1.6bar,flow=15L/min,at=18L/min', beyondTest",
         "'static=7m head,at=0L/min,rise=3.5m', belowGuaranteed",
+        // Ofwat's guaranteed standard: 7 m of head in the communication pipe.
+        "'static=7.1m head,at=0L/min,rise=3.5m', ''",
     })
     void whatIsDoubtfulIsWarnedOf(String arguments, String warning) {
         assertEquals(

@@ -59,6 +59,22 @@ class WaterRemediesTest {
         assertTrue(EcoreUtil.equals(survey, weak()), "only the copy changes");
     }
 
+    /** A small domestic set of break tank and pump: 3 bar shut, 2.2 bar at 20 L/min (engineering judgement). */
+    @Test
+    void aPumpLeavesTheTestOfASmallSet() {
+        Survey edited = weak();
+        remedy(weak(), "pressure.running", "break-tank-pump").edit().accept(edited);
+        assertEquals(3.0e5, edited.getWater().getTest().getStaticPressure().si(), 1);
+        assertEquals(2.2e5, edited.getWater().getTest().getRunningPressure().si(), 1);
+        assertEquals(20 / 60e3, edited.getWater().getTest().getFlow().si(), 1e-9);
+    }
+
+    /** Ofwat's guaranteed standard: 7 m of head, rounded to 0.7 bar. */
+    @Test
+    void theStaticPressureIsComparedWithTheGuaranteedStandard() {
+        assertEquals(0.7, Fixtures.limit(finding(weak(), "pressure.standard")), 1e-9);
+    }
+
     private static double flow(Feed feed) {
         return feed.taps().get(0).flowM3PerS();
     }

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.engine.FindingText;
@@ -208,6 +209,13 @@ class WaterSourceTest {
         survey.getWater().setCompanyPressureConfirmed(true);
         assertEquals("breakTankPump", pump(survey).kind());
         assertEquals(1, pump(survey).items().size());
+    }
+
+    /** A tank whose gauge shows more than 1 bar would stand 10 m up (engineering judgement): the source is asked again. */
+    @Test
+    void aTankStandsNoHigherThanTenMetres() {
+        Finding head = Houses.finding(tankHouse(), Samples.heater(), TANK_HEAD);
+        assertEquals(1.0, Fixtures.limit(head), 1e-9);
     }
 
     private static Remedy pump(Survey survey) {
