@@ -208,6 +208,37 @@ class FlowCalculatorTest {
                 byMonth.series().stream().map(Series::key).toList());
     }
 
+    /** The low setting is the smaller element alone: 3 of 9 kW give two thirds of the flow of 4.5 of 9 kW, in whatever order. */
+    @Test
+    void theLowSettingIsTheSmallerElement() {
+        double equal = lowFlow("4.5 kW", "4.5 kW");
+        assertEquals(equal * 2 / 3, lowFlow("6 kW", "3 kW"), equal * 1e-9);
+        assertEquals(equal * 2 / 3, lowFlow("3 kW", "6 kW"), equal * 1e-9);
+        assertTrue(equal > 0);
+    }
+
+    private static double lowFlow(String... elements) {
+        return Fixtures.value(
+                finding(Samples.survey(), SampleHouse.heater("9 kW", "240 V", elements), 0, "flow.lowPower"));
+    }
+
+    /** With 6 of 9 kW gone a third of the 35 K from 5 to 40 degC is left. */
+    @Test
+    void theLargestElementIsTheWorstToLose() {
+        Heater heater = SampleHouse.heater("9 kW", "240 V", "6 kW", "3 kW");
+        assertEquals(5 + 35.0 / 3, Fixtures.value(finding(Samples.survey(), heater, 0, "flow.oneElement")), 0.2);
+    }
+
+    @Test
+    void oneElementHasNoLowSettingAndNothingLeft() {
+        Heater heater = SampleHouse.heater("9 kW", "240 V", "9 kW");
+        for (String check : List.of("flow.lowPower", "flow.oneElement")) {
+            assertEquals(
+                    Outcome.NOT_APPLICABLE,
+                    finding(Samples.survey(), heater, 0, check).outcome());
+        }
+    }
+
     /** 9.5 kW with one of two equal elements open brings the flow for 5 to 40 degC to 22.5 degC (closed form). */
     @Test
     void aBurntOutElementLeavesItLukewarm() {
