@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param extent where it runs
  * @param place where it is recorded
  * @param answer what was found; absent if no finding is about this piece
- * @param renewed whether the work renews it, in words where it does; empty where it stays
+ * @param renewed whether the work renews or alters it, in words where it does; empty where it stays as it is
  */
 public record DrawnPiece(
         PieceKind kind,
@@ -33,7 +33,7 @@ public record DrawnPiece(
      */
     public record Field(EObject root, String path) {}
 
-    /** What it is called, and whether the work renews it. */
+    /** What it is called, and whether the work renews or alters it. */
     public String title() {
         return renewed.isEmpty() ? name : name + " (" + renewed + ")";
     }

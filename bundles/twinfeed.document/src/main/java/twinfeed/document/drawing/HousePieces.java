@@ -239,7 +239,7 @@ final class HousePieces {
     }
 
     private String renewed(@Nullable EObject piece) {
-        return renewed(renewed.contains(piece));
+        return renewed.altered(piece) ? words.get("altered") : renewed(renewed.contains(piece));
     }
 
     private String renewed(boolean other) {

@@ -20,7 +20,8 @@ import twinfeed.units.Quantity;
 
 /**
  * Which things of a house are other ones with the work done: those that were not there, and those of which a reading has changed. A
- * quantity is told by being another object, so that a new device of the same rating is new.
+ * quantity is told by being another object, so that a new device of the same rating is new. A cable that runs otherwise than before, and a pipe
+ * with other fittings in it, are the same things but altered.
  */
 public final class RenewedPieces {
     /** Stand among the paths for ends of the supplies, which are readings of a supply and no things of their own. */
@@ -28,7 +29,21 @@ public final class RenewedPieces {
 
     private static final String FUSE = "@electricity/serviceFuse";
 
+    /** Stands before the paths of what is altered. */
+    private static final String ALTERED = "altered:";
+
+    /** How a cable runs, which a work may change that leaves the cable itself. */
+    private static final Set<EStructuralFeature> RUN = Set.of(
+            SurveyPackage.Literals.CABLE_SEGMENT__METHOD,
+            SurveyPackage.Literals.CABLE_SEGMENT__CONFIDENCE,
+            SurveyPackage.Literals.CABLE_SEGMENT__AMBIENT,
+            SurveyPackage.Literals.CABLE_SEGMENT__LOFT,
+            SurveyPackage.Literals.CABLE_SEGMENT__GROUPED,
+            SurveyPackage.Literals.CABLE_SEGMENT__LAYOUT,
+            SurveyPackage.Literals.CABLE_SEGMENT__INSULATED);
+
     private final Set<EObject> renewed = new HashSet<>();
+    private final Set<EObject> altered = new HashSet<>();
     private final boolean copied;
     private boolean main;
     private boolean fuse;
@@ -64,11 +79,13 @@ public final class RenewedPieces {
         RenewedPieces pieces = new RenewedPieces(false);
         pieces.main = paths.contains(MAIN);
         pieces.fuse = paths.contains(FUSE);
-        paths.stream()
-                .filter(path -> !path.equals(MAIN) && !path.equals(FUSE))
-                .map(path -> at(after, path))
-                .filter(Objects::nonNull)
-                .forEach(pieces.renewed::add);
+        paths.stream().filter(path -> !path.equals(MAIN) && !path.equals(FUSE)).forEach(path -> {
+            boolean same = path.startsWith(ALTERED);
+            EObject piece = at(after, same ? path.substring(ALTERED.length()) : path);
+            if (piece != null) {
+                (same ? pieces.altered : pieces.renewed).add(piece);
+            }
+        });
         return pieces;
     }
 
@@ -97,6 +114,9 @@ public final class RenewedPieces {
     public List<String> paths(Survey after) {
         Set<String> paths = new TreeSet<>();
         renewed.forEach(piece -> paths.add(EcoreUtil.getRelativeURIFragmentPath(after, piece)));
+        altered.stream()
+                .filter(this::altered)
+                .forEach(piece -> paths.add(ALTERED + EcoreUtil.getRelativeURIFragmentPath(after, piece)));
         if (main) {
             paths.add(MAIN);
         }
@@ -133,6 +153,11 @@ public final class RenewedPieces {
         return piece != null && renewed.contains(piece);
     }
 
+    /** Whether a thing is the same as before, but runs otherwise or has other fittings in it. */
+    public boolean altered(@Nullable EObject piece) {
+        return piece != null && altered.contains(piece) && !renewed.contains(piece);
+    }
+
     /** Whether something of it, without what it contains, has changed; what it contains is compared by itself. */
     private void compare(@Nullable EObject before, @Nullable EObject after) {
         if (after == null) {
@@ -148,7 +173,7 @@ public final class RenewedPieces {
             boolean place = attribute == SurveyPackage.Literals.DRAW_OFF__TEE_AFTER
                     || attribute == SurveyPackage.Literals.DRAW_OFF__HEIGHT;
             if (!place && !same(before.eGet(attribute), after.eGet(attribute))) {
-                renewed.add(after);
+                (RUN.contains(attribute) ? altered : renewed).add(after);
             }
         }
         for (EReference reference : after.eClass().getEAllContainments()) {
@@ -171,12 +196,12 @@ public final class RenewedPieces {
             }
             compare(old, element);
             if (name == null && renewed.contains(element)) {
-                renewed.add(owner);
+                altered.add(owner);
             }
         }
         boolean nameless = !after.isEmpty() && ((EObject) after.get(0)).eClass().getEStructuralFeature("name") == null;
         if (before.size() != after.size() && (after.isEmpty() || nameless)) {
-            renewed.add(owner);
+            altered.add(owner);
         }
     }
 

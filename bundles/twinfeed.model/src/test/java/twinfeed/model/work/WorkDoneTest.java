@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.Survey;
@@ -72,6 +75,28 @@ class WorkDoneTest {
         changed.getWater().setSource(WaterSource.PUMPED);
         RenewedPieces pieces = read(WorkDone.of(house, changed)).pieces(house);
         assertTrue(pieces.main() && pieces.fuse());
+    }
+
+    @Test
+    void aCableThatIsMovedAndAPipeWithAnotherValveAreTheSameButAltered() {
+        CableSegment loft = SurveyFactory.eINSTANCE.createCableSegment();
+        loft.setName("loft");
+        loft.setMethod("101");
+        house.getElectricity().getCircuit().getSegments().add(loft);
+        Fitting valve = SurveyFactory.eINSTANCE.createFitting();
+        valve.setKind("valve-reduced-bore");
+        house.getWater().getSegments().get(0).getFittings().add(valve);
+        Survey changed = EcoreUtil.copy(house);
+        changed.getElectricity().getCircuit().getSegments().get(0).setMethod("C");
+        changed.getWater().getSegments().get(0).getFittings().get(0).setKind("valve-full-bore");
+        WorkDone done = read(WorkDone.of(house, changed));
+        RenewedPieces pieces = done.pieces(house);
+        EObject cable =
+                done.supplies().getElectricity().getCircuit().getSegments().get(0);
+        EObject pipe = done.supplies().getWater().getSegments().get(0);
+        assertTrue(pieces.altered(cable) && pieces.altered(pipe));
+        assertFalse(pieces.contains(cable) || pieces.contains(pipe));
+        assertFalse(pieces.altered(done.supplies().getWater().getSegments().get(1)));
     }
 
     /** A quote that an earlier program froze does not say what is new: its readings tell. */
