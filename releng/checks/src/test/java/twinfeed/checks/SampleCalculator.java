@@ -50,7 +50,9 @@ record SampleCalculator(Path jars, Path classes) {
         main.putValue("Bundle-ManifestVersion", "2");
         main.putValue("Bundle-SymbolicName", "example.energy");
         main.putValue("Bundle-Version", version);
-        main.putValue("Import-Package", "twinfeed.calculator,twinfeed.units,twinfeed.model.catalogue");
+        main.putValue(
+                "Import-Package",
+                "twinfeed.calculator,twinfeed.calculator.formula,twinfeed.units,twinfeed.model.catalogue");
         return manifest;
     }
 
