@@ -33,7 +33,8 @@ import twinfeed.units.text.Texts;
  */
 public final class HelpPages {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)(:~?\\d+)?}");
-    private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
+    /** Stands for what only a house can give. */
+    private static final String GAP = "\u2026";
 
     private final List<Calculator> calculators;
     private final Words words;
@@ -122,7 +123,7 @@ public final class HelpPages {
         return constant.name().toLowerCase(Locale.ROOT);
     }
 
-    /** The sentences that it may answer with; a figure that stands in one is named in angle brackets. */
+    /** The sentences that it may answer with, with gaps for what only a house can give. */
     private List<String> answers(Texts texts, Check check) {
         List<String> lines = new ArrayList<>();
         for (Outcome outcome : Outcome.values()) {
@@ -136,7 +137,10 @@ public final class HelpPages {
                 sentences = List.of(Runner.TEXTS.get(words.locale(), "outcome." + Texts.key(outcome) + ".sentence"));
             }
             sentences.forEach(sentence -> lines.add(
-                    sentence.startsWith(upper(word)) ? named(sentence) : upper(word) + ": " + named(sentence)));
+                    sentence.startsWith(upper(word)) ? withGaps(sentence) : upper(word) + ": " + withGaps(sentence)));
+        }
+        if (lines.stream().anyMatch(line -> line.contains(GAP))) {
+            lines.add(words.get("help.gaps"));
         }
         return lines;
     }
@@ -154,13 +158,8 @@ public final class HelpPages {
         return word.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 
-    private String named(String sentence) {
-        return PLACEHOLDER.matcher(sentence).replaceAll(match -> "\u2039" + name(match.group(1)) + "\u203A");
-    }
-
-    private String name(String placeholder) {
-        String own = words.find("help.placeholder." + placeholder);
-        return own == null ? INNER_CAPITAL.matcher(placeholder).replaceAll(" ").toLowerCase(Locale.ROOT) : own;
+    private static String withGaps(String sentence) {
+        return PLACEHOLDER.matcher(sentence).replaceAll(GAP);
     }
 
     private List<String> needs(Check check) {
