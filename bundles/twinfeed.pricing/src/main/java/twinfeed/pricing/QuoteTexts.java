@@ -114,7 +114,7 @@ final class QuoteTexts {
     private String count(long suiting, long assessed) {
         boolean alone = assessed == 1;
         if (suiting == 0) {
-            return options.isEmpty() ? nothing(alone) : alone ? "summary.none.one" : "summary.none";
+            return options.isEmpty() ? nothing(alone) : open(assessed, alone);
         }
         boolean work = count(Verdict.SUITS) == 0;
         if (alone) {
@@ -127,6 +127,14 @@ final class QuoteTexts {
             return work ? "summary.oneOf.work" : "summary.oneOf";
         }
         return work ? "summary.some.work" : "summary.some";
+    }
+
+    /** Where no heater suits yet: what fails as the house is, is known, though not whether work would mend it. */
+    private String open(long assessed, boolean alone) {
+        if (assessed > 0 && count(Verdict.NOT_AS_IT_IS) == assessed) {
+            return alone ? "summary.asItIs.one" : "summary.asItIs";
+        }
+        return alone ? "summary.none.one" : "summary.none";
     }
 
     private static String nothing(boolean alone) {

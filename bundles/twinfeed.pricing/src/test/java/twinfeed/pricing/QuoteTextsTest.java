@@ -155,6 +155,17 @@ class QuoteTextsTest {
         assertTrue(summary.contains(sentence), summary);
     }
 
+    @Test
+    void saysThatAHeaterFailsAsTheHouseIsWhereThatIsKnown() {
+        assessment.getOptions().removeIf(option -> !Boolean.TRUE.equals(option.getPresent()));
+        assessment.getOptions().add(Samples.option("h95", "Heater 0", 9, Verdict.NOT_AS_IT_IS));
+        assertTrue(draft().getSummary().contains("It does not suit your house as it is."), draft().getSummary());
+        assessment.getOptions().add(Samples.option("h108", "Heater 1", 9, Verdict.NOT_AS_IT_IS));
+        assertTrue(draft().getSummary().contains("None of them suits your house as it is."), draft().getSummary());
+        option("h108").setVerdict(Verdict.CANNOT_TELL);
+        assertTrue(draft().getSummary().contains("whether any of them suits:"), draft().getSummary());
+    }
+
     /** A danger stands at the head of the page already; and only what decides against the present unit is told. */
     @Test
     void tellsWhatIsWrongWithThePresentUnit() {
