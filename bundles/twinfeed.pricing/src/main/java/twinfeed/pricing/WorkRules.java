@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.stream.Collectors;
 import twinfeed.model.rows.CsvRows;
 import twinfeed.pricing.texts.StandingTexts.Kind;
 
@@ -116,11 +114,6 @@ final class WorkRules {
                 .filter(rule -> codes.stream().anyMatch(code -> matches(rule.work, code)))
                 .map(Text::text)
                 .toList();
-    }
-
-    /** All keys that {@link #texts} may answer. */
-    static Set<String> textKeys() {
-        return TEXTS.stream().map(Text::text).collect(Collectors.toSet());
     }
 
     /** The section of a code that is not the heater's. */

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.units;
 
-import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -72,15 +71,6 @@ public final class Quantities {
      */
     public static double toUnit(Kind kind, double si, String unit) {
         return unit(kind, unit).fromSi(finite(si));
-    }
-
-    /**
-     * The SI value of a magnitude in a unit of the kind.
-     *
-     * @throws IllegalArgumentException if the unit is none of this kind, or the value is not finite
-     */
-    public static double fromUnit(Kind kind, double magnitude, String unit) {
-        return unit(kind, unit).toSi(BigDecimal.valueOf(finite(magnitude)));
     }
 
     private static TradeUnit unit(Kind kind, String unit) {

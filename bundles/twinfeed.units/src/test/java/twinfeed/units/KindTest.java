@@ -21,7 +21,7 @@ class KindTest {
     void itsOwnSymbolIsUnderstoodAndChangesNothing(Kind kind) {
         assertTrue(kind.understands(kind.symbol()));
         assertTrue(kind.symbol().chars().allMatch(c -> c < 128), "the SI symbol is ASCII");
-        assertEquals(0.1, Quantities.fromUnit(kind, 0.1, kind.symbol()));
+        assertEquals(0.1, Typed.si(kind, 0.1, kind.symbol()));
         assertEquals(0.1, Quantities.toUnit(kind, 0.1, kind.symbol()));
     }
 

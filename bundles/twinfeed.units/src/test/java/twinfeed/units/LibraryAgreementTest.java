@@ -80,7 +80,7 @@ class LibraryAgreementTest {
         Unit<?> si = counterpart(kind, siSymbol(kind));
         for (double magnitude : MAGNITUDES) {
             double expected = unit.getConverterToAny(si).convert(magnitude);
-            double actual = Quantities.fromUnit(kind, magnitude, symbol);
+            double actual = Typed.si(kind, magnitude, symbol);
             assertEquals(expected, actual, tolerance(kind, expected), magnitude + " " + symbol);
             double back = si.getConverterToAny(unit).convert(actual);
             assertEquals(

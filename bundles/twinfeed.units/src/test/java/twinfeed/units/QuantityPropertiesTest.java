@@ -142,7 +142,7 @@ class QuantityPropertiesTest {
     @Property(seed = SEED)
     void thereAndBackIsTheSame(
             @ForAll("spelled") Spelled spelled, @ForAll @DoubleRange(min = 0, max = 1e6) @Scale(9) double magnitude) {
-        double si = Quantities.fromUnit(spelled.kind(), magnitude, spelled.spelling());
+        double si = Typed.si(spelled.kind(), magnitude, spelled.spelling());
         double back = Quantities.toUnit(spelled.kind(), si, spelled.spelling());
         double offset = spelled.kind() == Kind.TEMPERATURE ? 1e-10 : 0;
         assertEquals(magnitude, back, 2 * Math.ulp(magnitude) + offset);
