@@ -84,13 +84,11 @@ final class EveryPageWindowTest extends DemoWindow {
     /** Looks at everything that can be seen now. */
     private static void look(String name) throws Exception {
         Thread.sleep(SETTLING_MS);
+        ui.draw();
         if (SHOT.add(name)) {
             ui.shoot("90-" + name + SUFFIX);
         }
         ui.run(() -> {
-            while (display.readAndDispatch()) {
-                // until everything is drawn
-            }
             Stream.concat(
                             ui.all(Table.class, Control::isVisible).stream(),
                             ui.all(Tree.class, Control::isVisible).stream())

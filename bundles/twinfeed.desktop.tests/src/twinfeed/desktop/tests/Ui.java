@@ -203,12 +203,19 @@ final class Ui {
         widget.notifyListeners(type, new Event());
     }
 
-    /** Writes a picture of the screen for people to look at. */
-    void shoot(String name) {
+    /** Works off what waits in the window's thread, until everything is drawn. */
+    void draw() {
         run(() -> {
             while (display.readAndDispatch()) {
-                // until everything is drawn
+                // on to the next
             }
+        });
+    }
+
+    /** Writes a picture of the screen for people to look at. */
+    void shoot(String name) {
+        draw();
+        run(() -> {
             Rectangle area = display.getBounds();
             Image image = new Image(display, area.width, area.height);
             GC gc = new GC(display);

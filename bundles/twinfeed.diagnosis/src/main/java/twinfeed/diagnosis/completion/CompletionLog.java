@@ -2,7 +2,6 @@
 package twinfeed.diagnosis.completion;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.model.check.FieldException;
@@ -39,12 +38,11 @@ public final class CompletionLog {
      */
     public void enter(String by, LocalDate on, Map<String, String> values) {
         if (by.isBlank()) {
-            Locale reader = Locale.getDefault(Locale.Category.DISPLAY);
             throw wrong(
                     "by",
                     "",
-                    CompletionAssessment.TEXTS.get(reader, "log.nobody.wrong"),
-                    CompletionAssessment.TEXTS.get(reader, "log.nobody.right"));
+                    CompletionAssessment.TEXTS.toReader("log.nobody.wrong"),
+                    CompletionAssessment.TEXTS.toReader("log.nobody.right"));
         }
         Completion entered = job.getCompletion() == null
                 ? JobFactory.eINSTANCE.createCompletion()

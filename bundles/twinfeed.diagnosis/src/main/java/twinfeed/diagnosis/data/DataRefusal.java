@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.diagnosis.data;
 
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import twinfeed.units.text.Texts;
 
@@ -12,7 +11,7 @@ public final class DataRefusal {
     private DataRefusal() {}
 
     static String text(String key, Object... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+        return MESSAGES.toReader(key, arguments);
     }
 
     /**

@@ -157,13 +157,12 @@ public final class FaultLog {
     }
 
     private InputException wrong(String element, String reading, String key, Object... arguments) {
-        Locale reader = Locale.getDefault(Locale.Category.DISPLAY);
         return new InputException(new InputProblem(
                 file,
                 0,
                 "survey." + element,
                 reading,
-                MESSAGES.inOrder(reader, key + ".wrong", arguments),
-                MESSAGES.inOrder(reader, key + ".right", arguments)));
+                MESSAGES.toReader(key + ".wrong", arguments),
+                MESSAGES.toReader(key + ".right", arguments)));
     }
 }

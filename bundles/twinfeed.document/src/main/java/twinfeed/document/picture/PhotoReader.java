@@ -10,7 +10,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
-import java.util.Locale;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -83,7 +82,7 @@ public final class PhotoReader {
 
     /** Why, in the language of the program. */
     private static String text(String key, Object... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+        return MESSAGES.toReader(key, arguments);
     }
 
     private static BufferedImage sampled(ImageReader reader, int longest) throws IOException {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
-import java.util.Locale;
 import twinfeed.model.io.ValueFault;
 import twinfeed.units.text.Texts;
 
@@ -16,8 +15,7 @@ public final class FieldException extends RuntimeException {
 
     FieldException(String key, String... arguments) {
         this(new ValueFault(
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments),
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments)));
+                MESSAGES.toReader(key + ".wrong", arguments), MESSAGES.toReader(key + ".right", arguments)));
     }
 
     FieldException(ValueFault fault) {

@@ -3,7 +3,6 @@ package twinfeed.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import twinfeed.units.text.Texts;
@@ -40,12 +39,12 @@ final class Problems {
                 ModelPath.of(object, feature),
                 ModelPath.name(object),
                 reading,
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments),
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments)));
+                MESSAGES.toReader(key + ".wrong", arguments),
+                MESSAGES.toReader(key + ".right", arguments)));
     }
 
     static String text(String key, String... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+        return MESSAGES.toReader(key, arguments);
     }
 
     private static String reading(EObject object, EStructuralFeature feature) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.io;
 
-import java.util.Locale;
 import twinfeed.units.text.Texts;
 
 /** The two halves of a refusal's text: what is wrong, and what would be right. */
@@ -11,15 +10,15 @@ final class Refusal {
     private Refusal() {}
 
     static String wrong(String key, String... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".wrong", arguments);
+        return MESSAGES.toReader(key + ".wrong", arguments);
     }
 
     static String right(String key, String... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key + ".right", arguments);
+        return MESSAGES.toReader(key + ".right", arguments);
     }
 
     static String text(String key, String... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, (Object[]) arguments);
+        return MESSAGES.toReader(key, (Object[]) arguments);
     }
 
     static InputException ofFile(String file, String key, String... arguments) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.rows;
 
-import java.util.Locale;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.units.text.Texts;
@@ -28,6 +27,6 @@ final class RowRefusal {
     }
 
     private static String text(String key, Object... arguments) {
-        return MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+        return MESSAGES.toReader(key, arguments);
     }
 }

@@ -92,8 +92,8 @@ public final class StandingTextFile {
             throw new InputException(
                     InputProblem.ofFile(
                             file.toString(),
-                            MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), "unreadable.wrong"),
-                            MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), "unreadable.right")),
+                            MESSAGES.toReader("unreadable.wrong"),
+                            MESSAGES.toReader("unreadable.right")),
                     unreadable);
         }
     }
@@ -148,7 +148,7 @@ public final class StandingTextFile {
                 0,
                 key,
                 reading,
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), trouble + ".wrong", arguments),
-                MESSAGES.inOrder(Locale.getDefault(Locale.Category.DISPLAY), trouble + ".right", arguments)));
+                MESSAGES.toReader(trouble + ".wrong", arguments),
+                MESSAGES.toReader(trouble + ".right", arguments)));
     }
 }

@@ -121,6 +121,11 @@ public final class Texts {
         return TextPattern.fill(get(locale, key), named, locale);
     }
 
+    /** The same in the language of the program: for refusals, which are thrown where nobody knows who will read them. */
+    public String toReader(String key, Object... values) {
+        return inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, values);
+    }
+
     private Object said(Locale locale, Object value) {
         if (value instanceof Phrase phrase) {
             return format(locale, phrase.key(), phrase.arguments());

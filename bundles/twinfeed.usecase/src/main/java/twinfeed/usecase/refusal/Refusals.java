@@ -2,7 +2,6 @@
 package twinfeed.usecase.refusal;
 
 import java.util.Collection;
-import java.util.Locale;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.NearestName;
@@ -16,7 +15,7 @@ public final class Refusals {
 
     /** A message in the language of the program. */
     public static String text(String key, Object... arguments) {
-        return TEXTS.inOrder(Locale.getDefault(Locale.Category.DISPLAY), key, arguments);
+        return TEXTS.toReader(key, arguments);
     }
 
     /** What is wrong, as a clause. */
