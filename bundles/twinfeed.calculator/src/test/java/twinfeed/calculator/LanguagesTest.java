@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.calculator.safety.SafeIsolation;
 import twinfeed.units.text.Phrase;
 
@@ -16,6 +17,7 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(Runner.class, "Common", "month.4", "month.8", "month.9", "month.11", "voltage");
+        Translation.assertGerman(ArgumentException.class, "messages");
         Translation.assertGerman(SafeIsolation.class, "SafeIsolation");
     }
 

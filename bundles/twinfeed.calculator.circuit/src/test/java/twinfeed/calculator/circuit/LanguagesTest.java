@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Translation;
+import twinfeed.calculator.circuit.formula.FormulaArguments;
 import twinfeed.calculator.circuit.survey.MethodTitle;
 import twinfeed.calculator.rules.Method;
 import twinfeed.calculator.rules.RuleSet;
@@ -17,6 +18,7 @@ class LanguagesTest {
     @Test
     void germanSaysAllThatEnglishSays() {
         Translation.assertGerman(CircuitCalculator.class, "Circuit");
+        Translation.assertGerman(FormulaArguments.class, "messages");
     }
 
     @Test

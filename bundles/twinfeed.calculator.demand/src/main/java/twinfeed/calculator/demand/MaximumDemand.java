@@ -96,7 +96,7 @@ final class MaximumDemand {
     private static double current(LoadKind kind, String text) {
         double currentA = Quantities.parse(Kind.CURRENT, text.strip()).si();
         if (!(currentA >= 0 && currentA <= MOST_A)) {
-            throw new ArgumentException(key(kind) + "=" + text.strip() + " is out of range; give 0 A to 1000 A");
+            throw ArgumentException.outOfRange(key(kind), text.strip(), Kind.CURRENT, 0, MOST_A);
         }
         return currentA;
     }

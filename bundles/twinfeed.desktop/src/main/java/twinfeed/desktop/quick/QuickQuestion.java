@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.formula.ArgumentException;
@@ -265,8 +266,17 @@ public final class QuickQuestion {
             return new QuickAnswer(
                     List.of(), e.reading() + ": " + e.wrong(words.locale()) + "; " + e.right(words.locale()));
         } catch (ArgumentException e) {
-            return new QuickAnswer(List.of(), String.valueOf(e.getMessage()));
+            return new QuickAnswer(List.of(), said(e));
         }
+    }
+
+    /** A refused argument by the name of the field in which it was typed; one that was not typed, by its key. */
+    private String said(ArgumentException refused) {
+        return Stream.of(Field.values())
+                .filter(each -> each.key().equals(refused.argument()))
+                .map(each -> words.get("quick.field." + each.key()) + ": " + refused.typed() + " " + refused.reason())
+                .findFirst()
+                .orElse(String.valueOf(refused.getMessage()));
     }
 
     private QuickAnswer.Line line(String key, String text) {

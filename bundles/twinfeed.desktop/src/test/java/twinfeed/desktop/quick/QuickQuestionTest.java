@@ -166,4 +166,21 @@ final class QuickQuestionTest {
         assertNull(survey.getRequestedPower());
         assertNull(survey.getElectricity().getExternalLoop(), "what was not typed is not there");
     }
+
+    @Test
+    void readingBeyondWhatIsAcceptedIsNamedByItsFieldInTheLanguageOfTheProgram() {
+        assertEquals(
+                "Length of the cable: 5 km is out of range; give 0 m to 1000 m",
+                question.strongest(circuit("40", "10", "C", "5 km")).trouble());
+        Locale before = Locale.getDefault(Locale.Category.DISPLAY);
+        try {
+            Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMANY);
+            QuickQuestion german = new QuickQuestion(service, new Words(Locale.GERMANY));
+            assertEquals(
+                    "Länge der Leitung: 5 km liegt außerhalb des zulässigen Bereichs; 0 m bis 1000 m angeben",
+                    german.strongest(circuit("40", "10", "C", "5 km")).trouble());
+        } finally {
+            Locale.setDefault(Locale.Category.DISPLAY, before);
+        }
+    }
 }

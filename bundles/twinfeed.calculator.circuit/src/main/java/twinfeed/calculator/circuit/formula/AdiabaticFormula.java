@@ -6,7 +6,6 @@ import java.util.List;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.formula.Answer;
-import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.formula.Formula;
 import twinfeed.calculator.formula.Parameter;
@@ -53,7 +52,7 @@ public final class AdiabaticFormula {
 
     private static Answer byTime(FormulaArguments given, Working.Builder working, double k) {
         if (!given.has("time")) {
-            throw new ArgumentException("give \"energy\", or \"time\" with \"current\" or \"loop\"");
+            throw FormulaRefusal.ofCall("fault");
         }
         faultCurrent(given, working);
         double timeS = given.si("time");

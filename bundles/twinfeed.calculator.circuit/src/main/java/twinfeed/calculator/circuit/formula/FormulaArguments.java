@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.formula;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -26,8 +27,7 @@ public final class FormulaArguments {
         this.arguments = arguments;
         String id = arguments.word("rules");
         this.rules = RuleSets.find(id)
-                .orElseThrow(() -> new ArgumentException("rules=" + id + ": there is no such rule set; give one of "
-                        + String.join(", ", RuleSets.ids())));
+                .orElseThrow(() -> FormulaRefusal.of("rules", id, "rules", String.join(", ", RuleSets.ids())));
     }
 
     RuleSet rules() {
@@ -69,8 +69,7 @@ public final class FormulaArguments {
             return rules.cables().first();
         }
         if (!rules.cables().keys().contains(cable)) {
-            throw new ArgumentException("cable=" + cable + " is not in the rule set; give one of "
-                    + String.join(", ", rules.cables().keys()));
+            throw notRuled("cable", cable, rules.cables().keys());
         }
         return cable;
     }
@@ -80,16 +79,23 @@ public final class FormulaArguments {
         String cable = cable();
         return rules.cables()
                 .find(cable, mm2)
-                .orElseThrow(() -> new ArgumentException("size=" + CodeNumbers.number(mm2)
-                        + " mm² is not in the rule set's table of " + cable + "; give one of " + known(cable)));
+                .orElseThrow(() -> FormulaRefusal.of("size", area(mm2), "size", cable, known(cable)));
     }
 
     private String known(String cable) {
         return String.join(
                 ", ",
                 sizes(cable).stream()
-                        .map(size -> CodeNumbers.number(size.sizeMm2()) + " mm²")
+                        .map(size -> area(size.sizeMm2()))
                         .toList());
+    }
+
+    private static String area(double mm2) {
+        return CodeNumbers.number(mm2) + " mm²";
+    }
+
+    private static ArgumentException notRuled(String argument, String word, Collection<String> known) {
+        return FormulaRefusal.of(argument, word, "choice", String.join(", ", known));
     }
 
     private List<CableSize> sizes(String cable) {
@@ -104,16 +110,14 @@ public final class FormulaArguments {
     Method method() {
         String key = arguments.word("method");
         return rules.method(key)
-                .orElseThrow(() -> new ArgumentException("method=" + key + " is not in the rule set; give one of "
-                        + String.join(", ", rules.methods())));
+                .orElseThrow(() -> notRuled("method", key, rules.methods()));
     }
 
     /** Tabulated capacity of a size for the method given. */
     double tabulatedA(CableSize size, Method method) {
         OptionalDouble current = size.currentA(method.key());
         if (current.isEmpty()) {
-            throw new ArgumentException("the rule set has no rating for " + CodeNumbers.number(size.sizeMm2())
-                    + " mm² with method=" + method.key());
+            throw FormulaRefusal.of("size", area(size.sizeMm2()), "rating.method", method.key());
         }
         return current.getAsDouble();
     }
@@ -123,8 +127,7 @@ public final class FormulaArguments {
         String key = word.isEmpty() ? rules.text("device.new.kind") : word;
         DeviceKind kind = rules.devices()
                 .find(key)
-                .orElseThrow(() -> new ArgumentException("device=" + key + " is not in the rule set; give one of "
-                        + String.join(", ", rules.devices().keys())));
+                .orElseThrow(() -> notRuled("device", key, rules.devices().keys()));
         checkRating(word, kind);
         return kind;
     }
@@ -133,12 +136,17 @@ public final class FormulaArguments {
     private void checkRating(String word, DeviceKind kind) {
         boolean given = !word.isEmpty() && arguments.has("rating");
         if (given && !kind.ratings().contains(arguments.si("rating"))) {
-            throw new ArgumentException("rating=" + CodeNumbers.number(arguments.si("rating")) + " A is not made of "
-                    + kind.title() + "; give one of "
-                    + String.join(
-                            ", ",
-                            kind.ratings().stream().map(CodeNumbers::number).toList())
-                    + " A");
+            throw FormulaRefusal.of(
+                    "rating",
+                    CodeNumbers.number(arguments.si("rating")) + " A",
+                    "rating.made",
+                    kind.title(),
+                    String.join(
+                                    ", ",
+                                    kind.ratings().stream()
+                                            .map(CodeNumbers::number)
+                                            .toList())
+                            + " A");
         }
     }
 
@@ -161,8 +169,7 @@ public final class FormulaArguments {
         double cpcMm2 = arguments.has("cpc") ? SiValues.mm2(arguments.si("cpc")) : size.cpcMm2();
         OptionalDouble cpc = rules.cables().conductorOhmPerM(cpcMm2);
         if (cpc.isEmpty()) {
-            throw new ArgumentException(
-                    "cpc=" + CodeNumbers.number(cpcMm2) + " mm² is not in the rule set's conductors");
+            throw FormulaRefusal.of("cpc", area(cpcMm2), "conductor");
         }
         return size.lineOhmPerM() + cpc.getAsDouble();
     }
@@ -170,7 +177,7 @@ public final class FormulaArguments {
     /** Refuses a call that gives neither of two arguments. */
     void need(String one, String other) {
         if (!has(one) && !has(other)) {
-            throw new ArgumentException("give \"" + one + "\" or \"" + other + "\"");
+            throw FormulaRefusal.ofCall("either", one, other);
         }
     }
 
@@ -224,7 +231,7 @@ public final class FormulaArguments {
             return arguments.si(key);
         }
         if (tabulated.isEmpty()) {
-            throw new ArgumentException(from + " is beyond the rule set's table; give the factor itself as " + key);
+            throw FormulaRefusal.ofCall("factor", from, key);
         }
         return tabulated.getAsDouble();
     }

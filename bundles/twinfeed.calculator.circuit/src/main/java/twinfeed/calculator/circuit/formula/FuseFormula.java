@@ -8,7 +8,6 @@ import twinfeed.calculator.circuit.survey.CodeNumbers;
 import twinfeed.calculator.circuit.survey.FuseCurves;
 import twinfeed.calculator.circuit.survey.SiValues;
 import twinfeed.calculator.formula.Answer;
-import twinfeed.calculator.formula.ArgumentException;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.formula.Formula;
 import twinfeed.calculator.formula.Parameter;
@@ -48,9 +47,7 @@ final class FuseFormula {
     private static Answer byTime(FormulaArguments given, FuseCurve curve, double k) {
         double timeS = given.si("time");
         if (timeS < curve.shortestS() || timeS > curve.longestS()) {
-            throw new ArgumentException("time=" + CodeNumbers.number(timeS)
-                    + " s is beyond the fuse's characteristic; give " + CodeNumbers.number(curve.shortestS()) + " s to "
-                    + CodeNumbers.number(curve.longestS()) + " s");
+            throw FormulaRefusal.of("time", seconds(timeS), "time", seconds(curve.shortestS()), seconds(curve.longestS()));
         }
         double currentA = curve.currentA(timeS);
         List<Answer.Result> results = new ArrayList<>();
@@ -94,5 +91,9 @@ final class FuseFormula {
                         "mm²",
                         given.rules().text("cite.adiabatic"))
                 .build();
+    }
+
+    private static String seconds(double timeS) {
+        return CodeNumbers.number(timeS) + " s";
     }
 }
