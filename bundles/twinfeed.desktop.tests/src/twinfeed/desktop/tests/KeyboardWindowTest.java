@@ -28,12 +28,7 @@ final class KeyboardWindowTest extends DemoWindow {
     @BeforeAll
     static void start() throws Exception {
         copyDemo();
-        // Without a window manager nobody else makes the window active and puts the cursor on its first key.
-        ui.run(() -> {
-            ui.shell().forceActive();
-            ui.field(Button.class, "start.quick").forceFocus();
-        });
-        Thread.sleep(400);
+        ui.takeKeys(() -> ui.field(Button.class, "start.quick"));
     }
 
     @AfterAll

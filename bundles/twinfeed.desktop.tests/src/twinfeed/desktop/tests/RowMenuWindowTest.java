@@ -40,11 +40,7 @@ final class RowMenuWindowTest extends DemoWindow {
 
     /** Puts the cursor into a control and presses Shift+F10; the answer is what the menu offers, with "-" before what cannot be done now. */
     private static List<String> opened(Control control) throws Exception {
-        ui.run(() -> {
-            ui.shell().forceActive();
-            control.forceFocus();
-        });
-        Thread.sleep(300);
+        ui.takeKeys(() -> control);
         ui.key(SWT.SHIFT, SWT.F10);
         Menu menu = ui.ask(control::getMenu);
         ui.await("the menu is open", menu::isVisible);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Widget;
@@ -117,17 +119,7 @@ final class Ui {
 
     /** Presses a key together with the one for commands. */
     void command(char key) throws InterruptedException {
-        run(() -> {
-            // Without a window manager nobody else makes the window active.
-            Control focus = display.getFocusControl();
-            shell().forceActive();
-            if (focus == null) {
-                shell().forceFocus();
-            } else {
-                focus.forceFocus();
-            }
-        });
-        Thread.sleep(200);
+        takeKeys(display::getFocusControl);
         post(SWT.KeyDown, SWT.MOD1, (char) 0);
         post(SWT.KeyDown, 0, key);
         post(SWT.KeyUp, 0, key);
@@ -156,6 +148,7 @@ final class Ui {
 
     /** Goes on by the Tab key until the cursor is in a field. */
     void tabTo(String field) throws InterruptedException {
+        takeKeys(display::getFocusControl);
         for (int i = 0; i < MOST_TABS; i++) {
             if (field.equals(ask(this::cursor))) {
                 return;
@@ -165,6 +158,38 @@ final class Ui {
         shoot("tab to " + field);
         throw new AssertionError("the Tab key does not lead to " + field + "; the cursor is in "
                 + ask(() -> String.valueOf(display.getFocusControl())));
+    }
+
+    /**
+     * Puts the cursor into a control and waits until the window hears the keyboard. Without a window manager nobody else makes a window
+     * active, and one that has just closed may have taken the keyboard with it; then keys go nowhere.
+     *
+     * @param where the control, asked for in the window's thread; null for wherever the window puts the cursor
+     */
+    void takeKeys(Callable<Control> where) throws InterruptedException {
+        AtomicBoolean heard = new AtomicBoolean();
+        Listener ear = event -> heard.set(true);
+        run(() -> display.addFilter(SWT.KeyDown, ear));
+        try {
+            long end = System.currentTimeMillis() + PATIENCE_MS;
+            while (!heard.get()) {
+                if (System.currentTimeMillis() > end) {
+                    shoot("no keys are heard");
+                    throw new AssertionError("the window does not hear the keyboard");
+                }
+                ask(() -> {
+                    Control control = where.call();
+                    shell().forceActive();
+                    return control == null ? shell().forceFocus() : control.forceFocus();
+                });
+                draw();
+                post(SWT.KeyDown, SWT.SHIFT, (char) 0);
+                post(SWT.KeyUp, SWT.SHIFT, (char) 0);
+                Thread.sleep(200);
+            }
+        } finally {
+            run(() -> display.removeFilter(SWT.KeyDown, ear));
+        }
     }
 
     private Object cursor() {
