@@ -10,6 +10,7 @@ import twinfeed.diagnosis.inference.ObservationAnswer;
 import twinfeed.diagnosis.inference.Posterior;
 import twinfeed.diagnosis.reading.ElementAssessment;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.usual.UsualValues;
 
 /** Workings of the faults calculator. */
 final class FaultsWorking {
@@ -70,7 +71,7 @@ final class FaultsWorking {
                 .input("Pr", "ratedPower", elements.ratedW(), "W", MAKER, Origin.heater(heater, "power"))
                 .input("Ur", "ratedVoltage", elements.ratedV(), "V", MAKER, Origin.heater(heater, "voltage"))
                 .step("R0", "ratedResistance", "Ur^2 / Pr", "Ω", "Ohm's law")
-                .input("td", "toleranceDown", ElementAssessment.toleranceDown(heater), "", "EN 60335-1")
+                .input("td", "toleranceDown", UsualValues.powerDown(heater), "", "EN 60335-1")
                 .input("em", "meterRelative", data.limit("meterRelative"), "", JUDGEMENT)
                 .input("ea", "meterAbsolute", data.limit("meterAbsolute"), "Ω", JUDGEMENT)
                 .step("Rm", "mostResistance", "R0 / (1 - td) + em * R0 + ea", "Ω", "")

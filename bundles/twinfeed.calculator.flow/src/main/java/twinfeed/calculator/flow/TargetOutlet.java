@@ -9,6 +9,7 @@ import twinfeed.calculator.Grid;
 import twinfeed.calculator.Intake;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.usual.UsualValues;
 import twinfeed.units.Amount;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
@@ -21,9 +22,6 @@ import twinfeed.units.Kind;
 final class TargetOutlet {
     /** More than any such shower passes: judgement. Where so much could be heated, the pipes decide and not the power. */
     static final Amount AMPLE = Kind.FLOW.amount(DisplayUnit.of(Kind.FLOW).toSi(30));
-
-    /** Outlet temperature where nobody says one, degC: common practice, the middle of 38..41. */
-    private static final double USUAL_OUTLET_C = 40;
 
     private final double outletC;
     private final double outletDensity;
@@ -50,11 +48,9 @@ final class TargetOutlet {
     /** The target of a survey; a default is recorded as an assumption. */
     static TargetOutlet of(Context context) {
         Survey survey = context.survey();
-        double outletC = USUAL_OUTLET_C;
+        double outletC = UsualValues.targetOutletC(survey);
         if (survey.getTargetOutlet() == null) {
-            context.assume("targetOutlet", Map.of("temperature", USUAL_OUTLET_C));
-        } else {
-            outletC = survey.getTargetOutlet().si();
+            context.assume("targetOutlet", Map.of("temperature", outletC));
         }
         List<String> faults = new ArrayList<>();
         if (!liquid(outletC)) {

@@ -8,6 +8,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.usual.UsualValues;
 
 /**
  * What a sound unit gives in this house, for the readings after the repair.
@@ -29,7 +30,6 @@ public record AcceptanceValues(
         double outletC,
         double intakeC) {
     private static final double NOMINAL_V = 230;
-    private static final double USUAL_OUTLET_C = 40;
     private static final double USUAL_INTAKE_C = 5;
 
     /** For a heater whose power and voltage are known. */
@@ -41,21 +41,13 @@ public record AcceptanceValues(
                         ? NOMINAL_V
                         : survey.getElectricity().getSupplyVoltage().si();
         double powerW = Heat.powerAtVoltage(ratedW, ratedV, voltageV);
-        double up = heater.getPowerToleranceUp() == null
-                ? ElementAssessment.USUAL_UP
-                : heater.getPowerToleranceUp().si();
-        double down = heater.getPowerToleranceDown() == null
-                ? ElementAssessment.USUAL_DOWN
-                : heater.getPowerToleranceDown().si();
-        double outletC = survey.getTargetOutlet() == null
-                ? USUAL_OUTLET_C
-                : survey.getTargetOutlet().si();
+        double outletC = UsualValues.targetOutletC(survey);
         double intakeC = intake(survey);
         ResistanceBand parallel = ElementAssessment.sound(Heat.elementResistance(ratedW, ratedV), heater, data);
         return new AcceptanceValues(
                 parallel,
-                powerW * (1 - down),
-                powerW * (1 + up),
+                powerW * (1 - UsualValues.powerDown(heater)),
+                powerW * (1 + UsualValues.powerUp(heater)),
                 voltageV,
                 flow(powerW, intakeC, outletC),
                 outletC,

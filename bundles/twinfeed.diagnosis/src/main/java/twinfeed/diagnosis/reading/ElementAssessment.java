@@ -10,7 +10,7 @@ import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ElementReading;
 import twinfeed.model.survey.FaultFinding;
-import twinfeed.units.Ratio;
+import twinfeed.model.usual.UsualValues;
 import twinfeed.units.Resistance;
 
 /**
@@ -23,12 +23,6 @@ import twinfeed.units.Resistance;
  * @param ratedV voltage of the rating, V; 0 where it is not known
  */
 public record ElementAssessment(List<ElementState> states, int listed, double ratedW, double ratedV) {
-    /** Tolerance of an appliance's power where its data do not say: +5 % and -10 % (from memory). */
-    public static final double USUAL_UP = 0.05;
-
-    /** See {@link #USUAL_UP}. */
-    public static final double USUAL_DOWN = 0.10;
-
     public ElementAssessment {
         states = List.copyOf(states);
     }
@@ -84,17 +78,12 @@ public record ElementAssessment(List<ElementState> states, int listed, double ra
 
     /** More power is less resistance: the upper tolerance of the power gives the least resistance. */
     static ResistanceBand band(double ratedOhm, @Nullable Resistance reading, Heater heater, FaultData data) {
-        double leastOhm = ratedOhm / (1 + tolerance(heater.getPowerToleranceUp(), USUAL_UP));
-        double mostOhm = ratedOhm / (1 - toleranceDown(heater));
+        double leastOhm = ratedOhm / (1 + UsualValues.powerUp(heater));
+        double mostOhm = ratedOhm / (1 - UsualValues.powerDown(heater));
         double errorOhm = reading != null && reading.hasTolerance()
                 ? reading.halfWidthSi()
                 : meterErrorOhm(reading == null ? ratedOhm : reading.si(), data);
         return new ResistanceBand(ratedOhm, leastOhm - errorOhm, mostOhm + errorOhm);
-    }
-
-    /** Share by which a heater's power may lie below its rating. */
-    public static double toleranceDown(Heater heater) {
-        return tolerance(heater.getPowerToleranceDown(), USUAL_DOWN);
     }
 
     /** Where a sound resistance of some rating lies when it is measured with a usual meter. */
@@ -104,11 +93,6 @@ public record ElementAssessment(List<ElementState> states, int listed, double ra
 
     static double meterErrorOhm(double readingOhm, FaultData data) {
         return data.limit("meterRelative") * readingOhm + data.limit("meterAbsolute");
-    }
-
-    /** Share by which the power may lie beside the rating, a usual one where the heater's data do not say. */
-    static double tolerance(@Nullable Ratio stated, double usual) {
-        return stated == null ? usual : stated.si();
     }
 
     /** Whether anything was measured. */

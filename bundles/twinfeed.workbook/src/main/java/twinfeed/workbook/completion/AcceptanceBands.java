@@ -16,6 +16,7 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.usual.UsualValues;
 
 /**
  * The readings to take when the work is done, with the bands in which they are accepted: limits of the assessment and of the rule
@@ -33,9 +34,6 @@ final class AcceptanceBands {
 
     /** Allowance for a temperature set by hand, K: judgement. */
     private static final double TEMPERATURE_K = 2;
-
-    /** Common practice where the survey does not say the target temperature, degC. */
-    private static final double USUAL_OUTLET_C = 40;
 
     /** A loop limit beyond this is one for disconnection by the residual-current device, which no cold reading comes near, ohm. */
     private static final double BY_RESIDUAL_OHM = 20;
@@ -64,9 +62,7 @@ final class AcceptanceBands {
 
     /** Readings of water and heat but the flow, whose band follows from the temperatures of the day. */
     List<AcceptanceBand> water(OptionAssessment option) {
-        double target = survey.getTargetOutlet() == null
-                ? USUAL_OUTLET_C
-                : survey.getTargetOutlet().si();
+        double target = UsualValues.targetOutletC(survey);
         return List.of(
                 pressure(option),
                 AcceptanceBand.question("leaks"),

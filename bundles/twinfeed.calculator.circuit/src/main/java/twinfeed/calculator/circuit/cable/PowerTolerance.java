@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit.cable;
 
-import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Heater;
-import twinfeed.units.Ratio;
+import twinfeed.model.usual.UsualValues;
 
 /**
  * How far a heater's real power may lie from its rating. Only what reaches the water follows the real power; the design current is
@@ -13,23 +12,9 @@ import twinfeed.units.Ratio;
  * @param down as a share of the rating below it
  */
 record PowerTolerance(double up, double down) {
-    /** Above the rating where the instructions do not say: EN 60335-1, heating appliances over 200 W (memory). */
-    private static final double USUAL_UP = 0.05;
-
-    /** Below it: the same place. */
-    private static final double USUAL_DOWN = 0.10;
-
-    /** More than any heater is off. */
-    private static final double MOST = 0.5;
-
     /** The tolerance that a heater's instructions state, or else the standard's. */
     static PowerTolerance of(Heater heater) {
-        return new PowerTolerance(
-                of(heater.getPowerToleranceUp(), USUAL_UP), of(heater.getPowerToleranceDown(), USUAL_DOWN));
-    }
-
-    private static double of(@Nullable Ratio stated, double usual) {
-        return stated == null || !(stated.si() >= 0 && stated.si() <= MOST) ? usual : stated.si();
+        return new PowerTolerance(UsualValues.powerUp(heater), UsualValues.powerDown(heater));
     }
 
     /**

@@ -21,6 +21,7 @@ import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.Scald;
+import twinfeed.engineering.water.Water;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;
@@ -34,9 +35,6 @@ public final class DrawOffEffect implements CheckGroup {
     private static final String SOURCE =
             "full-thickness burn of adult skin in 30 s at 55 °C and 5 s at 60 °C (table after"
                     + " Moritz and Henriques 1947, read second hand); the limit is judgement: time to step away";
-
-    /** The model of liquid water ends here. */
-    private static final double BOILING_C = 100;
 
     private static final double LITRES_PER_M3 = 1000;
 
@@ -106,7 +104,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .condition(flows.feed().condition(open(flows, worst)))
                 .argument("after", Kind.FLOW.amount(worst.opening().hottestFlowM3PerS()))
                 .argument("unprotected", exposure.unprotectedC())
-                .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
+                .argument("cutOut", Math.min(exposure.cutOutC(), Water.HIGHEST_C))
                 .argument("seconds", exposure.acts() ? exposure.untilOffS() : 0)
                 .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
                 .source(SOURCE);
@@ -182,7 +180,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .argument("unprotected", worst.hottestC())
                 .argument("reached", exposure.reachedC())
                 .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
-                .argument("cutOut", Math.min(exposure.cutOutC(), BOILING_C))
+                .argument("cutOut", Math.min(exposure.cutOutC(), Water.HIGHEST_C))
                 .condition(feed.condition(open(flows, worst)))
                 .argument("before", Kind.FLOW.amount(worst.opening().flowBeforeM3PerS()))
                 .argument("after", Kind.FLOW.amount(worst.opening().hottestFlowM3PerS()))

@@ -15,6 +15,7 @@ import twinfeed.calculator.pressure.working.HeatLines;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.water.Heat;
+import twinfeed.engineering.water.Water;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;
@@ -24,7 +25,6 @@ import twinfeed.units.Kind;
  * more water than the feed may give. Too little of it runs hot, and works the cut-out.
  */
 public final class SummerChecks implements CheckGroup {
-    private static final double BOILING_C = 100;
     private static final String SOURCE = "judgement: from this temperature on a strong warning is due";
 
     @Override
@@ -104,8 +104,8 @@ public final class SummerChecks implements CheckGroup {
                                 powerW,
                                 feed.intakeC(warmest),
                                 point.flowM3PerS() * feed.at(warmest).fluid().densityKgPerM3())
-                        .orElse(BOILING_C)
-                : BOILING_C;
+                        .orElse(Water.HIGHEST_C)
+                : Water.HIGHEST_C;
         report(heater, flows, check, new Summer(point, share, powerW, outletC));
     }
 
@@ -122,7 +122,7 @@ public final class SummerChecks implements CheckGroup {
                 .argument("power", Kind.POWER.amount(summer.powerW()))
                 .variant(variant(heater, summer))
                 .source(SOURCE);
-        if (summer.outletC() < BOILING_C) {
+        if (summer.outletC() < Water.HIGHEST_C) {
             finding.working(() -> working(flows, summer));
         }
         finding.remedies(() -> WaterRemedies.morePressure(heater.house().water()));

@@ -27,7 +27,7 @@ public final class SupplyChecks implements CheckGroup {
     private static final double GUARANTEED_PA = 0.7e5;
 
     /** A valve set nearer to the highest allowed pressure than this would not keep under it at night. Judgement. */
-    private static final double REDUCED_SHARE = 0.8;
+    private static final double SETTING_OVER_LIMIT = 0.8;
 
     @Override
     public List<Check> checks() {
@@ -91,7 +91,7 @@ public final class SupplyChecks implements CheckGroup {
         finding.working(() -> feed == null
                 ? atGauge(heater, gaugePa, limitPa)
                 : atUnit(heater.unit().heater(), feed, coldest, limitPa));
-        double setPa = Math.min(heater.house().reducedPa(), limitPa * REDUCED_SHARE);
+        double setPa = Math.min(heater.house().reducedPa(), limitPa * SETTING_OVER_LIMIT);
         // A tank that is there for other reasons takes the main's pressure away too.
         WaterFeed water = heater.house().water();
         if (water != null) {

@@ -9,6 +9,7 @@ import twinfeed.calculator.pressure.survey.FeedReader;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
+import twinfeed.model.usual.UsualValues;
 
 /**
  * The house as mapped from its survey, once for all heaters.
@@ -20,7 +21,6 @@ import twinfeed.model.survey.WaterSource;
  */
 public record SurveyedHouse(
         Context context, @Nullable FeedConditions surveyedFeed, @Nullable FeedConditions feed, List<String> faults) {
-    private static final double USUAL_OUTLET_C = 40;
     private static final double MOST_HANDSET_M = 10;
 
     /** Reads a survey. */
@@ -73,9 +73,7 @@ public record SurveyedHouse(
 
     /** The target outlet temperature, degC; the flow calculator records the default. */
     double targetC() {
-        return survey().getTargetOutlet() == null
-                ? USUAL_OUTLET_C
-                : survey().getTargetOutlet().si();
+        return UsualValues.targetOutletC(survey());
     }
 
     /** Whether children, elderly or frail people use the shower. */

@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure.hydraulics;
 
 import twinfeed.engineering.heater.TapOpening;
 import twinfeed.engineering.numeric.Solution;
+import twinfeed.engineering.water.Water;
 
 /**
  * The hottest moment while a tap opens, in one condition.
@@ -13,11 +14,8 @@ import twinfeed.engineering.numeric.Solution;
  * @param breakFlow flow at which the switch opens, m3/s
  */
 public record HottestMoment(HeldThrottle held, double powerW, TapOpening opening, Solution breakFlow) {
-    /** The model of liquid water ends here; the cut-out must have opened long before. */
-    private static final double BOILING_C = 100;
-
     /** Outlet temperature, degC. */
     public double hottestC() {
-        return opening.hottestOutlet().orElse(BOILING_C);
+        return opening.hottestOutlet().orElse(Water.HIGHEST_C);
     }
 }

@@ -38,7 +38,7 @@ public final class WaterChanges {
     private static final String OWN = "own branch";
 
     /** What a direct-acting reducing valve keeps of its set pressure at full flow. Judgement. */
-    private static final double REDUCED_SHARE = 0.8;
+    private static final double RUNNING_OVER_SETTING = 0.8;
 
     /** A service pipe that was narrow keeps the supply's running pressure at least so far under the static one. */
     private static final double LEAST_DROP_SHARE = 0.02;
@@ -257,7 +257,7 @@ public final class WaterChanges {
         if (test.getStaticPressure().si() > setPa) {
             test.setStaticPressure(Pressure.ofSi(setPa));
             double running = test.getRunningPressure().si();
-            test.setRunningPressure(test.getRunningPressure().withSi(Math.min(running, setPa * REDUCED_SHARE)));
+            test.setRunningPressure(test.getRunningPressure().withSi(Math.min(running, setPa * RUNNING_OVER_SETTING)));
         }
     }
 

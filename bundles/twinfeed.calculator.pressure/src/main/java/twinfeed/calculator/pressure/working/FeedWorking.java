@@ -182,7 +182,12 @@ public final class FeedWorking {
     /** Newton steps for x = 1/sqrt(f) in x + 2 lg(a + b x) = 0, and what is left of it. */
     private static void addColebrook(WorkingLines lines, String ending) {
         lines.step("a" + ending, "colebrookA", "k" + ending + " / D" + ending + " / 3.7", "", COLEBROOK)
-                .step("b" + ending, "colebrookB", "2.51 / max(2000, Re" + ending + ")", "", COLEBROOK);
+                .step(
+                        "b" + ending,
+                        "colebrookB",
+                        FrictionLines.VISCOUS + " / max(2000, Re" + ending + ")",
+                        "",
+                        COLEBROOK);
         String from = Double.toString(START);
         for (int step = 1; step <= NEWTON_STEPS; step++) {
             String to = "x" + ending + "_" + step;

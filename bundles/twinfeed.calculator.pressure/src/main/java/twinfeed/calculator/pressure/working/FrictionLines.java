@@ -10,6 +10,9 @@ import twinfeed.units.Kind;
  * at the last flow.
  */
 final class FrictionLines {
+    /** Numerator over the Reynolds number in Colebrook-White. */
+    static final double VISCOUS = 2.51;
+
     private static final int FIRST_ROOT = 6;
 
     private static final int FIRST_STEPS = 4;
@@ -51,7 +54,7 @@ final class FrictionLines {
             return at;
         }
         String reynolds = "max(1, c" + of + " * " + flow + ")";
-        String b = "(2.51 / max(2000, c" + of + " * " + flow + "))";
+        String b = "(" + VISCOUS + " / max(2000, c" + of + " * " + flow + "))";
         String before = round == 1 ? start(lines, of, flow) : "y" + of + "_" + (round - 1);
         lines.step("y" + at, "colebrookStep", FeedWorking.newton(before, "a" + of, b), "", COLEBROOK);
         // Still water has no friction factor; a Reynolds number of 1 stands for it, for the flow's square is 0 then.
@@ -79,7 +82,7 @@ final class FrictionLines {
     /** Where the steps begin: 1/sqrt(f) at the trial flow, to three digits; any near value does. */
     private static String start(WorkingLines lines, String of, String flow) {
         double a = lines.value("a" + of);
-        double b = 2.51 / Math.max(2000, lines.value("c" + of) * lines.value(flow));
+        double b = VISCOUS / Math.max(2000, lines.value("c" + of) * lines.value(flow));
         double y = FIRST_ROOT;
         for (int step = 0; step < FIRST_STEPS; step++) {
             double left = y + 2 * Math.log10(a + b * y);
