@@ -10,6 +10,8 @@ import static twinfeed.calculator.Fixtures.works;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
@@ -187,5 +189,33 @@ class DemandChecksTest {
         survey.getElectricity().getLoads().remove(3);
         assertEquals(
                 Outcome.NOT_APPLICABLE, finding(survey, "demand.secondShower").outcome());
+    }
+
+    /** Common practice: fuses of houses are of 60, 80 and 100 A, the main switch of a new consumer unit of 100 A. */
+    @ParameterizedTest
+    @CsvSource({
+        "45, 60, 60",
+        "45, 60.1, 80",
+        "60, 80, 80",
+        "60, 80.1, 100",
+        "80, 100, 100",
+        "80, 100.1, 0",
+        "100, 90, 0"
+    })
+    void smallestLargerFuseThatCarriesTheDemandIsAskedFor(double presentA, double demandA, double fuseA) {
+        assertEquals(
+                fuseA == 0 ? List.of() : List.of("operator-fuse-" + (int) fuseA),
+                DemandRemedies.largerFuse(presentA, demandA).stream()
+                        .map(Remedy::id)
+                        .toList());
+    }
+
+    @Test
+    void newConsumerUnitHasALargerMainSwitch() {
+        assertEquals(List.of(), DemandRemedies.largerSwitch(100, 90));
+        assertEquals(List.of(), DemandRemedies.largerSwitch(63, 100.1));
+        Survey survey = Houses.house("100 A", "63 A");
+        DemandRemedies.largerSwitch(63, 100).get(0).edit().accept(survey);
+        assertEquals(100, survey.getElectricity().getMainSwitch().si());
     }
 }

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -682,5 +683,46 @@ class PressureCalculatorTest {
         Finding running = Houses.finding(survey, Samples.heater(), "pressure.running");
         assertEquals(Outcome.CANNOT_TELL, running.outcome());
         assertNull(running.printed());
+    }
+
+    /** Judgement, and nothing else says it: 5 kPa at 12 L/min. */
+    @Test
+    void cleanStrainerIsAssumedWhereTheInstructionsDoNotSayItsLoss() {
+        Heater heater = Samples.heater();
+        heater.setInletLoss(null);
+        heater.setInletLossFlow(null);
+        double assumed = Fixtures.value(Houses.finding(Samples.survey(), heater, "pressure.switch"));
+        heater.setInletLoss(Pressure.valueOf("5 kPa"));
+        heater.setInletLossFlow(Flow.valueOf("12 L/min"));
+        assertEquals(Fixtures.value(Houses.finding(Samples.survey(), heater, "pressure.switch")), assumed, 1e-9);
+    }
+
+    /** Judgement: a reducing valve is set to four fifths of the highest pressure that the heater allows. */
+    @Test
+    void reducingValveIsSetWellUnderTheLimit() {
+        Survey survey = Samples.survey();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("4.5 bar"));
+        Heater heater = Samples.heater();
+        heater.setMaximumStaticPressure(Pressure.valueOf("3.5 bar"));
+        Survey reduced = EcoreUtil.copy(survey);
+        Houses.finding(survey, heater, "pressure.static").remedies().stream()
+                .filter(work -> work.id().startsWith("reducing-valve"))
+                .findFirst()
+                .orElseThrow()
+                .edit()
+                .accept(reduced);
+        assertEquals(2.8e5, reduced.getWater().getTest().getStaticPressure().si(), 1);
+    }
+
+    /** No handset hangs further from its heater than 10 m; more is a slip of the pen. */
+    @ParameterizedTest
+    @CsvSource({"10 m, true", "-10 m, true", "10.3 m, false", "-10.3 m, false"})
+    void handsetFurtherAwayThanAnyHoseReachesIsNotBelieved(String height, boolean believed) {
+        Survey survey = Samples.survey();
+        survey.getWater().setLowestHandset(Length.valueOf(height));
+        Heater heater = Samples.heater();
+        heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER);
+        Finding switched = Houses.finding(survey, heater, "pressure.switch");
+        assertEquals(believed, switched.outcome() != Outcome.CANNOT_TELL);
     }
 }

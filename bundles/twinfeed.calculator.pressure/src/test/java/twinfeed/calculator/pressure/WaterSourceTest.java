@@ -98,6 +98,8 @@ class WaterSourceTest {
         assertFalse(query.check().deciding(), "a query and no verdict");
         // 2.5 bar over 9.81 kPa for each metre of water: 25 m.
         assertTrue(words(query).contains("the gauge shows 2.5 bar: the tank would have to be 25 m"), words(query));
+        // Density 1000 kg/m3 at 4 degC times standard gravity 9.80665 m/s2.
+        assertEquals(2.5e5 / 9806.65, ((Number) query.arguments().get("height")).doubleValue(), 0.01);
         assertEquals(
                 Outcome.PASSES,
                 Houses.finding(tankHouse(), Samples.heater(), TANK_HEAD).outcome());

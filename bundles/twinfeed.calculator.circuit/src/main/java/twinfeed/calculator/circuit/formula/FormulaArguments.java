@@ -84,10 +84,7 @@ public final class FormulaArguments {
 
     private String known(String cable) {
         return String.join(
-                ", ",
-                sizes(cable).stream()
-                        .map(size -> area(size.sizeMm2()))
-                        .toList());
+                ", ", sizes(cable).stream().map(size -> area(size.sizeMm2())).toList());
     }
 
     private static String area(double mm2) {
@@ -109,8 +106,7 @@ public final class FormulaArguments {
 
     Method method() {
         String key = arguments.word("method");
-        return rules.method(key)
-                .orElseThrow(() -> notRuled("method", key, rules.methods()));
+        return rules.method(key).orElseThrow(() -> notRuled("method", key, rules.methods()));
     }
 
     /** Tabulated capacity of a size for the method given. */

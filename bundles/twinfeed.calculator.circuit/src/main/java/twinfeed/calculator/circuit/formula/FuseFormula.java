@@ -47,7 +47,8 @@ final class FuseFormula {
     private static Answer byTime(FormulaArguments given, FuseCurve curve, double k) {
         double timeS = given.si("time");
         if (timeS < curve.shortestS() || timeS > curve.longestS()) {
-            throw FormulaRefusal.of("time", seconds(timeS), "time", seconds(curve.shortestS()), seconds(curve.longestS()));
+            throw FormulaRefusal.of(
+                    "time", seconds(timeS), "time", seconds(curve.shortestS()), seconds(curve.longestS()));
         }
         double currentA = curve.currentA(timeS);
         List<Answer.Result> results = new ArrayList<>();
