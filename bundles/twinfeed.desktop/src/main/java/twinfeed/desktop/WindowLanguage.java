@@ -15,17 +15,18 @@ public final class WindowLanguage {
     private WindowLanguage() {}
 
     /**
-     * The locale of a choice. A chosen language keeps the system's region where that is of the same language.
+     * The locale of a choice. A chosen language keeps the system's region where that is of the same language; a system that names no region,
+     * as in the locale C, has that of the trade's own market, so that days are not written the American way.
      *
      * @param chosen a code of {@link #CODES}, or anything else for the system's
      * @param system the system's locale
      */
     public static Locale of(String chosen, Locale system) {
-        boolean spoken = CODES.contains(chosen);
-        if (spoken && !system.getLanguage().equals(chosen)) {
-            return chosen.equals("en") ? Locale.UK : Locale.GERMANY;
+        String language = CODES.contains(chosen) ? chosen : system.getLanguage();
+        if (system.getLanguage().equals(language) && CODES.contains(language) && !system.getCountry().isEmpty()) {
+            return system;
         }
-        return CODES.contains(system.getLanguage()) ? system : Locale.UK;
+        return language.equals("de") ? Locale.GERMANY : Locale.UK;
     }
 
     /** The locale of papers: the window's, or that of a language that was chosen for them. */

@@ -2,15 +2,12 @@
 package twinfeed.desktop.form;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
-import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EAttribute;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
@@ -40,7 +37,7 @@ public final class Writing {
         if (value instanceof Quantity quantity) {
             return quantity.toString(words.locale());
         }
-        return value instanceof LocalDate day ? days().format(day) : value.toString();
+        return value instanceof LocalDate day ? Days.of(day, words) : value.toString();
     }
 
     /** Several lines are kept in one text, separated by semicolons. */
@@ -94,25 +91,8 @@ public final class Writing {
     }
 
     private LocalDate day(String text) throws FieldFault {
-        for (DateTimeFormatter form : new DateTimeFormatter[] {days(), DateTimeFormatter.ISO_LOCAL_DATE}) {
-            Optional<LocalDate> day = day(text, form);
-            if (day.isPresent()) {
-                return day.get();
-            }
-        }
-        throw new FieldFault(
-                words.format("fault.day", Map.of("typed", text, "example", days().format(LocalDate.of(2026, 10, 6)))));
-    }
-
-    private static Optional<LocalDate> day(String text, DateTimeFormatter form) {
-        try {
-            return Optional.of(LocalDate.parse(text, form));
-        } catch (DateTimeParseException other) {
-            return Optional.empty();
-        }
-    }
-
-    private DateTimeFormatter days() {
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(words.locale());
+        return Days.typed(text, words.locale())
+                .orElseThrow(() -> new FieldFault(words.format(
+                        "fault.day", Map.of("typed", text, "example", Days.of(LocalDate.of(2026, 10, 6), words)))));
     }
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.view;
 
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.drawing.Mark;
 import twinfeed.model.check.Offers;
@@ -112,19 +111,15 @@ public record IssueSummary(
                         "book",
                         prices.book().getTitle(),
                         "date",
-                        days(words).format(prices.book().getDate())));
+                        Days.of(prices.book().getDate(), words)));
     }
 
     private static String date(Quote quote, Words words) {
-        String date = days(words).format(quote.getDate());
+        String date = Days.of(quote.getDate(), words);
         return quote.getValidUntil() == null
                 ? date
                 : words.format(
                         "issue.date.of",
-                        Map.of("date", date, "until", days(words).format(quote.getValidUntil())));
-    }
-
-    private static DateTimeFormatter days(Words words) {
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(words.locale());
+                        Map.of("date", date, "until", Days.of(quote.getValidUntil(), words)));
     }
 }

@@ -76,6 +76,9 @@ final class LanguagesTest {
         assertEquals(Locale.GERMANY, WindowLanguage.of("de", Locale.UK));
         assertEquals(Locale.UK, WindowLanguage.of("system", Locale.FRANCE), "English where it speaks no French");
         assertEquals(Locale.US, WindowLanguage.of("", Locale.US));
+        assertEquals(Locale.UK, WindowLanguage.of("", Locale.ENGLISH), "a system in the locale C");
+        assertEquals(Locale.UK, WindowLanguage.of("en", Locale.ROOT));
+        assertEquals(Locale.GERMANY, WindowLanguage.of("system", Locale.GERMAN));
     }
 
     private static final String[] SAME = {
