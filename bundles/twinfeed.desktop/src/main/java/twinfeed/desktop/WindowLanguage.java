@@ -23,7 +23,9 @@ public final class WindowLanguage {
      */
     public static Locale of(String chosen, Locale system) {
         String language = CODES.contains(chosen) ? chosen : system.getLanguage();
-        if (system.getLanguage().equals(language) && CODES.contains(language) && !system.getCountry().isEmpty()) {
+        if (system.getLanguage().equals(language)
+                && CODES.contains(language)
+                && !system.getCountry().isEmpty()) {
             return system;
         }
         return language.equals("de") ? Locale.GERMANY : Locale.UK;

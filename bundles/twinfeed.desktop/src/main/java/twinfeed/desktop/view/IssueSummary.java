@@ -118,8 +118,6 @@ public record IssueSummary(
         String date = Days.of(quote.getDate(), words);
         return quote.getValidUntil() == null
                 ? date
-                : words.format(
-                        "issue.date.of",
-                        Map.of("date", date, "until", Days.of(quote.getValidUntil(), words)));
+                : words.format("issue.date.of", Map.of("date", date, "until", Days.of(quote.getValidUntil(), words)));
     }
 }

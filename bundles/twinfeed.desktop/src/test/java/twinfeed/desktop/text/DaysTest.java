@@ -47,7 +47,15 @@ class DaysTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"31/2/2026, en-GB", "30.02.2026, de-DE", "2026-02-30, en-GB", "13/13/2026, en-GB", "soon, en-GB", "6.9., de-DE", "'', de-DE"})
+    @CsvSource({
+        "31/2/2026, en-GB",
+        "30.02.2026, de-DE",
+        "2026-02-30, en-GB",
+        "13/13/2026, en-GB",
+        "soon, en-GB",
+        "6.9., de-DE",
+        "'', de-DE"
+    })
     void whatIsNoDayIsNoDay(String text, String language) {
         assertEquals(Optional.empty(), typed(text, language));
     }
