@@ -18,7 +18,7 @@ class SourceTextTest {
                 "common practice | common practice | übliche Praxis",
                 "BS 7671 415.1 (memory) | BS 7671 415.1 (unverified) | BS 7671 415.1 (ungeprüft)",
                 "BS 7671:2018+A2:2022 table 52.2; memory | BS 7671:2018+A2:2022 table 52.2; unverified | BS 7671:2018+A2:2022 Tabelle 52.2; ungeprüft",
-                "loft; table 4D5; memory (6 mm2 C read in a published article) | loft; table 4D5; unverified (6 mm2 C verified in a published article) | loft; Tabelle 4D5; ungeprüft (6 mm2 C geprüft anhand eines veröffentlichten Aufsatzes)",
+                "loft; table 4D5; memory (6 mm2 C read in a published article) | loft; table 4D5; unverified (6 mm² C verified in a published article) | loft; Tabelle 4D5; ungeprüft (6 mm² C geprüft anhand eines veröffentlichten Aufsatzes)",
                 "ratings unverified (memory) | ratings unverified | Bemessungsströme ungeprüft",
                 "NHS guidance, read second hand | NHS guidance, unverified | Leitfaden des NHS, ungeprüft",
                 "BS 7671 table 41.3 note (read) | BS 7671 table 41.3 note (verified) | BS 7671 Tabelle 41.3 Anmerkung (geprüft)",

@@ -23,6 +23,9 @@ public final class Columns {
     /** To so many letters a text that is no name may be shortened. */
     private static final int SHORTENED = 14;
 
+    /** A column of which fewer letters can be seen at the edge is not worth looking at. */
+    private static final int READABLE = 8;
+
     /** Width of a letter in the typeface for which the widths given are meant. */
     private static final double USUAL_LETTER = 7;
 
@@ -173,7 +176,13 @@ public final class Columns {
         int room = table.getClientArea().width;
         int[] widths = wanted.clone();
         shorten(columns, widths, Math.max(natural, least) + sum(widths, seen) - room);
-        int left = Math.max(room - sum(widths, columns.length), Math.min(natural, room - sum(widths, seen)));
+        int forNames = room - sum(widths, seen);
+        int left = Math.max(room - sum(widths, columns.length), Math.min(natural, forNames));
+        boolean fitsWhole = left == room - sum(widths, columns.length);
+        if (!fitsWhole && forNames - left < letters(READABLE)) {
+            // A sliver of the next column at the edge would say nothing.
+            left = forNames;
+        }
         widths[flexible] = Math.max(Math.max(least, letters(least / USUAL_LETTER)), left);
         set(columns, widths);
     }
