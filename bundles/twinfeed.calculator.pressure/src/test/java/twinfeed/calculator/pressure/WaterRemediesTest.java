@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,8 +16,10 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SampleHouse;
+import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.pressure.remedy.WaterChanges;
 import twinfeed.calculator.pressure.survey.Feed;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Length;
@@ -75,6 +78,18 @@ class WaterRemediesTest {
         assertEquals(0.7, Fixtures.limit(finding(weak(), "pressure.standard")), 1e-9);
     }
 
+    /** A supply that has nothing left at the flow of the instructions is not said to give "-0.01 bar". */
+    @Test
+    void noPressureAtAllIsSaid() {
+        Survey survey = weak();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("0.9 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("0.3 bar"));
+        Finding running = finding(survey, "pressure.running");
+        assertTrue(Fixtures.value(running) < 0);
+        String words = new FindingText(Houses.runner(), Locale.ENGLISH).sentence(running);
+        assertTrue(words.startsWith("The supply cannot bring 8 L/min up to the heater at all"), words);
+    }
+
     private static double flow(Feed feed) {
         return feed.taps().get(0).flowM3PerS();
     }
@@ -84,7 +99,7 @@ class WaterRemediesTest {
     void aTapIsTheSameTapAfterTheWork() {
         Survey survey = weak();
         Survey edited = EcoreUtil.copy(survey);
-        remedy(survey, "pressure.running", "break-tank-pump").edit().accept(edited);
+        remedy(survey, "pressure.running", "service-pipe").edit().accept(edited);
         Feed before = Mapped.feed(survey);
         Feed after = Mapped.feed(survey, edited);
         for (int i = 0; i < before.taps().size(); i++) {
@@ -92,7 +107,25 @@ class WaterRemediesTest {
                     before.taps().get(i).tap().outlet(),
                     after.taps().get(i).tap().outlet());
         }
-        assertTrue(flow(after) > 1.1 * flow(before));
+        assertTrue(flow(after) > 1.02 * flow(before));
+    }
+
+    /**
+     * Water out of a break tank is not fit to drink, so the kitchen tap stays on the main (Water Supply (Water Fittings) Regulations 1999,
+     * schedule 2, paragraph 26; memory): a tap that opens takes nothing from the pumped shower.
+     */
+    @Test
+    void aPumpFeedsTheShowerAlone() {
+        Survey survey = weak();
+        survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main"));
+        Survey edited = EcoreUtil.copy(survey);
+        remedy(survey, "pressure.running", "break-tank-pump").edit().accept(edited);
+        Feed pumped = Mapped.feed(survey, edited);
+        assertEquals(List.of(), pumped.taps());
+        assertEquals("rising main", edited.getWater().getTest().getGaugeAfter(), "the set stands at the last tee");
+        assertEquals(1.1, pumped.riseM(), 1e-12, "only its own branch is left between pump and shower");
+        assertEquals("noTap", finding(edited, "pressure.tapOpens").variant());
+        assertEquals(Outcome.PASSES, finding(edited, "pressure.switch").outcome());
     }
 
     @Test

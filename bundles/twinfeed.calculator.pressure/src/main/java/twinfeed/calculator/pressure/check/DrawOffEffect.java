@@ -20,7 +20,6 @@ import twinfeed.engineering.heater.TapOpening;
 import twinfeed.engineering.heater.Throttle;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
-import twinfeed.engineering.water.Scald;
 import twinfeed.engineering.water.Water;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
@@ -106,7 +105,7 @@ public final class DrawOffEffect implements CheckGroup {
                 .argument("unprotected", exposure.unprotectedC())
                 .argument("cutOut", Math.min(exposure.cutOutC(), Water.HIGHEST_C))
                 .argument("seconds", exposure.acts() ? exposure.untilOffS() : 0)
-                .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
+                .argument("burn", BurnTime.at(exposure.reachedC()))
                 .source(SOURCE);
         if (worst.opening().hottestOutlet().isPresent()) {
             finding.working(() -> DrawOffWorking.opening(flows, worst, heater.unit(), heater.switchOff(), exposure));
@@ -179,7 +178,7 @@ public final class DrawOffEffect implements CheckGroup {
         FindingBuilder finding = heater.on(PressureChecks.TAP_OPENS)
                 .argument("unprotected", worst.hottestC())
                 .argument("reached", exposure.reachedC())
-                .argument("burn", Scald.secondsToBurn(exposure.reachedC()))
+                .argument("burn", BurnTime.at(exposure.reachedC()))
                 .argument("cutOut", Math.min(exposure.cutOutC(), Water.HIGHEST_C))
                 .condition(feed.condition(open(flows, worst)))
                 .argument("before", Kind.FLOW.amount(worst.opening().flowBeforeM3PerS()))

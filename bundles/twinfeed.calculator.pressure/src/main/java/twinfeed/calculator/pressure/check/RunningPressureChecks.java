@@ -50,6 +50,7 @@ public final class RunningPressureChecks implements CheckGroup {
         int intake = feed.coldest();
         double inletPa = feed.at(intake).inletPa(flow, 0);
         FindingBuilder finding = compare(heater, PressureChecks.RUNNING, inletPa)
+                .variant(inletPa <= 0 ? "none" : "")
                 .condition(feed.shut(intake))
                 .source(SOURCE)
                 .working(() -> running(heater, feed, intake, flow));

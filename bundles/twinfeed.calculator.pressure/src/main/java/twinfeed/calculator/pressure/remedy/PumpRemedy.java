@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import twinfeed.calculator.Remedy;
+import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
 import twinfeed.model.survey.WaterSource;
@@ -15,8 +16,9 @@ import twinfeed.units.Kind;
 import twinfeed.units.Pressure;
 
 /**
- * A break tank with a pump. What costs less is tried first, and the work says so where the survey does not show that it was done: the
- * stop valve fully open and the pressure confirmed by the water company, or, where a tank feeds the unit, the main measured.
+ * A break tank with a pump for the shower alone: the taps stay where they draw now, since water out of a tank is not kept fit to drink. What
+ * costs less is tried first, and the work says so where the survey does not show that it was done: the stop valve fully open and the
+ * pressure confirmed by the water company, or, where a tank feeds the unit, the main measured.
  */
 public final class PumpRemedy {
     private static final int DAYS = 10;
@@ -49,7 +51,10 @@ public final class PumpRemedy {
         return MainRemedy.measured(water) ? "" : "AfterMain";
     }
 
-    /** At the gauge's place: its curve takes the place of what fed the unit. A break tank is small and stays as cold as the main. */
+    /**
+     * At the start of the unit's own pipe, after the gauge and all tees: its curve takes the place of what fed the unit, and no tap
+     * draws on it. A break tank is small and stays as cold as the main.
+     */
     private static void fit(Survey survey) {
         WaterFeed water = survey.getWater();
         if (water.getSource() == WaterSource.MAINS
@@ -60,6 +65,11 @@ public final class PumpRemedy {
         }
         water.setSource(WaterSource.PUMPED);
         WaterTest test = water.getTest();
+        List<PipeSegment> shared = WaterChanges.shared(water);
+        if (!shared.isEmpty()) {
+            test.setGaugeAfter(shared.get(shared.size() - 1).getName());
+        }
+        water.getDrawOffs().clear();
         test.setStaticPressure(Pressure.ofSi(SHUT_PA));
         test.setRunningPressure(Pressure.ofSi(RUNNING_PA));
         test.setFlow(Flow.ofSi(FLOW_M3_PER_S));

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.pressure.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.calculator.pressure.PressureCalculator;
+import twinfeed.units.text.Phrase;
+
+/**
+ * Burn times in words: 5 s at 60 degC, 30 s at 55, 4.2 min at 51 and 20 min at 48 (table after Moritz and Henriques 1947, from memory);
+ * beyond the table nobody reads "0 s" or thousands of seconds.
+ */
+class BurnTimeTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "73; in less than a second; in weniger als einer Sekunde",
+                "60; in about 5 s; in etwa 5 s",
+                "55; in about 30 s; in etwa 30 s",
+                "51; in about 4 min; in etwa 4 min",
+                "48; in about 20 min; in etwa 20 min",
+                "44.5; in an hour or more; nach einer Stunde oder später"
+            })
+    void inTheUnitInWhichItIsSaid(double celsius, String english, String german) {
+        assertEquals(english, said(Locale.ENGLISH, celsius));
+        assertEquals(german, said(Locale.GERMAN, celsius));
+    }
+
+    private static String said(Locale locale, double celsius) {
+        Phrase burn = BurnTime.at(celsius);
+        return new PressureCalculator().descriptor().texts().format(locale, burn.key(), burn.arguments());
+    }
+}
