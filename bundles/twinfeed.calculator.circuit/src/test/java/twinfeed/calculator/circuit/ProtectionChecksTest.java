@@ -10,10 +10,12 @@ import static twinfeed.calculator.circuit.Surveys.finding;
 import static twinfeed.calculator.circuit.Surveys.sentence;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
@@ -432,5 +434,40 @@ class ProtectionChecksTest {
         assertEquals(Outcome.FAILS, outcome("circuit.supplementaryBonding"));
         survey.getSite().setSupplementaryBonding(null);
         assertEquals(Outcome.CANNOT_TELL, outcome("circuit.supplementaryBonding"));
+    }
+
+    /** BS 7671 701.415.2: supplementary bonding may be left out only behind 30 mA devices and with main bonding (memory). */
+    @Test
+    void supplementaryBondingIsNotMadeUpForByHalf() {
+        survey.getSite().setSupplementaryBonding(false);
+        circuit.getRcd().setResidual(Current.valueOf("100 mA"));
+        assertEquals(Outcome.FAILS, outcome("circuit.supplementaryBonding"), "100 mA is known to be too much");
+        circuit.getRcd().setResidual(null);
+        assertEquals(
+                List.of("survey.electricity.circuit.rcd.residual"),
+                finding(survey, heater, "circuit.supplementaryBonding").missing());
+        circuit.getRcd().setResidual(Current.valueOf("30 mA"));
+        feed.setMainBonding(null);
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.supplementaryBonding"), "nobody has looked");
+        feed.setHasMainBonding(false);
+        Finding without = finding(survey, heater, "circuit.supplementaryBonding");
+        assertEquals(Outcome.FAILS, without.outcome());
+        assertEquals("mainBonding", without.variant());
+        assertEquals("bonding-10", without.remedies().get(0).id());
+    }
+
+    /** A customer is told which of the two it is. */
+    @Test
+    void anEarthingConductorIsTooThinOrNotThere() {
+        FindingText words = new FindingText(Surveys.RUNNER, Locale.ENGLISH);
+        feed.setEarthingConductor(Area.valueOf("6 mm2"));
+        assertEquals(
+                "The main earth wire of the house is too thin.",
+                words.forCustomer(finding(survey, heater, "circuit.earthingConductor")));
+        feed.setEarthingConductor(null);
+        feed.setHasEarthingConductor(false);
+        assertEquals(
+                "The house has no main earth wire.",
+                words.forCustomer(finding(survey, heater, "circuit.earthingConductor")));
     }
 }

@@ -54,16 +54,22 @@ public final class FindingText {
     }
 
     /**
-     * What a failure means in the house, in a customer's words: {@code customer.check.KEY.OUTCOME}.
+     * What a failure means in the house, in a customer's words: {@code customer.check.KEY.OUTCOME}, or with the variant where it has words
+     * of its own.
      *
      * @return the sentence; null where the check does not fail, or has none
      */
     public @Nullable String forCustomer(Finding finding) {
-        String key = "customer.check." + finding.check().key() + "." + Texts.key(finding.outcome());
+        if (finding.outcome() != Outcome.FAILS) {
+            return null;
+        }
         Texts texts = texts(finding);
-        return finding.outcome() == Outcome.FAILS && texts.has(key)
-                ? texts.format(locale, key, arguments(finding))
-                : null;
+        return keys(finding).stream()
+                .map(key -> "customer." + key)
+                .filter(texts::has)
+                .findFirst()
+                .map(key -> texts.format(locale, key, arguments(finding)))
+                .orElse(null);
     }
 
     private static List<String> keys(Finding finding) {

@@ -99,12 +99,22 @@ public final class RoomChecks implements CheckGroup {
                     .add();
         } else if (survey.residual().kind() == null) {
             findings.on(check).cannotTell(List.of(ReadingPaths.RCD_KIND)).add();
-        } else if (survey.residual().none()) {
+        } else if (survey.residual().none() || survey.residual().fails(survey.residualLimitA())) {
             missing(shower, findings, check, there != null);
-        } else if (mainBondingUnknown() || !survey.protectedByResidual()) {
+        } else if (there != null
+                && survey.protectedByResidual()
+                && survey.feed().withoutBonding()) {
             findings.on(check)
-                    .cannotTell(List.of(there == null ? ReadingPaths.SUPPLEMENTARY : ReadingPaths.BONDING))
+                    .outcome(Outcome.FAILS)
+                    .variant("mainBonding")
+                    .source(survey.cite("supplementary"))
+                    .remedies(() -> remedies.bonding(0))
                     .add();
+        } else if (mainBondingUnknown() || !survey.protectedByResidual()) {
+            String open = there == null
+                    ? ReadingPaths.SUPPLEMENTARY
+                    : survey.protectedByResidual() ? ReadingPaths.BONDING : ReadingPaths.RCD_RESIDUAL;
+            findings.on(check).cannotTell(List.of(open)).add();
         } else {
             context.assume("otherCircuits", Map.of("most", DisplayUnit.MILLIAMPERE.amount(survey.residualLimitA())));
             findings.on(check)

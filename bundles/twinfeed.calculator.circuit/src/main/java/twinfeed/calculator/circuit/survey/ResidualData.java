@@ -65,4 +65,9 @@ public record ResidualData(
     public boolean within(double mostA) {
         return present() && !delayed && residualA != null && !LimitType.exceeds(residualA, mostA);
     }
+
+    /** Whether it is there, and known to have more than this rated residual current, A, or to trip with a delay. */
+    public boolean fails(double mostA) {
+        return present() && (delayed || (residualA != null && LimitType.exceeds(residualA, mostA)));
+    }
 }
