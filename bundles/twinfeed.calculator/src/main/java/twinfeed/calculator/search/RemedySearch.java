@@ -126,9 +126,15 @@ public final class RemedySearch {
     private record WorkSet(List<Work> works, WorkCost cost, String whole) {
         static final Comparator<WorkSet> ORDER = Comparator.comparing(WorkSet::cost)
                 .thenComparingInt(set -> set.works.size())
+                .thenComparingInt(WorkSet::items)
                 .thenComparing(WorkSet::whole);
 
         static final WorkSet NONE = new WorkSet(List.of(), WorkCost.BY_COUNT.of(List.of()), "");
+
+        /** How many parts and tasks it takes: of as many works the plainer ones, where no prices tell them apart. */
+        int items() {
+            return works.stream().mapToInt(work -> work.remedy().items().size()).sum();
+        }
 
         List<Remedy> remedies() {
             return works.stream().map(Work::remedy).toList();

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -205,6 +206,28 @@ class RemedySearchTest {
 
     private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
     private static final Check OTHER = Check.of("made.other", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+
+    /** Without prices, of one work and one work the one with fewer parts: changing the breaker, not the whole consumer unit. */
+    @Test
+    void withoutPricesThePlainerWorkIsTaken() {
+        WorkPlan plan = plan(List.of(LOAD), (survey, findings) -> findings.on(LOAD)
+                .compare(survey.getNotes() == null ? -1 : 1, 0)
+                .remedy(parts("a-new-consumer-unit", 3))
+                .remedy(parts("breaker", 2))
+                .add());
+        assertEquals(List.of("breaker"), plan.works().stream().map(Remedy::id).toList());
+    }
+
+    private static Remedy parts(String id, int count) {
+        return new Remedy(
+                id,
+                id,
+                Map.of(),
+                Collections.nCopies(count, Remedy.Item.of("part", 1)),
+                false,
+                0,
+                survey -> survey.setNotes(id));
+    }
 
     private static WorkPlan plan(BiConsumer<Survey, Findings> answers) {
         return plan(List.of(LOAD, OTHER), answers);
