@@ -20,11 +20,13 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Load;
+import twinfeed.model.survey.LoadKind;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Current;
 import twinfeed.units.Power;
@@ -146,6 +148,24 @@ class DemandChecksTest {
         cooker.setCurrent(null);
         cooker.setPower(Power.valueOf("6.9 kW"));
         assertEquals(DEMAND_A - 21.6 + 21, Fixtures.value(finding(survey, "demand.serviceFuse")), 1e-9);
+    }
+
+    /**
+     * What a logger at the meter shows counts in place of the allowances: 46 A without the shower and the shower whole (existing load by
+     * measurement plus the load added, the principle of NEC 220.87; memory).
+     */
+    @Test
+    void aLoggedCurrentTakesThePlaceOfTheLoads() {
+        Survey survey = Houses.house("100 A", "100 A");
+        Finding listed = finding(survey, "demand.serviceFuse");
+        assertEquals(Outcome.FAILS, listed.outcome());
+        assertTrue(new FindingText(RUNNER, Locale.ENGLISH).sentence(listed).contains("a log of a week or more"));
+        survey.getElectricity().getLoads().clear();
+        survey.getElectricity().getLoads().add(SampleHouse.load("logged, without the shower", LoadKind.OTHER, "46 A"));
+        Finding logged = finding(survey, "demand.serviceFuse");
+        assertEquals(46 + SHOWER_A, Fixtures.value(logged), 1e-9);
+        assertEquals(Outcome.PASSES, logged.outcome());
+        assertEquals(Outcome.PASSES, finding(survey, "demand.mainSwitch").outcome());
     }
 
     @Test

@@ -99,7 +99,7 @@ class OrdinaryHousesTest {
         String words = new FindingText(RUNNER, Locale.ENGLISH).sentence(advice);
         assertTrue(words.contains("guidance"), words);
         assertTrue(words.contains("confirm the fuse"), words);
-        assertTrue(words.contains("log the current for a day"), words);
+        assertTrue(words.contains("log the current for a week"), words);
     }
 
     @Test
