@@ -22,8 +22,10 @@ import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
+import twinfeed.units.Temperature;
 
 /** Works change the copy that they are given, help the check that offers them, and are offered only where they can. */
 class WaterRemediesTest {
@@ -76,6 +78,23 @@ class WaterRemediesTest {
     @Test
     void theStaticPressureIsComparedWithTheGuaranteedStandard() {
         assertEquals(0.7, Fixtures.limit(finding(weak(), "pressure.standard")), 1e-9);
+    }
+
+    /** Taking the taps off the pipe is no remedy for 48 °C that a frail person asks for: adult skin burns deeply in 20 min (table; memory). */
+    @Test
+    void aPumpIsNoRemedyForWaterThatIsAskedForTooHot() {
+        Survey survey = weak();
+        survey.setCustomer(SurveyFactory.eINSTANCE.createCustomer());
+        survey.getCustomer().setVulnerable(true);
+        survey.setTargetOutlet(Temperature.valueOf("48 °C"));
+        remedy(survey, "pressure.running", "break-tank-pump").edit().accept(survey);
+        Finding asked = finding(survey, "pressure.tapOpens");
+        assertEquals(Outcome.FAILS, asked.outcome());
+        assertEquals("asked", asked.variant());
+        assertTrue(asked.rulesOut());
+        assertEquals(List.of(), asked.remedies());
+        survey.setTargetOutlet(Temperature.valueOf("41 °C"));
+        assertEquals("noTap", finding(survey, "pressure.tapOpens").variant());
     }
 
     /** A supply that has nothing left at the flow of the instructions is not said to give "-0.01 bar". */

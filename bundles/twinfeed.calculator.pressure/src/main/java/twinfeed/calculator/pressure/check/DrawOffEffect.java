@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.LimitType;
+import twinfeed.calculator.formula.Working;
 import twinfeed.calculator.pressure.hydraulics.CutOutExposure;
 import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.HeldThrottle;
@@ -55,7 +56,14 @@ public final class DrawOffEffect implements CheckGroup {
         HottestMoment worst = flows.feed().mostOpen() == 0 || !flows.heats() ? null : worst(heater, flows);
         if (worst == null) {
             String why = flows.feed().mostOpen() == 0 ? "noTap" : "";
-            heater.notApplicable(PressureChecks.TAP_OPENS, why);
+            if (!why.isEmpty()
+                    && flows.heats()
+                    && LimitType.exceeds(
+                            heater.house().targetC(), heater.house().hottestC())) {
+                asked(heater);
+            } else {
+                heater.notApplicable(PressureChecks.TAP_OPENS, why);
+            }
             if (!heater.blocked(PressureChecks.SCALD)) {
                 heater.notApplicable(PressureChecks.SCALD, why);
             }
@@ -93,6 +101,19 @@ public final class DrawOffEffect implements CheckGroup {
                             Map.of("delay", exposure.delayS(), "volume", CutOutExposure.CAN_M3 * LITRES_PER_M3));
         }
         return exposure;
+    }
+
+    /** Without any tap the water is as hot as was asked for, and that can be too hot already: no work on the pipes changes it. */
+    private static void asked(HeaterCase heater) {
+        double targetC = heater.house().targetC();
+        heater.on(PressureChecks.TAP_OPENS)
+                .compare(targetC, heater.house().hottestC())
+                .variant("asked")
+                .source(SOURCE)
+                .working(() -> Working.start()
+                        .input("T_out", "outletTemperature", targetC, "°C", "", "survey.targetOutlet")
+                        .build())
+                .add();
     }
 
     /** The water that reaches a person before a cut-out acts is said to everybody, in the finding that quotes give to the customer. */
