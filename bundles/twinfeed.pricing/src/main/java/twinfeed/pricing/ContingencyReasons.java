@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.check.Offers;
@@ -49,11 +50,18 @@ final class ContingencyReasons {
         return List.copyOf(new LinkedHashSet<>(doubts));
     }
 
-    /** Whether a contingency is called for. */
+    /** Whether a contingency is called for: where a doubt may bring work that nobody has priced. */
     boolean any(OptionAssessment option) {
         return unseen().findAny().isPresent()
                 || Offers.open(option.getVerdict())
-                || option.getFindings().stream().anyMatch(finding -> finding.getOutcome() == Outcome.TOO_CLOSE);
+                || option.getFindings().stream().anyMatch(ContingencyReasons::mayBringWork);
+    }
+
+    /** A doubt about comfort or about advice brings none, however it turns out: a little more or less warm water costs nothing to fit. */
+    private static boolean mayBringWork(Finding finding) {
+        return finding.getOutcome() == Outcome.TOO_CLOSE
+                && finding.getKind() != FindingClass.PERFORMANCE
+                && finding.getKind() != FindingClass.ADVICE;
     }
 
     /** Routes whose method was taken; one that nobody stated is a missing reading. */

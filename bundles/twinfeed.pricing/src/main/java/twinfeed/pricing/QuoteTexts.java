@@ -165,9 +165,7 @@ final class QuoteTexts {
                     case CHEAPEST -> text("summary.recommended.cheapest", title);
                     case REPAIR -> text("summary.recommended.repair", title, years);
                 };
-        boolean asked =
-                one.reason() == Recommendation.Reason.REQUEST || one.reason() == Recommendation.Reason.REQUEST_OF_KNOWN;
-        return Optional.of(one.over() && !asked ? why + " " + text("summary.recommended.over", years) : why);
+        return Optional.of(one.over() ? why + " " + text("summary.recommended.over", years) : why);
     }
 
     private long count(Verdict verdict) {
@@ -211,7 +209,9 @@ final class QuoteTexts {
         say(all, "term.route");
         site(all);
         WorkRules.texts(codes, Kind.TERM).forEach(text -> say(all, text));
-        if (request.book().getContingency() != null) {
+        if (quote.getOptions().stream()
+                .flatMap(option -> option.getSections().stream())
+                .anyMatch(section -> Section.CONTINGENCY.key().equals(section.getKey()))) {
             say(all, "term.contingency");
         }
         if (request.book().getPayments().isEmpty()) {

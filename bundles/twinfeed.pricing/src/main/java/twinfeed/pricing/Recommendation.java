@@ -17,7 +17,7 @@ import twinfeed.model.quote.QuoteOption;
  *
  * @param option the option
  * @param reason why
- * @param over whether it is recommended over a repair that costs less today
+ * @param over whether it is recommended, for its cost over the years, over a repair that costs less today and gives what was asked for as well
  */
 record Recommendation(QuoteOption option, Reason reason, boolean over) {
     /** A difference of power that nobody asks about, W. */
@@ -64,17 +64,17 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
         if (kept.isEmpty() || repair == null) {
             return replacement;
         }
-        boolean better = replacement
+        boolean asNear = replacement
                 .map(best -> distanceFromRequest.applyAsDouble(kept.get())
-                                <= distanceFromRequest.applyAsDouble(best.option()) + NO_POWER_W
-                        && cheaper(kept.get(), fresh, repair))
+                        <= distanceFromRequest.applyAsDouble(best.option()) + NO_POWER_W)
                 .orElse(true);
+        boolean better = replacement.isEmpty() || (asNear && cheaper(kept.get(), fresh, repair));
         return better
                 ? Optional.of(new Recommendation(kept.get(), Reason.REPAIR, false))
                 : replacement.map(best -> new Recommendation(
                         best.option(),
                         best.reason(),
-                        kept.get().getNet().compareTo(best.option().getNet()) < 0));
+                        asNear && kept.get().getNet().compareTo(best.option().getNet()) < 0));
     }
 
     /** The nearest to the power asked for; of several the one that needs least. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Remedy;
@@ -302,10 +303,28 @@ class QuoteBuilderTest {
     @Test
     void addsAContingencyForACheckTooCloseToCall() {
         Assessment assessment = Samples.assessment();
-        assessment.getOptions().get(1).getFindings().add(Samples.finding("flow.winter", Outcome.TOO_CLOSE, "Close."));
+        Finding close = Samples.finding("pressure.switch", Outcome.TOO_CLOSE, "Close.");
+        close.setKind(FindingClass.SAFETY);
+        assessment.getOptions().get(1).getFindings().add(close);
         Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
         assertEquals(List.of("contingency"), codes(quote.getOptions().get(0), "contingency"));
         assertTrue(codes(quote.getOptions().get(1), "contingency").isEmpty());
+        assertTrue(quote.getTerms().stream().anyMatch(term -> term.contains("contingency")));
+    }
+
+    /** Whether a shower gives 2.9 or 3.1 L/min in winter changes no work: nobody pays for that doubt, but it is told. */
+    @Test
+    void addsNoContingencyForADoubtThatBringsNoWork() {
+        for (FindingClass comfort : List.of(FindingClass.PERFORMANCE, FindingClass.ADVICE)) {
+            Assessment assessment = Samples.assessment();
+            Finding close = Samples.finding("flow.winter", Outcome.TOO_CLOSE, "Close.");
+            close.setKind(comfort);
+            assessment.getOptions().get(1).getFindings().add(close);
+            Quote quote = draft(QuoteRequest.of(seen, assessment, book, DemoBook.DAY));
+            assertTrue(codes(quote.getOptions().get(0), "contingency").isEmpty());
+            assertTrue(quote.getAssumptions().stream().anyMatch(doubt -> doubt.contains("flow.winter")));
+            assertTrue(quote.getTerms().stream().noneMatch(term -> term.contains("contingency")));
+        }
     }
 
     @Test

@@ -82,6 +82,9 @@ class QuoteTextsTest {
     void agreesOnStagesAndAContingencyWhereTheBookHasThem() {
         List<String> terms = beginnings(draft().getTerms());
         assertFalse(terms.contains("The total is due when th"), terms.toString());
+        assertFalse(terms.contains("A contingency is money k"), "nothing is in doubt");
+        survey.getElectricity().getCircuit().getSegments().get(0).setConfidence(Confidence.CONCEALED);
+        terms = beginnings(draft().getTerms());
         assertTrue(terms.contains("A contingency is money k"), terms.toString());
         book.setContingency(null);
         assertFalse(beginnings(draft().getTerms()).contains("A contingency is money k"));

@@ -136,6 +136,18 @@ class RepairOptionTest {
         survey.setRequestedPower(Power.valueOf("9.5 kW"));
         Quote quote = draft(repair("0", "40.00", "part-elements"));
         assertEquals(List.of("h95", "h75", "present"), names(quote));
+        assertFalse(quote.getSummary().contains("keep the old heater"), quote.getSummary());
+    }
+
+    /** "Closest to what you asked for" alone would be no reason against a repair of the power asked for that costs less today. */
+    @Test
+    void whoAsksForThePowerThatIsThereReadsWhyItIsNotRepaired() {
+        survey.setRequestedPower(Power.valueOf("8.5 kW"));
+        Quote quote = draft(repair("300.00", "40.00", "part-elements"));
+        assertFalse(quote.getSummary().startsWith("We recommend option 1, Repair"), quote.getSummary());
+        assertTrue(
+                quote.getSummary().contains("To keep the old heater costs less today, but more over 8 years"),
+                quote.getSummary());
     }
 
     /** 10.5 kW has no price yet, so that 9.5 kW is recommended to who asks for 10.5 kW; that it is the nearest of all is not said then. */
