@@ -24,8 +24,9 @@ import twinfeed.usecase.completion.UnsafeNotices;
         mixinStandardHelpOptions = true,
         description = {
             "The notice of an unsafe unit, with space for signatures.",
-            "From the failed checks of safety of the unit that is there or, where readings after the work were"
-                    + " entered, from those that fail on safety. Exit status 2 if there is nothing of the kind."
+            "From the failed checks of safety of the unit that is there and the dangers that were reported or, where"
+                    + " readings after the work were entered, from those that fail on safety. Exit status 2 if there is"
+                    + " nothing of the kind."
         })
 final class NoticeVerb implements Callable<Integer> {
     private final CliContext face;

@@ -231,6 +231,22 @@ class AfterWorkVerbsTest {
         assertTrue(wrong.err().contains("circuit.isolatorCondition"), wrong.err());
     }
 
+    /** What the quote names among the dangers, and sends the reader here for, is in the notice. */
+    @Test
+    void aNoticeComesFromAReportedDanger() throws IOException {
+        Path job = job();
+        Files.writeString(
+                job,
+                Files.readString(job)
+                        .replaceFirst("<symptoms ", "<symptoms key=\"leakFromCase\" answer=\"yes\"/>\n    <symptoms "));
+        Run english = Run.of("notice", job);
+        assertEquals(0, english.status(), english.err());
+        assertTrue(
+                english.out().contains("Reported or seen: Water comes out of the case of the shower."), english.out());
+        Run german = Run.of("notice", job, "--language", "de", "--finding", "leakFromCase");
+        assertTrue(german.out().contains("Gemeldet oder gesehen: "), german.out() + german.err());
+    }
+
     @Test
     void partsComeFromAnAcceptedQuoteAlone() throws IOException {
         Path office = folder.resolve("office");

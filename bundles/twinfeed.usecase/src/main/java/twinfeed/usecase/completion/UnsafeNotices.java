@@ -4,12 +4,17 @@ package twinfeed.usecase.completion;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.completion.CompletionSheet;
+import twinfeed.document.DocumentTexts;
 import twinfeed.document.JobSheet;
+import twinfeed.document.ReportedDangers;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.check.DangerSigns;
 import twinfeed.model.check.FailedSafety;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.survey.Survey;
 import twinfeed.pricing.TranslatedBook;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.BookCosts;
@@ -32,7 +37,8 @@ public final class UnsafeNotices {
 
     /**
      * Why the unit is unsafe: where readings after the work were entered, those that fail on safety and the checks of safety that the
-     * house as it was finished fails; else the failed checks of safety of the unit that is there. Empty if there is nothing of the kind.
+     * house as it was finished fails; else the failed checks of safety of the unit that is there, and what was reported or seen at it that
+     * can be a danger. Empty if there is nothing of the kind.
      */
     public List<Reason> reasons(OpenedJob opened, @Nullable PriceBook book, Locale locale) {
         if (opened.job().getCompletion() != null) {
@@ -40,10 +46,22 @@ public final class UnsafeNotices {
         }
         AssessedJob judged =
                 service.judgeCandidates(opened, new Candidates(opened).present(), BookCosts.of(book, opened), locale);
-        return judged.record().getOptions().stream()
-                .flatMap(option -> FailedSafety.of(option).stream())
-                .map(finding -> new Reason(finding.getKey(), finding.getTitle(), finding.getText()))
+        return Stream.concat(
+                        judged.record().getOptions().stream()
+                                .flatMap(option -> FailedSafety.of(option).stream())
+                                .map(finding -> new Reason(finding.getKey(), finding.getTitle(), finding.getText())),
+                        reported(opened.job().getSurvey(), locale))
                 .toList();
+    }
+
+    /** The quote says these among the dangers and names this notice, so they have to stand in it. */
+    private static Stream<Reason> reported(Survey survey, Locale locale) {
+        String title = new PageParts(locale).get("notice.reported");
+        DocumentTexts words = new DocumentTexts(locale);
+        return survey.getSymptoms().stream()
+                .filter(DangerSigns::is)
+                .map(sign -> new Reason(sign.getKey(), title, ReportedDangers.sentence(sign, words)))
+                .distinct();
     }
 
     /** Why the unit is unsafe, by what was measured after the work and the checks of the house as it was finished; empty if nothing says so. */
