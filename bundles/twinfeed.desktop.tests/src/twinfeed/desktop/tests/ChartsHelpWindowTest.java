@@ -36,9 +36,9 @@ import twinfeed.desktop.chart.Chart;
 import twinfeed.desktop.chart.ChartCanvas;
 import twinfeed.desktop.chart.MarginCanvas;
 import twinfeed.desktop.chart.MarginRow;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.survey.SurveyPackage;
 
@@ -52,7 +52,7 @@ final class ChartsHelpWindowTest extends DemoWindow {
     }
 
     private static OptionAssessment option() {
-        return OptionRows.chosen(job().session().result(), job().session().chosen())
+        return OptionTable.chosen(job().session().result(), job().session().chosen())
                 .orElseThrow();
     }
 
@@ -115,7 +115,7 @@ final class ChartsHelpWindowTest extends DemoWindow {
         ui.await("the page is there", () -> page().contains("Netherquill Lettings"));
         assertTrue(ui.ask(ChartsHelpWindowTest::page).contains("£"), "with prices");
         ui.shoot("42-customers-page");
-        FieldPath notes = FieldPath.of(SurveyPackage.Literals.SURVEY, "publicNotes");
+        ReadingPath notes = ReadingPath.of(SurveyPackage.Literals.SURVEY, "publicNotes");
         ui.run(() -> job().session()
                 .edits()
                 .set(job().session().survey(), notes.steps(), "The hall carpet is lifted by the tenant."));

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.document.shape.Tone;
 
@@ -61,7 +61,7 @@ final class ContrastWindowTest extends DemoWindow {
     }
 
     private void atLeast(double limit, String what, RGB text, RGB ground) {
-        double contrast = Palette.contrast(text, ground);
+        double contrast = ThemeColours.contrast(text, ground);
         if (contrast < limit) {
             unreadable.add(String.format(java.util.Locale.ROOT, "%s: %s on %s is %.2f", what, text, ground, contrast));
         }
@@ -81,25 +81,25 @@ final class ContrastWindowTest extends DemoWindow {
                             TEXT,
                             "notice " + tone,
                             text,
-                            Palette.tint(tone, shell, 0.18).getRGB());
-                    RGB tones = Palette.of(tone, shell).getRGB();
+                            ThemeColours.tint(tone, shell, 0.18).getRGB());
+                    RGB tones = ThemeColours.of(tone, shell).getRGB();
                     atLeast(
                             TEXT,
                             "unit " + tone,
                             tones,
-                            Palette.between(shell, 0.08).getRGB());
+                            ThemeColours.between(shell, 0.08).getRGB());
                     atLeast(
                             DRAWN,
                             "bar " + tone,
                             tones,
-                            Palette.between(shell, 0.10).getRGB());
+                            ThemeColours.between(shell, 0.10).getRGB());
                 }
                 atLeast(
                         TEXT,
                         "next step",
                         text,
-                        Palette.tint(Tone.WATER, shell, 0.12).getRGB());
-                atLeast(DRAWN, "axis", Palette.between(shell, 0.55).getRGB(), rgb(theme[0]));
+                        ThemeColours.tint(Tone.WATER, shell, 0.12).getRGB());
+                atLeast(DRAWN, "axis", ThemeColours.between(shell, 0.55).getRGB(), rgb(theme[0]));
             }
             shell.dispose();
         });

@@ -19,10 +19,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.part.QuoteIssue;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.CableSegment;
@@ -114,7 +114,7 @@ final class IssueReasonWindowTest extends DemoWindow {
     }
 
     private static void withoutPressure() {
-        FieldPath pressure = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        ReadingPath pressure = ReadingPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
         ui.run(() -> job().session().edits().set(job().session().survey(), pressure.steps(), null));
     }
 
@@ -135,7 +135,7 @@ final class IssueReasonWindowTest extends DemoWindow {
                 .getCircuit()
                 .getSegments()
                 .get(1));
-        FieldPath method = FieldPath.of(SurveyPackage.Literals.CABLE_SEGMENT, "method");
+        ReadingPath method = ReadingPath.of(SurveyPackage.Literals.CABLE_SEGMENT, "method");
         ui.run(() -> job().session().edits().set(loft, method.steps(), "C"));
         withoutPressure();
         window.settled();
@@ -160,7 +160,7 @@ final class IssueReasonWindowTest extends DemoWindow {
                                 .map(OptionAssessment::getVerdict)
                                 .toList())
                         .toString());
-        List<String> keys = unsuitable.stream().map(OptionRows::offerKey).toList();
+        List<String> keys = unsuitable.stream().map(OptionTable::offerKey).toList();
         ui.run(() ->
                 job().session().quoteEdits().change(QuoteChoices.NONE.offering(keys, "The customer asked for it.")));
         window.settled();

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.issued.IssueDialog;
 import twinfeed.desktop.office.OfficePart;
 import twinfeed.desktop.part.QuoteIssue;
@@ -104,7 +104,7 @@ final class IssueWindowTest extends DemoWindow {
     @Test
     @Order(1)
     void quoteWithoutCustomerOrByInventedPricesIsNotIssued() throws Exception {
-        FieldPath name = FieldPath.of(SurveyPackage.Literals.SURVEY, "customer.name");
+        ReadingPath name = ReadingPath.of(SurveyPackage.Literals.SURVEY, "customer.name");
         ui.run(() -> job().session().edits().set(job().session().survey(), name.steps(), null));
         window.settled();
         assertTrue(ui.ask(() -> job().session().result().quote() == null), "no invented price stands in silently");
@@ -181,7 +181,7 @@ final class IssueWindowTest extends DemoWindow {
     @Test
     @Order(3)
     void revisionIsComparedLineByLine() throws Exception {
-        FieldPath address = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.runningPressure");
+        ReadingPath address = ReadingPath.of(SurveyPackage.Literals.SURVEY, "water.test.runningPressure");
         ui.run(() -> job().session()
                 .edits()
                 .set(job().session().survey(), address.steps(), twinfeed.units.Pressure.valueOf("2.0 bar ± 0.05 bar")));

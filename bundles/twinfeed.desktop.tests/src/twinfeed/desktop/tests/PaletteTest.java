@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.eclipse.swt.graphics.RGB;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /**
@@ -23,8 +23,8 @@ final class PaletteTest {
     }
 
     private static double contrast(int one, int other) {
-        double a = Palette.luminance(rgb(one));
-        double b = Palette.luminance(rgb(other));
+        double a = ThemeColours.luminance(rgb(one));
+        double b = ThemeColours.luminance(rgb(other));
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
@@ -48,10 +48,10 @@ final class PaletteTest {
     @Test
     void groundIsToldLightOrDark() {
         for (int ground : LIGHT) {
-            assertFalse(Palette.dark(rgb(ground)));
+            assertFalse(ThemeColours.dark(rgb(ground)));
         }
         for (int ground : DARK) {
-            assertTrue(Palette.dark(rgb(ground)));
+            assertTrue(ThemeColours.dark(rgb(ground)));
         }
     }
 }

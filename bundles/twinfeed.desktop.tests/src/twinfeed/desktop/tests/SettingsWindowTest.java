@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.Settings;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.window.JobParts;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.quote.Quote;
@@ -50,9 +50,9 @@ final class SettingsWindowTest extends DemoWindow {
             settings.papers("");
             settings.rules("");
             settings.language("system");
-            Desk desk = window.context().get(Desk.class);
-            desk.noPrices();
-            desk.papers(desk.locale());
+            JobServices services = window.context().get(JobServices.class);
+            services.noPrices();
+            services.papers(services.locale());
         });
         try (var files = Files.list(firm.folder())) {
             for (Path file : files.toList()) {
@@ -104,8 +104,8 @@ final class SettingsWindowTest extends DemoWindow {
     void folderBookAndRulesAreKeptAtOnce() throws Exception {
         Path book = folder.resolve("prices.csv");
         type("settings.lists.prices", book.toString());
-        Desk desk = window.context().get(Desk.class);
-        ui.await("the book is in force", () -> desk.prices() != null);
+        JobServices services = window.context().get(JobServices.class);
+        ui.await("the book is in force", () -> services.prices() != null);
         assertEquals("", trouble("settings.lists.prices"));
         type("settings.lists.office", folder.toString());
         type("settings.lists.jobs", folder.toString());
@@ -145,8 +145,10 @@ final class SettingsWindowTest extends DemoWindow {
         assertEquals("Zweite Firma (invented)", firm.firm().firm().name());
         assertFalse(firm.entries().logo().isEmpty(), "the logo came along");
         assertFalse(firm.wording(Locale.UK).isEmpty(), "and the wording");
-        Desk desk = window.context().get(Desk.class);
-        assertEquals("Zweite Firma (invented)", desk.firm(desk.prices()).firm().name());
+        JobServices services = window.context().get(JobServices.class);
+        assertEquals(
+                "Zweite Firma (invented)",
+                services.firm(services.prices()).firm().name());
         ui.shoot("82-settings-firm");
     }
 
@@ -204,7 +206,7 @@ final class SettingsWindowTest extends DemoWindow {
 
     private static String page() {
         return ui.ask(() -> job().session()
-                .desk()
+                .services()
                 .page(job().session().result())
                 .orElseThrow()
                 .lines()

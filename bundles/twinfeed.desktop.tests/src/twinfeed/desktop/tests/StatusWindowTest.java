@@ -47,8 +47,11 @@ final class StatusWindowTest extends DemoWindow {
         ui.await("the job is said", () -> state().startsWith(
                         WORDS.format("status.saved", Map.of("name", "alder-beck"))));
         assertTrue(state().contains(WORDS.get("status.draft")), state());
-        String book = ui.ask(() ->
-                job().session().desk().prices(job().session().survey()).book().getTitle());
+        String book = ui.ask(() -> job().session()
+                .services()
+                .prices(job().session().survey())
+                .book()
+                .getTitle());
         String heaters = ui.ask(() -> job().session().catalogue().getTitle());
         assertTrue(state().contains(WORDS.format("status.prices", Map.of("name", book))), state());
         assertTrue(state().contains(WORDS.format("status.heaters", Map.of("name", heaters))), state());

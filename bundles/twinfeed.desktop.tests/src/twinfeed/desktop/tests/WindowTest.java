@@ -36,7 +36,7 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.ExtendWith;
 import twinfeed.desktop.part.JobPart;
 import twinfeed.desktop.part.QuoteExport;
-import twinfeed.desktop.session.Rescue;
+import twinfeed.desktop.session.BackupCopy;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.io.JobFile;
@@ -363,7 +363,7 @@ final class WindowTest {
         Path file = folder.resolve("rowan-brook.job");
         Job changed = JobFile.load(file);
         changed.getSurvey().setNotes("Typed, and never saved.");
-        JobFile.save(changed, new Rescue(file).path());
+        JobFile.save(changed, new BackupCopy(file).path());
         ui.run(() -> window.parts().open(file));
         ui.await("it is open", () -> window.parts().parts().size() == 2);
         ui.shoot("25-rescue");

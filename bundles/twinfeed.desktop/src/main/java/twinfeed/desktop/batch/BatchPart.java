@@ -21,9 +21,9 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.look.ThemeColours;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
@@ -35,7 +35,7 @@ import twinfeed.usecase.batch.JudgedDwelling;
 
 /** The page for a list of dwellings: which files, how far it is, and what came of it, most urgent first. */
 public final class BatchPart {
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Words words;
     private final LastAction last;
@@ -57,13 +57,13 @@ public final class BatchPart {
     @Inject
     public BatchPart(
             Composite parent,
-            Desk desk,
+            JobServices services,
             Threads threads,
             Settings settings,
             Words words,
             LastAction last,
             IEclipseContext context) {
-        this.desk = desk;
+        this.services = services;
         this.threads = threads;
         this.words = words;
         this.last = last;
@@ -93,7 +93,7 @@ public final class BatchPart {
         this.table = new BatchTable(pane, words, this::select, this::openAsJob);
         RowMenu.over(table.control()).button(open).button(look).copy(words);
         this.full = Controls.wrapped(pane);
-        full.setForeground(Palette.of(Tone.QUIET, full));
+        full.setForeground(ThemeColours.of(Tone.QUIET, full));
         ((GridData) full.getLayoutData()).heightHint = 3 * Controls.lineHeight(full);
         look.setEnabled(false);
         typed();
@@ -147,7 +147,7 @@ public final class BatchPart {
     }
 
     private void say(String text, Tone tone) {
-        state.setForeground(Palette.of(tone, state));
+        state.setForeground(ThemeColours.of(tone, state));
         state.setText(text.replace("&", "&&"));
         pane.layout();
     }
@@ -164,7 +164,7 @@ public final class BatchPart {
             return;
         }
         table.clear();
-        BatchRun begun = new BatchRun(desk, files(), threads.display(), new Shown());
+        BatchRun begun = new BatchRun(services, files(), threads.display(), new Shown());
         run = begun;
         running(true);
         say(words.get("batch.begun"), Tone.QUIET);

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
 import twinfeed.usecase.batch.BatchReport;
@@ -39,7 +39,7 @@ public final class BatchRun {
     private static final long TELL_NS = 250_000_000L;
     private static final double SECOND_NS = 1e9;
 
-    private final Desk desk;
+    private final JobServices services;
     private final BatchFiles files;
     private final Executor display;
     private final Listener listener;
@@ -51,8 +51,8 @@ public final class BatchRun {
      * @param files files of which nothing is wrong
      * @param display the thread of the display
      */
-    public BatchRun(Desk desk, BatchFiles files, Executor display, Listener listener) {
-        this.desk = desk;
+    public BatchRun(JobServices services, BatchFiles files, Executor display, Listener listener) {
+        this.services = services;
         this.files = files;
         this.display = display;
         this.listener = listener;
@@ -73,14 +73,14 @@ public final class BatchRun {
 
     private BatchWriting writing() {
         Path book = BatchFiles.file(files.book());
-        PriceBook prices = desk.service().book(book);
+        PriceBook prices = services.service().book(book);
         BatchTask task = new BatchTask(
-                desk.service().open(BatchFiles.file(files.like()), null),
+                services.service().open(BatchFiles.file(files.like()), null),
                 prices,
-                desk.firm(new Desk.Prices(book, prices)),
-                desk.today(),
-                desk.locale());
-        return new BatchWriting(desk.service(), task);
+                services.firm(new JobServices.Prices(book, prices)),
+                services.today(),
+                services.locale());
+        return new BatchWriting(services.service(), task);
     }
 
     private void run() {
@@ -133,6 +133,6 @@ public final class BatchRun {
     public Path catalogue() {
         Path like = BatchFiles.file(files.like());
         return like.resolveSibling(
-                String.valueOf(desk.service().open(like, null).job().getCatalogue()));
+                String.valueOf(services.service().open(like, null).job().getCatalogue()));
     }
 }

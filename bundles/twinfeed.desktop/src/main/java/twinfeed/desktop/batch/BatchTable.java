@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.Figures;
 import twinfeed.document.drawing.Mark;
@@ -75,7 +75,7 @@ final class BatchTable {
                 "",
                 row.reason().replace('\n', ' ')
             });
-            item.setForeground(1, Palette.of(Tone.BAD, table));
+            item.setForeground(1, ThemeColours.of(Tone.BAD, table));
             return;
         }
         JudgedDwelling dwelling = dwellings.get(index);
@@ -98,8 +98,8 @@ final class BatchTable {
                     case 3 -> Tone.DOUBT;
                     default -> Tone.GOOD;
                 };
-        item.setForeground(1, Palette.of(urgency, table));
-        present.ifPresent(mark -> item.setForeground(2, Palette.of(mark.tone(), table)));
+        item.setForeground(1, ThemeColours.of(urgency, table));
+        present.ifPresent(mark -> item.setForeground(2, ThemeColours.of(mark.tone(), table)));
     }
 
     /** The control, for the menu over its rows. */

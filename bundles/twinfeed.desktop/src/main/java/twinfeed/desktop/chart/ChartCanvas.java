@@ -13,7 +13,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 import twinfeed.units.text.NumberText;
 
@@ -64,7 +64,7 @@ public final class ChartCanvas {
         if (plot.width < 2 * line) {
             return;
         }
-        gc.setForeground(Palette.of(Tone.QUIET, canvas));
+        gc.setForeground(ThemeColours.of(Tone.QUIET, canvas));
         gc.drawText(chart.yTitle(), 0, line + 2, true);
         grid(gc, plot, x, y);
         for (int i = 0; i < chart.curves().size(); i++) {
@@ -103,21 +103,21 @@ public final class ChartCanvas {
         gc.setLineWidth(1);
         for (double tick : y.ticks()) {
             int at = y(plot, y, tick);
-            gc.setForeground(Palette.between(canvas, tick == 0 ? 0.55 : 0.15));
+            gc.setForeground(ThemeColours.between(canvas, tick == 0 ? 0.55 : 0.15));
             gc.drawLine(plot.x, at, plot.x + plot.width, at);
             String text = number(tick, y);
             Point size = gc.textExtent(text);
             gc.setForeground(canvas.getForeground());
             gc.drawText(text, plot.x - size.x - size.y / 3, at - size.y / 2, true);
         }
-        gc.setForeground(Palette.between(canvas, 0.55));
+        gc.setForeground(ThemeColours.between(canvas, 0.55));
         gc.drawLine(plot.x, plot.y, plot.x, plot.y + plot.height);
         if (chart.labels().isEmpty()) {
             x.ticks().forEach(tick -> below(gc, plot, x(plot, x, tick), number(tick, x)));
         } else {
             labels(gc, plot, x);
         }
-        gc.setForeground(Palette.of(Tone.QUIET, canvas));
+        gc.setForeground(ThemeColours.of(Tone.QUIET, canvas));
         Point size = gc.textExtent(chart.xTitle());
         gc.drawText(chart.xTitle(), plot.x + plot.width - size.x, plot.y + plot.height + size.y + size.y / 2, true);
     }
@@ -135,7 +135,7 @@ public final class ChartCanvas {
     }
 
     private void below(GC gc, Rectangle plot, int at, String text) {
-        gc.setForeground(Palette.between(canvas, 0.55));
+        gc.setForeground(ThemeColours.between(canvas, 0.55));
         gc.drawLine(at, plot.y + plot.height, at, plot.y + plot.height + 3);
         gc.setForeground(canvas.getForeground());
         Point size = gc.textExtent(text);

@@ -12,8 +12,8 @@ import org.eclipse.swt.widgets.Link;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.OptionAssessment;
@@ -107,6 +107,6 @@ public final class ChartsView {
     private static void quiet(Composite content, String text) {
         Label label = Controls.wrapped(content);
         label.setText(text);
-        label.setForeground(Palette.of(Tone.QUIET, label));
+        label.setForeground(ThemeColours.of(Tone.QUIET, label));
     }
 }

@@ -10,8 +10,8 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Shortened;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
@@ -86,7 +86,7 @@ public final class MarginCanvas {
     }
 
     private void head(GC gc, int left, int room, int height) {
-        gc.setForeground(Palette.of(Tone.QUIET, canvas));
+        gc.setForeground(ThemeColours.of(Tone.QUIET, canvas));
         centred(gc, words.get("chart.limit"), left + room / 2);
         String fails = words.get("chart.fails");
         String passes = words.get("chart.passes");
@@ -95,7 +95,7 @@ public final class MarginCanvas {
             gc.drawText(fails, left, 0, true);
             gc.drawText(passes, left + room - gc.textExtent(passes).x, 0, true);
         }
-        gc.setForeground(Palette.between(canvas, 0.5));
+        gc.setForeground(ThemeColours.between(canvas, 0.5));
         gc.drawLine(left + room / 2, height, left + room / 2, height * (rows.size() + 1));
     }
 
@@ -109,10 +109,10 @@ public final class MarginCanvas {
         int middle = top + (line + GAP) / 2;
         gc.setForeground(canvas.getForeground());
         gc.drawText(Shortened.to(gc, row.title(), names), 0, top + GAP / 2, true);
-        gc.setForeground(Palette.between(canvas, 0.12));
+        gc.setForeground(ThemeColours.between(canvas, 0.12));
         gc.drawLine(left, middle, left + room, middle);
-        gc.setBackground(Palette.of(row.mark().tone(), canvas));
-        gc.setForeground(Palette.of(row.mark().tone(), canvas));
+        gc.setBackground(ThemeColours.of(row.mark().tone(), canvas));
+        gc.setForeground(ThemeColours.of(row.mark().tone(), canvas));
         int from = place(row.low(), left, room);
         int to = place(row.high(), left, room);
         gc.setAlpha(110);

@@ -4,7 +4,7 @@ package twinfeed.desktop.chart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Control;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /**
@@ -39,8 +39,8 @@ public record Pen(Tone tone, int stroke, int corners) {
 
     /** Takes the pen into the hand. */
     void take(GC gc, Control ground, int width) {
-        gc.setForeground(Palette.of(tone, ground));
-        gc.setBackground(Palette.of(tone, ground));
+        gc.setForeground(ThemeColours.of(tone, ground));
+        gc.setBackground(ThemeColours.of(tone, ground));
         gc.setLineWidth(width);
         gc.setLineStyle(stroke);
     }

@@ -13,8 +13,8 @@ import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.CompletionResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
@@ -60,7 +60,7 @@ public final class CompletionPane {
         this.state = Controls.wrapped(content);
         state.setData("twinfeed.field", "completion.state");
         this.trouble = Controls.wrapped(content);
-        trouble.setForeground(Palette.of(Tone.BAD, trouble));
+        trouble.setForeground(ThemeColours.of(Tone.BAD, trouble));
         trouble.setData("twinfeed.field", "completion.trouble");
         Composite buttons = Controls.columns(content, 3);
         buttons.setLayoutData(Controls.across(content));
@@ -73,7 +73,7 @@ public final class CompletionPane {
         Controls.text(content, words.get("completion.data"), Tone.QUIET);
         List<Runnable> ends = new ArrayList<>();
         ends.add(session.completion().resulted().listen(this::show));
-        ends.add(session.desk().changed().listen(session.completion()::refresh));
+        ends.add(session.services().changed().listen(session.completion()::refresh));
         scroll.control().addListener(SWT.Dispose, event -> ends.forEach(Runnable::run));
         show();
     }
@@ -103,7 +103,7 @@ public final class CompletionPane {
         customer.setEnabled(sheet != null);
         notice.setEnabled(result != null && !result.reasons().isEmpty());
         if (result != null && sheet != null) {
-            state.setForeground(Palette.of(CompletionRow.tone(sheet), state));
+            state.setForeground(ThemeColours.of(CompletionRow.tone(sheet), state));
             unsafe(result.reasons());
             readings(sheet);
             works(sheet);

@@ -11,10 +11,10 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.form.Documentation;
-import twinfeed.desktop.form.FieldFault;
+import twinfeed.desktop.form.FieldDocumentation;
+import twinfeed.desktop.form.FieldFormat;
 import twinfeed.desktop.form.FieldUnit;
-import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.session.SurveyEdits;
 import twinfeed.desktop.text.Decimals;
 import twinfeed.desktop.text.Words;
@@ -24,7 +24,7 @@ import twinfeed.units.text.NumberText;
 final class AttributeField implements EntryField {
     private final EAttribute attribute;
     private final Words words;
-    private final Writing writing;
+    private final FieldFormat format;
     private final List<Choice> choices;
 
     /**
@@ -35,7 +35,7 @@ final class AttributeField implements EntryField {
     AttributeField(EAttribute attribute, Words words, List<Choice> known) {
         this.attribute = attribute;
         this.words = words;
-        this.writing = new Writing(words);
+        this.format = new FieldFormat(words);
         this.choices = known.isEmpty() ? answers() : known;
     }
 
@@ -73,7 +73,7 @@ final class AttributeField implements EntryField {
 
     @Override
     public String help() {
-        return Documentation.ofModel(words.locale()).help(attribute);
+        return FieldDocumentation.ofModel(words.locale()).help(attribute);
     }
 
     @Override
@@ -91,17 +91,15 @@ final class AttributeField implements EntryField {
                     .findFirst()
                     .orElse(value == null ? "" : value.toString());
         }
-        return value instanceof BigDecimal number
-                ? new NumberText(words.locale()).pointed(number)
-                : writing.show(value);
+        return value instanceof BigDecimal number ? new NumberText(words.locale()).pointed(number) : format.show(value);
     }
 
     @Override
-    public void type(EObject entry, String typed, SurveyEdits edits) throws FieldFault {
+    public void type(EObject entry, String typed, SurveyEdits edits) throws InvalidFieldException {
         edits.set(entry, List.of(attribute), value(typed.strip()));
     }
 
-    private @Nullable Object value(String typed) throws FieldFault {
+    private @Nullable Object value(String typed) throws InvalidFieldException {
         if (!choices.isEmpty()) {
             return choices.stream()
                     .filter(each -> each.text().equals(typed))
@@ -114,9 +112,10 @@ final class AttributeField implements EntryField {
         }
         if (attribute.getEAttributeType().getInstanceClass() == BigDecimal.class) {
             return Decimals.read(typed, words.locale())
-                    .orElseThrow(() -> new FieldFault(words.format("entry.decimal", Map.of("typed", typed))));
+                    .orElseThrow(
+                            () -> new InvalidFieldException(words.format("entry.decimal", Map.of("typed", typed))));
         }
-        return writing.read(attribute, typed);
+        return format.read(attribute, typed);
     }
 
     @Override

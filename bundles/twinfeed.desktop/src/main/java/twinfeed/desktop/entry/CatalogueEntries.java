@@ -9,8 +9,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
@@ -20,18 +19,19 @@ import twinfeed.model.check.CatalogueCheck;
 import twinfeed.model.check.ModelPath;
 import twinfeed.model.check.Problem;
 import twinfeed.model.io.CatalogueFile;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.InputException;
 
 /** A catalogue of heaters that is edited heater by heater. */
 final class CatalogueEntries extends EntryList {
-    private final Desk desk;
+    private final JobServices services;
     private final Catalogue catalogue;
     private final List<EntryField> fields;
 
     /** An opened catalogue. */
-    CatalogueEntries(Path file, FileMark mark, Catalogue catalogue, Desk desk, Words words) {
+    CatalogueEntries(Path file, FileFingerprint mark, Catalogue catalogue, JobServices services, Words words) {
         super(file, mark, words);
-        this.desk = desk;
+        this.services = services;
         this.catalogue = catalogue;
         List<EntryField> made = new ArrayList<>();
         for (EStructuralFeature feature : Literals.HEATER.getEStructuralFeatures()) {
@@ -98,7 +98,7 @@ final class CatalogueEntries extends EntryList {
 
     @Override
     void outOfDate(EObject entry) {
-        edits().set(entry, List.of(Literals.HEATER__WITHDRAWN_ON), isOutOfDate(entry) ? null : desk.today());
+        edits().set(entry, List.of(Literals.HEATER__WITHDRAWN_ON), isOutOfDate(entry) ? null : services.today());
     }
 
     @Override

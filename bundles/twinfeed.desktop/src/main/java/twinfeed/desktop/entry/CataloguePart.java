@@ -9,16 +9,16 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.CatalogueFile;
+import twinfeed.model.io.FileFingerprint;
 
 /** The editor of heater catalogues. */
 public final class CataloguePart extends EntryPart {
-    private final Desk desk;
+    private final JobServices services;
     private final Settings settings;
     private final Words words;
 
@@ -27,14 +27,14 @@ public final class CataloguePart extends EntryPart {
     public CataloguePart(
             MPart part,
             Composite parent,
-            Desk desk,
+            JobServices services,
             Threads threads,
             Settings settings,
             Words words,
             DemoFolder demo,
             LastAction last) {
         super(part, parent, threads, words, last);
-        this.desk = desk;
+        this.services = services;
         this.settings = settings;
         this.words = words;
         key("entry.open", this::choose);
@@ -53,8 +53,8 @@ public final class CataloguePart extends EntryPart {
     public void open(Path file) {
         open(
                 () -> {
-                    FileMark mark = FileMark.of(file);
-                    return new CatalogueEntries(file, mark, CatalogueFile.load(file), desk, words);
+                    FileFingerprint mark = FileFingerprint.of(file);
+                    return new CatalogueEntries(file, mark, CatalogueFile.load(file), services, words);
                 },
                 file);
     }

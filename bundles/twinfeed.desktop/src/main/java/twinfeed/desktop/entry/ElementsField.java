@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.form.FieldFault;
-import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.form.FieldFormat;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.session.SurveyEdits;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.CatalogueFactory;
@@ -18,11 +18,11 @@ import twinfeed.units.Power;
 /** The heating elements of a heater as one text: {@code 4.5 kW + 4.0 kW}. */
 final class ElementsField implements EntryField {
     private final Words words;
-    private final Writing writing;
+    private final FieldFormat format;
 
     ElementsField(Words words) {
         this.words = words;
-        this.writing = new Writing(words);
+        this.format = new FieldFormat(words);
     }
 
     @Override
@@ -48,7 +48,7 @@ final class ElementsField implements EntryField {
     @Override
     public String show(EObject entry) {
         return elements(entry).stream()
-                .map(element -> writing.show(element.getPower()))
+                .map(element -> format.show(element.getPower()))
                 .collect(Collectors.joining(" + "));
     }
 
@@ -58,12 +58,12 @@ final class ElementsField implements EntryField {
     }
 
     @Override
-    public void type(EObject entry, String typed, SurveyEdits edits) throws FieldFault {
+    public void type(EObject entry, String typed, SurveyEdits edits) throws InvalidFieldException {
         List<Element> elements = new ArrayList<>();
         for (String part : typed.split("\\+")) {
             if (!part.isBlank()) {
                 Element element = CatalogueFactory.eINSTANCE.createElement();
-                element.setPower((Power) writing.read(Literals.ELEMENT__POWER, part.strip()));
+                element.setPower((Power) format.read(Literals.ELEMENT__POWER, part.strip()));
                 elements.add(element);
             }
         }

@@ -4,7 +4,7 @@ package twinfeed.desktop.entry;
 import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.form.FieldFault;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.session.SurveyEdits;
 
 /** One value of the entries of a list: what it is called, how it is shown and typed. */
@@ -27,9 +27,9 @@ interface EntryField {
     /**
      * Takes what was typed; nothing typed takes the value away.
      *
-     * @throws FieldFault if it cannot be the value; nothing is changed then
+     * @throws InvalidFieldException if it cannot be the value; nothing is changed then
      */
-    void type(EObject entry, String typed, SurveyEdits edits) throws FieldFault;
+    void type(EObject entry, String typed, SurveyEdits edits) throws InvalidFieldException;
 
     /** The answers to pick from; none for a text. */
     List<Choice> choices();

@@ -19,10 +19,10 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.form.FieldFault;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /** The values of one entry, each with what is wrong with it beside it. */
@@ -73,7 +73,7 @@ final class EntryForm {
         control.setData("twinfeed.field", "entry." + field.name());
         Controls.describe(control, field.label(), () -> (message(field) + " " + field.help()).strip());
         Label message = Controls.wrapped(body);
-        message.setForeground(Palette.of(Tone.BAD, message));
+        message.setForeground(ThemeColours.of(Tone.BAD, message));
         ((GridData) message.getLayoutData()).horizontalIndent = 8;
         Controls.show(message, "");
         controls.put(field, control);
@@ -124,7 +124,7 @@ final class EntryForm {
             fault(field, "");
             fill(field, present);
             return true;
-        } catch (FieldFault refused) {
+        } catch (InvalidFieldException refused) {
             fault(field, String.valueOf(refused.getMessage()));
             return false;
         }
@@ -233,7 +233,7 @@ final class EntryForm {
             return false;
         }
         boolean wrong = remarks.stream().anyMatch(EntryRemark::error);
-        message.setForeground(Palette.of(wrong ? Tone.BAD : Tone.DOUBT, message));
+        message.setForeground(ThemeColours.of(wrong ? Tone.BAD : Tone.DOUBT, message));
         return Controls.show(
                 message,
                 remarks.stream()

@@ -10,16 +10,16 @@ import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import twinfeed.desktop.session.FileMark;
 import twinfeed.desktop.session.SurveyEdits;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.FileFingerprint;
 
 /** A list that is edited entry by entry: a price book, or a catalogue of heaters. Belongs to the thread of the display. */
 abstract class EntryList {
     private final Words words;
     private final SurveyEdits edits = new SurveyEdits(false);
     private Path file;
-    private FileMark mark;
+    private FileFingerprint mark;
 
     /**
      * An opened list.
@@ -27,7 +27,7 @@ abstract class EntryList {
      * @param file the file that it was read from
      * @param mark what that file held
      */
-    EntryList(Path file, FileMark mark, Words words) {
+    EntryList(Path file, FileFingerprint mark, Words words) {
         this.file = file;
         this.mark = mark;
         this.words = words;
@@ -92,12 +92,12 @@ abstract class EntryList {
     }
 
     /** What the file held when it was read or written last. */
-    FileMark mark() {
+    FileFingerprint mark() {
         return mark;
     }
 
     /** It was written there. */
-    void saved(Path target, FileMark now) {
+    void saved(Path target, FileFingerprint now) {
         file = target;
         mark = now;
         edits.saved();

@@ -19,12 +19,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
+import twinfeed.model.io.FileFingerprint;
 
 /** The editor of one list: its table, the chosen entry, and what can be done. Checks and files are looked after out of the way. */
 final class EntryPane {
@@ -52,7 +52,7 @@ final class EntryPane {
         this.pane = Controls.pane(parent);
         pane.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         this.trouble = Controls.wrapped(pane);
-        trouble.setForeground(Palette.of(Tone.BAD, trouble));
+        trouble.setForeground(ThemeColours.of(Tone.BAD, trouble));
         trouble.setData("twinfeed.field", "entry.trouble");
         Controls.show(trouble, "");
         Composite actions = Controls.columns(pane, 6);
@@ -63,7 +63,7 @@ final class EntryPane {
         Controls.push(actions, words.get("entry.head"), "entry.head", this::showHead);
         this.addLacking = Controls.push(actions, words.get("entry.lacking.add"), "entry.lacking.add", this::addLacking);
         this.lacking = Controls.wrapped(pane);
-        lacking.setForeground(Palette.of(Tone.DOUBT, lacking));
+        lacking.setForeground(ThemeColours.of(Tone.DOUBT, lacking));
         lacking.setData("twinfeed.field", "entry.lacking");
         Controls.show(lacking, "");
         SashForm halves = new SashForm(pane, SWT.HORIZONTAL);
@@ -245,13 +245,13 @@ final class EntryPane {
             return false;
         }
         boolean same = target.equals(list.file());
-        if (same && !FileMark.of(target).equals(list.mark())) {
+        if (same && !FileFingerprint.of(target).equals(list.mark())) {
             say(words.format("entry.outside", Map.of("file", target)));
             return false;
         }
         try {
             list.write(EcoreUtil.copy(list.root()), target);
-            list.saved(target, FileMark.of(target));
+            list.saved(target, FileFingerprint.of(target));
             say("");
             done.accept(target);
             return true;

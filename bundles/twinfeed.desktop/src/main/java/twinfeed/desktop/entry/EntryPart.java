@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.Editor;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
@@ -56,7 +56,7 @@ abstract class EntryPart implements Editor {
         this.keys = new Composite(head, SWT.NONE);
         keys.setLayout(new org.eclipse.swt.layout.RowLayout(SWT.HORIZONTAL));
         this.state = Controls.wrapped(parent);
-        state.setForeground(Palette.of(Tone.QUIET, state));
+        state.setForeground(ThemeColours.of(Tone.QUIET, state));
         state.setData("twinfeed.field", "entry.state");
         Controls.show(state, "");
         file.setText(words.get("entry.none"));

@@ -16,8 +16,8 @@ import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.SearchRow;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
@@ -96,8 +96,8 @@ final class EntryTable {
                         : old
                                 ? "\u2013 " + words.get("entry.mark.old")
                                 : all.isEmpty() ? "" : "! " + words.get("entry.mark.odd"));
-        item.setForeground(names.size(), Palette.of(wrong ? Tone.BAD : old ? Tone.QUIET : Tone.DOUBT, table));
-        item.setForeground(0, old ? Palette.of(Tone.QUIET, table) : null);
+        item.setForeground(names.size(), ThemeColours.of(wrong ? Tone.BAD : old ? Tone.QUIET : Tone.DOUBT, table));
+        item.setForeground(0, old ? ThemeColours.of(Tone.QUIET, table) : null);
     }
 
     /** Shows other remarks. */

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Decimals;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -115,7 +115,7 @@ final class ImportDialog extends FormDialog {
             Table table, String sign, String kind, Tone tone, String code, String what, String before, String after) {
         TableItem item = new TableItem(table, SWT.NONE);
         item.setText(new String[] {sign + " " + words.get("entry.import.kind." + kind), code, what, before, after});
-        item.setForeground(0, Palette.of(tone, table));
+        item.setForeground(0, ThemeColours.of(tone, table));
     }
 
     @Override

@@ -9,9 +9,9 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import twinfeed.desktop.form.Choice;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
 import twinfeed.model.pricebook.PricebookFactory;
@@ -52,16 +52,16 @@ final class PriceBookEntries extends EntryList {
             Literals.PRICE_BOOK__ROUNDING,
             Literals.PRICE_BOOK__NOTE);
 
-    private final Desk desk;
+    private final JobServices services;
     private final PriceBook book;
     private final Path source;
     private final List<EntryField> fields;
     private final List<EntryField> headFields;
 
     /** An opened book. */
-    PriceBookEntries(Path file, FileMark mark, PriceBook book, Desk desk, Words words) {
+    PriceBookEntries(Path file, FileFingerprint mark, PriceBook book, JobServices services, Words words) {
         super(file, mark, words);
-        this.desk = desk;
+        this.services = services;
         this.book = book;
         this.source = file;
         this.fields = ATTRIBUTES.stream().map(each -> field(each, words)).toList();
@@ -148,13 +148,13 @@ final class PriceBookEntries extends EntryList {
         edits().set(
                         entry,
                         List.of(Literals.PRICE_ITEM__HOLDS_UNTIL),
-                        isOutOfDate(entry) ? null : desk.today().minusDays(1));
+                        isOutOfDate(entry) ? null : services.today().minusDays(1));
     }
 
     @Override
     boolean isOutOfDate(EObject entry) {
         PriceItem item = (PriceItem) entry;
-        return item.getHoldsUntil() != null && desk.today().isAfter(item.getHoldsUntil());
+        return item.getHoldsUntil() != null && services.today().isAfter(item.getHoldsUntil());
     }
 
     @Override
@@ -166,7 +166,7 @@ final class PriceBookEntries extends EntryList {
 
     @Override
     List<String> lacking(EObject copy) {
-        return desk.service().lacking((PriceBook) copy).stream()
+        return services.service().lacking((PriceBook) copy).stream()
                 .flatMap(one -> one.codes().stream())
                 .distinct()
                 .toList();

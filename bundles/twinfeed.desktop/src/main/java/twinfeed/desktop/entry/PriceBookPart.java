@@ -11,17 +11,17 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.BookReport;
 
 /** The editor of price books. */
 public final class PriceBookPart extends EntryPart {
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Settings settings;
     private final Words words;
@@ -32,14 +32,14 @@ public final class PriceBookPart extends EntryPart {
     public PriceBookPart(
             MPart part,
             Composite parent,
-            Desk desk,
+            JobServices services,
             Threads threads,
             Settings settings,
             Words words,
             DemoFolder demo,
             LastAction last) {
         super(part, parent, threads, words, last);
-        this.desk = desk;
+        this.services = services;
         this.threads = threads;
         this.settings = settings;
         this.words = words;
@@ -62,8 +62,8 @@ public final class PriceBookPart extends EntryPart {
     public void open(Path file) {
         open(
                 () -> {
-                    FileMark mark = FileMark.of(file);
-                    return new PriceBookEntries(file, mark, desk.service().book(file), desk, words);
+                    FileFingerprint mark = FileFingerprint.of(file);
+                    return new PriceBookEntries(file, mark, services.service().book(file), services, words);
                 },
                 file);
     }
@@ -88,7 +88,7 @@ public final class PriceBookPart extends EntryPart {
 
     @Override
     void written(Path target) {
-        Desk.@Nullable Prices inForce = desk.prices();
+        JobServices.@Nullable Prices inForce = services.prices();
         if (inForce != null
                 && inForce.file()
                         .toAbsolutePath()
@@ -101,9 +101,10 @@ public final class PriceBookPart extends EntryPart {
     private void reprice(Path file) {
         threads.quick().execute(() -> {
             try {
-                Desk.Prices read = new Desk.Prices(file, desk.service().book(file));
+                JobServices.Prices read =
+                        new JobServices.Prices(file, services.service().book(file));
                 threads.display().execute(() -> {
-                    desk.usePrices(read);
+                    services.usePrices(read);
                     say(words.format("entry.used", Map.of("file", file)));
                     last.say(words.format("entry.used", Map.of("file", file)));
                 });
@@ -128,9 +129,10 @@ public final class PriceBookPart extends EntryPart {
         PriceBook copy = (PriceBook) EcoreUtil.copy(present.root());
         threads.quick().execute(() -> {
             try {
-                BookReport report = desk.service().bookReport(source, copy);
+                BookReport report = services.service().bookReport(source, copy);
                 @Nullable
-                PriceBook book = report.text() == null ? null : desk.service().book(source);
+                PriceBook book =
+                        report.text() == null ? null : services.service().book(source);
                 threads.display().execute(() -> {
                     if (new ImportDialog(shell(), words, source, report).ask() && book != null) {
                         present.edits().replace(present.root(), book);

@@ -11,8 +11,8 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Shortened;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CauseRow;
 import twinfeed.document.shape.Tone;
@@ -94,11 +94,11 @@ final class CauseBars {
         gc.setForeground(canvas.getForeground());
         gc.drawText(Shortened.to(gc, row.title(), names - GAP), 0, y + GAP / 2, true);
         gc.setFont(plain);
-        gc.setBackground(Palette.between(canvas, 0.10));
+        gc.setBackground(ThemeColours.between(canvas, 0.10));
         gc.fillRectangle(names, y + GAP / 2 + 2, room, height - GAP - 4);
-        gc.setBackground(Palette.of(row.tone(), canvas));
+        gc.setBackground(ThemeColours.of(row.tone(), canvas));
         gc.fillRectangle(names, y + GAP / 2 + 2, Math.max(2, (int) Math.round(room * row.share())), height - GAP - 4);
-        gc.setForeground(row.tone() == Tone.QUIET ? canvas.getForeground() : Palette.of(row.tone(), canvas));
+        gc.setForeground(row.tone() == Tone.QUIET ? canvas.getForeground() : ThemeColours.of(row.tone(), canvas));
         gc.drawText(answer(row), names + room + GAP, y + GAP / 2, true);
     }
 }

@@ -4,7 +4,7 @@ package twinfeed.desktop.fault;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.io.InputException;
 
@@ -16,7 +16,7 @@ final class Complaints {
     Complaints(Composite parent, Runnable grown) {
         this.grown = grown;
         label = Controls.wrapped(parent);
-        label.setForeground(Palette.of(Tone.BAD, label));
+        label.setForeground(ThemeColours.of(Tone.BAD, label));
         label.setData("twinfeed.field", "faults.complaint");
         Controls.show(label, "");
     }

@@ -13,8 +13,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.session.JobSession;
@@ -58,7 +58,7 @@ public final class FaultsPane {
         this.isolation = new IsolationView(content, search, words, complaints);
         heading(content, "faults.place.cover");
         this.locked = Controls.wrapped(content);
-        locked.setForeground(Palette.of(Tone.DOUBT, locked));
+        locked.setForeground(ThemeColours.of(Tone.DOUBT, locked));
         this.underCover = list(all, "cover", content, complaints);
         this.sheet = new SheetView(halves, search, words, this::toIsolation);
         halves.setWeights(50, 50);

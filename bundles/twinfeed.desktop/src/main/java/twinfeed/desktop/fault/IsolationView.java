@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Dialogs;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -37,7 +37,7 @@ final class IsolationView {
         this.words = words;
         this.complaints = complaints;
         this.notice = Controls.wrapped(parent);
-        notice.setForeground(Palette.of(Tone.BAD, notice));
+        notice.setForeground(ThemeColours.of(Tone.BAD, notice));
         notice.setData("twinfeed.field", "isolation.notice");
         this.body = Controls.columns(parent, 2);
         body.setLayoutData(Controls.across(parent));
@@ -106,6 +106,6 @@ final class IsolationView {
                 tick.done() ? "\n" + words.format("isolation.done", Map.of("by", tick.by(), "at", tick.at())) : "";
         text.setText(((boxes.indexOf(box) + 1) + "  " + tick.title() + done).replace("&", "&&"));
         Tone tone = tick.done() ? Tone.GOOD : Tone.QUIET;
-        text.setForeground(next ? body.getForeground() : Palette.of(tone, text));
+        text.setForeground(next ? body.getForeground() : ThemeColours.of(tone, text));
     }
 }

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -35,7 +35,7 @@ final class NextStepView {
         this.box = Controls.pane(parent);
         box.setLayoutData(Controls.across(parent));
         box.setData("twinfeed.field", "faults.next");
-        box.setBackground(Palette.tint(Tone.WATER, parent, 0.12));
+        box.setBackground(ThemeColours.tint(Tone.WATER, parent, 0.12));
         box.setBackgroundMode(SWT.INHERIT_FORCE);
         ((GridLayout) box.getLayout()).marginHeight = 8;
     }
@@ -85,7 +85,7 @@ final class NextStepView {
                         Map.of(
                                 "done", String.valueOf(done),
                                 "all", String.valueOf(sheet.isolation().size()))));
-        first.setForeground(Palette.of(Tone.BAD, first));
+        first.setForeground(ThemeColours.of(Tone.BAD, first));
         Button go = new Button(box, SWT.PUSH);
         go.setText(words.get("faults.toIsolation"));
         go.setData("twinfeed.field", "faults.toIsolation");

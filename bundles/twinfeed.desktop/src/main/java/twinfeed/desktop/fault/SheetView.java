@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Lines;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.Scroll;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.FaultResult;
 import twinfeed.desktop.session.FaultSearch;
 import twinfeed.desktop.text.Words;
@@ -44,9 +44,9 @@ final class SheetView {
         Composite content = scroll.content();
         this.heading = Controls.heading(content, words.get("pane.faults"));
         this.state = Controls.wrapped(content);
-        state.setForeground(Palette.of(Tone.QUIET, state));
+        state.setForeground(ThemeColours.of(Tone.QUIET, state));
         this.unsafe = Controls.wrapped(content);
-        unsafe.setForeground(Palette.of(Tone.BAD, unsafe));
+        unsafe.setForeground(ThemeColours.of(Tone.BAD, unsafe));
         unsafe.setData("twinfeed.field", "faults.unsafe");
         this.summary = Controls.wrapped(content);
         summary.setData("twinfeed.field", "faults.summary");
@@ -55,7 +55,7 @@ final class SheetView {
         this.causesHeading = Controls.heading(content, words.get("faults.causes"));
         this.causes = new CauseBars(content, words);
         this.others = Controls.wrapped(content);
-        others.setForeground(Palette.of(Tone.QUIET, others));
+        others.setForeground(ThemeColours.of(Tone.QUIET, others));
         this.rest = Controls.columns(content, 1);
         rest.setLayoutData(Controls.across(content));
     }
@@ -68,7 +68,7 @@ final class SheetView {
         FaultResult result = search.result();
         boolean trouble =
                 search.current() && result != null && !result.trouble().isEmpty();
-        state.setForeground(Palette.of(trouble ? Tone.BAD : Tone.QUIET, state));
+        state.setForeground(ThemeColours.of(trouble ? Tone.BAD : Tone.QUIET, state));
         Controls.show(state, trouble && result != null ? result.trouble() : progress());
         boolean pricing = search.pricing();
         if (result != null && result.sheet() != null && (!result.sheet().equals(shown) || pricing != pricingShown)) {
@@ -108,7 +108,7 @@ final class SheetView {
                 };
         summary.setText((sign + sheet.summary()).replace("&", "&&"));
         boolean odd = sheet.conclusion().equals("several") || sheet.conclusion().equals("none-of-these");
-        summary.setForeground(odd ? Palette.of(Tone.DOUBT, summary) : null);
+        summary.setForeground(odd ? ThemeColours.of(Tone.DOUBT, summary) : null);
         summary.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         next.show(sheet);
         causes.show(CauseRow.of(sheet, words));

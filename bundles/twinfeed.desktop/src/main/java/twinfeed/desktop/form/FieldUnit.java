@@ -36,7 +36,7 @@ public final class FieldUnit {
         if (FieldForm.of(attribute) != FieldForm.QUANTITY) {
             return "";
         }
-        Kind kind = Writing.kind(attribute);
+        Kind kind = FieldFormat.kind(attribute);
         return kind.mayBeBare() ? "" : kind.displayUnit();
     }
 }

@@ -16,7 +16,7 @@ import twinfeed.model.check.ModelPath;
 /** The readings that checks wait for, in the order in which the pages ask them. */
 public final class NeededReadings {
     private final List<String> order = new ArrayList<>();
-    private final List<Place> places = new ArrayList<>();
+    private final List<FieldLocation> places = new ArrayList<>();
     private final Set<String> needed = new HashSet<>();
     private final Set<String> lackingObjects = new HashSet<>();
     private final Remarks remarks;
@@ -52,7 +52,7 @@ public final class NeededReadings {
     private void add(Item item, EObject root, boolean lacking) {
         String key = ModelPath.of(root) + "." + item.path().text();
         order.add(key);
-        places.add(new Place(root, item.path().text()));
+        places.add(new FieldLocation(root, item.path().text()));
         if (lacking || wanted(remarks.on(root, item.path()))) {
             needed.add(key);
         }
@@ -76,7 +76,7 @@ public final class NeededReadings {
      *
      * @param after path in the model of the reading behind which to look; empty for all
      */
-    public Optional<Place> next(String after) {
+    public Optional<FieldLocation> next(String after) {
         int from = order.indexOf(after) + 1;
         for (int i = 0; i < order.size(); i++) {
             int index = (from + i) % order.size();
@@ -92,7 +92,7 @@ public final class NeededReadings {
      *
      * @param page the page to begin with
      */
-    public Optional<Place> nextFrom(Page page, EObject survey) {
+    public Optional<FieldLocation> nextFrom(Page page, EObject survey) {
         String first = ModelPath.of(survey) + "."
                 + page.sections().get(0).items().get(0).path().text();
         int index = order.indexOf(first);

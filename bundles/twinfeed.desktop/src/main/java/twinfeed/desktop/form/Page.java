@@ -27,7 +27,7 @@ public record Page(String key, EClass owner, List<Section> sections) {
     }
 
     /** Whether a reading is asked here. */
-    public boolean asks(EObject root, Place place) {
+    public boolean asks(EObject root, FieldLocation place) {
         return sections.stream().anyMatch(section -> section.asks(root, place));
     }
 
@@ -51,7 +51,7 @@ public record Page(String key, EClass owner, List<Section> sections) {
         }
 
         /** Whether a reading is asked here. */
-        public boolean asks(EObject root, Place place) {
+        public boolean asks(EObject root, FieldLocation place) {
             return items.stream().anyMatch(item -> item.asks(root, place));
         }
     }
@@ -59,10 +59,10 @@ public record Page(String key, EClass owner, List<Section> sections) {
     /** A question. */
     public sealed interface Item permits Field, Several, Offered {
         /** The way to its answer. */
-        FieldPath path();
+        ReadingPath path();
 
         /** Whether this question, asked of an object, is the one for a reading. */
-        default boolean asks(EObject root, Place place) {
+        default boolean asks(EObject root, FieldLocation place) {
             return root == place.root() && path().text().equals(place.path());
         }
     }
@@ -73,7 +73,7 @@ public record Page(String key, EClass owner, List<Section> sections) {
      * @param path the way to the answer
      * @param form how it is asked
      */
-    public record Field(FieldPath path, FieldForm form) implements Item {}
+    public record Field(ReadingPath path, FieldForm form) implements Item {}
 
     /**
      * A question with several answers of the same form, for example the pieces of a pipe run.
@@ -83,14 +83,15 @@ public record Page(String key, EClass owner, List<Section> sections) {
      * @param items what is asked of each
      * @param grows whether elements are added and removed here, and not elsewhere
      */
-    public record Several(FieldPath path, List<FieldPath> columns, List<Item> items, boolean grows) implements Item {
+    public record Several(ReadingPath path, List<ReadingPath> columns, List<Item> items, boolean grows)
+            implements Item {
         public Several {
             columns = List.copyOf(columns);
             items = List.copyOf(items);
         }
 
         @Override
-        public boolean asks(EObject root, Place place) {
+        public boolean asks(EObject root, FieldLocation place) {
             boolean itself = root == place.root() && path.text().equals(place.path());
             return itself
                     || path.elements(root).stream()
@@ -103,5 +104,5 @@ public record Page(String key, EClass owner, List<Section> sections) {
      *
      * @param path the way to the list of their ids
      */
-    public record Offered(FieldPath path) implements Item {}
+    public record Offered(ReadingPath path) implements Item {}
 }

@@ -79,7 +79,7 @@ public final class Remarks {
      * @param root the object from which the path leads to it
      * @param path the path
      */
-    public List<Remark> on(EObject root, FieldPath path) {
+    public List<Remark> on(EObject root, ReadingPath path) {
         return at(path.in(root));
     }
 
@@ -141,7 +141,7 @@ public final class Remarks {
 
     private static List<String> under(EObject root, Page.Section section) {
         List<String> lacking = new ArrayList<>();
-        FieldPath path = section.items().get(0).path();
+        ReadingPath path = section.items().get(0).path();
         StringBuilder text = new StringBuilder(ModelPath.of(root));
         @Nullable Object here = root;
         for (EStructuralFeature step : path.steps().subList(0, path.steps().size() - 1)) {

@@ -241,9 +241,9 @@ public final class SurveyPages {
 
     private List<Item> list(String list, String columns, List<Item> items, boolean grows) {
         EClass element = element(list);
-        List<FieldPath> shown = new ArrayList<>();
+        List<ReadingPath> shown = new ArrayList<>();
         for (String column : columns.split(" ")) {
-            shown.add(FieldPath.of(element, column));
+            shown.add(ReadingPath.of(element, column));
         }
         return List.of(new Several(path(list), shown, items, grows));
     }
@@ -260,7 +260,7 @@ public final class SurveyPages {
     private List<Item> fields(String paths) {
         List<Item> items = new ArrayList<>();
         for (String each : paths.split(" +")) {
-            FieldPath path = path(each.replaceAll("[=?]$", ""));
+            ReadingPath path = path(each.replaceAll("[=?]$", ""));
             FieldForm form = each.endsWith("=")
                     ? FieldForm.LINES
                     : each.endsWith("?") ? FieldForm.KNOWN : FieldForm.of(path.attribute());
@@ -269,7 +269,7 @@ public final class SurveyPages {
         return items;
     }
 
-    private FieldPath path(String text) {
-        return FieldPath.of(owner, text);
+    private ReadingPath path(String text) {
+        return ReadingPath.of(owner, text);
     }
 }

@@ -25,12 +25,12 @@ public final class SurveyText {
     public record Line(boolean heading, String what, String answer) {}
 
     private final Words words;
-    private final Writing writing;
+    private final FieldFormat format;
 
     /** In one language. */
     public SurveyText(Words words) {
         this.words = words;
-        this.writing = new Writing(words);
+        this.format = new FieldFormat(words);
     }
 
     /** All readings of a survey; pages without any are left out. */
@@ -77,10 +77,10 @@ public final class SurveyText {
 
     private String answer(Item item, Object value) {
         boolean lines = item instanceof Field field && field.form() == FieldForm.LINES;
-        return lines ? writing.show(value).replaceAll("\\s*;\\s*", ", ") : answer(item.path(), value);
+        return lines ? format.show(value).replaceAll("\\s*;\\s*", ", ") : answer(item.path(), value);
     }
 
-    private String answer(FieldPath path, Object value) {
+    private String answer(ReadingPath path, Object value) {
         if (value instanceof List<?> several) {
             return String.join(
                     ", ", several.stream().map(each -> answer(path, each)).toList());
@@ -94,6 +94,6 @@ public final class SurveyText {
             return known == null ? literal.getLiteral() : known;
         }
         @Nullable String known = words.find("choice." + path.key() + "." + value);
-        return known == null ? writing.show(value) : known;
+        return known == null ? format.show(value) : known;
     }
 }

@@ -6,16 +6,16 @@ import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.services.IServiceConstants;
 import org.eclipse.swt.widgets.Shell;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.Desk.Prices;
+import twinfeed.desktop.session.JobServices;
+import twinfeed.desktop.session.JobServices.Prices;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.window.JobParts;
 
 /** Chooses the price book by which all jobs are priced. */
 public final class ChoosePricesHandler {
     @Execute
-    void choose(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, JobParts parts, Desk desk, Words words) {
-        Prices present = desk.prices();
+    void choose(@Named(IServiceConstants.ACTIVE_SHELL) Shell shell, JobParts parts, JobServices services, Words words) {
+        Prices present = services.prices();
         FileQuestion.prices(shell, words)
                 .open("prices.title", present == null ? null : present.file())
                 .ifPresent(parts::choosePrices);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.session.JobResult;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.usecase.AssessedJob;
@@ -28,7 +28,7 @@ record Explained(String option, @Nullable Finding finding) {
             return NOTHING;
         }
         List<OptionAssessment> options = new ArrayList<>(judged.record().getOptions());
-        OptionRows.chosen(result, chosen).ifPresent(first -> {
+        OptionTable.chosen(result, chosen).ifPresent(first -> {
             options.remove(first);
             options.add(0, first);
         });

@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.usecase.guide.FileGuide;
@@ -42,9 +42,9 @@ public final class HelpPart {
 
     /** Made by the platform. */
     @Inject
-    public HelpPart(Composite parent, Desk desk, Words words) {
-        this.pages = new HelpPages(desk.service().calculators(), words);
-        this.guide = new FileGuide(desk.service(), words.locale());
+    public HelpPart(Composite parent, JobServices services, Words words) {
+        this.pages = new HelpPages(services.service().calculators(), words);
+        this.guide = new FileGuide(services.service(), words.locale());
         parent.setLayout(new FillLayout());
         SashForm halves = new SashForm(parent, SWT.HORIZONTAL);
         Composite left = Controls.pane(halves);
@@ -148,7 +148,7 @@ public final class HelpPart {
         styles.add(title);
         for (HelpPage.Section section : page.sections()) {
             styles.add(new StyleRange(
-                    all.length(), section.heading().length(), Palette.of(Tone.WATER, text), null, SWT.BOLD));
+                    all.length(), section.heading().length(), ThemeColours.of(Tone.WATER, text), null, SWT.BOLD));
             all.append(section.heading()).append('\n');
             section.lines().forEach(line -> all.append(line).append('\n'));
             all.append('\n');

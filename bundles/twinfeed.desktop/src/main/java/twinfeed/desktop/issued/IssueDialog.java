@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
@@ -102,7 +102,7 @@ public final class IssueDialog extends FormDialog {
         follows = effect;
         text(body, words.get("issue.frozen"));
         Label last = text(body, "\u26A0 " + words.get("issue.noUndo"));
-        last.setForeground(Palette.of(Tone.BAD, last));
+        last.setForeground(ThemeColours.of(Tone.BAD, last));
     }
 
     /** What is not known to suit is issued for a reason that somebody types; otherwise the field is not there. */

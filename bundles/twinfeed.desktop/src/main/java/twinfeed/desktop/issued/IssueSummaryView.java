@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
 import twinfeed.document.shape.Tone;
@@ -84,9 +84,9 @@ final class IssueSummaryView {
         for (IssueSummary.Option each : summary.options()) {
             TableItem item = new TableItem(options, SWT.NONE);
             item.setText(new String[] {each.title(), each.verdict().toString(), each.total()});
-            item.setForeground(1, Palette.of(each.verdict().tone(), options));
+            item.setForeground(1, ThemeColours.of(each.verdict().tone(), options));
         }
-        refusals.setForeground(Palette.of(summary.ready() ? Tone.BAD : Tone.QUIET, refusals));
+        refusals.setForeground(ThemeColours.of(summary.ready() ? Tone.BAD : Tone.QUIET, refusals));
         Controls.show(refusals, why(summary));
         pane.getShell().layout(true, true);
         pane.getShell().pack();
@@ -106,6 +106,6 @@ final class IssueSummaryView {
     private void value(Label label, String text) {
         label.setText(text.replace("&", "&&"));
         boolean missing = text.equals(words.get("issue.missing"));
-        label.setForeground(missing ? Palette.of(Tone.BAD, label) : null);
+        label.setForeground(missing ? ThemeColours.of(Tone.BAD, label) : null);
     }
 }

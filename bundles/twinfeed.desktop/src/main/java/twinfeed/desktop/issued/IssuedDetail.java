@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.SurveyText;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow;
@@ -52,7 +52,7 @@ public final class IssuedDetail {
         this.pane = Controls.pane(parent);
         this.heading = Controls.heading(pane, "");
         this.basis = Controls.wrapped(pane);
-        basis.setForeground(Palette.of(Tone.QUIET, basis));
+        basis.setForeground(ThemeColours.of(Tone.QUIET, basis));
         this.stack = new Composite(pane, SWT.NONE);
         stack.setLayout(layout);
         stack.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -118,7 +118,7 @@ public final class IssuedDetail {
                 Stream.concat(Stream.of(digest), corrections.stream().map(each -> correction(each, issued)))
                         .collect(Collectors.joining("\n")));
         for (QuoteOption option : issued.quote().getOptions()) {
-            bold(option.getTitle(), Palette.of(Tone.WATER, lines));
+            bold(option.getTitle(), ThemeColours.of(Tone.WATER, lines));
             new QuoteRows(words).of(issued.quote(), option).forEach(this::line);
         }
         lineColumns.fit();
@@ -165,7 +165,7 @@ public final class IssuedDetail {
         for (DifferenceRow row : DifferenceRow.of(found, before.quote(), after.quote(), words)) {
             TableItem item = new TableItem(differences, SWT.NONE);
             item.setText(new String[] {row.kind().toString(), row.where(), row.what(), row.before(), row.after()});
-            item.setForeground(0, Palette.of(row.kind().tone(), differences));
+            item.setForeground(0, ThemeColours.of(row.kind().tone(), differences));
         }
         layout.topControl = differences;
         differenceColumns.fit();

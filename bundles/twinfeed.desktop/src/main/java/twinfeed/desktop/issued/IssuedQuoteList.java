@@ -4,7 +4,7 @@ package twinfeed.desktop.issued;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
 
@@ -21,7 +21,7 @@ record IssuedQuoteList(List<IssuedQuote> quotes, List<String> troubles) {
     }
 
     /** Reads a folder; never throws, for one bad file must not hide the others. */
-    static IssuedQuoteList read(Desk desk, Path office) {
+    static IssuedQuoteList read(JobServices services, Path office) {
         List<IssuedQuote> quotes = new ArrayList<>();
         List<String> troubles = new ArrayList<>();
         try {

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.Survey;
@@ -16,7 +16,7 @@ import twinfeed.usecase.quote.IssuedQuote;
 
 /** Which issued quotes can be revised: the latest revision of each number that was not accepted, those of the same customer first. */
 public final class Revisions {
-    private final Desk desk;
+    private final JobServices services;
     private final String customer;
     private final String site;
     private final String number;
@@ -25,7 +25,7 @@ public final class Revisions {
     public Revisions(JobSession job) {
         Survey survey = job.survey();
         IssuedQuote last = job.issued();
-        this.desk = job.desk();
+        this.services = job.services();
         this.customer =
                 text(survey.getCustomer() == null ? null : survey.getCustomer().getName());
         this.site = text(survey.getSite() == null ? null : survey.getSite().getName());
@@ -48,7 +48,7 @@ public final class Revisions {
     /** The quote that was issued last for this customer and site, wherever it stands; null if none was, or the folder cannot be read. */
     public @Nullable IssuedQuote latest(Path office) {
         IssuedQuote latest = null;
-        for (IssuedQuote each : IssuedQuoteList.read(desk, office).quotes()) {
+        for (IssuedQuote each : IssuedQuoteList.read(services, office).quotes()) {
             if (sameSite(each)) {
                 latest = each;
             }
@@ -66,7 +66,7 @@ public final class Revisions {
     /** Those in an office's folder; a file that cannot be read is none of them. */
     public List<IssuedQuote> in(Path office) {
         Map<String, IssuedQuote> latest = new LinkedHashMap<>();
-        for (IssuedQuote each : IssuedQuoteList.read(desk, office).quotes()) {
+        for (IssuedQuote each : IssuedQuoteList.read(services, office).quotes()) {
             latest.put(each.quote().getNumber(), each);
         }
         List<IssuedQuote> open = new ArrayList<>(latest.values());

@@ -95,7 +95,7 @@ public final class Controls {
         Label label = wrapped(parent);
         label.setText(text.replace("&", "&&"));
         if (tone != null) {
-            label.setForeground(Palette.of(tone, label));
+            label.setForeground(ThemeColours.of(tone, label));
         }
     }
 

@@ -77,7 +77,7 @@ public final class EntryDialog extends FormDialog {
         ((GridData) text.getLayoutData()).widthHint = WIDTH;
         entries.forEach(entry -> entry(body, entry));
         Label wrong = Controls.wrapped(body);
-        wrong.setForeground(Palette.of(Tone.DOUBT, wrong));
+        wrong.setForeground(ThemeColours.of(Tone.DOUBT, wrong));
         wrong.setData("twinfeed.field", "entry.problem");
         GridData data = (GridData) wrong.getLayoutData();
         data.widthHint = WIDTH;

@@ -59,7 +59,7 @@ public final class Lines {
                 label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
             }
             if (tone != null && i == columns - 1) {
-                label.setForeground(Palette.of(tone, label));
+                label.setForeground(ThemeColours.of(tone, label));
             }
         }
         return this;

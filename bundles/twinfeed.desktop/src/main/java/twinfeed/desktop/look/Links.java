@@ -19,11 +19,11 @@ public final class Links {
     /** A link without a text yet. */
     public static Link of(Composite parent) {
         Link link = new Link(parent, SWT.NONE);
-        if (Palette.contrast(
+        if (ThemeColours.contrast(
                         link.getLinkForeground().getRGB(), link.getBackground().getRGB())
                 < READABLE) {
             // The usual dark theme has a blue that was meant for grounds in the colour of a selection.
-            link.setLinkForeground(Palette.of(Tone.WATER, link));
+            link.setLinkForeground(ThemeColours.of(Tone.WATER, link));
         }
         if (NativeNames.link(link)) {
             // The toolkit would tell GTK that a link is a text; unless it is asked last, it says nothing, and what GTK

@@ -118,7 +118,7 @@ final class OfficeActions {
             office.background(
                     () -> {
                         if (!Files.exists(out)) {
-                            office.desk().reprint(quote, out);
+                            office.services().reprint(quote, out);
                         }
                         return out;
                     },
@@ -162,7 +162,8 @@ final class OfficeActions {
                 .findFirst()
                 .orElse(option);
         decided(
-                () -> IssuedQuotes.accept(quote.file(), option, office.desk().today()),
+                () -> IssuedQuotes.accept(
+                        quote.file(), option, office.services().today()),
                 "status.done.accepted",
                 Map.of("name", quote.name(), "option", title));
     }
@@ -184,7 +185,7 @@ final class OfficeActions {
 
     void decline(IssuedQuote quote) {
         decided(
-                () -> IssuedQuotes.decline(quote.file(), office.desk().today()),
+                () -> IssuedQuotes.decline(quote.file(), office.services().today()),
                 "status.done.declined",
                 Map.of("name", quote.name()));
     }
@@ -202,7 +203,7 @@ final class OfficeActions {
 
     void correct(IssuedQuote quote, String reason) {
         decided(
-                () -> IssuedQuotes.correct(quote.file(), office.desk().today(), reason),
+                () -> IssuedQuotes.correct(quote.file(), office.services().today(), reason),
                 "status.done.corrected",
                 Map.of("name", quote.name()));
     }
@@ -211,7 +212,7 @@ final class OfficeActions {
         office.background(step, done -> {
             office.acted(key, arguments);
             // The list listens too.
-            office.desk().decided().fire();
+            office.services().decided().fire();
         });
     }
 
@@ -246,7 +247,7 @@ final class OfficeActions {
     void writeParts(IssuedQuote quote, Path out) {
         office.background(
                 () -> {
-                    office.desk().writeParts(quote, out);
+                    office.services().writeParts(quote, out);
                     return out;
                 },
                 written -> office.acted("status.done.written", Map.of("file", written)));

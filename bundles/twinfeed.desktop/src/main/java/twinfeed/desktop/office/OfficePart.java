@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.issued.IssuedDetail;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.look.ThemeColours;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
@@ -37,7 +37,7 @@ import twinfeed.usecase.quote.IssuedQuotes;
 
 /** The jobs and quotes of an office: where each stands, what it comes to, what is missing and what is to be done next. */
 public final class OfficePart {
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Settings settings;
     private final Words words;
@@ -56,19 +56,19 @@ public final class OfficePart {
     @Inject
     public OfficePart(
             Composite parent,
-            Desk desk,
+            JobServices services,
             Threads threads,
             Settings settings,
             Words words,
             LastAction last,
             IEclipseContext context) {
-        this.desk = desk;
+        this.services = services;
         this.threads = threads;
         this.settings = settings;
         this.words = words;
         this.last = last;
         this.context = context;
-        this.reading = new OfficeReading(desk, threads);
+        this.reading = new OfficeReading(services, threads);
         parent.setLayout(new FillLayout());
         SashForm halves = new SashForm(parent, SWT.VERTICAL);
         Composite pane = Controls.pane(halves);
@@ -79,11 +79,11 @@ public final class OfficePart {
         Controls.push(head, words.get("issued.folder"), "issued.folder", this::chooseFolder);
         Controls.push(head, words.get("issued.again"), "issued.again", this::read);
         this.rates = Controls.wrapped(pane);
-        rates.setForeground(Palette.of(Tone.QUIET, rates));
+        rates.setForeground(ThemeColours.of(Tone.QUIET, rates));
         rates.setData("twinfeed.field", "office.rates");
         Controls.show(rates, "");
         this.trouble = Controls.wrapped(pane);
-        trouble.setForeground(Palette.of(Tone.BAD, trouble));
+        trouble.setForeground(ThemeColours.of(Tone.BAD, trouble));
         trouble.setData("twinfeed.field", "issued.trouble");
         Controls.show(trouble, "");
         this.table = new OfficeTable(pane, words, this::select, this::open);
@@ -91,7 +91,7 @@ public final class OfficePart {
         this.actions = new OfficeActions(pane, this, words);
         actions.menu(table.control());
         halves.setWeights(55, 45);
-        Runnable listening = desk.decided().listen(() -> threads.display().execute(this::read));
+        Runnable listening = services.decided().listen(() -> threads.display().execute(this::read));
         parent.addListener(SWT.Dispose, event -> listening.run());
         select();
         read();
@@ -126,7 +126,7 @@ public final class OfficePart {
         office = found;
         showRows();
         say(String.join("\n", found.troubles()));
-        OfficeRates counted = OfficeRates.of(found, desk.today());
+        OfficeRates counted = OfficeRates.of(found, services.today());
         String said = counted.answered() == 0
                 ? ""
                 : words.format(
@@ -151,9 +151,10 @@ public final class OfficePart {
             return;
         }
         table.show(Stream.concat(
-                        office.quotes().stream().map(each -> OfficeRow.of(each, office, desk.today(), words)),
+                        office.quotes().stream().map(each -> OfficeRow.of(each, office, services.today(), words)),
                         office.jobs().stream()
-                                .map(each -> OfficeRow.of(each, office, reading.readings(each), desk.today(), words)))
+                                .map(each ->
+                                        OfficeRow.of(each, office, reading.readings(each), services.today(), words)))
                 .toList());
     }
 
@@ -177,8 +178,8 @@ public final class OfficePart {
     }
 
     /** What all parts share. */
-    Desk desk() {
-        return desk;
+    JobServices services() {
+        return services;
     }
 
     /** The lines that are chosen. */

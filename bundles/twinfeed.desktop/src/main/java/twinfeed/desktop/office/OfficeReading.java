@@ -8,10 +8,10 @@ import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Threads;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.office.OfficeFolder;
 import twinfeed.usecase.office.OfficeJob;
@@ -21,16 +21,16 @@ import twinfeed.usecase.office.OfficeJob;
  * is not looked at again as long as its file is the same.
  */
 public final class OfficeReading {
-    private record Known(FileMark mark, int readings) {}
+    private record Known(FileFingerprint mark, int readings) {}
 
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Map<Path, Known> known = new ConcurrentHashMap<>();
     private volatile int reading;
 
     /** With nothing known yet. */
-    public OfficeReading(Desk desk, Threads threads) {
-        this.desk = desk;
+    public OfficeReading(JobServices services, Threads threads) {
+        this.services = services;
         this.threads = threads;
     }
 
@@ -61,7 +61,7 @@ public final class OfficeReading {
     private void look(OfficeJob job, int mine, Consumer<OfficeJob> looked) {
         threads.quick().execute(() -> {
             Known before = known.get(job.file());
-            FileMark mark = FileMark.of(job.file());
+            FileFingerprint mark = FileFingerprint.of(job.file());
             if (mine != reading || (before != null && before.mark().equals(mark))) {
                 return;
             }
@@ -77,8 +77,8 @@ public final class OfficeReading {
     /** How many readings the checks wait for; negative for a job that cannot be judged. */
     private int needed(Path file) {
         try {
-            OpenedJob opened = desk.service().open(file, null);
-            return (int) desk.service().quickAssess(opened, desk.locale()).record().getOptions().stream()
+            OpenedJob opened = services.service().open(file, null);
+            return (int) services.service().quickAssess(opened, services.locale()).record().getOptions().stream()
                     .flatMap(option -> option.getFindings().stream())
                     .filter(finding -> finding.getOutcome() == Outcome.CANNOT_TELL)
                     .flatMap(finding -> finding.getMissingPaths().stream())

@@ -18,8 +18,8 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.SearchRow;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 
 /** The office's list: searched as one types, filtered, sorted by the head that is clicked. */
@@ -108,8 +108,8 @@ final class OfficeTable {
         for (OfficeRow row : shown) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(row.cells().toArray(String[]::new));
-            item.setForeground(OfficeRow.STATE, Palette.of(row.state().tone(), table));
-            item.setForeground(OfficeRow.NEXT, Palette.of(row.step().tone(), table));
+            item.setForeground(OfficeRow.STATE, ThemeColours.of(row.state().tone(), table));
+            item.setForeground(OfficeRow.NEXT, ThemeColours.of(row.step().tone(), table));
             if (chosen.contains(row.file())) {
                 table.select(table.getItemCount() - 1);
             }

@@ -10,8 +10,8 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.form.Choice;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page.Field;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
 
@@ -53,7 +53,7 @@ final class ChoiceField implements ItemView {
     }
 
     private List<Choice> choices(@org.jspecify.annotations.Nullable Object present) {
-        List<Choice> now = new ArrayList<>(context.offers().of(field.path().attribute(), present));
+        List<Choice> now = new ArrayList<>(context.choices().of(field.path().attribute(), present));
         String defaultValue = context.defaultValue(field.path());
         if (!defaultValue.isEmpty()) {
             now.set(0, new Choice(null, now.get(0).text() + " (" + defaultValue + ")"));
@@ -83,7 +83,7 @@ final class ChoiceField implements ItemView {
     }
 
     @Override
-    public boolean focus(Place place) {
+    public boolean focus(FieldLocation place) {
         return row.focus(place);
     }
 }

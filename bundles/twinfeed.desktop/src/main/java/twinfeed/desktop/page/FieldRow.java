@@ -11,13 +11,13 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page.Field;
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /** A label, a control and, under both, what there is to say about the reading. Takes two columns of its parent. */
@@ -32,7 +32,7 @@ final class FieldRow {
 
     private final FormContext context;
     private final EObject root;
-    private final FieldPath path;
+    private final ReadingPath path;
     private final Label label;
     private final Control control;
     private final Label message;
@@ -125,7 +125,7 @@ final class FieldRow {
     }
 
     /** Puts the cursor into the control if it is the one for a reading. */
-    boolean focus(Place place) {
+    boolean focus(FieldLocation place) {
         return place.root() == root && place.path().equals(path.text()) && control.setFocus();
     }
 
@@ -137,7 +137,7 @@ final class FieldRow {
         waiting = now;
         String name = context.label(path);
         label.setText(now.isEmpty() ? name : context.words().format("field.wanted", Map.of("label", name)));
-        label.setForeground(now.isEmpty() ? null : Palette.of(Tone.DOUBT, label));
+        label.setForeground(now.isEmpty() ? null : ThemeColours.of(Tone.DOUBT, label));
         String tip = (now + "\n" + context.help(path)).strip();
         label.setToolTipText(tip);
         control.setToolTipText(tip);
@@ -145,7 +145,7 @@ final class FieldRow {
 
     private boolean showMessage() {
         List<Remark> all = fault.isEmpty() ? remarks : List.of(new Remark(Remark.Level.WRONG, fault));
-        message.setForeground(Palette.of(tone(all), message));
+        message.setForeground(ThemeColours.of(tone(all), message));
         return Controls.show(message, text(all));
     }
 

@@ -4,14 +4,14 @@ package twinfeed.desktop.page;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.emf.ecore.EObject;
-import twinfeed.desktop.form.Documentation;
-import twinfeed.desktop.form.FieldFault;
+import twinfeed.desktop.form.Choices;
+import twinfeed.desktop.form.FieldDocumentation;
 import twinfeed.desktop.form.FieldForm;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.FieldFormat;
 import twinfeed.desktop.form.FieldUnit;
-import twinfeed.desktop.form.Offers;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.form.Page.Field;
-import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.job.Job;
@@ -29,18 +29,18 @@ import twinfeed.model.job.Job;
 record FormContext(
         JobSession session,
         Words words,
-        Writing writing,
-        Offers offers,
-        Documentation documentation,
+        FieldFormat format,
+        Choices choices,
+        FieldDocumentation documentation,
         Map<String, String> unread) {
 
     static FormContext of(JobSession session, Words words) {
         return new FormContext(
                 session,
                 words,
-                new Writing(words),
-                new Offers(session, words),
-                Documentation.ofModel(words.locale()),
+                new FieldFormat(words),
+                new Choices(session, words),
+                FieldDocumentation.ofModel(words.locale()),
                 new TreeMap<>());
     }
 
@@ -51,37 +51,37 @@ record FormContext(
                 session.completion()
                         .typing(
                                 field.path().attribute(),
-                                writing.read(field.path().attribute(), text));
-            } catch (FieldFault unfinished) {
+                                format.read(field.path().attribute(), text));
+            } catch (InvalidFieldException unfinished) {
                 session.completion().unreadable(field.path().attribute());
             }
         }
     }
 
     /** What a reading is called, with the mnemonic's mark. */
-    String label(FieldPath path) {
+    String label(ReadingPath path) {
         return words.get("label." + path.key());
     }
 
     /** What a reading is called, plain. */
-    String name(FieldPath path) {
+    String name(ReadingPath path) {
         return label(path).replace("&", "");
     }
 
     /** What a reading is, and what holds without it. */
-    String help(FieldPath path) {
+    String help(ReadingPath path) {
         return documentation.help(path.last());
     }
 
     /** What stands in an empty field: its unit, and what holds where the reading is not given. */
-    String hint(FieldPath path) {
+    String hint(ReadingPath path) {
         return java.util.stream.Stream.of(FieldUnit.of(path.attribute()), defaultValue(path))
                 .filter(each -> !each.isEmpty())
                 .collect(java.util.stream.Collectors.joining("; "));
     }
 
     /** What holds where the reading is not given; empty if nothing does. */
-    String defaultValue(FieldPath path) {
+    String defaultValue(ReadingPath path) {
         String own = words.find("default." + path.key());
         String text = own == null ? documentation.defaultValue(path.last()).orElse("") : own;
         return text.isEmpty() ? "" : words.format("field.default", Map.of("default", text));

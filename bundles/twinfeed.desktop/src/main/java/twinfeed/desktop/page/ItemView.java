@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.page;
 
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Remarks;
 
 /** One question on a page. */
@@ -19,5 +19,5 @@ interface ItemView {
     boolean revert();
 
     /** Puts the cursor where a reading is typed; the answer is whether this question asks for it. */
-    boolean focus(Place place);
+    boolean focus(FieldLocation place);
 }

@@ -6,11 +6,11 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.form.FieldForm;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Offered;
 import twinfeed.desktop.form.Page.Several;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 
 /** Several questions one under the other. */
@@ -39,7 +39,7 @@ final class ItemViews implements ItemView {
     private static boolean picked(FormContext context, Field field) {
         return field.form() == FieldForm.CHOICE
                 || (field.form() == FieldForm.KNOWN
-                        && context.offers().of(field.path().attribute(), null).size() > 1);
+                        && context.choices().of(field.path().attribute(), null).size() > 1);
     }
 
     @Override
@@ -75,7 +75,7 @@ final class ItemViews implements ItemView {
     }
 
     @Override
-    public boolean focus(Place place) {
+    public boolean focus(FieldLocation place) {
         return views.stream().anyMatch(view -> view.focus(place));
     }
 }

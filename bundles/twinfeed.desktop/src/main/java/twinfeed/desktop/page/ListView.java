@@ -19,9 +19,9 @@ import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.form.Choice;
 import twinfeed.desktop.form.FieldForm;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page.Several;
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
@@ -77,7 +77,7 @@ final class ListView implements ItemView {
         made.setData(FieldRow.FIELD, ModelPath.of(root) + "." + several.path().text());
         Controls.name(made, context.name(several.path()));
         made.setToolTipText(context.help(several.path()));
-        for (FieldPath column : several.columns()) {
+        for (ReadingPath column : several.columns()) {
             new TableColumn(made, SWT.LEFT).setText(context.name(column));
         }
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
@@ -141,7 +141,7 @@ final class ListView implements ItemView {
         context.session().edits().add(root, several.path().steps(), element);
         choose(element);
         if (fields != null) {
-            fields.focus(new Place(element, several.columns().get(0).text()));
+            fields.focus(new FieldLocation(element, several.columns().get(0).text()));
         }
     }
 
@@ -227,14 +227,14 @@ final class ListView implements ItemView {
         }
     }
 
-    private String cell(EObject element, FieldPath column) {
+    private String cell(EObject element, ReadingPath column) {
         Object value = column.value(element);
         boolean picked = FieldForm.of(column.attribute()) == FieldForm.CHOICE
-                || context.offers().of(column.attribute(), null).size() > 1;
+                || context.choices().of(column.attribute(), null).size() > 1;
         if (!picked || value == null) {
-            return context.writing().show(value);
+            return context.format().show(value);
         }
-        return context.offers().of(column.attribute(), value).stream()
+        return context.choices().of(column.attribute(), value).stream()
                 .filter(choice -> value.equals(choice.value()))
                 .map(Choice::text)
                 .findFirst()
@@ -260,7 +260,7 @@ final class ListView implements ItemView {
     }
 
     @Override
-    public boolean focus(Place place) {
+    public boolean focus(FieldLocation place) {
         elements.stream()
                 .filter(element -> EcoreUtil.isAncestor(element, place.root()))
                 .findFirst()

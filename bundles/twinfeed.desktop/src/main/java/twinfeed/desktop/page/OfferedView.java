@@ -12,13 +12,13 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page.Offered;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -82,7 +82,7 @@ final class OfferedView implements ItemView {
                     heater.getWithdrawnOn() == null
                             ? title
                             : context.words().format("heater.withdrawn", Map.of("title", title)));
-            item.setText(1, context.writing().show(heater.getPower()));
+            item.setText(1, context.format().show(heater.getPower()));
         }
     }
 
@@ -100,7 +100,7 @@ final class OfferedView implements ItemView {
     @Override
     public boolean remark(Remarks remarks) {
         var all = remarks.on(survey(), offered.path());
-        message.setForeground(Palette.of(all.isEmpty() ? Tone.QUIET : FieldRow.tone(all), message));
+        message.setForeground(ThemeColours.of(all.isEmpty() ? Tone.QUIET : FieldRow.tone(all), message));
         return Controls.show(message, FieldRow.text(all));
     }
 
@@ -126,7 +126,7 @@ final class OfferedView implements ItemView {
     }
 
     @Override
-    public boolean focus(Place place) {
+    public boolean focus(FieldLocation place) {
         return place.path().equals(offered.path().text()) && table.setFocus();
     }
 }

@@ -16,14 +16,14 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.Page;
 import twinfeed.desktop.form.Page.Section;
 import twinfeed.desktop.form.Page.Several;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /** One page of the survey; it scrolls if it does not fit. */
@@ -77,7 +77,7 @@ final class PageView {
         Label locked = section.underCover() ? Controls.wrapped(content) : null;
         Composite body = Controls.columns(content, 2);
         if (locked != null) {
-            locked.setForeground(Palette.of(Tone.DOUBT, locked));
+            locked.setForeground(ThemeColours.of(Tone.DOUBT, locked));
             underCover.put(body, locked);
         }
         ((GridLayout) body.getLayout()).horizontalSpacing = 8;
@@ -158,7 +158,7 @@ final class PageView {
             List<Remark> here = all.stream()
                     .filter(each -> each.level() != Remark.Level.WANTED)
                     .toList();
-            entry.getValue().setForeground(Palette.of(FieldRow.tone(here), entry.getValue()));
+            entry.getValue().setForeground(ThemeColours.of(FieldRow.tone(here), entry.getValue()));
             changed |= Controls.show(entry.getValue(), FieldRow.text(here));
         }
         for (ItemViews view : views) {
@@ -204,7 +204,7 @@ final class PageView {
         return any;
     }
 
-    void focus(Place place) {
+    void focus(FieldLocation place) {
         unfold.forEach((section, show) -> {
             if (section.asks(root, place)) {
                 show.run();

@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.picture.Png;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -142,7 +142,7 @@ final class PhotoBar {
 
     private void say(String text, Tone tone) {
         if (!said.isDisposed()) {
-            said.setForeground(Palette.of(tone, said));
+            said.setForeground(ThemeColours.of(tone, said));
             if (Controls.show(said, text)) {
                 PageView.relayout(body);
             }

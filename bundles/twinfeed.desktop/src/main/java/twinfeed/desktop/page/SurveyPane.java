@@ -17,18 +17,18 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.jspecify.annotations.Nullable;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.NeededReadings;
 import twinfeed.desktop.form.Page;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
+import twinfeed.desktop.session.ChangeNotifier;
 import twinfeed.desktop.session.JobSession;
-import twinfeed.desktop.session.Signal;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
@@ -40,7 +40,7 @@ public final class SurveyPane {
     private final Table list;
     private final Composite stack;
     private final StackLayout layout = new StackLayout();
-    private final Signal turned = new Signal();
+    private final ChangeNotifier turned = new ChangeNotifier();
     private Remarks remarks;
     private int remarksWidth = -1;
 
@@ -126,7 +126,7 @@ public final class SurveyPane {
     }
 
     /** Fires when a page is shown. */
-    public Signal turned() {
+    public ChangeNotifier turned() {
         return turned;
     }
 
@@ -144,7 +144,7 @@ public final class SurveyPane {
     }
 
     /** Shows the page on which a reading is asked, and puts the cursor into its field. */
-    public void open(Place place) {
+    public void open(FieldLocation place) {
         for (int i = 0; i < pages.size(); i++) {
             if (pages.get(i).asks(root(pages.get(i)), place)) {
                 show(i);
@@ -162,7 +162,7 @@ public final class SurveyPane {
         commit();
         Object here = fieldUnderCursor();
         NeededReadings needed = NeededReadings.of(pages, context.session().survey(), remarks);
-        Optional<Place> next = here instanceof String key && key.startsWith("survey.")
+        Optional<FieldLocation> next = here instanceof String key && key.startsWith("survey.")
                 ? needed.next(key)
                 : needed.nextFrom(pages.get(shown()), context.session().survey());
         next.ifPresent(this::open);
@@ -208,7 +208,7 @@ public final class SurveyPane {
         add(parts, odd, "page.odd");
         add(parts, wanted, "page.wanted");
         item.setText(1, String.join(", ", parts));
-        item.setForeground(1, Palette.of(wrong > 0 ? Tone.BAD : Tone.DOUBT, list));
+        item.setForeground(1, ThemeColours.of(wrong > 0 ? Tone.BAD : Tone.DOUBT, list));
     }
 
     private EObject root(Page page) {

@@ -11,12 +11,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.form.FieldFault;
 import twinfeed.desktop.form.FieldForm;
+import twinfeed.desktop.form.FieldFormat;
+import twinfeed.desktop.form.FieldLocation;
+import twinfeed.desktop.form.InvalidFieldException;
 import twinfeed.desktop.form.Page.Field;
-import twinfeed.desktop.form.Place;
 import twinfeed.desktop.form.Remarks;
-import twinfeed.desktop.form.Writing;
 
 /** A reading that is typed. It is taken when the cursor leaves the field or Enter is pressed; Esc brings the last one back. */
 final class TextField implements ItemView {
@@ -85,7 +85,7 @@ final class TextField implements ItemView {
 
     private String written() {
         Object value = field.path().value(root);
-        return lines() ? context.writing().showLines(value) : context.writing().show(value);
+        return lines() ? context.format().showLines(value) : context.format().show(value);
     }
 
     private boolean pending() {
@@ -120,17 +120,17 @@ final class TextField implements ItemView {
             shown = written();
             text.setText(shown);
             return true;
-        } catch (FieldFault refused) {
+        } catch (InvalidFieldException refused) {
             context.unread().put(row.key(), text.getText());
             row.fault(String.valueOf(refused.getMessage()));
             return false;
         }
     }
 
-    private @Nullable Object value() throws FieldFault {
+    private @Nullable Object value() throws InvalidFieldException {
         return lines()
-                ? Writing.readLines(text.getText())
-                : context.writing().read(field.path().attribute(), text.getText());
+                ? FieldFormat.readLines(text.getText())
+                : context.format().read(field.path().attribute(), text.getText());
     }
 
     private void forget() {
@@ -150,7 +150,7 @@ final class TextField implements ItemView {
     }
 
     @Override
-    public boolean focus(Place place) {
+    public boolean focus(FieldLocation place) {
         return row.focus(place);
     }
 }

@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Threads;
@@ -76,7 +76,7 @@ final class CustomerPageView {
 
     private List<Line> lines(JobResult result) {
         try {
-            return session.desk().page(result).map(CustomerPage::lines).orElse(List.of());
+            return session.services().page(result).map(CustomerPage::lines).orElse(List.of());
         } catch (RuntimeException refused) {
             return List.of(new Line(Kind.TEXT, String.valueOf(refused.getMessage()), List.of()));
         }
@@ -135,8 +135,8 @@ final class CustomerPageView {
         boolean bold = line.kind() == Kind.HEADING || line.kind() == Kind.SUM || line.kind() == Kind.DANGER;
         if (bold || line.kind() == Kind.ROW) {
             int part = line.kind() == Kind.ROW ? Math.min(length, line.what().length() + 1) : length;
-            StyleRange style =
-                    new StyleRange(start, part, line.kind() == Kind.DANGER ? Palette.of(Tone.BAD, text) : null, null);
+            StyleRange style = new StyleRange(
+                    start, part, line.kind() == Kind.DANGER ? ThemeColours.of(Tone.BAD, text) : null, null);
             style.fontStyle = SWT.BOLD;
             styles.add(style);
         }

@@ -24,13 +24,13 @@ import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.chart.ChartsView;
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.picture.ChartSvg;
 import twinfeed.desktop.picture.HouseSvg;
 import twinfeed.desktop.picture.PictureSaving;
@@ -40,7 +40,7 @@ import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.FindingGroup;
 import twinfeed.desktop.view.LiveField;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.document.Figures;
 import twinfeed.document.drawing.HouseDrawing;
 import twinfeed.document.drawing.Mark;
@@ -81,7 +81,7 @@ final class FindingsPane {
             JobSession session,
             Threads threads,
             Words words,
-            Consumer<Place> open,
+            Consumer<FieldLocation> open,
             Consumer<String> explain,
             Consumer<List<String>> warn,
             PictureSaving pictures) {
@@ -238,7 +238,7 @@ final class FindingsPane {
     private void showState() {
         JobResult result = session.result();
         String trouble = result == null || result.judged() != null ? "" : result.trouble();
-        state.setForeground(Palette.of(trouble.isEmpty() ? Tone.QUIET : Tone.BAD, state));
+        state.setForeground(ThemeColours.of(trouble.isEmpty() ? Tone.QUIET : Tone.BAD, state));
         String text = trouble.isEmpty() ? progress() : words.get("findings.trouble") + "\n" + trouble;
         if (Controls.show(state, text)) {
             state.getParent().layout();
@@ -261,7 +261,11 @@ final class FindingsPane {
         tree.setRedraw(false);
         OptionAssessment shown = option.orElse(null);
         filter.count(shown);
-        fill(FindingGroup.of(shown, filter.chosen(), session.desk().service().calculators(), words), shown, binding);
+        fill(
+                FindingGroup.of(
+                        shown, filter.chosen(), session.services().service().calculators(), words),
+                shown,
+                binding);
         reselect(binding);
         columns.fit();
         tree.setRedraw(true);
@@ -286,7 +290,7 @@ final class FindingsPane {
     }
 
     private Optional<OptionAssessment> chosenOption() {
-        return OptionRows.chosen(session.result(), session.chosen());
+        return OptionTable.chosen(session.result(), session.chosen());
     }
 
     private void draw() {
@@ -310,7 +314,7 @@ final class FindingsPane {
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {
-        OptionRows rows = new OptionRows(words);
+        OptionTable rows = new OptionTable(words);
         String verdict = result == null ? "" : rows.verdict(option, result).toString();
         return words.format("findings.of", Map.of("option", rows.title(option), "verdict", verdict));
     }
@@ -319,7 +323,7 @@ final class FindingsPane {
         boolean filled = !item.getText().isEmpty();
         item.setText(0, group.title());
         item.setText(1, group.tally(words));
-        item.setForeground(1, Palette.of(group.worst(words).tone(), tree));
+        item.setForeground(1, ThemeColours.of(group.worst(words).tone(), tree));
         item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         for (int i = 0; i < group.findings().size(); i++) {
             Finding finding = group.findings().get(i);
@@ -328,7 +332,7 @@ final class FindingsPane {
             Mark mark = after == null ? null : Mark.of(after, words.locale());
             item.getItem(i).setText(AFTER, mark == null ? "" : mark.toString());
             if (mark != null) {
-                item.getItem(i).setForeground(AFTER, Palette.of(mark.tone(), tree));
+                item.getItem(i).setForeground(AFTER, ThemeColours.of(mark.tone(), tree));
             }
         }
         if (!filled) {
@@ -345,7 +349,7 @@ final class FindingsPane {
         item.setText(3, figures.withUnit(finding.getValue(), finding.getUnit()));
         item.setText(4, figures.withUnit(finding.getLimit(), finding.getUnit()));
         item.setText(5, figures.margin(finding.getMargin(), finding.getLimit(), finding.getUnit()));
-        item.setForeground(1, Palette.of(mark.tone(), tree));
+        item.setForeground(1, ThemeColours.of(mark.tone(), tree));
     }
 
     private void reselect(@Nullable String binding) {

@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Listener;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.event.Event;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.text.Cautions;
 import twinfeed.desktop.text.Words;
@@ -66,9 +66,9 @@ public final class FootBar {
 
     /** Made by the platform. */
     @PostConstruct
-    void create(Composite parent, Words words, LastAction last, Desk desk) {
+    void create(Composite parent, Words words, LastAction last, JobServices services) {
         Composite bar = new Composite(parent, SWT.NONE);
-        StatusLine line = new StatusLine(bar, words, last, desk);
+        StatusLine line = new StatusLine(bar, words, last, services);
         status = line;
         Label label = new Label(bar, SWT.WRAP);
         label.setText("\u26A0 " + Cautions.line(words));

@@ -17,7 +17,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.document.drawing.HouseDrawing;
 import twinfeed.document.drawing.layout.HouseLayout;
@@ -163,8 +163,8 @@ final class HouseCanvas {
             return canvas.getBackground();
         }
         return ink.tone() == Tone.INK
-                ? Palette.between(canvas, ink.strength())
-                : Palette.tint(ink.tone(), canvas, ink.strength());
+                ? ThemeColours.between(canvas, ink.strength())
+                : ThemeColours.tint(ink.tone(), canvas, ink.strength());
     }
 
     private static int near(double value) {
@@ -217,7 +217,7 @@ final class HouseCanvas {
 
     private void label(GC gc, Label label) {
         gc.setFont((label.bold() ? bold : plain).get(label.size()));
-        gc.setForeground(label.tone() == Tone.INK ? canvas.getForeground() : Palette.of(label.tone(), canvas));
+        gc.setForeground(label.tone() == Tone.INK ? canvas.getForeground() : ThemeColours.of(label.tone(), canvas));
         Point size = gc.textExtent(label.text());
         int ascent = gc.getFontMetrics().getAscent() + gc.getFontMetrics().getLeading();
         double left = label.x() - size.x * label.anchor().share();

@@ -59,9 +59,9 @@ final class JobNotices {
     void opened(OpenedJob opened, String name) {
         if (session.oldChanges()) {
             Map<String, Runnable> answers = new LinkedHashMap<>();
-            answers.put(words.get("rescue.take"), () -> jobs.takeOldChanges(session));
-            answers.put(words.get("rescue.drop"), session::dropOldChanges);
-            show(Tone.DOUBT, words.format("rescue.there", Map.of("job", name)), answers);
+            answers.put(words.get("backup.take"), () -> jobs.takeOldChanges(session));
+            answers.put(words.get("backup.drop"), session::dropOldChanges);
+            show(Tone.DOUBT, words.format("backup.there", Map.of("job", name)), answers);
         } else if (!opened.warnings().isEmpty()) {
             say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
         }

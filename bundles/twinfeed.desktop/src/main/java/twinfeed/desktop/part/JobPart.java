@@ -20,14 +20,14 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.completion.CompletionPane;
 import twinfeed.desktop.fault.FaultsPane;
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.SurveyPages;
 import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.page.SurveyPane;
 import twinfeed.desktop.picture.PictureSaving;
 import twinfeed.desktop.picture.PrintedPicture;
-import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Editor;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
@@ -64,7 +64,7 @@ public final class JobPart implements Editor {
             Composite parent,
             MPart part,
             Jobs jobs,
-            Desk desk,
+            JobServices services,
             Threads threads,
             Settings settings,
             Words words,
@@ -75,7 +75,7 @@ public final class JobPart implements Editor {
         this.words = words;
         OpenJob open = Objects.requireNonNull(
                 (OpenJob) part.getTransientData().get(OpenJob.class.getName()), "a part of a job is made with its job");
-        this.session = new JobSession(open, desk, threads);
+        this.session = new JobSession(open, services, threads);
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
@@ -161,7 +161,7 @@ public final class JobPart implements Editor {
         if (issued == null) {
             return name;
         }
-        String state = issued.stateOn(session.desk().today()).getLiteral();
+        String state = issued.stateOn(session.services().today()).getLiteral();
         return words.format(
                 "job.tab", Map.of("job", name, "quote", issued.name(), "state", words.get("issued.state." + state)));
     }
@@ -178,7 +178,7 @@ public final class JobPart implements Editor {
 
     /** Adds pictures to the job's photographs and shows them. */
     public void takePhotos(List<Path> pictures) {
-        survey.open(new Place(session.survey(), "photos"));
+        survey.open(new FieldLocation(session.survey(), "photos"));
         session.photos()
                 .take(pictures, reason -> say(Tone.BAD, words.format("photo.refused", Map.of("reason", reason))));
     }
@@ -302,7 +302,8 @@ public final class JobPart implements Editor {
 
     /** Explains the check that is looked at. */
     public void explain() {
-        String fault = session.desk().service().check(CheckTopic.LIKELY_FAULT).orElse(null);
+        String fault =
+                session.services().service().check(CheckTopic.LIKELY_FAULT).orElse(null);
         jobs.explain(survey.shows(SurveyPages.FAULTS) ? fault : findings.chosen(), session);
     }
 

@@ -17,7 +17,7 @@ import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobTemplate;
 import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.text.Words;
@@ -70,7 +70,7 @@ public final class NewJobDialog extends FormDialog {
         file = path(body, "new.file", proposal.toString(), SWT.SAVE, "*.job");
         catalogue = path(body, "new.heaters", heaters == null ? "" : heaters.toString(), SWT.OPEN, "*.catalogue");
         Label trouble = Controls.wrapped(body);
-        trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
+        trouble.setForeground(ThemeColours.of(Tone.DOUBT, trouble));
         trouble.setData("twinfeed.field", "new.problem");
         ((GridData) trouble.getLayoutData()).widthHint = WIDTH;
         ((GridData) trouble.getLayoutData()).heightHint = 2 * Controls.lineHeight(trouble);
@@ -88,7 +88,7 @@ public final class NewJobDialog extends FormDialog {
         combo.setData("twinfeed.field", "new.template");
         Controls.describe(combo, words.get("new.template"), () -> template().help());
         Label text = Controls.wrapped(body);
-        text.setForeground(Palette.of(Tone.QUIET, text));
+        text.setForeground(ThemeColours.of(Tone.QUIET, text));
         GridData data = (GridData) text.getLayoutData();
         data.widthHint = WIDTH;
         data.heightHint = 2 * Controls.lineHeight(text);

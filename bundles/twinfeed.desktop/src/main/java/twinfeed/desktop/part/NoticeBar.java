@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
 /** Something a person has to know about the job, with what can be done; takes no room while there is nothing. */
@@ -56,7 +56,7 @@ final class NoticeBar {
         clear();
         passing = false;
         ((GridLayout) bar.getLayout()).numColumns = answers.size() + 1;
-        bar.setBackground(Palette.tint(tone, bar.getParent(), 0.18));
+        bar.setBackground(ThemeColours.tint(tone, bar.getParent(), 0.18));
         Label label = new Label(bar, SWT.WRAP);
         label.setText(text.replace("&", "&&"));
         label.setBackground(bar.getBackground());

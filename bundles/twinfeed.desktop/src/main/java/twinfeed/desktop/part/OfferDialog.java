@@ -15,8 +15,8 @@ import org.eclipse.swt.widgets.Text;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FormDialog;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OfferList;
 import twinfeed.document.shape.Tone;
@@ -77,7 +77,7 @@ final class OfferDialog extends FormDialog {
         Controls.name(text, words.get("offer.reason"));
         text.addModifyListener(event -> reason = text.getText());
         Label wrong = Controls.wrapped(body);
-        wrong.setForeground(Palette.of(Tone.DOUBT, wrong));
+        wrong.setForeground(ThemeColours.of(Tone.DOUBT, wrong));
         ((GridData) wrong.getLayoutData()).heightHint = Controls.lineHeight(wrong);
         trouble = wrong;
     }

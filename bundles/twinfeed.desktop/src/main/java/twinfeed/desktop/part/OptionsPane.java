@@ -16,12 +16,12 @@ import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Compact;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FewLines;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRow;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 
 /** The options side by side, and under them the quote as it stands. */
 final class OptionsPane {
@@ -88,7 +88,7 @@ final class OptionsPane {
     }
 
     private void show() {
-        rows = new OptionRows(words).of(session.result());
+        rows = new OptionTable(words).of(session.result());
         table.setItemCount(rows.size());
         for (int i = 0; i < rows.size(); i++) {
             row(table.getItem(i), rows.get(i));
@@ -111,15 +111,15 @@ final class OptionsPane {
         item.setText(2, row.price());
         item.setText(3, row.binding());
         item.setText(4, row.work());
-        item.setForeground(1, Palette.of(row.verdict().tone(), table));
+        item.setForeground(1, ThemeColours.of(row.verdict().tone(), table));
     }
 
     private void select() {
         if (rows.isEmpty() && detail.show("")) {
             label.getParent().layout();
         }
-        String key = OptionRows.chosen(session.result(), session.chosen())
-                .map(OptionRows::key)
+        String key = OptionTable.chosen(session.result(), session.chosen())
+                .map(OptionTable::key)
                 .orElse("");
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).key().equals(key)) {

@@ -11,16 +11,16 @@ import org.eclipse.swt.widgets.Shell;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.EntryDialog;
 import twinfeed.desktop.look.EntryDialog.Entry;
-import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Decimals;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.DiscountEntry;
-import twinfeed.desktop.view.HandMade;
 import twinfeed.desktop.view.LineEntry;
+import twinfeed.desktop.view.ManualChanges;
 import twinfeed.desktop.view.OfferList;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.desktop.view.QuoteRow;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.pricebook.PriceItem;
@@ -46,14 +46,14 @@ final class QuoteChanges {
         return session.quoteEdits().choices();
     }
 
-    private HandMade handMade() {
-        return new HandMade(choices(), words);
+    private ManualChanges handMade() {
+        return new ManualChanges(choices(), words);
     }
 
     /** Whether there is a quote that can be changed. */
     boolean possible() {
         JobResult result = session.result();
-        return result != null && result.judged() != null && session.desk().prices(session.survey()) != null;
+        return result != null && result.judged() != null && session.services().prices(session.survey()) != null;
     }
 
     /** Whether anything was changed. */
@@ -67,10 +67,10 @@ final class QuoteChanges {
         if (result == null || result.judged() == null) {
             return;
         }
-        OptionRows rows = new OptionRows(words);
+        OptionTable rows = new OptionTable(words);
         List<OfferList.Entry> all = result.judged().record().getOptions().stream()
                 .map(option -> new OfferList.Entry(
-                        OptionRows.offerKey(option), rows.title(option) + ": " + rows.verdict(option, result), false))
+                        OptionTable.offerKey(option), rows.title(option) + ": " + rows.verdict(option, result), false))
                 .toList();
         List<String> offered = result.quote() == null
                 ? choices().heaters()
@@ -84,7 +84,7 @@ final class QuoteChanges {
 
     /** A line of the price book, or in words of one's own. */
     void add() {
-        Desk.@Nullable Prices prices = session.desk().prices(session.survey());
+        JobServices.@Nullable Prices prices = session.services().prices(session.survey());
         if (prices == null) {
             return;
         }
@@ -133,8 +133,8 @@ final class QuoteChanges {
     }
 
     private String option() {
-        return OptionRows.chosen(session.result(), session.chosen())
-                .map(OptionRows::offerKey)
+        return OptionTable.chosen(session.result(), session.chosen())
+                .map(OptionTable::offerKey)
                 .orElse("");
     }
 
@@ -225,8 +225,8 @@ final class QuoteChanges {
     }
 
     private Optional<String> work(QuoteLine line) {
-        Optional<OptionAssessment> option = OptionRows.chosen(session.result(), session.chosen());
-        return HandMade.work(line, option.orElse(null));
+        Optional<OptionAssessment> option = OptionTable.chosen(session.result(), session.chosen());
+        return ManualChanges.work(line, option.orElse(null));
     }
 
     /** Everything as it is proposed. */
@@ -236,7 +236,7 @@ final class QuoteChanges {
 
     /** What is said of it: which works stay although they are not wanted. */
     String stays(@Nullable OptionAssessment option) {
-        return HandMade.staying(choices(), option)
+        return ManualChanges.staying(choices(), option)
                 .map(work -> words.format("change.stays", Map.of("work", work)))
                 .orElse("");
     }

@@ -18,14 +18,14 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.FewLines;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.JobResult;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.HandMade;
+import twinfeed.desktop.view.ManualChanges;
 import twinfeed.desktop.view.OptionPrice;
-import twinfeed.desktop.view.OptionRows;
+import twinfeed.desktop.view.OptionTable;
 import twinfeed.desktop.view.QuoteRow;
 import twinfeed.desktop.view.QuoteRow.Level;
 import twinfeed.desktop.view.QuoteRows;
@@ -63,15 +63,15 @@ final class QuotePane {
         this.heading = Controls.title(pane, words.get("pane.quote"));
         heading.setData("twinfeed.field", "quote.heading");
         Label day = Controls.wrapped(pane);
-        day.setForeground(Palette.of(Tone.QUIET, day));
+        day.setForeground(ThemeColours.of(Tone.QUIET, day));
         this.basis = new FewLines(day, BASIS);
         this.issued = Controls.wrapped(pane);
-        issued.setForeground(Palette.of(Tone.GOOD, issued));
+        issued.setForeground(ThemeColours.of(Tone.GOOD, issued));
         issued.setData("twinfeed.field", "quote.issued");
         this.trouble = Controls.wrapped(pane);
-        trouble.setForeground(Palette.of(Tone.DOUBT, trouble));
+        trouble.setForeground(ThemeColours.of(Tone.DOUBT, trouble));
         this.byHand = Controls.wrapped(pane);
-        byHand.setForeground(Palette.of(Tone.WATER, byHand));
+        byHand.setForeground(ThemeColours.of(Tone.WATER, byHand));
         byHand.setData("twinfeed.field", "quote.byHand");
         this.changes = new QuoteChanges(parent.getShell(), session, words);
         Button change = new Button(pane, SWT.PUSH);
@@ -134,13 +134,13 @@ final class QuotePane {
         JobResult result = session.result();
         @Nullable Quote quote = result == null ? null : result.quote();
         @Nullable
-        OptionAssessment chosen = OptionRows.chosen(result, session.chosen()).orElse(null);
+        OptionAssessment chosen = OptionTable.chosen(result, session.chosen()).orElse(null);
         Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
         heading.setText(option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
         basis.show(quote == null ? "" : basis(quote));
         showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
-        HandMade hand = new HandMade(session.quoteEdits().choices(), words);
+        ManualChanges hand = new ManualChanges(session.quoteEdits().choices(), words);
         Controls.show(byHand, (hand.summary() + " " + changes.stays(chosen)).strip());
         QuoteRow before = chosen();
         rows = quote == null
@@ -168,7 +168,8 @@ final class QuotePane {
                                         last.name(),
                                         "state",
                                         words.get("issued.state."
-                                                + last.stateOn(session.desk().today())
+                                                + last.stateOn(session.services()
+                                                                .today())
                                                         .getLiteral()))));
     }
 
@@ -187,9 +188,9 @@ final class QuotePane {
             return "";
         }
         if (quote == null) {
-            return session.desk().prices(session.survey()) == null ? words.get("quote.noBook") : result.trouble();
+            return session.services().prices(session.survey()) == null ? words.get("quote.noBook") : result.trouble();
         }
-        return option == null ? "" : new OptionRows(words).whyNotOffered(option);
+        return option == null ? "" : new OptionTable(words).whyNotOffered(option);
     }
 
     /** The row that was chosen stays so, as far as it is still there. */
@@ -214,6 +215,6 @@ final class QuotePane {
         if (row.level() != Level.LINE) {
             item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         }
-        item.setForeground(4, Palette.of(Tone.QUIET, table));
+        item.setForeground(4, ThemeColours.of(Tone.QUIET, table));
     }
 }

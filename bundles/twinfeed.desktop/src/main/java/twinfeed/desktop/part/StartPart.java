@@ -21,8 +21,8 @@ import org.eclipse.swt.widgets.Link;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -103,7 +103,7 @@ public final class StartPart {
                 event -> handlers.executeHandler(commands.createCommand(command, null))));
         Label label = Controls.wrapped(content);
         label.setText(words.get(help));
-        label.setForeground(Palette.of(Tone.QUIET, label));
+        label.setForeground(ThemeColours.of(Tone.QUIET, label));
         Controls.describe(button, words.get(key), () -> words.get(help));
     }
 
@@ -130,7 +130,7 @@ public final class StartPart {
         if (files.isEmpty()) {
             Label none = Controls.wrapped(recent);
             none.setText(words.get("start.recent.none"));
-            none.setForeground(Palette.of(Tone.QUIET, none));
+            none.setForeground(ThemeColours.of(Tone.QUIET, none));
         }
         fit();
     }

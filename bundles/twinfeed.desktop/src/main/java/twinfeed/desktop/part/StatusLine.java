@@ -12,8 +12,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Layout;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Announcement;
-import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.Editor;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.text.Words;
@@ -36,7 +36,7 @@ final class StatusLine extends Composite {
     private @Nullable MPart page;
     private String announced = "";
 
-    StatusLine(Composite parent, Words words, LastAction last, Desk desk) {
+    StatusLine(Composite parent, Words words, LastAction last, JobServices services) {
         super(parent, SWT.NONE);
         this.words = words;
         this.last = last;
@@ -46,7 +46,7 @@ final class StatusLine extends Composite {
         Announcement.statusBar(this, this::text);
         setLayout(new Sides());
         Runnable actions = last.changed().listen(this::acted);
-        Runnable prices = desk.changed().listen(this::refresh);
+        Runnable prices = services.changed().listen(this::refresh);
         addListener(SWT.Dispose, event -> {
             actions.run();
             prices.run();

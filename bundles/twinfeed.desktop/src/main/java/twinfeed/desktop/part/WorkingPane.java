@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Links;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.Figures;
 import twinfeed.document.shape.Tone;
@@ -58,7 +58,7 @@ final class WorkingPane {
         head.addListener(SWT.Resize, event -> roomForTitle());
         this.sentence = Controls.wrapped(pane);
         this.basis = Controls.wrapped(pane);
-        basis.setForeground(Palette.of(Tone.QUIET, basis));
+        basis.setForeground(ThemeColours.of(Tone.QUIET, basis));
         this.steps = new Table(pane, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         steps.setHeaderVisible(true);
         steps.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));

@@ -29,10 +29,10 @@ import twinfeed.calculator.rules.RuleSets;
 import twinfeed.calculator.rules.RuleTitles;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
 import twinfeed.desktop.look.RowMenu;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.quick.QuickReadings.Field;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.survey.Survey;
@@ -62,9 +62,10 @@ public final class QuickPart {
 
     /** Made by the platform. */
     @Inject
-    public QuickPart(Composite parent, Desk desk, ECommandService commands, EHandlerService handlers, Words words) {
+    public QuickPart(
+            Composite parent, JobServices services, ECommandService commands, EHandlerService handlers, Words words) {
         this.words = words;
-        this.question = new QuickQuestion(desk.service(), words);
+        this.question = new QuickQuestion(services.service(), words);
         RuleSet rules = RuleSets.standard();
         RuleTitles titles = new RuleTitles(rules, words.locale());
         this.devices = rules.devices().keys();
@@ -218,7 +219,7 @@ public final class QuickPart {
     }
 
     private void say(String text, Tone tone) {
-        trouble.setForeground(Palette.of(tone, trouble));
+        trouble.setForeground(ThemeColours.of(tone, trouble));
         if (Controls.show(trouble, text)) {
             pane.layout();
         }

@@ -28,11 +28,11 @@ final class CompletionJudge {
             FinishedHouse house,
             List<Reason> before) {}
 
-    private final Desk desk;
+    private final JobServices services;
     private @Nullable Known known;
 
-    CompletionJudge(Desk desk) {
-        this.desk = desk;
+    CompletionJudge(JobServices services) {
+        this.services = services;
     }
 
     /**
@@ -44,8 +44,11 @@ final class CompletionJudge {
     CompletionResult judge(long revision, OpenedJob opened) {
         Known now = known(opened);
         @Nullable Completion entered = opened.job().getCompletion();
-        CompletionSheet sheet = new CompletionService(desk.service())
-                .sheet(now.house(), entered == null ? JobFactory.eINSTANCE.createCompletion() : entered, desk.locale());
+        CompletionSheet sheet = new CompletionService(services.service())
+                .sheet(
+                        now.house(),
+                        entered == null ? JobFactory.eINSTANCE.createCompletion() : entered,
+                        services.locale());
         return new CompletionResult(revision, sheet, entered == null ? now.before() : UnsafeNotices.reasons(sheet), "");
     }
 
@@ -53,7 +56,7 @@ final class CompletionJudge {
         Survey survey = opened.job().getSurvey();
         @Nullable Completion entered = opened.job().getCompletion();
         @Nullable String heaterId = entered == null ? null : entered.getHeaterId();
-        Desk.@Nullable Prices prices = desk.prices(survey);
+        JobServices.@Nullable Prices prices = services.prices(survey);
         @Nullable PriceBook book = prices == null ? null : prices.book();
         @Nullable Known last = known;
         if (last != null
@@ -63,9 +66,9 @@ final class CompletionJudge {
             return last;
         }
         OpenedJob untouched = new OpenedJob(opened.file(), EcoreUtil.copy(opened.job()), opened.catalogue(), List.of());
-        FinishedHouse house = new CompletionService(desk.service()).finished(untouched, book, desk.locale());
+        FinishedHouse house = new CompletionService(services.service()).finished(untouched, book, services.locale());
         untouched.job().setCompletion(null);
-        List<Reason> before = new UnsafeNotices(desk.service()).reasons(untouched, book, desk.locale());
+        List<Reason> before = new UnsafeNotices(services.service()).reasons(untouched, book, services.locale());
         Known made = new Known(EcoreUtil.copy(survey), heaterId, book, house, before);
         known = made;
         return made;

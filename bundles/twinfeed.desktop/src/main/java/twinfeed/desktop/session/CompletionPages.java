@@ -25,13 +25,13 @@ import twinfeed.usecase.completion.UnsafeNotices;
 public final class CompletionPages {
     private static final OutputPaths NONE = new OutputPaths(null, null);
 
-    private final Desk desk;
+    private final JobServices services;
     private final Words words;
     private final OpenedJob opened;
 
-    CompletionPages(Desk desk, OpenedJob opened) {
-        this.desk = desk;
-        this.words = new Words(desk.locale());
+    CompletionPages(JobServices services, OpenedJob opened) {
+        this.services = services;
+        this.words = new Words(services.locale());
         this.opened = opened;
     }
 
@@ -56,8 +56,8 @@ public final class CompletionPages {
             throw new IllegalStateException(words.get("completion.nobody"));
         }
         paths.check();
-        CompletionSheet sheet = new CompletionService(desk.service()).sheet(opened, book(), desk.papers());
-        CompletionService.write(opened, sheet, firm(), desk.today(), desk.papers(), paths);
+        CompletionSheet sheet = new CompletionService(services.service()).sheet(opened, book(), services.papers());
+        CompletionService.write(opened, sheet, firm(), services.today(), services.papers(), paths);
     }
 
     /**
@@ -70,7 +70,7 @@ public final class CompletionPages {
     public void notice(List<String> keys, Path out) {
         OutputPaths paths = paths(out);
         paths.check();
-        List<Reason> all = new UnsafeNotices(desk.service()).reasons(opened, book(), desk.papers());
+        List<Reason> all = new UnsafeNotices(services.service()).reasons(opened, book(), services.papers());
         List<Reason> chosen = all.stream()
                 .filter(each -> keys.isEmpty() || keys.contains(each.key()))
                 .toList();
@@ -84,7 +84,7 @@ public final class CompletionPages {
                                             "findings",
                                             all.stream().map(Reason::title).collect(Collectors.joining(", ")))));
         }
-        UnsafeNotices.write(opened, chosen, book(), firm(), desk.today(), desk.papers(), paths);
+        UnsafeNotices.write(opened, chosen, book(), firm(), services.today(), services.papers(), paths);
     }
 
     private OutputPaths paths(Path out) {
@@ -93,11 +93,11 @@ public final class CompletionPages {
     }
 
     private @Nullable PriceBook book() {
-        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
+        JobServices.@Nullable Prices prices = services.prices(opened.job().getSurvey());
         return prices == null ? null : prices.book();
     }
 
     private FirmFile firm() {
-        return desk.firm(desk.prices(opened.job().getSurvey()));
+        return services.firm(services.prices(opened.job().getSurvey()));
     }
 }

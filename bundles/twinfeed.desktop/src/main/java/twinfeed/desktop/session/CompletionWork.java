@@ -19,7 +19,7 @@ public final class CompletionWork {
     private final Threads threads;
     private final Recalculation<CompletionResult> recalculation;
     private final CompletionJudge judge;
-    private final Signal resulted = new Signal();
+    private final ChangeNotifier resulted = new ChangeNotifier();
     private final Map<EAttribute, Optional<Object>> typed = new LinkedHashMap<>();
     private boolean watched;
     private @Nullable CompletionResult result;
@@ -28,7 +28,7 @@ public final class CompletionWork {
         this.session = session;
         this.threads = threads;
         this.recalculation = new Recalculation<>(threads.display());
-        this.judge = new CompletionJudge(session.desk());
+        this.judge = new CompletionJudge(session.services());
         session.edits().changed().listen(this::entered);
     }
 
@@ -75,10 +75,11 @@ public final class CompletionWork {
         if (watched) {
             OpenedJob copy = session.copy();
             put(copy);
-            recalculation.ask(asked, () -> session.desk().completion(asked, judge, copy), threads.quick(), answer -> {
-                result = answer;
-                resulted.fire();
-            });
+            recalculation.ask(
+                    asked, () -> session.services().completion(asked, judge, copy), threads.quick(), answer -> {
+                        result = answer;
+                        resulted.fire();
+                    });
         }
     }
 
@@ -94,7 +95,7 @@ public final class CompletionWork {
     }
 
     /** Fires when there is a new result. */
-    public Signal resulted() {
+    public ChangeNotifier resulted() {
         return resulted;
     }
 

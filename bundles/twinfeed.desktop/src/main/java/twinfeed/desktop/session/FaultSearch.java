@@ -27,8 +27,8 @@ public final class FaultSearch {
     private final JobSession session;
     private final Threads threads;
     private final Recalculation<FaultResult> recalculation;
-    private final Signal asking = new Signal();
-    private final Signal resulted = new Signal();
+    private final ChangeNotifier asking = new ChangeNotifier();
+    private final ChangeNotifier resulted = new ChangeNotifier();
     private boolean watched;
     private String by = "";
     private @Nullable FaultResult result;
@@ -55,7 +55,7 @@ public final class FaultSearch {
         long asked = recalculation.next();
         if (watched) {
             OpenedJob copy = session.copy();
-            recalculation.ask(asked, () -> session.desk().faults(asked, copy), threads.quick(), this::deliver);
+            recalculation.ask(asked, () -> session.services().faults(asked, copy), threads.quick(), this::deliver);
             asking.fire();
         }
     }
@@ -64,11 +64,11 @@ public final class FaultSearch {
     private void price() {
         JobResult job = session.result();
         AssessedJob judged = job == null ? null : job.judged();
-        Desk.@Nullable Prices prices = session.desk().prices(session.survey());
+        JobServices.@Nullable Prices prices = session.services().prices(session.survey());
         if (watched && session.current() && prices != null && judged != null) {
             long asked = recalculation.revision();
             recalculation.ask(
-                    asked, () -> session.desk().faults(asked, judged, prices), threads.thorough(), this::deliver);
+                    asked, () -> session.services().faults(asked, judged, prices), threads.thorough(), this::deliver);
         }
     }
 
@@ -82,12 +82,12 @@ public final class FaultSearch {
     }
 
     /** Fires when the sheet has become old. */
-    public Signal asking() {
+    public ChangeNotifier asking() {
         return asking;
     }
 
     /** Fires when there is a new sheet. */
-    public Signal resulted() {
+    public ChangeNotifier resulted() {
         return resulted;
     }
 
@@ -114,7 +114,7 @@ public final class FaultSearch {
     /** Whether prices are still being worked out. */
     public boolean pricing() {
         FaultResult known = result;
-        return session.desk().prices(session.survey()) != null
+        return session.services().prices(session.survey()) != null
                 && (known == null || !known.priced())
                 && !session.current();
     }
@@ -175,7 +175,7 @@ public final class FaultSearch {
 
     private FaultLog log(Survey survey) {
         return new FaultLog(
-                survey, session.file().toString(), by(), session.desk().now());
+                survey, session.file().toString(), by(), session.services().now());
     }
 
     /**
@@ -206,7 +206,7 @@ public final class FaultSearch {
                                 "from", String.valueOf(first.getAt()),
                                 "to", String.valueOf(last.getAt()))));
         ended.setBy(by());
-        ended.setAt(session.desk().now());
+        ended.setAt(session.services().now());
         finding.getSteps().add(ended);
         ticks.clear();
     }

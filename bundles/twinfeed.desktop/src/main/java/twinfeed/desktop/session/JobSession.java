@@ -22,13 +22,13 @@ import twinfeed.usecase.quote.IssuedQuotes;
 public final class JobSession {
     private final Job job;
     private final Catalogue catalogue;
-    private final Desk desk;
+    private final JobServices services;
     private final SurveyEdits edits;
     private final Threads threads;
     private final Recalculation<JobResult> recalculation;
-    private final Signal computing = new Signal();
-    private final Signal resulted = new Signal();
-    private final Signal chose = new Signal();
+    private final ChangeNotifier computing = new ChangeNotifier();
+    private final ChangeNotifier resulted = new ChangeNotifier();
+    private final ChangeNotifier chose = new ChangeNotifier();
     private final FaultSearch faults;
     private final CompletionWork completion;
     private final QuoteEdits quoteEdits;
@@ -37,7 +37,7 @@ public final class JobSession {
     private final Runnable decisions;
     private final UnsavedChanges unsaved;
     private Path file;
-    private FileMark mark;
+    private FileFingerprint mark;
     private @Nullable JobResult result;
     private @Nullable String chosen;
     private @Nullable IssuedQuote issued;
@@ -46,38 +46,38 @@ public final class JobSession {
      * A job that was just opened.
      *
      * @param open the job
-     * @param desk what turns surveys into results
+     * @param services what turns surveys into results
      * @param threads where to compute, and where to show
      */
-    public JobSession(OpenJob open, Desk desk, Threads threads) {
+    public JobSession(OpenJob open, JobServices services, Threads threads) {
         this.job = open.opened().job();
         this.catalogue = open.opened().catalogue();
         this.file = open.opened().file();
         this.mark = open.mark();
         this.edits = new SurveyEdits(open.rescued());
-        this.unsaved = new UnsavedChanges(threads, !open.rescued() && new Rescue(file).there());
-        this.desk = desk;
+        this.unsaved = new UnsavedChanges(threads, !open.rescued() && new BackupCopy(file).there());
+        this.services = services;
         this.threads = threads;
         this.recalculation = new Recalculation<>(threads.display());
         if (job.getSurvey() == null) {
             job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
         }
         edits.changed().listen(this::recalculate);
-        edits.changed().listen(() -> unsaved.keep(rescue(), EcoreUtil.copy(job), edits.dirty()));
+        edits.changed().listen(() -> unsaved.keep(backup(), EcoreUtil.copy(job), edits.dirty()));
         this.faults = new FaultSearch(this, threads);
         this.completion = new CompletionWork(this, threads);
         this.quoteEdits = new QuoteEdits(job, edits);
         this.photos = new PhotoWork(this, threads);
-        this.otherPrices = desk.changed().listen(this::recalculate);
-        this.decisions = desk.decided().listen(this::lookAtIssued);
+        this.otherPrices = services.changed().listen(this::recalculate);
+        this.decisions = services.decided().listen(this::lookAtIssued);
     }
 
     /** Computes anew, for instance with another price book: first what is quickly there, then all of it. */
     public void recalculate() {
         long asked = recalculation.next();
         OpenedJob copy = copy();
-        recalculation.ask(asked, () -> desk.quickAssess(asked, copy), threads.quick(), this::deliver);
-        recalculation.ask(asked, () -> desk.result(asked, copy), threads.thorough(), this::deliver);
+        recalculation.ask(asked, () -> services.quickAssess(asked, copy), threads.quick(), this::deliver);
+        recalculation.ask(asked, () -> services.result(asked, copy), threads.thorough(), this::deliver);
         computing.fire();
     }
 
@@ -96,8 +96,8 @@ public final class JobSession {
     }
 
     /** The copy of changes that were not saved. */
-    public Rescue rescue() {
-        return new Rescue(file);
+    public BackupCopy backup() {
+        return new BackupCopy(file);
     }
 
     /** Whether changes of an earlier sitting wait for somebody to say what is to become of them. */
@@ -108,7 +108,7 @@ public final class JobSession {
     /** Nobody wants the changes of an earlier sitting. */
     public void dropOldChanges() {
         unsaved.forgetOld();
-        rescue().drop();
+        backup().drop();
     }
 
     /** The whole job; change it by {@link #edits()} only. */
@@ -158,12 +158,12 @@ public final class JobSession {
 
     /** Language and way of writing numbers. */
     public Locale locale() {
-        return desk.locale();
+        return services.locale();
     }
 
     /** Prices and dates in force. */
-    public Desk desk() {
-        return desk;
+    public JobServices services() {
+        return services;
     }
 
     /** The newest result; null before the first. It may be of an older state: see {@link #current()}. */
@@ -184,17 +184,17 @@ public final class JobSession {
     }
 
     /** Fires when a result has become old. */
-    public Signal computing() {
+    public ChangeNotifier computing() {
         return computing;
     }
 
     /** Fires when there is a new result. */
-    public Signal resulted() {
+    public ChangeNotifier resulted() {
         return resulted;
     }
 
     /** Fires when another option was chosen. */
-    public Signal chose() {
+    public ChangeNotifier chose() {
         return chose;
     }
 
@@ -213,12 +213,12 @@ public final class JobSession {
 
     /** Whether another program has changed the file, or taken it away, since it was read or saved here. */
     public boolean changedOutside() {
-        return !FileMark.of(file).equals(mark);
+        return !FileFingerprint.of(file).equals(mark);
     }
 
     /** From now on what the file holds counts as known: a later save replaces it. */
     public void acceptOutside() {
-        mark = FileMark.of(file);
+        mark = FileFingerprint.of(file);
     }
 
     /**
@@ -228,10 +228,9 @@ public final class JobSession {
      *     or {@linkplain #acceptOutside accepted}; the file is as it was then
      */
     public void save() {
-        mark = new FileMark(
-                JobFile.save(job, file, new FileFingerprint(mark.content())).digest());
+        mark = JobFile.save(job, file, mark);
         edits.saved();
-        unsaved.drop(rescue());
+        unsaved.drop(backup());
     }
 
     /**
@@ -243,10 +242,10 @@ public final class JobSession {
      */
     public void saveAs(Path target) {
         Job moved = EcoreUtil.copy(job);
-        new Companions(file, target).move(moved);
+        new RelatedFiles(file, target).move(moved);
         JobFile.save(moved, target);
-        unsaved.drop(rescue());
-        new Companions(file, target).move(job);
+        unsaved.drop(backup());
+        new RelatedFiles(file, target).move(job);
         file = target;
         unsaved.forgetOld();
         acceptOutside();
@@ -255,17 +254,17 @@ public final class JobSession {
 
     /** What has to be done to write the quote of the survey as it is now. */
     public QuoteWork quoteWork() {
-        return new QuoteWork(desk, copy());
+        return new QuoteWork(services, copy());
     }
 
     /** The papers that are printed straight away, as the job is now. */
     public PrintedPages printedPages() {
-        return new PrintedPages(desk, copy());
+        return new PrintedPages(services, copy());
     }
 
     /** What has to be done to print what belongs to the finished work, as the job is now. */
     public CompletionPages completionPages() {
-        return new CompletionPages(desk, copy());
+        return new CompletionPages(services, copy());
     }
 
     /** The quote that was issued last for this job's dwelling, as far as it is known; null if none was. */
@@ -305,6 +304,6 @@ public final class JobSession {
     public void close() {
         otherPrices.run();
         decisions.run();
-        unsaved.drop(rescue());
+        unsaved.drop(backup());
     }
 }

@@ -3,11 +3,11 @@ package twinfeed.desktop.session;
 
 /** What the person did last and how it went, in one sentence, for the status line. Belongs to the user interface's thread. */
 public final class LastAction {
-    private final Signal changed = new Signal();
+    private final ChangeNotifier changed = new ChangeNotifier();
     private String text = "";
 
     /** Fires when there is another sentence, or none any more. */
-    public Signal changed() {
+    public ChangeNotifier changed() {
         return changed;
     }
 

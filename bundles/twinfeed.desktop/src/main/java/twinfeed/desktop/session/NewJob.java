@@ -31,10 +31,11 @@ public final class NewJob {
      */
     public static void write(Path file, Path catalogue, Survey survey) {
         CatalogueFile.load(catalogue);
-        Path folder = Companions.folder(file);
+        Path folder = RelatedFiles.folder(file);
         Job job = JobFile.create();
         job.setSurvey(survey);
-        job.setCatalogue(Companions.relative(folder, catalogue.toAbsolutePath().normalize()));
+        job.setCatalogue(
+                RelatedFiles.relative(folder, catalogue.toAbsolutePath().normalize()));
         JobFile.save(job, file);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.session;
 
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.usecase.OpenedJob;
 
 /**
@@ -10,4 +11,4 @@ import twinfeed.usecase.OpenedJob;
  * @param mark what its file held then
  * @param rescued whether it holds changes of an earlier sitting that are not in its file
  */
-public record OpenJob(OpenedJob opened, FileMark mark, boolean rescued) {}
+public record OpenJob(OpenedJob opened, FileFingerprint mark, boolean rescued) {}

@@ -11,11 +11,11 @@ import twinfeed.usecase.faults.FaultFindingService;
 
 /** The papers that are printed straight away, as PDF. It has a copy of the job, so that what is printed is what stood on the screen. */
 public final class PrintedPages {
-    private final Desk desk;
+    private final JobServices services;
     private final OpenedJob opened;
 
-    PrintedPages(Desk desk, OpenedJob opened) {
-        this.desk = desk;
+    PrintedPages(JobServices services, OpenedJob opened) {
+        this.services = services;
         this.opened = opened;
     }
 
@@ -25,7 +25,7 @@ public final class PrintedPages {
      * @throws RuntimeException if there is nothing to be quoted, or it cannot be written; its message says why
      */
     public void quote(Path pdf) {
-        QuoteWork work = new QuoteWork(desk, opened);
+        QuoteWork work = new QuoteWork(services, opened);
         work.compute();
         work.write(pdf);
     }
@@ -36,9 +36,11 @@ public final class PrintedPages {
      * @throws RuntimeException if the survey has no unit, or it cannot be written; its message says why
      */
     public void jobSheet(Path pdf) {
-        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
+        JobServices.@Nullable Prices prices = services.prices(opened.job().getSurvey());
         @Nullable PriceBook book = prices == null ? null : prices.book();
-        FaultSheet sheet = new FaultFindingService(desk.service()).sheet(opened, book, desk.today(), desk.papers());
-        FaultFindingService.write(opened, sheet, desk.firm(prices), desk.today(), desk.papers(), OutputPaths.pdf(pdf));
+        FaultSheet sheet =
+                new FaultFindingService(services.service()).sheet(opened, book, services.today(), services.papers());
+        FaultFindingService.write(
+                opened, sheet, services.firm(prices), services.today(), services.papers(), OutputPaths.pdf(pdf));
     }
 }

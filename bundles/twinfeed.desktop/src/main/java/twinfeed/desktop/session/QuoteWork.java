@@ -19,12 +19,12 @@ import twinfeed.usecase.quote.QuotingService;
  * screen when it was asked for, whatever is typed meanwhile.
  */
 public final class QuoteWork {
-    private final Desk desk;
+    private final JobServices services;
     private final OpenedJob opened;
     private @Nullable JobResult result;
 
-    QuoteWork(Desk desk, OpenedJob opened) {
-        this.desk = desk;
+    QuoteWork(JobServices services, OpenedJob opened) {
+        this.services = services;
         this.opened = opened;
     }
 
@@ -34,12 +34,12 @@ public final class QuoteWork {
      * @throws IllegalStateException if there is nothing to be quoted; its message says why
      */
     public void compute() {
-        JobResult computed = desk.paperResult(opened);
+        JobResult computed = services.paperResult(opened);
         if (computed.quote() == null) {
-            boolean noPrices = desk.prices(opened.job().getSurvey()) == null;
+            boolean noPrices = services.prices(opened.job().getSurvey()) == null;
             throw new IllegalStateException(
                     computed.trouble().isEmpty() && noPrices
-                            ? new Words(desk.locale()).get("quote.noBook")
+                            ? new Words(services.locale()).get("quote.noBook")
                             : computed.trouble());
         }
         result = computed;
@@ -54,7 +54,7 @@ public final class QuoteWork {
     public void write(Path out) {
         Ready ready = ready();
         OutputPaths outputs = out.toString().endsWith(".pdf") ? OutputPaths.pdf(out) : OutputPaths.workbook(out);
-        QuotingService.write(ready.judged, ready.quote, desk.firm(ready.prices), desk.papers(), outputs);
+        QuotingService.write(ready.judged, ready.quote, services.firm(ready.prices), services.papers(), outputs);
     }
 
     /**
@@ -68,7 +68,7 @@ public final class QuoteWork {
      */
     public IssuedQuote issue(Path office, @Nullable Path previous, String reason) {
         Ready ready = ready();
-        Words words = new Words(desk.locale());
+        Words words = new Words(services.locale());
         String refusals = IssueGate.refusals(opened.job().getSurvey(), ready.prices.book(), ready.quote).stream()
                 .map(each -> words.get("issue.refusal." + each.key()))
                 .collect(Collectors.joining(" "));
@@ -88,16 +88,17 @@ public final class QuoteWork {
      */
     public void write(IssuedQuote issued, Path out) {
         Ready ready = ready();
-        QuotingService.write(ready.judged, issued, desk.firm(ready.prices), desk.papers(), OutputPaths.workbook(out));
+        QuotingService.write(
+                ready.judged, issued, services.firm(ready.prices), services.papers(), OutputPaths.workbook(out));
     }
 
-    private record Ready(AssessedJob judged, Quote quote, Desk.Prices prices) {}
+    private record Ready(AssessedJob judged, Quote quote, JobServices.Prices prices) {}
 
     private Ready ready() {
         JobResult computed = result;
         @Nullable AssessedJob judged = computed == null ? null : computed.judged();
         @Nullable Quote quote = computed == null ? null : computed.quote();
-        Desk.@Nullable Prices prices = desk.prices(opened.job().getSurvey());
+        JobServices.@Nullable Prices prices = services.prices(opened.job().getSurvey());
         if (judged == null || quote == null || prices == null) {
             throw new IllegalStateException("nothing was computed");
         }

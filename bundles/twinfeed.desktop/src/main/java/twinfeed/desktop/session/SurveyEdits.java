@@ -22,7 +22,7 @@ public final class SurveyEdits {
     private final BasicCommandStack stack = new BasicCommandStack();
     private final EditingDomain domain =
             new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), stack);
-    private final Signal changed = new Signal();
+    private final ChangeNotifier changed = new ChangeNotifier();
 
     private boolean unsaved;
 
@@ -37,7 +37,7 @@ public final class SurveyEdits {
     }
 
     /** Fires after every edit, undo and redo. */
-    public Signal changed() {
+    public ChangeNotifier changed() {
         return changed;
     }
 
@@ -50,7 +50,7 @@ public final class SurveyEdits {
      * @param value the new value; null takes the reading away
      */
     public void set(EObject root, List<EStructuralFeature> path, @Nullable Object value) {
-        Place place = Place.of(root, path);
+        PathTarget place = PathTarget.of(root, path);
         Object present = place.isSet() ? place.owner().eGet(place.feature()) : null;
         if (place.complete() ? !java.util.Objects.equals(present, value) : value != null) {
             execute(value == null ? place.removal(domain) : place.setting(domain, value));
@@ -66,7 +66,7 @@ public final class SurveyEdits {
 
     /** Adds an element at the end of a list; objects on the way that are not there yet are made by the same command. */
     public void add(EObject root, List<EStructuralFeature> path, EObject element) {
-        Place place = Place.of(root, path);
+        PathTarget place = PathTarget.of(root, path);
         execute(
                 place.complete()
                         ? new AddCommand(domain, place.owner(), place.feature(), element)

@@ -38,7 +38,7 @@ final class UnsavedChanges {
      *
      * @param copy a copy of the job, which nobody changes
      */
-    void keep(Rescue rescue, Job copy, boolean dirty) {
+    void keep(BackupCopy backup, Job copy, boolean dirty) {
         if (old) {
             return;
         }
@@ -46,19 +46,19 @@ final class UnsavedChanges {
         threads.quick().execute(() -> {
             if (change == changes.get()) {
                 if (dirty) {
-                    rescue.write(copy);
+                    backup.write(copy);
                 } else {
-                    rescue.drop();
+                    backup.drop();
                 }
             }
         });
     }
 
     /** What was saved or given up needs no copy, also none that is just being written. */
-    void drop(Rescue rescue) {
+    void drop(BackupCopy backup) {
         if (!old) {
             changes.incrementAndGet();
-            threads.quick().execute(rescue::drop);
+            threads.quick().execute(backup::drop);
         }
     }
 }

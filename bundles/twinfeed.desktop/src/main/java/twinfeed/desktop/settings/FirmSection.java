@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -20,7 +20,7 @@ import twinfeed.usecase.firm.FirmFolder;
 
 /** Who quotes: name, address, logo and colour. Each entry is written to the firm's own folder when it is made. */
 final class FirmSection {
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Words words;
     private final FirmFolder folder;
@@ -34,8 +34,8 @@ final class FirmSection {
     private final Label state;
     private String logoName = "";
 
-    FirmSection(Composite parent, Desk desk, Threads threads, Words words, FirmFolder folder, Runnable fit) {
-        this.desk = desk;
+    FirmSection(Composite parent, JobServices services, Threads threads, Words words, FirmFolder folder, Runnable fit) {
+        this.services = services;
         this.threads = threads;
         this.words = words;
         this.folder = folder;
@@ -73,7 +73,7 @@ final class FirmSection {
 
     /** The folder of the price book that was chosen; the firm lay there before it was entered here. */
     private @Nullable Path besideBook() {
-        Desk.@Nullable Prices prices = desk.prices();
+        JobServices.@Nullable Prices prices = services.prices();
         return prices == null ? null : prices.file().toAbsolutePath().getParent();
     }
 
@@ -141,7 +141,7 @@ final class FirmSection {
             try {
                 work.run();
                 threads.display().execute(() -> {
-                    desk.useFirm(folder);
+                    services.useFirm(folder);
                     logo.show(shownLogo(folder.entries()));
                     form.say(state, words.format("settings.firm.kept", Map.of("folder", folder.folder())), Tone.QUIET);
                 });

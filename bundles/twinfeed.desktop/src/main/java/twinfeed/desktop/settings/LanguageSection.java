@@ -9,13 +9,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.WindowLanguage;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
 /** Languages of the window, from the next start on, and of the papers, from now on. */
 final class LanguageSection {
-    LanguageSection(Composite parent, Desk desk, Settings settings, Words words, Runnable fit) {
+    LanguageSection(Composite parent, JobServices services, Settings settings, Words words, Runnable fit) {
         SettingForm form = new SettingForm(parent, words, "settings.language", fit);
         List<String> names = new ArrayList<>();
         for (String code : WindowLanguage.CODES) {
@@ -35,7 +35,7 @@ final class LanguageSection {
         int written = WindowLanguage.CODES.indexOf(settings.papers()) + 1;
         form.choice("settings.language.papers", papers, written, at -> {
             settings.papers(at == 0 ? "" : WindowLanguage.CODES.get(at - 1));
-            desk.papers(WindowLanguage.ofPapers(settings.papers(), desk.locale()));
+            services.papers(WindowLanguage.ofPapers(settings.papers(), services.locale()));
         });
     }
 }

@@ -16,7 +16,7 @@ import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.FileQuestion;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -24,15 +24,16 @@ import twinfeed.model.io.CatalogueFile;
 
 /** Folders for jobs and quotes, price book, catalogue and wiring rules. */
 final class ListsSection {
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Settings settings;
     private final Words words;
     private final Composite parent;
     private final SettingForm form;
 
-    ListsSection(Composite parent, Desk desk, Threads threads, Settings settings, Words words, Runnable fit) {
-        this.desk = desk;
+    ListsSection(
+            Composite parent, JobServices services, Threads threads, Settings settings, Words words, Runnable fit) {
+        this.services = services;
         this.threads = threads;
         this.settings = settings;
         this.words = words;
@@ -90,15 +91,16 @@ final class ListsSection {
     private void prices(SettingForm.Entry entry, String text) {
         if (text.isEmpty()) {
             settings.noPrices();
-            desk.noPrices();
+            services.noPrices();
             return;
         }
         Path file = Path.of(text);
         tried(entry, () -> {
-            Desk.Prices read = new Desk.Prices(file, desk.service().book(file));
+            JobServices.Prices read =
+                    new JobServices.Prices(file, services.service().book(file));
             return () -> {
                 settings.prices(file);
-                desk.usePrices(read);
+                services.usePrices(read);
             };
         });
     }

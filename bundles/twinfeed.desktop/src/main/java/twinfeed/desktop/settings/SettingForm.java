@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import twinfeed.desktop.look.Controls;
-import twinfeed.desktop.look.Palette;
+import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 
@@ -135,7 +135,7 @@ final class SettingForm {
     /** Shows a message in its room. */
     void say(Label room, String text, Tone tone) {
         if (!room.isDisposed()) {
-            room.setForeground(Palette.of(tone, room));
+            room.setForeground(ThemeColours.of(tone, room));
             if (Controls.show(room, text)) {
                 fit.run();
             }

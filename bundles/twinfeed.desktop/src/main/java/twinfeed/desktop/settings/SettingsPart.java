@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.Scroll;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -21,15 +21,16 @@ public final class SettingsPart {
 
     /** Made by the platform. */
     @Inject
-    public SettingsPart(Composite parent, Desk desk, Threads threads, Settings settings, FirmFolder firm, Words words) {
+    public SettingsPart(
+            Composite parent, JobServices services, Threads threads, Settings settings, FirmFolder firm, Words words) {
         parent.setLayout(new GridLayout(1, false));
         this.scroll = new Scroll(parent);
         Composite content = scroll.content();
         Controls.text(content, words.get("settings.lead"), Tone.QUIET);
-        new FirmSection(content, desk, threads, words, firm, scroll::fit);
-        new LanguageSection(content, desk, settings, words, scroll::fit);
-        new ListsSection(content, desk, threads, settings, words, scroll::fit);
-        new WordingSection(content, desk, threads, words, firm, scroll::fit);
+        new FirmSection(content, services, threads, words, firm, scroll::fit);
+        new LanguageSection(content, services, settings, words, scroll::fit);
+        new ListsSection(content, services, threads, settings, words, scroll::fit);
+        new WordingSection(content, services, threads, words, firm, scroll::fit);
         Controls.text(
                 content,
                 words.format("settings.where", Map.of("file", settings.file(), "folder", firm.folder())),

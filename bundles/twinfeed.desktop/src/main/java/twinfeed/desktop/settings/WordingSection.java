@@ -23,7 +23,7 @@ import twinfeed.desktop.WindowLanguage;
 import twinfeed.desktop.look.Columns;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.RowMenu;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -37,7 +37,7 @@ import twinfeed.usecase.firm.FirmFolder;
 final class WordingSection {
     private static final List<String> KINDS = List.of("term", "exclusion", "caution", "assumption");
 
-    private final Desk desk;
+    private final JobServices services;
     private final Threads threads;
     private final Words words;
     private final FirmFolder folder;
@@ -53,8 +53,9 @@ final class WordingSection {
     private Map<String, String> own = new TreeMap<>();
     private List<String> keys = List.of();
 
-    WordingSection(Composite parent, Desk desk, Threads threads, Words words, FirmFolder folder, Runnable fit) {
-        this.desk = desk;
+    WordingSection(
+            Composite parent, JobServices services, Threads threads, Words words, FirmFolder folder, Runnable fit) {
+        this.services = services;
         this.threads = threads;
         this.words = words;
         this.folder = folder;
@@ -62,7 +63,7 @@ final class WordingSection {
         List<String> names = WindowLanguage.CODES.stream()
                 .map(code -> new Words(Locale.forLanguageTag(code)).get("language.own"))
                 .toList();
-        int papers = Math.max(0, WindowLanguage.CODES.indexOf(desk.papers().getLanguage()));
+        int papers = Math.max(0, WindowLanguage.CODES.indexOf(services.papers().getLanguage()));
         this.language = form.choice("settings.texts.language", names, papers, any -> read());
         this.table = new Table(form.body(), SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION);
         table.setHeaderVisible(true);
@@ -126,7 +127,7 @@ final class WordingSection {
 
     /** Until the firm has its own folder, its wording is that beside the price book. */
     private FirmFolder source() {
-        Desk.@Nullable Prices prices = desk.prices();
+        JobServices.@Nullable Prices prices = services.prices();
         @Nullable
         Path beside = prices == null ? null : prices.file().toAbsolutePath().getParent();
         return folder.filled() || beside == null ? folder : new FirmFolder(beside);
@@ -249,6 +250,6 @@ final class WordingSection {
         table.select(Math.max(0, keys.indexOf(key)));
         table.showSelection();
         select();
-        threads.display().execute(() -> desk.useFirm(folder));
+        threads.display().execute(() -> services.useFirm(folder));
     }
 }

@@ -7,8 +7,8 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.session.Desk;
 import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
@@ -56,7 +56,7 @@ public record IssueSummary(
         Survey survey = session.survey();
         JobResult result = session.result();
         @Nullable Quote quote = result == null ? null : result.quote();
-        Desk.@Nullable Prices prices = session.desk().prices(survey);
+        JobServices.@Nullable Prices prices = session.services().prices(survey);
         Customer customer = survey.getCustomer();
         Site site = survey.getSite();
         boolean ready = session.current();
@@ -104,7 +104,7 @@ public record IssueSummary(
         return new Option(option.getTitle(), verdict, OptionPrice.of(option, quote, words));
     }
 
-    private static String prices(Desk.Prices prices, Words words) {
+    private static String prices(JobServices.Prices prices, Words words) {
         return words.format(
                 "issue.prices.of",
                 Map.of(

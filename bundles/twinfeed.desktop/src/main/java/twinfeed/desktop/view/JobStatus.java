@@ -4,7 +4,7 @@ package twinfeed.desktop.view;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Days;
 import twinfeed.desktop.text.Words;
@@ -38,13 +38,13 @@ public final class JobStatus {
         if (issued == null) {
             return words.get("status.draft");
         }
-        String state = issued.stateOn(session.desk().today()).getLiteral();
+        String state = issued.stateOn(session.services().today()).getLiteral();
         return words.format(
                 "status.quote", Map.of("quote", issued.name(), "state", words.get("issued.state." + state)));
     }
 
     private String prices() {
-        Desk.@Nullable Prices prices = session.desk().prices(session.survey());
+        JobServices.@Nullable Prices prices = session.services().prices(session.survey());
         return prices == null
                 ? words.get("status.prices.none")
                 : listed(

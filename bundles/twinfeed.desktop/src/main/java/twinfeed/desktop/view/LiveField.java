@@ -7,7 +7,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.desktop.form.Place;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.document.drawing.DrawnPiece;
 import twinfeed.model.survey.Survey;
 
@@ -16,15 +16,15 @@ public final class LiveField {
     private LiveField() {}
 
     /** The field; empty if the piece is not in the survey, because only the work brings it. */
-    public static Optional<Place> of(DrawnPiece piece, Survey survey) {
+    public static Optional<FieldLocation> of(DrawnPiece piece, Survey survey) {
         EObject root = piece.place().root();
         String path = piece.place().path();
         if (EcoreUtil.isAncestor(survey, root)) {
-            return Optional.of(new Place(root, path));
+            return Optional.of(new FieldLocation(root, path));
         }
         return root instanceof Survey
-                ? Optional.of(new Place(survey, path))
-                : Optional.ofNullable(named(root, survey)).map(found -> new Place(found, path));
+                ? Optional.of(new FieldLocation(survey, path))
+                : Optional.ofNullable(named(root, survey)).map(found -> new FieldLocation(found, path));
     }
 
     private static @Nullable EObject named(EObject piece, Survey survey) {

@@ -41,11 +41,11 @@ public final class QuoteRows {
 
     /** Sections, lines and sums. */
     public List<QuoteRow> of(Quote quote, QuoteOption option) {
-        return of(quote, option, new HandMade(QuoteChoices.NONE, words));
+        return of(quote, option, new ManualChanges(QuoteChoices.NONE, words));
     }
 
     /** The same, with the lines marked that somebody has added or changed. */
-    public List<QuoteRow> of(Quote quote, QuoteOption option, HandMade hand) {
+    public List<QuoteRow> of(Quote quote, QuoteOption option, ManualChanges hand) {
         List<QuoteRow> rows = new ArrayList<>();
         for (QuoteSection section : option.getSections()) {
             rows.add(new QuoteRow(Level.SECTION, text(section.getTitle()), ""));
@@ -58,7 +58,7 @@ public final class QuoteRows {
         return rows;
     }
 
-    private QuoteRow line(QuoteLine line, @Nullable String currency, HandMade hand) {
+    private QuoteRow line(QuoteLine line, @Nullable String currency, ManualChanges hand) {
         String quantity = LineQuantity.of(line, words.locale());
         return new QuoteRow(
                 Level.LINE,

@@ -26,9 +26,8 @@ import twinfeed.desktop.entry.PriceBookPart;
 import twinfeed.desktop.help.HelpPart;
 import twinfeed.desktop.look.Dialogs;
 import twinfeed.desktop.part.JobPart;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.Desk.Prices;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
+import twinfeed.desktop.session.JobServices.Prices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.JobTemplates;
 import twinfeed.desktop.session.Jobs;
@@ -38,6 +37,7 @@ import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.OpenedJob;
@@ -70,7 +70,7 @@ public final class JobParts implements Jobs {
     public static final String HEATERS = "twinfeed.desktop.heaters";
 
     private final EPartService service;
-    private final Desk desk;
+    private final JobServices services;
     private final Settings settings;
     private final DemoFolder demo;
     private final Words words;
@@ -83,7 +83,7 @@ public final class JobParts implements Jobs {
     @Inject
     public JobParts(
             EPartService service,
-            Desk desk,
+            JobServices services,
             Settings settings,
             DemoFolder demo,
             Words words,
@@ -91,7 +91,7 @@ public final class JobParts implements Jobs {
             LastAction last,
             @Named(IServiceConstants.ACTIVE_SHELL) Shell shell) {
         this.service = service;
-        this.desk = desk;
+        this.services = services;
         this.settings = settings;
         this.demo = demo;
         this.words = words;
@@ -106,8 +106,8 @@ public final class JobParts implements Jobs {
         demo.book()
                 .ifPresent(book -> work(
                         () -> {
-                            Prices read = new Prices(book, desk.service().book(book));
-                            threads.display().execute(() -> desk.demonstrationPrices(read));
+                            Prices read = new Prices(book, services.service().book(book));
+                            threads.display().execute(() -> services.demonstrationPrices(read));
                         },
                         "prices.demonstrationRefused",
                         book));
@@ -116,9 +116,9 @@ public final class JobParts implements Jobs {
     private void usePrices(Path book, String refusal, Runnable then) {
         work(
                 () -> {
-                    Prices read = new Prices(book, desk.service().book(book));
+                    Prices read = new Prices(book, services.service().book(book));
                     threads.display().execute(() -> {
-                        desk.usePrices(read);
+                        services.usePrices(read);
                         then.run();
                     });
                 },
@@ -169,8 +169,8 @@ public final class JobParts implements Jobs {
     private void read(Path file, String done) {
         threads.quick().execute(() -> {
             try {
-                FileMark mark = FileMark.of(file);
-                OpenJob job = new OpenJob(desk.service().open(file, null), mark, false);
+                FileFingerprint mark = FileFingerprint.of(file);
+                OpenJob job = new OpenJob(services.service().open(file, null), mark, false);
                 threads.display().execute(() -> {
                     reading.remove(file);
                     show(job);
@@ -218,17 +218,17 @@ public final class JobParts implements Jobs {
         Path file = job.file();
         work(
                 () -> {
-                    OpenedJob opened = desk.service().open(file, null);
+                    OpenedJob opened = services.service().open(file, null);
                     OpenedJob changed =
-                            new OpenedJob(opened.file(), job.rescue().job(), opened.catalogue(), opened.warnings());
-                    FileMark mark = FileMark.of(file);
+                            new OpenedJob(opened.file(), job.backup().job(), opened.catalogue(), opened.warnings());
+                    FileFingerprint mark = FileFingerprint.of(file);
                     threads.display().execute(() -> {
                         hide(job);
                         show(new OpenJob(changed, mark, true));
                     });
                 },
                 "open.refused",
-                job.rescue().path());
+                job.backup().path());
     }
 
     @Override
@@ -371,7 +371,7 @@ public final class JobParts implements Jobs {
 
     /** Where a new job might be kept: in the folder for jobs, or beside the one that was worked on last. */
     public Path proposal() {
-        return NewJobEntries.proposal(jobFolder(), desk.today());
+        return NewJobEntries.proposal(jobFolder(), services.today());
     }
 
     /** The folder in which jobs are looked for: the one that was chosen for them, or that of the job that was worked on last. */

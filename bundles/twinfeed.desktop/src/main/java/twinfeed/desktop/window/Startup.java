@@ -28,7 +28,7 @@ import twinfeed.desktop.DemoFolder;
 import twinfeed.desktop.PlatformFolders;
 import twinfeed.desktop.Settings;
 import twinfeed.desktop.WindowLanguage;
-import twinfeed.desktop.session.Desk;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.Threads;
@@ -68,12 +68,12 @@ public final class Startup {
                 .apply(application.getChildren().get(0));
         context.set(DemoFolder.class, DemoFolder.find());
         context.set(LastAction.class, new LastAction());
-        Desk desk = new Desk(service, Clock.systemDefaultZone(), locale);
-        desk.papers(WindowLanguage.ofPapers(settings.papers(), locale));
+        JobServices services = new JobServices(service, Clock.systemDefaultZone(), locale);
+        services.papers(WindowLanguage.ofPapers(settings.papers(), locale));
         FirmFolder firm = new FirmFolder(PlatformFolders.here().config().resolve("firm"));
-        desk.useFirm(firm);
+        services.useFirm(firm);
         context.set(FirmFolder.class, firm);
-        context.set(Desk.class, desk);
+        context.set(JobServices.class, services);
     }
 
     /** The window is there. */

@@ -13,14 +13,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.check.ModelPath;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.usecase.TwinfeedService;
 
 /** Where the key for the next needed reading leads in a job without any. */
@@ -38,8 +38,8 @@ final class NeededReadingsTest {
         NewJob.write(file, folder.resolve("heaters.catalogue"));
         TwinfeedService service = DemoFiles.service();
         session = new JobSession(
-                new OpenJob(service.open(file, null), FileMark.of(file), false),
-                new Desk(service, Clock.systemUTC(), Locale.UK),
+                new OpenJob(service.open(file, null), FileFingerprint.of(file), false),
+                new JobServices(service, Clock.systemUTC(), Locale.UK),
                 new Threads(Runnable::run, work -> {}, Runnable::run));
         session.recalculate();
     }
@@ -48,7 +48,7 @@ final class NeededReadingsTest {
         return NeededReadings.of(SurveyPages.all(), session.survey(), Remarks.of(session, words));
     }
 
-    private static String key(Place place) {
+    private static String key(FieldLocation place) {
         return ModelPath.of(place.root()) + "." + place.path();
     }
 
@@ -79,8 +79,8 @@ final class NeededReadingsTest {
     @Test
     void takenReadingIsNeededNoMore() {
         NeededReadings before = needed();
-        Place place = before.next("survey.electricity").orElseThrow();
-        FieldPath hardness = FieldPath.of(session.survey().eClass(), "water.hardness");
+        FieldLocation place = before.next("survey.electricity").orElseThrow();
+        ReadingPath hardness = ReadingPath.of(session.survey().eClass(), "water.hardness");
         session.edits().set(session.survey(), hardness.steps(), twinfeed.units.Concentration.valueOf("150 mg/L"));
         String at = "";
         List<String> seen = new ArrayList<>();
@@ -97,7 +97,7 @@ final class NeededReadingsTest {
         NeededReadings needed = needed();
         String at = "";
         for (int i = 0; i < needed.size(); i++) {
-            Place place = needed.next(at).orElseThrow();
+            FieldLocation place = needed.next(at).orElseThrow();
             at = key(place);
             assertTrue(
                     SurveyPages.all().stream().anyMatch(page -> page.asks(session.survey(), place)),

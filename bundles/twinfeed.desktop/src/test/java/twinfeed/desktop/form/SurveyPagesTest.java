@@ -41,7 +41,7 @@ final class SurveyPagesTest {
         }
     }
 
-    private static List<FieldPath> asked() {
+    private static List<ReadingPath> asked() {
         return SurveyPages.all().stream()
                 .flatMap(page -> items(page).stream())
                 .map(Item::path)
@@ -77,8 +77,8 @@ final class SurveyPagesTest {
 
     @Test
     void everyQuestionHasALabelAndAnExplanation() {
-        Documentation documentation = Documentation.ofModel(Locale.UK);
-        for (FieldPath path : asked()) {
+        FieldDocumentation documentation = FieldDocumentation.ofModel(Locale.UK);
+        for (ReadingPath path : asked()) {
             assertTrue(words.find("label." + path.key()) != null, "label of " + path.key());
             assertTrue(documentation.help(path.last()).length() > 3, "explanation of " + path.key());
         }
@@ -177,7 +177,7 @@ final class SurveyPagesTest {
 
     @Test
     void defaultsComeFromTheModelsOwnDocumentation() {
-        Documentation documentation = Documentation.ofModel(Locale.UK);
+        FieldDocumentation documentation = FieldDocumentation.ofModel(Locale.UK);
         assertEquals(
                 "40 °C",
                 documentation

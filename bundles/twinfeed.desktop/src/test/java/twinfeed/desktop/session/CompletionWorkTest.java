@@ -21,9 +21,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CompletionRow;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.job.JobPackage;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
@@ -45,11 +46,11 @@ final class CompletionWorkTest {
     @BeforeEach
     void open() throws Exception {
         DemoFiles.copyInto(folder);
-        Desk desk = new Desk(DemoFiles.service(), CLOCK, Locale.UK);
+        JobServices services = new JobServices(DemoFiles.service(), CLOCK, Locale.UK);
         Path file = folder.resolve("birch-syke.job");
         session = new JobSession(
-                new OpenJob(desk.service().open(file, null), FileMark.of(file), false),
-                desk,
+                new OpenJob(services.service().open(file, null), FileFingerprint.of(file), false),
+                services,
                 // What is thorough judges all heaters, which nobody looks at here.
                 new Threads(quick::add, work -> {}, Runnable::run));
     }
@@ -66,7 +67,7 @@ final class CompletionWorkTest {
         session.edits()
                 .set(
                         session.job(),
-                        FieldPath.of(JobPackage.Literals.JOB, "completion." + reading)
+                        ReadingPath.of(JobPackage.Literals.JOB, "completion." + reading)
                                 .steps(),
                         value);
         work();
@@ -151,7 +152,7 @@ final class CompletionWorkTest {
         session.save();
         assertEquals(
                 0.30,
-                session.desk()
+                session.services()
                         .service()
                         .open(session.file(), null)
                         .job()

@@ -16,13 +16,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
+import twinfeed.desktop.form.Choices;
 import twinfeed.desktop.form.FieldForm;
-import twinfeed.desktop.form.FieldPath;
-import twinfeed.desktop.form.Offers;
-import twinfeed.desktop.form.Writing;
+import twinfeed.desktop.form.FieldFormat;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.usecase.TwinfeedService;
 
@@ -34,7 +35,7 @@ final class FirstVerdictTest {
     Path folder;
 
     private final Words words = new Words(Locale.UK);
-    private Desk desk;
+    private JobServices services;
     private JobSession session;
     private int entries;
 
@@ -50,9 +51,10 @@ final class FirstVerdictTest {
         Path file = folder.resolve("first.job");
         NewJob.write(file, folder.resolve("heaters.catalogue"), house.survey().get());
         TwinfeedService service = DemoFiles.service();
-        desk = new Desk(service, CLOCK, Locale.UK);
+        services = new JobServices(service, CLOCK, Locale.UK);
         Threads idle = new Threads(work -> {}, work -> {}, Runnable::run);
-        session = new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), false), desk, idle);
+        session =
+                new JobSession(new OpenJob(service.open(file, null), FileFingerprint.of(file), false), services, idle);
         session.edits().setAll(session.survey(), SurveyPackage.Literals.SURVEY__CANDIDATES, List.of("h105"));
         entries = 2;
     }
@@ -62,23 +64,23 @@ final class FirstVerdictTest {
     }
 
     private void enter(EObject root, String path, String typed) {
-        FieldPath field = FieldPath.of(root.eClass(), path);
+        ReadingPath field = ReadingPath.of(root.eClass(), path);
         boolean picked = FieldForm.of(field.attribute()) == FieldForm.CHOICE
-                || new Offers(session, words).of(field.attribute(), null).size() > 1;
+                || new Choices(session, words).of(field.attribute(), null).size() > 1;
         session.edits().set(root, field.steps(), picked ? picked(field, typed) : typed(field, typed));
         entries++;
     }
 
-    private Object typed(FieldPath field, String typed) {
+    private Object typed(ReadingPath field, String typed) {
         try {
-            return new Writing(words).read(field.attribute(), typed);
-        } catch (twinfeed.desktop.form.FieldFault refused) {
+            return new FieldFormat(words).read(field.attribute(), typed);
+        } catch (twinfeed.desktop.form.InvalidFieldException refused) {
             throw new AssertionError(field.text() + ": " + refused.getMessage(), refused);
         }
     }
 
-    private Object picked(FieldPath field, String typed) {
-        return new Offers(session, words)
+    private Object picked(ReadingPath field, String typed) {
+        return new Choices(session, words)
                 .of(field.attribute(), null).stream()
                         .filter(choice -> choice.text().equals(typed)
                                 || String.valueOf(choice.value()).equals(typed))
@@ -88,7 +90,7 @@ final class FirstVerdictTest {
     }
 
     private OptionAssessment option() {
-        JobResult result = desk.result(1, session.copy());
+        JobResult result = services.result(1, session.copy());
         assertEquals("", result.trouble());
         return result.judged().record().getOptions().stream()
                 .filter(each -> "h105".equals(each.getHeaterId()))
@@ -172,6 +174,6 @@ final class FirstVerdictTest {
         enter("electricity.serviceFuse", "100");
         assertEquals(
                 "100 A",
-                new Writing(words).show(session.survey().getElectricity().getServiceFuse()));
+                new FieldFormat(words).show(session.survey().getElectricity().getServiceFuse()));
     }
 }

@@ -22,6 +22,7 @@ import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.issued.Revisions;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.IssueSummary;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteOption;
@@ -41,7 +42,7 @@ final class IssueGateTest {
     @TempDir
     Path folder;
 
-    private Desk desk;
+    private JobServices services;
     private TwinfeedService service;
 
     @BeforeEach
@@ -50,7 +51,7 @@ final class IssueGateTest {
         Path job = folder.resolve("alder-beck.job");
         Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95|h95s|h105)</candidates>\\s*", ""));
         service = DemoFiles.service();
-        desk = new Desk(service, CLOCK, Locale.UK);
+        services = new JobServices(service, CLOCK, Locale.UK);
     }
 
     private JobSession session() {
@@ -60,8 +61,8 @@ final class IssueGateTest {
     private JobSession session(String name) {
         Path file = folder.resolve(name);
         JobSession session = new JobSession(
-                new OpenJob(service.open(file, null), FileMark.of(file), false),
-                desk,
+                new OpenJob(service.open(file, null), FileFingerprint.of(file), false),
+                services,
                 new Threads(Runnable::run, Runnable::run, Runnable::run));
         session.recalculate();
         return session;
@@ -84,9 +85,9 @@ final class IssueGateTest {
         return quote;
     }
 
-    private Desk.Prices demonstrationPrices() {
+    private JobServices.Prices demonstrationPrices() {
         Path file = folder.resolve("prices.csv");
-        return new Desk.Prices(file, service.book(file));
+        return new JobServices.Prices(file, service.book(file));
     }
 
     private Survey survey() {
@@ -146,21 +147,21 @@ final class IssueGateTest {
 
     @Test
     void demonstrationPricesStandInForTheDemonstrationOnly() throws Exception {
-        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        services.demonstrationPrices(folder.resolve("prices.csv"));
         Survey survey = survey();
-        assertNotNull(desk.prices(survey));
-        assertNull(desk.prices(), "nobody has chosen any");
+        assertNotNull(services.prices(survey));
+        assertNull(services.prices(), "nobody has chosen any");
         survey.getCustomer().setName("A. Tenant");
-        assertNull(desk.prices(survey));
-        desk.usePrices(ownPrices());
-        assertEquals("List of spring", desk.prices(survey).book().getTitle());
-        assertEquals("List of spring", desk.prices(survey()).book().getTitle(), "what was chosen goes before");
+        assertNull(services.prices(survey));
+        services.usePrices(ownPrices());
+        assertEquals("List of spring", services.prices(survey).book().getTitle());
+        assertEquals("List of spring", services.prices(survey()).book().getTitle(), "what was chosen goes before");
     }
 
     /** The use case behind the key is guarded as well, whatever the dialogue lets through. */
     @Test
     void issuingItselfIsRefusedAndWritesNothing() throws Exception {
-        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        services.demonstrationPrices(folder.resolve("prices.csv"));
         JobSession session = session();
         session.survey().getCustomer().setAddress(null);
         session.survey().getSite().setAddress(null);
@@ -179,7 +180,7 @@ final class IssueGateTest {
     /** In willow-mere next to nothing was measured. */
     @Test
     void anEstimateIsIssuedForATypedReasonOnly() {
-        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        services.demonstrationPrices(folder.resolve("prices.csv"));
         JobSession session = session("willow-mere.job");
         assertTrue(IssueSummary.of(session, words).unproven());
         assertFalse(IssueSummary.of(session(), words).unproven());
@@ -197,7 +198,7 @@ final class IssueGateTest {
 
     @Test
     void summaryShowsWhatIsIssuedAndARevisionIsProposedForTheSameSite() {
-        desk.demonstrationPrices(folder.resolve("prices.csv"));
+        services.demonstrationPrices(folder.resolve("prices.csv"));
         JobSession session = session();
         IssueSummary summary = IssueSummary.of(session, words);
         assertTrue(summary.ready());
@@ -228,10 +229,10 @@ final class IssueGateTest {
         assertEquals(issued.name(), proposed.name());
         later.survey().getSite().setName("Alder Beck 4");
         assertNull(new Revisions(later).proposed(revisions.in(quotes)), "another house is another quote");
-        IssuedQuotes.decline(issued.file(), desk.today());
+        IssuedQuotes.decline(issued.file(), services.today());
         session.issued(issued);
         session.lookAtIssued();
-        assertEquals("declined", session.issued().stateOn(desk.today()).getLiteral());
+        assertEquals("declined", session.issued().stateOn(services.today()).getLiteral());
         issued.file().toFile().setWritable(true);
     }
 }

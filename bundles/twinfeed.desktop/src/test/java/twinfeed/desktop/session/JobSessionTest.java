@@ -22,7 +22,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.survey.SurveyPackage;
@@ -38,13 +39,13 @@ final class JobSessionTest {
     private final List<Runnable> quick = new ArrayList<>();
     private final List<Runnable> thorough = new ArrayList<>();
     private TwinfeedService service;
-    private Desk desk;
+    private JobServices services;
 
     @BeforeEach
     void open() throws Exception {
         DemoFiles.copyInto(folder);
         service = DemoFiles.service();
-        desk = new Desk(service, CLOCK, Locale.UK);
+        services = new JobServices(service, CLOCK, Locale.UK);
     }
 
     /** A job whose work waits until {@link #work} does it. */
@@ -54,7 +55,8 @@ final class JobSessionTest {
 
     private JobSession session(Threads threads) {
         Path file = folder.resolve("alder-beck.job");
-        return new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), false), desk, threads);
+        return new JobSession(
+                new OpenJob(service.open(file, null), FileFingerprint.of(file), false), services, threads);
     }
 
     private static void work(List<Runnable> queue) {
@@ -64,12 +66,12 @@ final class JobSessionTest {
     }
 
     private static void setStatic(JobSession session, String pressure) {
-        FieldPath path = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        ReadingPath path = ReadingPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
         session.edits().set(session.survey(), path.steps(), Pressure.valueOf(pressure));
     }
 
     @Test
-    void glanceIsShownBeforeTheWholeAnswer() {
+    void quickAnswerIsShownBeforeTheWholeOne() {
         JobSession session = waiting();
         session.recalculate();
         assertNull(session.result());
@@ -81,9 +83,9 @@ final class JobSessionTest {
     }
 
     @Test
-    void glanceThatComesLateDoesNotHideTheWholeAnswer() {
+    void quickAnswerThatComesLateDoesNotHideTheWholeOne() {
         JobSession session = waiting();
-        FieldPath candidates = FieldPath.of(SurveyPackage.Literals.SURVEY, "candidates");
+        ReadingPath candidates = ReadingPath.of(SurveyPackage.Literals.SURVEY, "candidates");
         session.edits().setAll(session.survey(), candidates.last(), List.of("h85"));
         work(thorough);
         assertTrue(session.current());
@@ -120,7 +122,7 @@ final class JobSessionTest {
 
     @Test
     void withoutCalculatorsNothingSeemsToSuit() {
-        desk = new Desk(new TwinfeedService(List.of()), CLOCK, Locale.UK);
+        services = new JobServices(new TwinfeedService(List.of()), CLOCK, Locale.UK);
         JobSession session = session(Threads.here());
         session.recalculate();
         assertNull(session.result().judged());
@@ -196,21 +198,21 @@ final class JobSessionTest {
         JobSession session = waiting();
         setStatic(session, "2.9 bar");
         work(quick);
-        assertTrue(session.rescue().there());
+        assertTrue(session.backup().there());
         // The program ends here without a word; the next sitting finds the copy.
         JobSession next = waiting();
         assertTrue(next.oldChanges());
         assertEquals(
                 Pressure.valueOf("2.9 bar"),
-                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure());
+                next.backup().job().getSurvey().getWater().getTest().getStaticPressure());
         setStatic(next, "2.5 bar");
         work(quick);
         assertEquals(
                 Pressure.valueOf("2.9 bar"),
-                next.rescue().job().getSurvey().getWater().getTest().getStaticPressure(),
+                next.backup().job().getSurvey().getWater().getTest().getStaticPressure(),
                 "not replaced before somebody has decided");
         next.dropOldChanges();
-        assertFalse(next.rescue().there());
+        assertFalse(next.backup().there());
     }
 
     @Test
@@ -220,23 +222,23 @@ final class JobSessionTest {
         work(quick);
         session.edits().undo();
         work(quick);
-        assertFalse(session.rescue().there(), "undone");
+        assertFalse(session.backup().there(), "undone");
         setStatic(session, "2.9 bar");
         session.save();
         work(quick);
-        assertFalse(session.rescue().there(), "saved");
+        assertFalse(session.backup().there(), "saved");
         setStatic(session, "2.8 bar");
         work(quick);
         session.close();
         work(quick);
-        assertFalse(session.rescue().there(), "closed by somebody who was asked");
+        assertFalse(session.backup().there(), "closed by somebody who was asked");
     }
 
     @Test
     void changesThatWereTakenOverCountAsUnsaved() {
         Path file = folder.resolve("alder-beck.job");
-        JobSession session =
-                new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), true), desk, Threads.here());
+        JobSession session = new JobSession(
+                new OpenJob(service.open(file, null), FileFingerprint.of(file), true), services, Threads.here());
         assertTrue(session.edits().dirty());
         session.save();
         assertFalse(session.edits().dirty());

@@ -42,22 +42,23 @@ final class PartsToPackTest {
     void listIsWrittenOnceTheCustomerHasAccepted() throws Exception {
         DemoFiles.copyInto(folder);
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
-        Desk desk = new Desk(DemoFiles.service(), clock, Locale.UK);
+        JobServices services = new JobServices(DemoFiles.service(), clock, Locale.UK);
         Path prices = folder.resolve("prices.csv");
-        PriceBook book = desk.service().book(prices);
-        OpenedJob opened = desk.service().open(folder.resolve("alder-beck.job"), null);
+        PriceBook book = services.service().book(prices);
+        OpenedJob opened = services.service().open(folder.resolve("alder-beck.job"), null);
         opened.job().getSurvey().getCandidates().clear();
         opened.job().getSurvey().getCandidates().add("h85");
-        AssessedJob judged = desk.service().judge(opened, book, null, Locale.UK);
-        Quote quote = QuotingService.draft(judged, book, desk.today(), FirmFile.beside(prices), Locale.UK);
+        AssessedJob judged = services.service().judge(opened, book, null, Locale.UK);
+        Quote quote = QuotingService.draft(judged, book, services.today(), FirmFile.beside(prices), Locale.UK);
         IssuedQuote issued = IssuedQuotes.issue(judged, quote, book, folder.resolve("office"));
         Path out = folder.resolve("parts.pdf");
-        RuntimeException early = assertThrows(RuntimeException.class, () -> desk.writeParts(issued, out));
+        RuntimeException early = assertThrows(RuntimeException.class, () -> services.writeParts(issued, out));
         assertTrue(early.getMessage().contains("was not accepted"), early.getMessage());
         assertFalse(Files.exists(out));
-        IssuedQuotes.accept(issued.file(), issued.quote().getOptions().get(0).getName(), desk.today());
-        desk.writeParts(IssuedQuotes.open(issued.file()), out);
+        IssuedQuotes.accept(issued.file(), issued.quote().getOptions().get(0).getName(), services.today());
+        services.writeParts(IssuedQuotes.open(issued.file()), out);
         assertTrue(Files.size(out) > 1000);
-        assertThrows(RuntimeException.class, () -> desk.writeParts(IssuedQuotes.open(issued.file()), issued.file()));
+        assertThrows(
+                RuntimeException.class, () -> services.writeParts(IssuedQuotes.open(issued.file()), issued.file()));
     }
 }

@@ -18,11 +18,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;
-import twinfeed.desktop.view.HandMade;
+import twinfeed.desktop.view.ManualChanges;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
@@ -40,7 +41,7 @@ final class QuoteEditsTest {
     @TempDir
     Path folder;
 
-    private Desk desk;
+    private JobServices services;
     private JobSession session;
 
     @BeforeEach
@@ -49,19 +50,20 @@ final class QuoteEditsTest {
         Path job = folder.resolve("alder-beck.job");
         Files.writeString(job, Files.readString(job).replaceAll("<candidates>(h95s|h105)</candidates>\\s*", ""));
         TwinfeedService service = DemoFiles.service();
-        desk = new Desk(service, CLOCK, Locale.UK);
-        desk.usePrices(folder.resolve("prices.csv"));
+        services = new JobServices(service, CLOCK, Locale.UK);
+        services.usePrices(folder.resolve("prices.csv"));
         session = reopened();
     }
 
     private JobSession reopened() {
         Path file = folder.resolve("alder-beck.job");
         Threads idle = new Threads(work -> {}, work -> {}, Runnable::run);
-        return new JobSession(new OpenJob(desk.service().open(file, null), FileMark.of(file), false), desk, idle);
+        return new JobSession(
+                new OpenJob(services.service().open(file, null), FileFingerprint.of(file), false), services, idle);
     }
 
     private JobResult result() {
-        JobResult result = desk.result(1, session.copy());
+        JobResult result = services.result(1, session.copy());
         assertEquals("", result.trouble());
         return result;
     }
@@ -92,7 +94,7 @@ final class QuoteEditsTest {
         assertTrue(proposed.size() > 1, "proposed: " + proposed);
         List<String> turned = List.of(proposed.get(1), proposed.get(0));
         change(choices().offering(turned, "It is in stock."));
-        FieldPath pressure = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        ReadingPath pressure = ReadingPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
         session.edits().set(session.survey(), pressure.steps(), Pressure.valueOf("3.1 bar"));
         Quote quote = result().quote();
         assertEquals(turned, offered(quote));
@@ -117,7 +119,7 @@ final class QuoteEditsTest {
         QuoteLine own = line(with, "own-1");
         assertEquals("Make good the tiling", own.getDescription());
         assertEquals(0, own.getNet().compareTo(new BigDecimal("120")));
-        assertTrue(new HandMade(choices(), WORDS).changed(own));
+        assertTrue(new ManualChanges(choices(), WORDS).changed(own));
         BigDecimal more = with.getNet().subtract(before.getNet());
         assertTrue(
                 more.compareTo(new BigDecimal("120")) >= 0,
@@ -136,11 +138,11 @@ final class QuoteEditsTest {
     @Test
     void itemOfTheBookIsAddedToOneOptionOnly() {
         List<String> offered = offered(result().quote());
-        String code = desk.prices().book().getItems().stream()
+        String code = services.prices().book().getItems().stream()
                 .filter(item -> item.getPrice() != null && item.getCode().startsWith("isolator"))
                 .map(item -> item.getCode())
                 .findFirst()
-                .orElseGet(() -> desk.prices().book().getItems().get(10).getCode());
+                .orElseGet(() -> services.prices().book().getItems().get(10).getCode());
         BigDecimal other = result().quote().getOptions().get(1).getTotal();
         change(choices().adding(OwnLine.ofBook(offered.get(0), code, BigDecimal.ONE)));
         Quote quote = result().quote();
@@ -155,9 +157,10 @@ final class QuoteEditsTest {
         change(choices().offering(List.of(option.getHeaterId()), "").quantity(code, new BigDecimal("7")));
         QuoteLine line = line(result().quote().getOptions().get(0), code);
         assertEquals(
-                option.getRemedies().get(0).getId(), HandMade.work(line, option).orElse(""));
-        assertTrue(new HandMade(choices(), WORDS).changed(line));
-        change(new HandMade(choices(), WORDS).without(line));
+                option.getRemedies().get(0).getId(),
+                ManualChanges.work(line, option).orElse(""));
+        assertTrue(new ManualChanges(choices(), WORDS).changed(line));
+        change(new ManualChanges(choices(), WORDS).without(line));
         assertTrue(choices().quantities().isEmpty());
     }
 
@@ -183,15 +186,15 @@ final class QuoteEditsTest {
         List<String> now = after.getRemedies().stream().map(Remedy::getId).toList();
         assertEquals(
                 now.contains(before.get(0)),
-                HandMade.staying(choices(), after).isPresent(),
+                ManualChanges.staying(choices(), after).isPresent(),
                 "before " + before + ", now " + now);
         assertEquals(option.getVerdict(), after.getVerdict(), "it suits with other work, or with the same");
     }
 
     @Test
     void changesAreSaidInASentence() {
-        assertEquals("", new HandMade(QuoteChoices.NONE, WORDS).summary());
-        String said = new HandMade(
+        assertEquals("", new ManualChanges(QuoteChoices.NONE, WORDS).summary());
+        String said = new ManualChanges(
                         QuoteChoices.NONE
                                 .offering(List.of("h85"), "")
                                 .discount(null, new BigDecimal("50"), "")

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
-import twinfeed.desktop.form.FieldPath;
+import twinfeed.desktop.form.ReadingPath;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -21,8 +21,8 @@ final class SurveyEditsTest {
     private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
     private final SurveyEdits edits = new SurveyEdits(false);
 
-    private static FieldPath path(String text) {
-        return FieldPath.of(SurveyPackage.Literals.SURVEY, text);
+    private static ReadingPath path(String text) {
+        return ReadingPath.of(SurveyPackage.Literals.SURVEY, text);
     }
 
     private void set(String path, Object value) {

@@ -14,7 +14,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Translation;
 import twinfeed.desktop.WindowLanguage;
-import twinfeed.desktop.form.Documentation;
+import twinfeed.desktop.form.FieldDocumentation;
 import twinfeed.model.survey.SurveyPackage;
 
 /** The window says in German all that it says in English. */
@@ -46,8 +46,8 @@ final class LanguagesTest {
     /** The tooltips are those of the model, so that help and model cannot drift apart; German says each of them too. */
     @Test
     void everyReadingIsExplainedInBothLanguages() {
-        Documentation model = Documentation.ofModel(Locale.UK);
-        Documentation translated = Documentation.ofModel(Locale.GERMANY);
+        FieldDocumentation model = FieldDocumentation.ofModel(Locale.UK);
+        FieldDocumentation translated = FieldDocumentation.ofModel(Locale.GERMANY);
         Words english = new Words(Locale.UK);
         int seen = 0;
         for (var classifier : SurveyPackage.eINSTANCE.getEClassifiers()) {

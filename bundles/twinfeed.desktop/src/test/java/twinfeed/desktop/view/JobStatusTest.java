@@ -12,13 +12,13 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
-import twinfeed.desktop.form.FieldPath;
-import twinfeed.desktop.session.Desk;
-import twinfeed.desktop.session.FileMark;
+import twinfeed.desktop.form.ReadingPath;
+import twinfeed.desktop.session.JobServices;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Pressure;
 import twinfeed.usecase.TwinfeedService;
@@ -30,18 +30,19 @@ final class JobStatusTest {
     @TempDir
     Path folder;
 
-    private JobSession open(Desk desk, TwinfeedService service) {
+    private JobSession open(JobServices services, TwinfeedService service) {
         Path file = folder.resolve("alder-beck.job");
         Threads nothing = new Threads(work -> {}, work -> {}, Runnable::run);
-        return new JobSession(new OpenJob(service.open(file, null), FileMark.of(file), false), desk, nothing);
+        return new JobSession(
+                new OpenJob(service.open(file, null), FileFingerprint.of(file), false), services, nothing);
     }
 
     @Test
     void sayWhatIsSavedAndByWhatItIsPriced() throws Exception {
         DemoFiles.copyInto(folder);
         TwinfeedService service = DemoFiles.service();
-        Desk desk = new Desk(service, CLOCK, Locale.UK);
-        JobSession session = open(desk, service);
+        JobServices services = new JobServices(service, CLOCK, Locale.UK);
+        JobSession session = open(services, service);
         session.catalogue().setTitle("Heaters on offer");
         session.catalogue().setDate(null);
         JobStatus status = new JobStatus(session, new Words(Locale.UK));
@@ -49,15 +50,15 @@ final class JobStatusTest {
                 List.of("alder-beck: saved", "Quote: draft", "No price book", "Heaters: Heaters on offer"),
                 status.phrases());
         Path book = folder.resolve("prices.csv");
-        Desk.Prices prices = new Desk.Prices(book, service.book(book));
+        JobServices.Prices prices = new JobServices.Prices(book, service.book(book));
         prices.book().setTitle("");
         prices.book().setDate(java.time.LocalDate.of(2026, 2, 1));
-        desk.usePrices(prices);
+        services.usePrices(prices);
         assertEquals(
                 "Prices: prices.csv of 1 Feb 2026",
                 status.phrases().get(2),
                 "a book without a title is known by its file");
-        FieldPath path = FieldPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
+        ReadingPath path = ReadingPath.of(SurveyPackage.Literals.SURVEY, "water.test.staticPressure");
         session.edits().set(session.survey(), path.steps(), Pressure.valueOf("2.9 bar"));
         assertEquals("alder-beck: changed, not saved", status.phrases().get(0));
         session.edits().undo();
@@ -65,10 +66,10 @@ final class JobStatusTest {
     }
 
     @Test
-    void germanIsGerman() throws Exception {
+    void statusIsInGerman() throws Exception {
         DemoFiles.copyInto(folder);
         TwinfeedService service = DemoFiles.service();
-        JobSession session = open(new Desk(service, CLOCK, Locale.GERMANY), service);
+        JobSession session = open(new JobServices(service, CLOCK, Locale.GERMANY), service);
         assertEquals(
                 List.of("alder-beck: gespeichert", "Angebot: Entwurf", "Keine Preisliste"),
                 new JobStatus(session, new Words(Locale.GERMANY)).phrases().subList(0, 3));

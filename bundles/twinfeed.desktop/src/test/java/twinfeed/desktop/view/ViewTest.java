@@ -56,24 +56,24 @@ final class ViewTest {
     @Test
     void presentUnitAndTheSameHeaterOfferedAreTwoRows() throws Exception {
         JobResult result = new JobResult(1, true, judged(), null, "");
-        List<OptionRow> rows = new OptionRows(words).of(result);
+        List<OptionRow> rows = new OptionTable(words).of(result);
         assertEquals(5, rows.size());
         assertEquals("present:h85", rows.get(0).key());
         assertEquals("offered:h85", rows.get(1).key());
         assertTrue(rows.get(0).title().startsWith("There now"), rows.get(0).title());
         assertEquals(
-                "h85", OptionRows.chosen(result, "offered:h85").orElseThrow().getHeaterId());
-        assertFalse(OptionRows.chosen(result, "offered:h85").orElseThrow().getPresent());
+                "h85", OptionTable.chosen(result, "offered:h85").orElseThrow().getHeaterId());
+        assertFalse(OptionTable.chosen(result, "offered:h85").orElseThrow().getPresent());
     }
 
     @Test
     void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
         AssessedJob judged = judged();
-        OptionRow glance = new OptionRows(words)
+        OptionRow glance = new OptionTable(words)
                 .of(new JobResult(1, false, judged, null, ""))
                 .get(1);
         assertEquals(Tone.QUIET, glance.verdict().tone());
-        OptionRow whole = new OptionRows(words)
+        OptionRow whole = new OptionTable(words)
                 .of(new JobResult(1, true, judged, null, ""))
                 .get(1);
         assertFalse(whole.verdict().tone() == Tone.QUIET);

@@ -28,12 +28,12 @@ import twinfeed.units.text.Texts;
  * words of their own by messages {@code choice.CLASS.FEATURE.VALUE}, questions about faults by {@code question.KEY} and the steps of a
  * safe isolation by {@code isolation.KEY}.
  */
-public final class Offers {
+public final class Choices {
     private final JobSession session;
     private final Words words;
 
     /** For one job in one language. */
-    public Offers(JobSession session, Words words) {
+    public Choices(JobSession session, Words words) {
         this.session = session;
         this.words = words;
     }
@@ -135,7 +135,7 @@ public final class Offers {
                 found.put(each.substring(prefix.length()), words.get(each));
             }
         }
-        for (Calculator calculator : session.desk().service().calculators()) {
+        for (Calculator calculator : session.services().service().calculators()) {
             Texts texts = calculator.descriptor().texts();
             texts.keys().stream()
                     .filter(each -> each.startsWith(prefix))

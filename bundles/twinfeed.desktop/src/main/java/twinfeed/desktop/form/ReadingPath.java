@@ -18,8 +18,8 @@ import twinfeed.model.check.ModelPath;
  * @param text the way as text, for example {@code water.test.flow}
  * @param steps the features of it
  */
-public record FieldPath(String text, List<EStructuralFeature> steps) {
-    public FieldPath {
+public record ReadingPath(String text, List<EStructuralFeature> steps) {
+    public ReadingPath {
         steps = List.copyOf(steps);
     }
 
@@ -28,7 +28,7 @@ public record FieldPath(String text, List<EStructuralFeature> steps) {
      *
      * @throws IllegalArgumentException if the model has no such feature
      */
-    public static FieldPath of(EClass root, String text) {
+    public static ReadingPath of(EClass root, String text) {
         List<EStructuralFeature> steps = new ArrayList<>();
         EClass owner = root;
         for (String name : text.split("\\.")) {
@@ -41,7 +41,7 @@ public record FieldPath(String text, List<EStructuralFeature> steps) {
                 owner = reference.getEReferenceType();
             }
         }
-        return new FieldPath(text, steps);
+        return new ReadingPath(text, steps);
     }
 
     /** The reading's path in the model: what tells it from all others. */

@@ -4,17 +4,17 @@ package twinfeed.desktop.session;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-/** Tells those who asked that something has changed. */
-public final class Signal {
+/** Tells its listeners that something has changed. Listeners are called on the thread that fires; thread-safe. */
+public final class ChangeNotifier {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
-    /** From now on told; the answer stops it. */
+    /** Adds a listener; the answer removes it again. */
     public Runnable listen(Runnable listener) {
         listeners.add(listener);
         return () -> listeners.remove(listener);
     }
 
-    /** Tells everybody. */
+    /** Calls all listeners. */
     public void fire() {
         listeners.forEach(Runnable::run);
     }

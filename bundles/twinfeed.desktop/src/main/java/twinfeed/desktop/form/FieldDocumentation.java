@@ -12,18 +12,18 @@ import twinfeed.model.text.ModelDocs;
  * What the model itself says about its readings: meaning, unit, range, and what holds where a reading is not given. Read from
  * the model's own definition, so that help and model cannot drift apart.
  */
-public final class Documentation {
+public final class FieldDocumentation {
     private static final Pattern FALLBACK = Pattern.compile("no entry means ([^;.]+)");
 
     private final Locale locale;
 
-    private Documentation(Locale locale) {
+    private FieldDocumentation(Locale locale) {
         this.locale = locale;
     }
 
     /** The documentation of the whole model in a language. */
-    public static Documentation ofModel(Locale locale) {
-        return new Documentation(locale);
+    public static FieldDocumentation ofModel(Locale locale) {
+        return new FieldDocumentation(locale);
     }
 
     /** What a reading is; empty if the model does not say. */

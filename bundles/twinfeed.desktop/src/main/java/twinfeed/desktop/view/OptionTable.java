@@ -18,12 +18,12 @@ import twinfeed.model.quote.Quote;
 import twinfeed.usecase.choices.AppliedChoices;
 
 /** The options table. */
-public final class OptionRows {
+public final class OptionTable {
     private final Words words;
     private final Figures figures;
 
     /** In one language. */
-    public OptionRows(Words words) {
+    public OptionTable(Words words) {
         this.words = words;
         this.figures = new Figures(words.locale());
     }

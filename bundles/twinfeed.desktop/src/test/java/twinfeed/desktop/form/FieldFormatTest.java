@@ -15,16 +15,16 @@ import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Kind;
 import twinfeed.units.Pressure;
 
-final class WritingTest {
+final class FieldFormatTest {
     private static final EAttribute STATIC = SurveyPackage.Literals.WATER_TEST__STATIC_PRESSURE;
     private static final EAttribute TAKEN_ON = SurveyPackage.Literals.SURVEY__TAKEN_ON;
     private static final EAttribute AGE = SurveyPackage.Literals.PRESENT_UNIT__AGE;
 
-    private final Writing english = new Writing(new Words(Locale.UK));
-    private final Writing german = new Writing(new Words(Locale.GERMANY));
+    private final FieldFormat english = new FieldFormat(new Words(Locale.UK));
+    private final FieldFormat german = new FieldFormat(new Words(Locale.GERMANY));
 
     @Test
-    void quantityIsReadAndShownInThePersonsWay() throws FieldFault {
+    void quantityIsReadAndShownInThePersonsWay() throws InvalidFieldException {
         Object typed = german.read(STATIC, " 3,05 bar ± 0,05 bar ");
         assertEquals(Pressure.valueOf("3.05 bar ± 0.05 bar"), typed);
         assertEquals("3,05 bar ± 0,05 bar", german.show(typed));
@@ -33,21 +33,21 @@ final class WritingTest {
 
     @Test
     void quantityIsAskedByItsKind() {
-        assertEquals(Kind.PRESSURE, Writing.kind(STATIC));
-        assertEquals(Kind.LET_THROUGH, Writing.kind(SurveyPackage.Literals.PROTECTIVE_DEVICE__LET_THROUGH));
-        assertEquals(Kind.TEMPERATURE_DIFFERENCE, Writing.kind(SurveyPackage.Literals.SURVEY__MONTHLY_AIR_SPREAD));
+        assertEquals(Kind.PRESSURE, FieldFormat.kind(STATIC));
+        assertEquals(Kind.LET_THROUGH, FieldFormat.kind(SurveyPackage.Literals.PROTECTIVE_DEVICE__LET_THROUGH));
+        assertEquals(Kind.TEMPERATURE_DIFFERENCE, FieldFormat.kind(SurveyPackage.Literals.SURVEY__MONTHLY_AIR_SPREAD));
     }
 
     @Test
     void faultNamesWhatIsWrongAndWhatWouldBeRight() {
-        FieldFault fault = assertThrows(FieldFault.class, () -> english.read(STATIC, "3 baar"));
+        InvalidFieldException fault = assertThrows(InvalidFieldException.class, () -> english.read(STATIC, "3 baar"));
         assertTrue(fault.getMessage().contains("baar"), fault.getMessage());
         assertTrue(fault.getMessage().contains("kPa"), fault.getMessage());
-        assertThrows(FieldFault.class, () -> english.read(STATIC, "3 L/min"), "a flow is no pressure");
+        assertThrows(InvalidFieldException.class, () -> english.read(STATIC, "3 L/min"), "a flow is no pressure");
     }
 
     @Test
-    void numberWithoutAUnitTakesThatOfItsField() throws FieldFault {
+    void numberWithoutAUnitTakesThatOfItsField() throws InvalidFieldException {
         assertEquals(Pressure.valueOf("3 bar"), english.read(STATIC, "3"));
         assertEquals(Pressure.valueOf("3.05 bar ± 0.05 bar"), german.read(STATIC, "3,05 ± 0,05"));
         assertEquals("40 A", shown(SurveyPackage.Literals.PROTECTIVE_DEVICE__RATING, "40"));
@@ -58,14 +58,14 @@ final class WritingTest {
 
     /** A pipe of 15 is one of 15 mm, never of 15 m. */
     @Test
-    void sizesOfPipesAreInMillimetres() throws FieldFault {
+    void sizesOfPipesAreInMillimetres() throws InvalidFieldException {
         assertEquals("15 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__SIZE, "15"));
         assertEquals("13.6 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__BORE, "13.6"));
         assertEquals("5.5 m", shown(SurveyPackage.Literals.PIPE_SEGMENT__LENGTH, "5.5"));
         assertEquals("22 mm", shown(SurveyPackage.Literals.PIPE_SEGMENT__SIZE, "22 mm"));
     }
 
-    private String shown(EAttribute attribute, String typed) throws FieldFault {
+    private String shown(EAttribute attribute, String typed) throws InvalidFieldException {
         return english.show(english.read(attribute, typed));
     }
 
@@ -88,27 +88,28 @@ final class WritingTest {
     }
 
     @Test
-    void nothingTypedIsNotZero() throws FieldFault {
+    void nothingTypedIsNotZero() throws InvalidFieldException {
         assertNull(english.read(STATIC, "  "));
         assertNull(english.read(AGE, ""));
         assertEquals("", english.show(null));
     }
 
     @Test
-    void dayIsReadInTheOrderOfTheLocaleAndByTheStandard() throws FieldFault {
+    void dayIsReadInTheOrderOfTheLocaleAndByTheStandard() throws InvalidFieldException {
         LocalDate day = LocalDate.of(2026, 10, 6);
         assertEquals(day, english.read(TAKEN_ON, english.show(day)));
         assertEquals(day, german.read(TAKEN_ON, german.show(day)));
         assertEquals(day, german.read(TAKEN_ON, "2026-10-06"));
-        FieldFault fault = assertThrows(FieldFault.class, () -> english.read(TAKEN_ON, "31/02/2026"));
+        InvalidFieldException fault =
+                assertThrows(InvalidFieldException.class, () -> english.read(TAKEN_ON, "31/02/2026"));
         assertTrue(fault.getMessage().contains("2026-10-06"), fault.getMessage());
     }
 
     @Test
-    void wholeNumberHasDigitsOnly() throws FieldFault {
+    void wholeNumberHasDigitsOnly() throws InvalidFieldException {
         assertEquals(11, english.read(AGE, "11"));
-        assertThrows(FieldFault.class, () -> english.read(AGE, "11.5"));
-        assertThrows(FieldFault.class, () -> english.read(AGE, "99999999999"));
+        assertThrows(InvalidFieldException.class, () -> english.read(AGE, "11.5"));
+        assertThrows(InvalidFieldException.class, () -> english.read(AGE, "99999999999"));
     }
 
     @Test
@@ -116,7 +117,7 @@ final class WritingTest {
         assertEquals(
                 "1 Osier Quay" + System.lineSeparator() + "Netherquill",
                 english.showLines("1 Osier Quay; Netherquill"));
-        assertEquals("1 Osier Quay; Netherquill", Writing.readLines("1 Osier Quay \n Netherquill\n"));
-        assertNull(Writing.readLines(" \n "));
+        assertEquals("1 Osier Quay; Netherquill", FieldFormat.readLines("1 Osier Quay \n Netherquill\n"));
+        assertNull(FieldFormat.readLines(" \n "));
     }
 }

@@ -7,12 +7,12 @@ import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
 
 /**
- * Files that a job names relative to itself, when it moves.
+ * The catalogue and the photographs that a job names relative to its own file, kept findable when that file moves.
  *
  * @param from where the job was
  * @param to where it goes
  */
-record Companions(Path from, Path to) {
+record RelatedFiles(Path from, Path to) {
 
     /**
      * Changes the names so that they lead to the same files from the new place.

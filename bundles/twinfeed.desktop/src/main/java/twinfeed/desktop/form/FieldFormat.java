@@ -18,14 +18,14 @@ import twinfeed.units.UnitException;
  * How readings are written and read in the person's way: quantities with units and the locale's decimal separator, days in the
  * locale's order or as YYYY-MM-DD.
  */
-public final class Writing {
+public final class FieldFormat {
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
     private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
     private final Words words;
 
     /** In one language. */
-    public Writing(Words words) {
+    public FieldFormat(Words words) {
         this.words = words;
     }
 
@@ -54,9 +54,9 @@ public final class Writing {
     /**
      * What was typed as a value of an attribute; null if nothing was typed. A number without a unit takes that of the field.
      *
-     * @throws FieldFault if it cannot be one
+     * @throws InvalidFieldException if it cannot be one
      */
-    public @Nullable Object read(EAttribute attribute, String typed) throws FieldFault {
+    public @Nullable Object read(EAttribute attribute, String typed) throws InvalidFieldException {
         String text = BareNumber.withUnit(FieldUnit.of(attribute), typed);
         if (text.isEmpty()) {
             return null;
@@ -75,24 +75,24 @@ public final class Writing {
         return Kind.valueOf(INNER_CAPITAL.matcher(type).replaceAll("_").toUpperCase(Locale.ROOT));
     }
 
-    private Quantity quantity(Kind kind, String text) throws FieldFault {
+    private Quantity quantity(Kind kind, String text) throws InvalidFieldException {
         try {
             return Quantities.parse(kind, text, words.locale());
         } catch (UnitException refused) {
-            throw new FieldFault(refused.wrong(words.locale()) + "; " + refused.right(words.locale()));
+            throw new InvalidFieldException(refused.wrong(words.locale()) + "; " + refused.right(words.locale()));
         }
     }
 
-    private Integer whole(String text) throws FieldFault {
+    private Integer whole(String text) throws InvalidFieldException {
         if (!WHOLE.matcher(text).matches()) {
-            throw new FieldFault(words.format("fault.whole", Map.of("typed", text)));
+            throw new InvalidFieldException(words.format("fault.whole", Map.of("typed", text)));
         }
         return Integer.valueOf(text);
     }
 
-    private LocalDate day(String text) throws FieldFault {
+    private LocalDate day(String text) throws InvalidFieldException {
         return Days.typed(text, words.locale())
-                .orElseThrow(() -> new FieldFault(words.format(
+                .orElseThrow(() -> new InvalidFieldException(words.format(
                         "fault.day", Map.of("typed", text, "example", Days.of(LocalDate.of(2026, 10, 6), words)))));
     }
 }

@@ -7,10 +7,10 @@ import org.eclipse.swt.widgets.Control;
 import twinfeed.document.shape.Tone;
 
 /** Colours for what stands on the ground of a control, be it light or dark. */
-public final class Palette {
+public final class ThemeColours {
     private static final double MIDDLE = 0.18;
 
-    private Palette() {}
+    private ThemeColours() {}
 
     /** The colour of a tone on a control's ground. */
     public static Color of(Tone tone, Control control) {

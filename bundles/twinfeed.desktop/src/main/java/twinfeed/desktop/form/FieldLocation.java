@@ -4,9 +4,9 @@ package twinfeed.desktop.form;
 import org.eclipse.emf.ecore.EObject;
 
 /**
- * Where a reading is recorded.
+ * Where a reading is recorded: an object of the survey and the way from it to the reading.
  *
  * @param root an object of the survey
  * @param path path from there, for example {@code size}
  */
-public record Place(EObject root, String path) {}
+public record FieldLocation(EObject root, String path) {}

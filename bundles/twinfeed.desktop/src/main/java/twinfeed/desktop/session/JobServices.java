@@ -35,7 +35,7 @@ import twinfeed.usecase.quote.IssuedQuotes;
 import twinfeed.usecase.quote.QuotingService;
 
 /** What all open jobs share: the use cases, the price book in force, the day, the language. */
-public final class Desk {
+public final class JobServices {
     /**
      * A price book and where it came from.
      *
@@ -49,21 +49,21 @@ public final class Desk {
     private final TwinfeedService service;
     private final Clock clock;
     private final Locale locale;
-    private final Signal changed = new Signal();
-    private final Signal decided = new Signal();
+    private final ChangeNotifier changed = new ChangeNotifier();
+    private final ChangeNotifier decided = new ChangeNotifier();
     private final AtomicReference<@Nullable Prices> prices = new AtomicReference<>();
     private final AtomicReference<@Nullable Prices> demonstration = new AtomicReference<>();
     private final AtomicReference<@Nullable FirmFolder> firm = new AtomicReference<>();
     private volatile Locale papers;
 
     /**
-     * A desk without a price book.
+     * Services without a price book.
      *
      * @param service the use cases
      * @param clock the day that a draft bears, and the time that is recorded with answers
      * @param locale language and way of writing numbers
      */
-    public Desk(TwinfeedService service, Clock clock, Locale locale) {
+    public JobServices(TwinfeedService service, Clock clock, Locale locale) {
         this.service = service;
         this.clock = clock;
         this.locale = locale;
@@ -71,12 +71,12 @@ public final class Desk {
     }
 
     /** Fires when other prices are in force. */
-    public Signal changed() {
+    public ChangeNotifier changed() {
         return changed;
     }
 
     /** Fires when somebody here has recorded what a customer decided, or has taken that back. */
-    public Signal decided() {
+    public ChangeNotifier decided() {
         return decided;
     }
 

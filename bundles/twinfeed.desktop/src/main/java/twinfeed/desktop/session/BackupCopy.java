@@ -15,7 +15,7 @@ import twinfeed.model.job.Job;
  *
  * @param file the job's own file
  */
-public record Rescue(Path file) {
+public record BackupCopy(Path file) {
     private static final String ENDING = ".unsaved";
 
     /** Where the copy is. */
@@ -33,7 +33,7 @@ public record Rescue(Path file) {
         try {
             JobFile.save(job, path());
         } catch (InputException unwritable) {
-            ILog.of(Rescue.class).warn("no copy of unsaved changes can be kept", unwritable);
+            ILog.of(BackupCopy.class).warn("no copy of unsaved changes can be kept", unwritable);
         }
     }
 
@@ -51,7 +51,7 @@ public record Rescue(Path file) {
         try {
             Files.deleteIfExists(path());
         } catch (IOException stays) {
-            ILog.of(Rescue.class).warn("the copy of unsaved changes cannot be removed", stays);
+            ILog.of(BackupCopy.class).warn("the copy of unsaved changes cannot be removed", stays);
         }
     }
 }

@@ -17,14 +17,14 @@ import twinfeed.usecase.choices.OwnLine;
 import twinfeed.usecase.choices.QuoteChoices;
 
 /** Which lines of a quote somebody has made or changed by hand. */
-public final class HandMade {
+public final class ManualChanges {
     private static final String DISCOUNT = "discount";
 
     private final QuoteChoices choices;
     private final Words words;
 
     /** By what is decided by hand. */
-    public HandMade(QuoteChoices choices, Words words) {
+    public ManualChanges(QuoteChoices choices, Words words) {
         this.choices = choices;
         this.words = words;
     }

@@ -11,23 +11,23 @@ import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 
 /**
- * How far a path reaches into what is there.
+ * Where a path of the model leads, as far as the objects on it exist, and how a value is set or removed there.
  *
  * @param root where the path begins
  * @param owner the last object on it that is there
  * @param path the whole path
  * @param depth how many steps lead to the owner
  */
-record Place(EObject root, EObject owner, List<EStructuralFeature> path, int depth) {
+record PathTarget(EObject root, EObject owner, List<EStructuralFeature> path, int depth) {
 
-    static Place of(EObject root, List<EStructuralFeature> path) {
+    static PathTarget of(EObject root, List<EStructuralFeature> path) {
         EObject owner = root;
         int depth = 0;
         while (depth < path.size() - 1 && owner.eGet(path.get(depth)) instanceof EObject next) {
             owner = next;
             depth++;
         }
-        return new Place(root, owner, path, depth);
+        return new PathTarget(root, owner, path, depth);
     }
 
     /** Whether every object on the path is there. */
