@@ -22,7 +22,7 @@ final class Framework implements AutoCloseable {
     /**
      * Starts it: every bundle of the list is installed and the services are up.
      *
-     * @param settings of the face
+     * @param settings of the mode
      * @param area where it keeps its state
      * @throws Exception if it does not start
      */

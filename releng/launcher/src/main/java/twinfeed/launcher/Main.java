@@ -35,30 +35,30 @@ public final class Main {
     }
 
     private static int status(String[] arguments) {
-        Face face = Face.of(arguments);
-        if (face == Face.HEADLESS) {
+        LaunchMode mode = LaunchMode.of(arguments);
+        if (mode == LaunchMode.HEADLESS) {
             // Standard output is the answer's alone, and the application has its own way to it: what a library prints
             // goes elsewhere.
             System.setOut(System.err);
         }
         try {
-            return face == Face.DESKTOP ? window(arguments) : run(face, arguments);
+            return mode == LaunchMode.DESKTOP ? window(arguments) : run(mode, arguments);
         } catch (Throwable broken) { // whatever it is, the status has to say so
             return fault(broken);
         }
     }
 
-    private static int run(Face face, String[] arguments) throws Exception {
+    private static int run(LaunchMode mode, String[] arguments) throws Exception {
         Installation installation = Installation.running();
-        FrameworkArea area = StateArea.given().of(face, installation.extended());
-        try (Framework framework = new Framework(face.settings(installation, false), area)) {
-            return framework.run(face.without(arguments));
+        FrameworkArea area = StateArea.given().of(mode, installation.extended());
+        try (Framework framework = new Framework(mode.settings(installation, false), area)) {
+            return framework.run(mode.without(arguments));
         }
     }
 
     /** Opens the window, or has the one that is there open the jobs. */
     private static int window(String[] arguments) throws Exception {
-        List<String> jobs = Face.DESKTOP.jobs(arguments);
+        List<String> jobs = LaunchMode.DESKTOP.jobs(arguments);
         try (OneWindow window = OneWindow.in(UserFolders.here().runtime())) {
             OneWindow.Role role = window.start(jobs, SILENCE_MS);
             if (role == OneWindow.Role.HANDED_OVER) {
@@ -66,11 +66,12 @@ public final class Main {
             }
             boolean alone = role == OneWindow.Role.ALONE;
             Installation installation = Installation.running();
-            FrameworkArea area =
-                    alone ? FrameworkArea.forOneRun() : StateArea.given().of(Face.DESKTOP, installation.extended());
-            try (Framework framework = new Framework(Face.DESKTOP.settings(installation, alone), area)) {
+            FrameworkArea area = alone
+                    ? FrameworkArea.forOneRun()
+                    : StateArea.given().of(LaunchMode.DESKTOP, installation.extended());
+            try (Framework framework = new Framework(LaunchMode.DESKTOP.settings(installation, alone), area)) {
                 framework.offer(window.requests());
-                return framework.run(Face.told(jobs));
+                return framework.run(LaunchMode.told(jobs));
             }
         }
     }

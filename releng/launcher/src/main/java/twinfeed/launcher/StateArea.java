@@ -33,21 +33,21 @@ record StateArea(@Nullable Path folder) {
     }
 
     /**
-     * Where the framework keeps its state for a face.
+     * Where the framework keeps its state for a mode.
      *
      * <p>The command line only reads it, once it is there: any number of runs may start at the same time and none leaves a trace.
      * A framework that may not write installs nothing either, so with calculators of third parties a run gets a copy of its own.
      * The window keeps its own state, which it writes.
      *
-     * @param face the one that starts
+     * @param mode the one that starts
      * @param extended whether bundles may be installed that the product does not list
      * @throws IOException if there is no room for a copy
      */
-    FrameworkArea of(Face face, boolean extended) throws IOException {
+    FrameworkArea of(LaunchMode mode, boolean extended) throws IOException {
         if (folder == null || !ready()) {
             return FrameworkArea.forOneRun();
         }
-        if (face == Face.DESKTOP) {
+        if (mode == LaunchMode.DESKTOP) {
             return new FrameworkArea(folder.resolve("desktop"), false, false);
         }
         Path settled = folder.resolve(SETTLED);

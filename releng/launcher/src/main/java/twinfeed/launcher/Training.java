@@ -32,7 +32,7 @@ public final class Training {
     private static void train(Installation installation, Path state) throws Exception {
         FrameworkArea scratch = FrameworkArea.forOneRun();
         FrameworkArea settled = new FrameworkArea(state.resolve(StateArea.SETTLED), true, false);
-        try (Framework framework = new Framework(Face.HEADLESS.settings(installation, false), settled)) {
+        try (Framework framework = new Framework(LaunchMode.HEADLESS.settings(installation, false), settled)) {
             for (String line : commands(installation)) {
                 framework.run(
                         line.replace("{scratch}", scratch.folder().toString()).split(" +"));

@@ -68,7 +68,7 @@ public final class WarmUp {
     /** A start without an application: the framework installs and resolves the bundles and writes down how. */
     private void settle() throws Exception {
         FrameworkArea fresh = new FrameworkArea(folder.resolve(StateArea.SETTLED), false, false);
-        new Framework(Face.HEADLESS.settings(installation, false), fresh).close();
+        new Framework(LaunchMode.HEADLESS.settings(installation, false), fresh).close();
     }
 
     private void archive() throws IOException, InterruptedException {

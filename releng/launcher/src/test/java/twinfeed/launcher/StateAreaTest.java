@@ -16,15 +16,15 @@ class StateAreaTest {
     @Test
     void isUsedOnceItIsWhole(@TempDir Path folder) throws IOException {
         StateArea area = new StateArea(folder);
-        FrameworkArea before = area.of(Face.HEADLESS, false);
+        FrameworkArea before = area.of(LaunchMode.HEADLESS, false);
         assertTrue(before.passing());
         assertFalse(before.folder().startsWith(folder));
         before.leave();
         Files.createFile(folder.resolve(StateArea.READY));
-        assertTrue(area.of(Face.HEADLESS, false).passing(), "what was kept is gone");
+        assertTrue(area.of(LaunchMode.HEADLESS, false).passing(), "what was kept is gone");
         Files.createDirectories(folder.resolve("headless/org.eclipse.osgi"));
-        assertEquals(new FrameworkArea(folder.resolve("headless"), true, false), area.of(Face.HEADLESS, false));
-        assertEquals(new FrameworkArea(folder.resolve("desktop"), false, false), area.of(Face.DESKTOP, false));
+        assertEquals(new FrameworkArea(folder.resolve("headless"), true, false), area.of(LaunchMode.HEADLESS, false));
+        assertEquals(new FrameworkArea(folder.resolve("desktop"), false, false), area.of(LaunchMode.DESKTOP, false));
     }
 
     @Test
@@ -32,7 +32,7 @@ class StateAreaTest {
         Files.createFile(folder.resolve(StateArea.READY));
         Files.createDirectories(folder.resolve("headless/org.eclipse.osgi"));
         Files.writeString(folder.resolve("headless/org.eclipse.osgi/state"), "resolved");
-        FrameworkArea copy = new StateArea(folder).of(Face.HEADLESS, true);
+        FrameworkArea copy = new StateArea(folder).of(LaunchMode.HEADLESS, true);
         assertFalse(copy.readOnly());
         assertTrue(copy.passing());
         assertEquals("resolved", Files.readString(copy.folder().resolve("org.eclipse.osgi/state")));
@@ -41,8 +41,8 @@ class StateAreaTest {
     }
 
     @Test
-    void isNotMissed() throws IOException {
-        FrameworkArea area = new StateArea(null).of(Face.HEADLESS, false);
+    void aStartWithoutAStateFolderTakesATemporaryOne() throws IOException {
+        FrameworkArea area = new StateArea(null).of(LaunchMode.HEADLESS, false);
         assertTrue(Files.isDirectory(area.folder()));
         area.leave();
         assertFalse(Files.exists(area.folder()));

@@ -13,23 +13,23 @@ import java.util.Properties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class FaceTest {
+class LaunchModeTest {
     @Test
     void opensTheWindowWithoutAVerb() {
-        assertEquals(Face.DESKTOP, Face.of(new String[0]));
-        assertEquals(Face.DESKTOP, Face.of(new String[] {"desktop", "a.job"}));
-        assertEquals(Face.DESKTOP, Face.of(new String[] {"a folder/a.job", "b.job"}));
-        assertEquals(Face.HEADLESS, Face.of(new String[] {"quote", "desktop"}));
-        assertEquals(Face.HEADLESS, Face.of(new String[] {"--help"}));
+        assertEquals(LaunchMode.DESKTOP, LaunchMode.of(new String[0]));
+        assertEquals(LaunchMode.DESKTOP, LaunchMode.of(new String[] {"desktop", "a.job"}));
+        assertEquals(LaunchMode.DESKTOP, LaunchMode.of(new String[] {"a folder/a.job", "b.job"}));
+        assertEquals(LaunchMode.HEADLESS, LaunchMode.of(new String[] {"quote", "desktop"}));
+        assertEquals(LaunchMode.HEADLESS, LaunchMode.of(new String[] {"--help"}));
     }
 
     @Test
     void givesTheApplicationAllButTheWordForTheWindow() {
-        assertArrayEquals(new String[] {"a.job"}, Face.DESKTOP.without(new String[] {"desktop", "a.job"}));
-        assertArrayEquals(new String[0], Face.DESKTOP.without(new String[0]));
+        assertArrayEquals(new String[] {"a.job"}, LaunchMode.DESKTOP.without(new String[] {"desktop", "a.job"}));
+        assertArrayEquals(new String[0], LaunchMode.DESKTOP.without(new String[0]));
         // The framework's own options are arguments like any other.
         String[] arguments = {"calc", "-clean", "-data", "x"};
-        assertArrayEquals(arguments, Face.HEADLESS.without(arguments));
+        assertArrayEquals(arguments, LaunchMode.HEADLESS.without(arguments));
     }
 
     @Test
@@ -39,10 +39,11 @@ class FaceTest {
                 java.util.List.of(
                         here.resolve("a b.job").toString(),
                         here.resolve("c.job").toString()),
-                Face.DESKTOP.jobs(new String[] {"desktop", "-job", "a b.job", "x/../c.job"}));
-        assertEquals(java.util.List.of(here.resolve("a.job").toString()), Face.DESKTOP.jobs(new String[] {"a.job"}));
-        assertEquals(java.util.List.of(), Face.DESKTOP.jobs(new String[] {"desktop"}));
-        assertArrayEquals(new String[] {"-job", "a", "-job", "b"}, Face.told(java.util.List.of("a", "b")));
+                LaunchMode.DESKTOP.jobs(new String[] {"desktop", "-job", "a b.job", "x/../c.job"}));
+        assertEquals(
+                java.util.List.of(here.resolve("a.job").toString()), LaunchMode.DESKTOP.jobs(new String[] {"a.job"}));
+        assertEquals(java.util.List.of(), LaunchMode.DESKTOP.jobs(new String[] {"desktop"}));
+        assertArrayEquals(new String[] {"-job", "a", "-job", "b"}, LaunchMode.told(java.util.List.of("a", "b")));
     }
 
     /** XDG Base Directory Specification 0.8: $HOME/.local/state without a variable, and only absolute paths count. */
@@ -67,17 +68,17 @@ class FaceTest {
         Path configuration = Files.createDirectory(folder.resolve("configuration"));
         Files.writeString(configuration.resolve("headless.ini"), "eclipse.application=a\nosgi.instance.area=@none\n");
         Files.writeString(configuration.resolve("config.ini"), "eclipse.application=b\n");
-        Properties headless = Face.HEADLESS.settings(new Installation(folder), false);
+        Properties headless = LaunchMode.HEADLESS.settings(new Installation(folder), false);
         assertEquals("a", headless.getProperty("eclipse.application"));
         assertEquals("@none", headless.getProperty("osgi.instance.area"));
         assertEquals(folder.toUri().toString(), headless.getProperty("osgi.install.area"));
-        Properties desktop = Face.DESKTOP.settings(new Installation(folder), false);
+        Properties desktop = LaunchMode.DESKTOP.settings(new Installation(folder), false);
         assertEquals("b", desktop.getProperty("eclipse.application"));
         Path state = UserFolders.here().state();
         assertEquals(
                 state.resolve("workspace").toUri(), java.net.URI.create(desktop.getProperty("osgi.instance.area")));
         assertEquals(state.resolve("twinfeed.log").toString(), desktop.getProperty("osgi.logfile"));
-        Properties alone = Face.DESKTOP.settings(new Installation(folder), true);
+        Properties alone = LaunchMode.DESKTOP.settings(new Installation(folder), true);
         assertFalse(alone.getProperty("osgi.instance.area").contains("workspace"), "a second window has its own");
     }
 

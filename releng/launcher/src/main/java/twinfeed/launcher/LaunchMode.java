@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Properties;
 import java.util.stream.Stream;
 
-/** The two ways in: each is a set of bundles and an application, listed in {@code configuration}. */
-enum Face {
+/** Whether a start runs a verb or opens the window: each is a set of bundles and an application, listed in {@code configuration}. */
+enum LaunchMode {
     /** Verbs, no window. Its list has none of the bundles that draw, which halves the time of a start. */
     HEADLESS("headless"),
     /** The window. */
@@ -22,12 +22,12 @@ enum Face {
 
     private final String list;
 
-    Face(String list) {
+    LaunchMode(String list) {
         this.list = list;
     }
 
     /** The one that a command line asks for: the window if it is empty, or begins with {@code desktop} or the name of a job's file. */
-    static Face of(String[] arguments) {
+    static LaunchMode of(String[] arguments) {
         return arguments.length == 0 || arguments[0].equals(VERB) || arguments[0].endsWith(JOB_FILE)
                 ? DESKTOP
                 : HEADLESS;
@@ -54,7 +54,7 @@ enum Face {
     }
 
     /**
-     * The settings of the framework for this face.
+     * The settings of the framework for this mode.
      *
      * @param alone whether a window has to keep its state to itself
      */
