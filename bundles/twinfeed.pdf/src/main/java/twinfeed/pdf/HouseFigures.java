@@ -15,7 +15,7 @@ import twinfeed.document.shape.TextSize;
 import twinfeed.document.shape.TextWidth;
 import twinfeed.document.shape.Tone;
 
-/** The drawings of the house behind the small print: vectors with the typefaces of the page, and their content in words for those who hear it. */
+/** The drawings of the house behind the small print: vectors with the typefaces of the page, and their content in words for screen readers. */
 final class HouseFigures {
     /** Width of a drawing in its own unit, in which letters are {@link Svg#LETTERS} high: about 8 points on paper. */
     private static final double WIDTH = 900;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Palette;
 
-/** An A4 page with its head and foot, and the looks that documents share. */
+/** An A4 page with its head and foot, and the styles that documents share. */
 final class PageBody {
     private static final String LAST = "all";
     private static final double POINTS_A_PAGE_MM = 25.4 / 72;

@@ -129,7 +129,7 @@ final class QuoteTexts {
         return work ? "summary.some.work" : "summary.some";
     }
 
-    /** Where no heater suits yet: what fails as the house is, is known, though not whether work would mend it. */
+    /** Where no heater suits yet: what fails as the house is, is known, though not whether work would fix it. */
     private String open(long assessed, boolean alone) {
         if (assessed > 0 && count(Verdict.NOT_AS_IT_IS) == assessed) {
             return alone ? "summary.asItIs.one" : "summary.asItIs";

@@ -67,7 +67,7 @@ class AllocationProperties {
 
     /** Handworked: 5 pence at 70 % and 30 % are 3.5 and 1.5; one penny is left and both lost a half: the first gets it. */
     @Example
-    void tie() {
+    void anEqualRemainderGoesToTheFirst() {
         assertEquals(
                 pence(4, 1),
                 Allocation.divide(Money.parse("GBP 0.05"), List.of(new BigDecimal("0.7"), new BigDecimal("0.3"))));

@@ -18,7 +18,7 @@ import twinfeed.model.quote.QuoteState;
 
 /**
  * What was decided about an issued quote, in a file beside it. It can be created only once, so that of two people who decide at
- * the same time one is told that the other was faster.
+ * the same time the second is told that it was decided.
  */
 final class Outcome {
     private Outcome() {}
@@ -38,7 +38,7 @@ final class Outcome {
         try {
             AtomicFile.create(file(file), CanonicalJson.write(tree).getBytes(StandardCharsets.UTF_8));
             return null;
-        } catch (FileAlreadyExistsException faster) {
+        } catch (FileAlreadyExistsException present) {
             return apply(file, decided);
         }
     }

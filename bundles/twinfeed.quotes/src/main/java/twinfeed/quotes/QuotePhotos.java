@@ -88,7 +88,7 @@ public final class QuotePhotos {
         }
         byte[] content = InputBytes.read(file, MOST_MIB);
         if (!FrozenQuote.digest(content).equals(digest)) {
-            throw new IOException("it is not the picture that was issued");
+            throw new IOException(LifeException.MESSAGES.toReader("photo.changed"));
         }
         return new ByteArrayInputStream(content);
     }

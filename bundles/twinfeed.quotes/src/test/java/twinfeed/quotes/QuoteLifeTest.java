@@ -107,7 +107,7 @@ class QuoteLifeTest {
 
     /** Every step from every state but the one it starts from is refused. */
     @Test
-    void knowsNoOtherWay() {
+    void refusesEveryOtherStep() {
         List<UnaryOperator<Quote>> steps = List.of(
                 quote -> QuoteLife.accept(quote, "h95", DAY),
                 quote -> QuoteLife.decline(quote, DAY),

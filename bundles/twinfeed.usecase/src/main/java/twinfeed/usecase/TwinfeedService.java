@@ -34,7 +34,7 @@ import twinfeed.pricing.TranslatedBook;
 import twinfeed.workbook.QuoteWorkbook;
 
 /**
- * Opens jobs and price books and assesses jobs with the calculators that were found: the only service that the faces inject. Beside
+ * Opens jobs and price books and assesses jobs with the calculators that were found: the service that window and command line start from. Beside
  * it, and made with it, stand {@link twinfeed.usecase.faults.FaultFindingService}, {@link twinfeed.usecase.quote.QuotingService},
  * {@link twinfeed.usecase.quote.IssuedQuotes} and {@link twinfeed.usecase.completion.CompletionService}. Stateless but for its
  * calculators; thread-safe.

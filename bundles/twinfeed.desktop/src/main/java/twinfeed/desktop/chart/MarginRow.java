@@ -58,7 +58,7 @@ public record MarginRow(String title, Mark mark, double share, double low, doubl
                 interval);
     }
 
-    /** All of it in a sentence, for those who hear. */
+    /** All of it in a sentence, for screen readers. */
     public String sentence() {
         return title + ": " + mark.word() + ", " + text + (interval.isEmpty() ? "" : " (" + interval + ")");
     }

@@ -83,7 +83,7 @@ public final class JobSession {
 
     private void deliver(JobResult answer) {
         JobResult known = result;
-        // The glance may come behind the whole answer, which it must not hide.
+        // The quick answer may come behind the whole one, which it must not hide.
         if (known == null || known.revision() < answer.revision() || answer.complete()) {
             result = answer;
             resulted.fire();

@@ -61,7 +61,7 @@ public record CauseRow(String title, double share, String percent, String word, 
         };
     }
 
-    /** All of it in a sentence, for those who hear. */
+    /** All of it in a sentence, for screen readers. */
     public String sentence() {
         return title + ": " + percent + ", " + word;
     }

@@ -69,10 +69,10 @@ final class ViewTest {
     @Test
     void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
         AssessedJob judged = judged();
-        OptionRow glance = new OptionTable(words)
+        OptionRow quick = new OptionTable(words)
                 .of(new JobResult(1, false, judged, null, ""))
                 .get(1);
-        assertEquals(Tone.QUIET, glance.verdict().tone());
+        assertEquals(Tone.QUIET, quick.verdict().tone());
         OptionRow whole = new OptionTable(words)
                 .of(new JobResult(1, true, judged, null, ""))
                 .get(1);

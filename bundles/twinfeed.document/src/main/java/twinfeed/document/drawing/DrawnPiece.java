@@ -58,7 +58,7 @@ public record DrawnPiece(
         return answer == null ? "" : (answer.mark().sign() + " " + answer.margin()).strip();
     }
 
-    /** All of it as a sentence, for those who hear the drawing, and for its tooltip. */
+    /** All of it as a sentence, for screen readers, and for its tooltip. */
     public String sentence() {
         StringBuilder said = new StringBuilder(name);
         if (!renewed.isEmpty()) {

@@ -73,7 +73,7 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
         return Stream.of(water, power, List.of(unit)).flatMap(List::stream).toList();
     }
 
-    /** All of it in words, for those who hear the drawing. */
+    /** All of it in words, for screen readers. */
     public String spoken() {
         return pieces().stream().map(DrawnPiece::sentence).collect(Collectors.joining("; "));
     }

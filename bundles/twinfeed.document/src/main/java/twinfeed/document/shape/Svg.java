@@ -34,7 +34,7 @@ public final class Svg {
     /**
      * An empty picture.
      *
-     * @param title what it shows, for those who hear it
+     * @param title what it shows, for screen readers
      */
     public Svg(double width, double height, String title) {
         this(width, height, title, text -> "");

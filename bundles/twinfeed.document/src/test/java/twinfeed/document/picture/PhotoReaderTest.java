@@ -133,7 +133,7 @@ class PhotoReaderTest {
     }
 
     @Test
-    void alargePictureBecomesSmall() throws IOException {
+    void aLargePictureIsMadeSmall() throws IOException {
         BufferedImage image = new BufferedImage(5000, 3000, BufferedImage.TYPE_BYTE_GRAY);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ImageIO.write(image, "png", out);

@@ -4,7 +4,7 @@ package twinfeed.engineering.numeric;
 /**
  * An argument outside the range that a function states: a mistake of the caller, not a result.
  *
- * <p>The parts are there for a face to build its own message; {@link #getMessage()} is for a developer's log.
+ * <p>The parts are there for a user interface to build its own message; {@link #getMessage()} is for a developer's log.
  */
 public final class DomainException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;

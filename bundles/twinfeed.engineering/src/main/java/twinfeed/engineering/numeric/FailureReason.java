@@ -4,7 +4,7 @@ package twinfeed.engineering.numeric;
 /**
  * Why a question has no number for an answer, or why an argument was refused.
  *
- * <p>The names are stable keys: faces look up their text by them.
+ * <p>The names are stable keys: user interfaces look up their text by them.
  */
 public enum FailureReason {
     /** An argument is NaN or infinite, or so large that the result (then the argument is called "result") would be. */

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.engineering.numeric;
 
-/** The checks at every public door: an argument comes back unchanged or a {@link DomainException} names it. */
+/** Argument checks of the public functions: an argument comes back unchanged or a {@link DomainException} names it. */
 public final class Require {
     private Require() {}
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
-import twinfeed.model.io.ValueFault;
+import twinfeed.model.io.InvalidValue;
 import twinfeed.units.text.Texts;
 
 /** A field that cannot be set by its name. */
@@ -14,11 +14,11 @@ public final class FieldException extends RuntimeException {
     private final String right;
 
     FieldException(String key, String... arguments) {
-        this(new ValueFault(
+        this(new InvalidValue(
                 MESSAGES.toReader(key + ".wrong", arguments), MESSAGES.toReader(key + ".right", arguments)));
     }
 
-    FieldException(ValueFault fault) {
+    FieldException(InvalidValue fault) {
         super(fault.wrong() + "; " + fault.right());
         this.wrong = fault.wrong();
         this.right = fault.right();

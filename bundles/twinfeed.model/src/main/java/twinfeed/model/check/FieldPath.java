@@ -17,8 +17,8 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.InvalidValue;
 import twinfeed.model.io.NearestName;
-import twinfeed.model.io.ValueFault;
 
 /**
  * One field of a model, named as problems name it: {@code water.test.runningPressure}, {@code water.segments[rising main].length},
@@ -209,7 +209,7 @@ public final class FieldPath {
     }
 
     private static Object single(EDataType type, String text) {
-        ValueFault fault = ValueFault.of(type, text);
+        InvalidValue fault = InvalidValue.of(type, text);
         if (fault != null) {
             throw new FieldException(fault);
         }

@@ -228,8 +228,8 @@ final class DocumentScan {
             problem(frame.child(name), name, value, "value.duplicate");
         }
         boolean decimal = attribute.getEType().getInstanceClass() == BigDecimal.class;
-        if (withValues || decimal || ValueFault.isLong(attribute.getEAttributeType(), value)) {
-            ValueFault fault = ValueFault.of(attribute.getEAttributeType(), value);
+        if (withValues || decimal || InvalidValue.isLong(attribute.getEAttributeType(), value)) {
+            InvalidValue fault = InvalidValue.of(attribute.getEAttributeType(), value);
             if (fault != null) {
                 problem(frame.child(name), name, value, fault);
             }
@@ -270,8 +270,8 @@ final class DocumentScan {
     private void end() {
         Frame frame = open.pop();
         if (frame.value != null
-                && (withValues || ValueFault.isLong(frame.value.getEAttributeType(), frame.text.toString()))) {
-            ValueFault fault = ValueFault.of(frame.value.getEAttributeType(), frame.text.toString());
+                && (withValues || InvalidValue.isLong(frame.value.getEAttributeType(), frame.text.toString()))) {
+            InvalidValue fault = InvalidValue.of(frame.value.getEAttributeType(), frame.text.toString());
             if (fault != null) {
                 problem(frame.path, "", frame.text.toString(), fault);
             }
@@ -289,10 +289,14 @@ final class DocumentScan {
     }
 
     private void problem(String path, String attribute, String reading, String key, String... arguments) {
-        problem(path, attribute, reading, new ValueFault(Refusal.wrong(key, arguments), Refusal.right(key, arguments)));
+        problem(
+                path,
+                attribute,
+                reading,
+                new InvalidValue(Refusal.wrong(key, arguments), Refusal.right(key, arguments)));
     }
 
-    private void problem(String path, String attribute, String reading, ValueFault fault) {
+    private void problem(String path, String attribute, String reading, InvalidValue fault) {
         problems.add(new InputProblem(document.name(), line(attribute), path, reading, fault.wrong(), fault.right()));
     }
 

@@ -31,7 +31,7 @@ final class WritableText {
             list.forEach(each -> checkValue(file, attribute, object, each));
         } else if (value instanceof String text && !isWritable(text)) {
             throw refused(file, attribute, object, text, "save.character");
-        } else if (value instanceof String text && ValueFault.isLong(attribute.getEAttributeType(), text)) {
+        } else if (value instanceof String text && InvalidValue.isLong(attribute.getEAttributeType(), text)) {
             // Or the file could be written and not be read again.
             throw refused(file, attribute, object, text, "save.long");
         }

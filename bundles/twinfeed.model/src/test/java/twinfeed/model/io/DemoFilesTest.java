@@ -33,7 +33,7 @@ class DemoFilesTest {
     }
 
     @Test
-    void thereAreSome() throws IOException {
+    void demonstrationFilesExist() throws IOException {
         assertTrue(jobs().count() >= 4);
     }
 

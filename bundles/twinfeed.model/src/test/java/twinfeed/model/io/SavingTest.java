@@ -59,7 +59,7 @@ class SavingTest {
     }
 
     @Test
-    void catalogueToo() throws IOException {
+    void aCatalogueIsSavedToo() throws IOException {
         Catalogue catalogue = CatalogueFactory.eINSTANCE.createCatalogue();
         catalogue.setTitle("few");
         CatalogueFile.save(catalogue, folder.resolve("few.catalogue"));

@@ -23,8 +23,8 @@ import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.refusal.Refusals;
 
 /**
- * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a pattern job with the row's own values put in.
- * A row that cannot be used is set aside with its reason, and the rest goes on.
+ * Judges and prices the dwellings of a list, several at a time, and hands them on in the order of the list. Each is the survey of a template job with the row's own values put in.
+ * A row that cannot be used is rejected with its reason, and the rest goes on.
  */
 final class Batch {
     private final TwinfeedService service;

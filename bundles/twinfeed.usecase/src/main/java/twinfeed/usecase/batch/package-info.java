@@ -2,7 +2,7 @@
 /**
  * Many dwellings at once: a list of them, judged and priced row by row.
  *
- * <p>More than twenty classes: reading, order, store and sheets of one list, most of them small and none of use to anything else.
+ * <p>More than twenty classes: they read, order, store and print one list, are small, and nothing else uses them.
  */
 @org.jspecify.annotations.NullMarked
 package twinfeed.usecase.batch;

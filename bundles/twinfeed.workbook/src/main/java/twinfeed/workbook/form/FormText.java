@@ -13,8 +13,8 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.check.ReadingRange;
+import twinfeed.model.io.InvalidValue;
 import twinfeed.model.io.NearestName;
-import twinfeed.model.io.ValueFault;
 import twinfeed.model.survey.SurveyPackage.Literals;
 
 /** Reads what was typed into the cell of a reading. */
@@ -122,7 +122,7 @@ final class FormText {
     }
 
     private static Result value(EDataType type, String text) {
-        ValueFault fault = ValueFault.of(type, text);
+        InvalidValue fault = InvalidValue.of(type, text);
         return fault == null
                 ? new Result(EcoreUtil.createFromString(type, text), "", "")
                 : new Result(null, fault.wrong(), fault.right());

@@ -3,7 +3,7 @@ package twinfeed.workbook.sheet;
 
 import twinfeed.workbook.writer.CellStyle;
 
-/** The looks that several sheets share. */
+/** The cell styles that several sheets share. */
 public final class SheetStyles {
     public static final CellStyle BODY = CellStyle.BODY;
     public static final CellStyle BOLD = BODY.lettering(CellStyle.Lettering.BOLD);

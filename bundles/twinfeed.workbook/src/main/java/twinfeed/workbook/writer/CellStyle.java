@@ -2,7 +2,7 @@
 package twinfeed.workbook.writer;
 
 /**
- * How a cell looks. Looks are values: a book makes the style of each one once, at its first use.
+ * How a cell looks, as a value; a workbook makes each style once, at its first use.
  *
  * @param lettering letters
  * @param fill background

@@ -47,7 +47,7 @@ public final class VectorDrawing {
      * Adds a drawing whose top left corner is that of a cell. Areas lie lowest, then lines, then plates, then texts; what looks alike stands
      * together, which packs best.
      *
-     * @param description what it shows, for those who hear it
+     * @param description what it shows, for screen readers
      */
     public VectorDrawing add(int column, int row, double width, double height, List<Shape> shapes, String description) {
         body.append("<xdr:oneCellAnchor><xdr:from><xdr:col>")

@@ -18,7 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import twinfeed.document.Palette;
 
 /**
- * A workbook being written. Looks, names, page set-up, charts and pictures go through POI's ordinary model; rows are written as they
+ * A workbook being written. Styles, names, page set-up, charts and pictures go through POI's ordinary model; rows are written as they
  * come and put in their place at the end. Not for threads.
  */
 public final class WorkbookWriter implements AutoCloseable {

@@ -106,7 +106,7 @@ final class PowerLayout {
     }
 
     private void cables(double from, double to) {
-        double[] ends = Spread.over(cables, from, to);
+        double[] ends = PieceSpacing.over(cables, from, to);
         if (cables.isEmpty()) {
             sheet.line(
                     Ink.of(Tone.POWER),
@@ -134,7 +134,7 @@ final class PowerLayout {
     }
 
     private void cableTexts(double from, double to) {
-        double[] ends = Spread.over(cables, from, to);
+        double[] ends = PieceSpacing.over(cables, from, to);
         for (int i = 0; i < cables.size(); i++) {
             chips.put(cables.get(i), (ends[i] + ends[i + 1]) / 2, level(i), ends[i + 1] - ends[i] - sheet.em(0.7));
         }

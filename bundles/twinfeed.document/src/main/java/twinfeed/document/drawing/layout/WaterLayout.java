@@ -34,8 +34,8 @@ final class WaterLayout {
         this.chips = chips;
         this.frame = frame;
         double last = sheet.em(1.2 + TAP_STEP * tapsAt(pipes.size()));
-        this.ends =
-                Spread.over(pipes, frame.left() - sheet.em(1.6), frame.unit().x() - last);
+        this.ends = PieceSpacing.over(
+                pipes, frame.left() - sheet.em(1.6), frame.unit().x() - last);
     }
 
     private long tapsAt(int tee) {

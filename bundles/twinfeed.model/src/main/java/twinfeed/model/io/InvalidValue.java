@@ -19,7 +19,7 @@ import twinfeed.units.UnitException;
  * @param wrong what is wrong
  * @param right what would be right
  */
-public record ValueFault(String wrong, String right) {
+public record InvalidValue(String wrong, String right) {
     private static final int MOST_DIGITS = 30;
 
     /** Longest note. */
@@ -29,7 +29,7 @@ public record ValueFault(String wrong, String right) {
     private static final int LONGEST_VALUE = 200;
 
     /** The fault of a text, or null if it can be read. */
-    public static @Nullable ValueFault of(EDataType type, String text) {
+    public static @Nullable InvalidValue of(EDataType type, String text) {
         if (isLong(type, text)) {
             return fault("value.long", String.valueOf(text.length()), String.valueOf(longest(type)));
         }
@@ -51,22 +51,22 @@ public record ValueFault(String wrong, String right) {
     }
 
     /** An exponent such as 1e999999999 is a legal number and would be written out digit by digit later. */
-    private static @Nullable ValueFault ofDecimal(BigDecimal number) {
+    private static @Nullable InvalidValue ofDecimal(BigDecimal number) {
         boolean tooLong = number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS;
         return tooLong ? fault("value.decimal") : null;
     }
 
-    private static ValueFault ofRefusal(EDataType type, String text, Throwable refused) {
+    private static InvalidValue ofRefusal(EDataType type, String text, Throwable refused) {
         for (Throwable cause = refused; cause != null; cause = cause.getCause()) {
             if (cause instanceof UnitException unit) {
                 Locale locale = Locale.getDefault(Category.DISPLAY);
-                return new ValueFault(unit.wrong(locale), unit.right(locale));
+                return new InvalidValue(unit.wrong(locale), unit.right(locale));
             }
         }
         return type instanceof EEnum choice ? ofChoice(choice, text) : fault(keyOf(type));
     }
 
-    private static ValueFault ofChoice(EEnum choice, String text) {
+    private static InvalidValue ofChoice(EEnum choice, String text) {
         List<String> literals =
                 choice.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.toList());
         String nearest = NearestName.of(text, literals);
@@ -85,7 +85,7 @@ public record ValueFault(String wrong, String right) {
         return java == Integer.class || java == int.class ? "value.whole" : "value.decimal";
     }
 
-    private static ValueFault fault(String key, String... arguments) {
-        return new ValueFault(Refusal.wrong(key, arguments), Refusal.right(key, arguments));
+    private static InvalidValue fault(String key, String... arguments) {
+        return new InvalidValue(Refusal.wrong(key, arguments), Refusal.right(key, arguments));
     }
 }

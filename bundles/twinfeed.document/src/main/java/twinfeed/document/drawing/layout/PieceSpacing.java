@@ -6,10 +6,10 @@ import java.util.Objects;
 import twinfeed.document.drawing.DrawnPiece;
 
 /** How pieces share the way from one side of the house to the other: half of it alike, half by their lengths. */
-final class Spread {
+final class PieceSpacing {
     private static final double ALIKE = 0.55;
 
-    private Spread() {}
+    private PieceSpacing() {}
 
     /**
      * The ends of pieces.
