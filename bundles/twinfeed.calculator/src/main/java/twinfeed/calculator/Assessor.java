@@ -8,7 +8,7 @@ public interface Assessor {
      * Judges one candidate heater.
      *
      * @param candidate the heater, and whether it is the one that is there
-     * @param shared what other calculators gave for this candidate, and where this one puts what it gives
+     * @param shared the quantities that other calculators provided for this candidate; this one puts its own there
      * @param findings where the findings go
      */
     void assess(Candidate candidate, SharedQuantities shared, Findings findings);

@@ -9,7 +9,7 @@ package twinfeed.calculator;
  * "cannot tell" that names the reading. Should it throw all the same, the runner turns that into a finding that names it.
  */
 public interface Calculator {
-    /** Says who this calculator is, what it needs, gives, takes and offers; always the same object content. */
+    /** Declares what this calculator is called, the readings that it needs, the quantities that it provides and consumes and the work that it offers; always equal. */
     CalculatorDescriptor descriptor();
 
     /**

@@ -15,8 +15,8 @@ import twinfeed.units.text.Texts;
  * @param version version of the calculator, for the record; of two with one id the newer is used
  * @param texts its messages; must hold {@code title}, for each check {@code check.KEY} and the outcome texts, for each parameter
  *     and formula title and help
- * @param gives quantities that it provides to other calculators
- * @param takes quantities of others that it consumes
+ * @param provides quantities that it provides to other calculators
+ * @param consumes quantities of others that it consumes
  * @param supply the supply that its checks are about
  * @param checks the checks that it answers, in the order of their findings; one that it leaves open counts as "not checked"
  * @param remedies the kinds of work that it may offer, with the price-book codes that they need
@@ -29,8 +29,8 @@ public record CalculatorDescriptor(
         String id,
         String version,
         Texts texts,
-        List<SharedQuantity> gives,
-        List<SharedQuantity> takes,
+        List<SharedQuantity> provides,
+        List<SharedQuantity> consumes,
         Supply supply,
         List<Check> checks,
         List<RemedyKind> remedies,
@@ -39,8 +39,8 @@ public record CalculatorDescriptor(
         List<String> reads) {
 
     public CalculatorDescriptor {
-        gives = List.copyOf(gives);
-        takes = List.copyOf(takes);
+        provides = List.copyOf(provides);
+        consumes = List.copyOf(consumes);
         checks = List.copyOf(checks);
         remedies = List.copyOf(remedies);
         parameters = List.copyOf(parameters);
@@ -67,12 +67,23 @@ public record CalculatorDescriptor(
             String id,
             String version,
             Texts texts,
-            List<SharedQuantity> gives,
-            List<SharedQuantity> takes,
+            List<SharedQuantity> provides,
+            List<SharedQuantity> consumes,
             List<Check> checks,
             List<Parameter> parameters,
             List<Formula> formulas) {
-        this(id, version, texts, gives, takes, Supply.NEITHER, checks, List.of(), parameters, formulas, List.of());
+        this(
+                id,
+                version,
+                texts,
+                provides,
+                consumes,
+                Supply.NEITHER,
+                checks,
+                List.of(),
+                parameters,
+                formulas,
+                List.of());
     }
 
     /**
@@ -88,8 +99,8 @@ public record CalculatorDescriptor(
         private final String version;
         private String id;
         private Texts texts;
-        private List<SharedQuantity> gives = List.of();
-        private List<SharedQuantity> takes = List.of();
+        private List<SharedQuantity> provides = List.of();
+        private List<SharedQuantity> consumes = List.of();
         private Supply supply = Supply.NEITHER;
         private List<Check> checks = List.of();
         private List<RemedyKind> remedies = List.of();
@@ -117,14 +128,14 @@ public record CalculatorDescriptor(
         }
 
         /** What it provides to other calculators. */
-        public Builder gives(SharedQuantity... quantities) {
-            gives = List.of(quantities);
+        public Builder provides(SharedQuantity... quantities) {
+            provides = List.of(quantities);
             return this;
         }
 
         /** What it consumes from other calculators. */
-        public Builder takes(SharedQuantity... quantities) {
-            takes = List.of(quantities);
+        public Builder consumes(SharedQuantity... quantities) {
+            consumes = List.of(quantities);
             return this;
         }
 
@@ -177,7 +188,7 @@ public record CalculatorDescriptor(
         /** The descriptor. */
         public CalculatorDescriptor build() {
             return new CalculatorDescriptor(
-                    id, version, texts, gives, takes, supply, checks, remedies, parameters, formulas, reads);
+                    id, version, texts, provides, consumes, supply, checks, remedies, parameters, formulas, reads);
         }
     }
 }

@@ -22,7 +22,7 @@ import twinfeed.model.assessment.Outcome;
  * @param source where limit and method come from
  * @param workingSupplier makes the working when somebody asks for it; pure
  * @param series curves that belong to the finding
- * @param remedies work that can mend it, as far as this calculator knows; none while it passes
+ * @param remedies work that can fix it, as far as this calculator knows; none while it passes
  * @param chance how sure the outcome is, given the tolerances of the readings; absent where that was not asked
  */
 public record Finding(
@@ -90,7 +90,7 @@ public record Finding(
                 sampled);
     }
 
-    /** Work that can mend it; none while it passes or does not apply. */
+    /** Work that can fix it; none while it passes or does not apply. */
     public List<Remedy> remedies() {
         return outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE ? List.of() : remedies;
     }

@@ -129,14 +129,14 @@ public final class FindingBuilder {
         return this;
     }
 
-    /** Adds work that can mend it. */
+    /** Adds work that can fix it. */
     public FindingBuilder remedy(Remedy remedy) {
         return remedies(() -> List.of(remedy));
     }
 
     /**
-     * Says what work can mend it, asked for only where somebody looks for work. Say it of a check that passes too: by the tolerances of
-     * the readings it may be too close to call, and work is then sought for it as for a failure.
+     * Says what work can fix it, asked for only where somebody looks for work. Say it of a check that passes too: by the tolerances of
+     * the readings it may be too close to call, and work is then looked for as for a failure.
      */
     public FindingBuilder remedies(Supplier<List<Remedy>> offered) {
         if (!figuresOnly) {

@@ -81,7 +81,7 @@ public final class Findings {
         if (shared.has(key)) {
             return false;
         }
-        on(check).cannotTell(shared.lacking(key)).add();
+        on(check).cannotTell(shared.missing(key)).add();
         return true;
     }
 

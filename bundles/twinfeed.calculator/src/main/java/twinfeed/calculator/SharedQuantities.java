@@ -12,45 +12,45 @@ import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.formula.Working;
 
-/** What calculators hand to one another about one candidate. */
+/** The quantities that calculators provide to one another about one candidate. */
 public final class SharedQuantities {
     private final Grid grid;
-    private final @Nullable Set<SharedQuantity> taken;
+    private final @Nullable Set<SharedQuantity> consumed;
     private final Map<SharedQuantity, double[]> values = new LinkedHashMap<>();
     private final Map<SharedQuantity, IntFunction<Working>> workings = new HashMap<>();
     private final Map<SharedQuantity, List<String>> lacking = new LinkedHashMap<>();
 
-    /** Shared quantities over a grid, none given yet. */
+    /** Shared quantities over a grid, none provided yet. */
     public SharedQuantities(Grid grid) {
         this(grid, null);
     }
 
-    private SharedQuantities(Grid grid, @Nullable Set<SharedQuantity> taken) {
+    private SharedQuantities(Grid grid, @Nullable Set<SharedQuantity> consumed) {
         this.grid = grid;
-        this.taken = taken;
+        this.consumed = consumed;
     }
 
     /**
-     * Shared quantities over a grid where it is known which of them anybody takes.
+     * Shared quantities over a grid where it is known which of them any calculator consumes.
      *
-     * @param taken those; the others may be given all the same
+     * @param consumed those; the others may be put all the same
      */
-    public static SharedQuantities takenOnly(Grid grid, Set<SharedQuantity> taken) {
-        return new SharedQuantities(grid, Set.copyOf(taken));
+    public static SharedQuantities consumedOnly(Grid grid, Set<SharedQuantity> consumed) {
+        return new SharedQuantities(grid, Set.copyOf(consumed));
     }
 
-    /** Whether anybody takes one of these quantities; a calculator may leave out the others. */
+    /** Whether any calculator consumes one of these quantities; the others may be left out. */
     public boolean asks(List<SharedQuantity> keys) {
-        Set<SharedQuantity> known = taken;
+        Set<SharedQuantity> known = consumed;
         return known == null || keys.stream().anyMatch(known::contains);
     }
 
     /**
-     * Gives a quantity.
+     * Provides the values of a quantity, in its SI unit.
      *
      * @throws IllegalArgumentException if the number of values does not fit the grid or one is not finite
      */
-    public void give(SharedQuantity key, double... given) {
+    public void put(SharedQuantity key, double... given) {
         if (given.length != key.size(grid)) {
             throw new IllegalArgumentException(
                     key.name() + " has " + given.length + " values instead of " + key.size(grid));
@@ -72,14 +72,14 @@ public final class SharedQuantities {
         workings.put(key, working);
     }
 
-    /** How the value at a position was found; empty where its giver does not say. */
+    /** How the value at a position was found; empty where its provider does not say. */
     public Working working(SharedQuantity key, int position) {
         IntFunction<Working> known = workings.get(key);
         return known == null ? Working.none() : known.apply(position);
     }
 
-    /** Gives what somebody gave before, on the same grid, without finding it anew. */
-    public void giveAgain(SharedQuantities before, List<SharedQuantity> keys) {
+    /** Provides what was provided before, on the same grid, without computing it anew. */
+    public void putAgain(SharedQuantities before, List<SharedQuantity> keys) {
         for (SharedQuantity key : keys) {
             copy(key, before.values, values);
             copy(key, before.workings, workings);
@@ -98,35 +98,35 @@ public final class SharedQuantities {
     public boolean same(SharedQuantities before, List<SharedQuantity> keys) {
         return keys.stream()
                 .allMatch(key -> Arrays.equals(values.get(key), before.values.get(key))
-                        && lacking(key).equals(before.lacking(key)));
+                        && missing(key).equals(before.missing(key)));
     }
 
-    /** Says that a quantity cannot be given because readings are missing. */
-    public void lack(SharedQuantity key, List<String> missing) {
-        List<String> all = new ArrayList<>(lacking(key));
+    /** Records that a quantity cannot be provided because readings are missing. */
+    public void markMissing(SharedQuantity key, List<String> missing) {
+        List<String> all = new ArrayList<>(missing(key));
         missing.stream().filter(path -> !all.contains(path)).forEach(all::add);
         lacking.put(key, all);
     }
 
-    /** Whether the quantity was given. */
+    /** Whether the quantity was provided. */
     public boolean has(SharedQuantity key) {
         return values.containsKey(key);
     }
 
-    /** The readings that its giver lacked; empty if nobody gives it. */
-    public List<String> lacking(SharedQuantity key) {
+    /** The readings that its provider lacked; empty if no calculator provides it. */
+    public List<String> missing(SharedQuantity key) {
         return lacking.getOrDefault(key, List.of());
     }
 
     /**
-     * The values of a quantity; a copy.
+     * The values of a quantity, in its SI unit; a copy.
      *
-     * @throws IllegalStateException if nobody gave it; ask {@link #has} first
+     * @throws IllegalStateException if no calculator provided it; ask {@link #has} first
      */
-    public double[] take(SharedQuantity key) {
+    public double[] get(SharedQuantity key) {
         double[] given = values.get(key);
         if (given == null) {
-            throw new IllegalStateException("nobody gave " + key.name());
+            throw new IllegalStateException("no calculator provided " + key.name());
         }
         return given.clone();
     }

@@ -2,7 +2,7 @@
 package twinfeed.calculator;
 
 /**
- * A quantity that one calculator gives and others take.
+ * A quantity that one calculator provides and others consume.
  *
  * @param name unique name, for example {@code power.delivered}
  * @param unit its SI unit

@@ -80,9 +80,9 @@ public abstract class CalculatorContract {
     private Runner runner() {
         Set<SharedQuantity> wanted = new LinkedHashSet<>();
         calculators()
-                .forEach(calculator -> wanted.addAll(calculator.descriptor().takes()));
+                .forEach(calculator -> wanted.addAll(calculator.descriptor().consumes()));
         calculators()
-                .forEach(calculator -> wanted.removeAll(calculator.descriptor().gives()));
+                .forEach(calculator -> wanted.removeAll(calculator.descriptor().provides()));
         List<Calculator> all = new ArrayList<>(calculators());
         if (!wanted.isEmpty()) {
             all.add(new StandInCalculator(List.copyOf(wanted)));

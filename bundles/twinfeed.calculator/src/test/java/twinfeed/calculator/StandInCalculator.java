@@ -24,7 +24,7 @@ public final class StandInCalculator implements Calculator {
     @Override
     public Assessor prepare(Context context) {
         return (candidate, shared, findings) ->
-                gives.forEach(key -> shared.give(key, values(key, context.grid(), candidate.heater())));
+                gives.forEach(key -> shared.put(key, values(key, context.grid(), candidate.heater())));
     }
 
     private static double[] values(SharedQuantity key, Grid grid, Heater heater) {

@@ -15,50 +15,54 @@ import twinfeed.calculator.SharedQuantity;
         mixinStandardHelpOptions = true,
         description = "The calculators found, their version, what they need, give, take and offer.")
 final class PluginsVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    PluginsVerb(CliContext face) {
-        this.face = face;
+    PluginsVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        List<CalculatorDescriptor> statements = face.service().calculators().stream()
+        List<CalculatorDescriptor> descriptors = context.service().calculators().stream()
                 .map(Calculator::descriptor)
                 .toList();
         if (json) {
-            face.json().plugins(statements);
+            context.json().plugins(descriptors);
         } else {
-            statements.forEach(this::print);
+            descriptors.forEach(this::print);
         }
         return Verbs.DONE;
     }
 
-    private void print(CalculatorDescriptor statement) {
-        face.out()
-                .println(statement.id() + " " + statement.version() + "  "
-                        + statement.texts().get(CliContext.LOCALE, "title"));
-        line("takes", statement.takes().stream().map(SharedQuantity::name).toList());
-        line("gives", statement.gives().stream().map(SharedQuantity::name).toList());
-        statement
+    private void print(CalculatorDescriptor descriptor) {
+        context.out()
+                .println(descriptor.id() + " " + descriptor.version() + "  "
+                        + descriptor.texts().get(CliContext.LOCALE, "title"));
+        line(
+                "consumes",
+                descriptor.consumes().stream().map(SharedQuantity::name).toList());
+        line(
+                "provides",
+                descriptor.provides().stream().map(SharedQuantity::name).toList());
+        descriptor
                 .checks()
                 .forEach(check -> line(
                         "check",
                         List.of(check.key() + ": "
-                                + statement.texts().get(CliContext.LOCALE, "check." + check.key())
+                                + descriptor.texts().get(CliContext.LOCALE, "check." + check.key())
                                 + (check.needs().isEmpty()
                                         ? ""
                                         : " (needs " + String.join(", ", check.needs()) + ")"))));
-        statement.parameters().forEach(parameter -> line("parameter", List.of(parameter.key())));
-        statement.formulas().forEach(formula -> line("formula", List.of(formula.name())));
+        descriptor.parameters().forEach(parameter -> line("parameter", List.of(parameter.key())));
+        descriptor.formulas().forEach(formula -> line("formula", List.of(formula.name())));
     }
 
     private void line(String label, List<String> values) {
         if (!values.isEmpty()) {
-            face.out().println("  " + label + " " + String.join(", ", values));
+            context.out().println("  " + label + " " + String.join(", ", values));
         }
     }
 }

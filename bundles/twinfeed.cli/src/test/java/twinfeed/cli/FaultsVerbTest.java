@@ -100,8 +100,8 @@ class FaultsVerbTest {
         try (java.io.InputStream stream = twinfeed.diagnosis.data.FaultData.class.getResourceAsStream("faults.csv")) {
             own = new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
         }
-        Path good =
-                Files.writeString(folder.resolve("own.csv"), own.replace("# sure: judgement", "# sure: our visits"));
+        Path good = Files.writeString(
+                folder.resolve("own.csv"), own.replace("# status: judgement", "# status: our visits"));
         Path bad = Files.writeString(folder.resolve("bad.csv"), own.replace("part,relief,,3,", "part,relief,,three,"));
         try {
             System.setProperty("twinfeed.faults", good.toString());

@@ -55,7 +55,7 @@ public final class CircuitCalculator implements Calculator {
 
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(CircuitCalculator.class)
             .texts(TEXTS)
-            .gives(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
+            .provides(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER, SharedQuantity.DESIGN_CURRENT)
             .reads(
                     "survey.electricity",
                     "survey.site",
@@ -107,7 +107,7 @@ public final class CircuitCalculator implements Calculator {
             ShowerCase shower =
                     new ShowerCase(candidate.heater(), ShowerLoad.of(candidate.heater()), candidate.present(), shared);
             for (CheckGroup group : groups) {
-                if (findings.asks(group.checks()) || shared.asks(group.gives())) {
+                if (findings.asks(group.checks()) || shared.asks(group.provides())) {
                     group.check(shower, findings);
                 }
             }

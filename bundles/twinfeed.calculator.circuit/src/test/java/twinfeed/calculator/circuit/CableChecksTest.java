@@ -377,16 +377,16 @@ class CableChecksTest {
         @Override
         public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Taker.class)
-                    .takes(SharedQuantity.DELIVERED_POWER)
+                    .consumes(SharedQuantity.DELIVERED_POWER)
                     .build();
         }
 
         @Override
         public Assessor prepare(Context context) {
             return (candidate, shared, findings) -> {
-                lacking = shared.lacking(SharedQuantity.DELIVERED_POWER);
+                lacking = shared.missing(SharedQuantity.DELIVERED_POWER);
                 if (shared.has(SharedQuantity.DELIVERED_POWER)) {
-                    for (double watt : shared.take(SharedQuantity.DELIVERED_POWER)) {
+                    for (double watt : shared.get(SharedQuantity.DELIVERED_POWER)) {
                         power.add(watt);
                     }
                 }

@@ -233,7 +233,7 @@ class OrdinaryHousesTest {
 
     /** All of plastic, and none, and not looked at: three answers. */
     @Test
-    void noneIsNotNotLookedAt() {
+    void noneIsNotTheSameAsNotLookedAt() {
         feed.setMainBonding(null);
         assertEquals(
                 Outcome.CANNOT_TELL,

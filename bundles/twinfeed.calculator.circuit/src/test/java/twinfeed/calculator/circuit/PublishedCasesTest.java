@@ -64,7 +64,7 @@ class PublishedCasesTest {
                 expected,
                 found,
                 Math.max(1e-9, Math.abs(expected)) * tolerance,
-                () -> row.get("id") + ": " + row.get("source") + " (" + row.get("sure") + ")");
+                () -> row.get("id") + ": " + row.get("source") + " (" + row.get("status") + ")");
     }
 
     private static String text(Map<String, String> row, String column) {

@@ -18,7 +18,7 @@ import twinfeed.model.assessment.Supply;
 @Component(service = Calculator.class)
 public final class DemandCalculator implements Calculator {
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(DemandCalculator.class)
-            .takes(SharedQuantity.DESIGN_CURRENT)
+            .consumes(SharedQuantity.DESIGN_CURRENT)
             .reads("survey.electricity", "survey.unit.heater", "survey.unit.heaterId")
             .supply(Supply.ELECTRICITY)
             .checks(DemandChecks.ALL)

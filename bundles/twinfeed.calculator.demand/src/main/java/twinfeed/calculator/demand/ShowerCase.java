@@ -19,7 +19,7 @@ record ShowerCase(Candidate candidate, SharedQuantities shared) {
     @Nullable
     Double currentA() {
         return shared.has(SharedQuantity.DESIGN_CURRENT)
-                ? Double.valueOf(shared.take(SharedQuantity.DESIGN_CURRENT)[0])
+                ? Double.valueOf(shared.get(SharedQuantity.DESIGN_CURRENT)[0])
                 : null;
     }
 

@@ -46,7 +46,7 @@ class DemandChecksTest {
         @Override
         public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Given.class)
-                    .gives(SharedQuantity.DESIGN_CURRENT)
+                    .provides(SharedQuantity.DESIGN_CURRENT)
                     .build();
         }
 
@@ -54,9 +54,9 @@ class DemandChecksTest {
         public Assessor prepare(Context context) {
             return (candidate, shared, findings) -> {
                 if (candidate.heater().getPower() == null) {
-                    shared.lack(SharedQuantity.DESIGN_CURRENT, List.of("heater.power"));
+                    shared.markMissing(SharedQuantity.DESIGN_CURRENT, List.of("heater.power"));
                 } else {
-                    shared.give(SharedQuantity.DESIGN_CURRENT, SHOWER_A);
+                    shared.put(SharedQuantity.DESIGN_CURRENT, SHOWER_A);
                 }
             };
         }

@@ -53,7 +53,7 @@ class MaximumDemandTest {
                 expected,
                 result(answer, text(row, "result")),
                 expected * tolerance,
-                () -> row.get("id") + ": " + row.get("source") + " (" + row.get("sure") + ")");
+                () -> row.get("id") + ": " + row.get("source") + " (" + row.get("status") + ")");
         List<Step> steps = answer.working().steps();
         assertEquals(result(answer, "demand"), steps.get(steps.size() - 1).value(), 1e-9, "the working ends in it");
     }

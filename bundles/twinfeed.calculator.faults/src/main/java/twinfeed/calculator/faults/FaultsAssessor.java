@@ -70,7 +70,7 @@ final class FaultsAssessor implements Assessor {
         if (!shared.has(SharedQuantity.SWITCH_MARGIN)) {
             return SupplyState.UNKNOWN;
         }
-        double marginPa = shared.take(SharedQuantity.SWITCH_MARGIN)[0];
+        double marginPa = shared.get(SharedQuantity.SWITCH_MARGIN)[0];
         return Math.abs(marginPa) < data.limit("gaugePa")
                 ? SupplyState.UNKNOWN
                 : new SupplyState(Optional.of(marginPa < 0), Optional.empty());

@@ -15,8 +15,8 @@ import twinfeed.units.text.Texts;
  * What has failed in the unit that is there: the likeliest cause by what was reported and measured, the elements and the coil by
  * their resistances, and whether what was measured under the cover was measured safely.
  *
- * <p>Of the feeds it takes the margin at the switch. The job sheet of the use case, which has all findings with the tolerances of
- * their readings, hears the feeds in full.
+ * <p>Of the findings about the supplies it uses the margin at the switch only. The job sheet of the use case, which has all findings
+ * with the tolerances of their readings, uses all of them.
  */
 @Component(service = Calculator.class)
 public final class FaultsCalculator implements Calculator {
@@ -28,7 +28,7 @@ public final class FaultsCalculator implements Calculator {
 
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(FaultsCalculator.class)
             .texts(TEXTS)
-            .takes(SharedQuantity.SWITCH_MARGIN)
+            .consumes(SharedQuantity.SWITCH_MARGIN)
             .checks(FaultsChecks.ALL)
             .build();
 

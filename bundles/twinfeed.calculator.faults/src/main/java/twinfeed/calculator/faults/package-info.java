@@ -2,7 +2,7 @@
 /**
  * The faults calculator: from observations and dead-test readings to ranked parts, the next best step and what the readings say.
  *
- * <p>The inference is exported, for the use cases join it with what the feeds' calculators found and with prices.
+ * <p>The inference is exported, for the use cases join it with what the calculators of the supplies found and with prices.
  */
 @NullMarked
 package twinfeed.calculator.faults;

@@ -186,7 +186,7 @@ class ReadingsTest {
     }
 
     @Test
-    void theMarginAtTheSwitchIsHeard() {
+    void theMarginAtTheSwitchCounts() {
         Survey survey = SampleVisits.survey("goesColdWhenTapOpens");
         assertEquals("supply", Showers.finding(survey, "faults.likely", -20_000).variant());
         assertEquals("", Showers.finding(survey, "faults.likely", 40_000).variant());

@@ -37,7 +37,7 @@ final class Showers {
 
             @Override
             public Assessor prepare(Context context) {
-                return (candidate, shared, findings) -> shared.give(SharedQuantity.SWITCH_MARGIN, marginPa);
+                return (candidate, shared, findings) -> shared.put(SharedQuantity.SWITCH_MARGIN, marginPa);
             }
         };
     }

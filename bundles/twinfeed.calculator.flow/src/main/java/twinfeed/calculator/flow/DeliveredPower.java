@@ -16,7 +16,7 @@ final class DeliveredPower {
 
     /** The power, W; ask first whether it was given. */
     static double nominalW(SharedQuantities shared, Grid grid) {
-        return shared.take(SharedQuantity.DELIVERED_POWER)[grid.nominal()];
+        return shared.get(SharedQuantity.DELIVERED_POWER)[grid.nominal()];
     }
 
     /** Whether a check lacks a reading of its own or the power; if so, that is said and the next check is on. */

@@ -15,7 +15,7 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;
 
 /** What the rating alone gives, what the low setting gives, and what comes out when an element has burnt out. */
-final class ElementFlow implements FlowAnswer {
+final class ElementFlow implements CheckGroup {
     private static final int DESIGN = 0;
 
     private final TargetOutlet target;
@@ -30,7 +30,7 @@ final class ElementFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
+    public void check(Candidate candidate, SharedQuantities shared, Findings findings) {
         Heater heater = candidate.heater();
         atRating(heater, findings);
         double[] elementsW = elementsW(heater);

@@ -14,13 +14,13 @@ import twinfeed.calculator.SharedQuantity;
 /** Judges the flow of heaters in one house. */
 final class FlowAssessor implements Assessor {
     private final TargetOutlet target;
-    private final List<FlowAnswer> answers;
+    private final List<CheckGroup> groups;
     private final TemperatureAdvice advice;
 
     FlowAssessor(Context context, TargetOutlet target) {
         this.target = target;
         this.advice = new TemperatureAdvice(context, target);
-        this.answers = List.of(
+        this.groups = List.of(
                 new WinterFlow(target, context.parameters().si("least")),
                 new MonthlyFlow(target, context.survey().getUnit()),
                 new ElementFlow(target));
@@ -29,35 +29,35 @@ final class FlowAssessor implements Assessor {
     @Override
     public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
         if (!target.faults().isEmpty()) {
-            shared.lack(SharedQuantity.TARGET_FLOW, target.faults());
+            shared.markMissing(SharedQuantity.TARGET_FLOW, target.faults());
             for (Check check : FlowChecks.ALL) {
                 findings.on(check).cannotTell(target.faults()).add();
             }
             return;
         }
-        give(shared);
-        for (FlowAnswer answer : answers) {
-            if (findings.asks(answer.checks())) {
-                answer.answer(candidate, shared, findings);
+        provide(shared);
+        for (CheckGroup group : groups) {
+            if (findings.asks(group.checks())) {
+                group.check(candidate, shared, findings);
             }
         }
-        advice.answer(candidate, findings);
+        advice.check(candidate, findings);
     }
 
-    private void give(SharedQuantities shared) {
+    private void provide(SharedQuantities shared) {
         if (!shared.has(SharedQuantity.DELIVERED_POWER)) {
-            shared.lack(SharedQuantity.TARGET_FLOW, shared.lacking(SharedQuantity.DELIVERED_POWER));
+            shared.markMissing(SharedQuantity.TARGET_FLOW, shared.missing(SharedQuantity.DELIVERED_POWER));
             return;
         }
         Grid grid = target.grid();
-        double[] powerW = shared.take(SharedQuantity.DELIVERED_POWER);
+        double[] powerW = shared.get(SharedQuantity.DELIVERED_POWER);
         double[] flows = new double[SharedQuantity.TARGET_FLOW.size(grid)];
         for (int intake = 0; intake < grid.intakes().size(); intake++) {
             for (int voltage = 0; voltage < powerW.length; voltage++) {
                 flows[grid.index(intake, voltage)] = target.massFlow(powerW[voltage], intake);
             }
         }
-        shared.give(SharedQuantity.TARGET_FLOW, flows);
+        shared.put(SharedQuantity.TARGET_FLOW, flows);
         shared.explain(
                 SharedQuantity.TARGET_FLOW,
                 at -> FlowWorking.massFlow(

@@ -36,8 +36,8 @@ public final class FlowCalculator implements Calculator {
     static final Parameter STRONG = Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70);
 
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(FlowCalculator.class)
-            .gives(SharedQuantity.TARGET_FLOW)
-            .takes(SharedQuantity.DELIVERED_POWER)
+            .provides(SharedQuantity.TARGET_FLOW)
+            .consumes(SharedQuantity.DELIVERED_POWER)
             .reads(
                     "survey.water",
                     "survey.unit",

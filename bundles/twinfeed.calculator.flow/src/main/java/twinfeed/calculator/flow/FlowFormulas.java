@@ -18,7 +18,7 @@ import twinfeed.engineering.water.Scald;
 import twinfeed.engineering.water.Water;
 import twinfeed.units.Kind;
 
-/** The heat balance for a quick question: flow, outlet temperature or power, whichever is sought; and the cold water. */
+/** The heat balance for a quick question: flow, outlet temperature or power, whichever is asked for; and the cold water. */
 final class FlowFormulas {
     private static final double MOST_W = 100e3;
     private static final double MOST_M3_PER_S = 0.01;

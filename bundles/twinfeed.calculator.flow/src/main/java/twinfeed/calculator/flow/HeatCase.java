@@ -22,7 +22,7 @@ record HeatCase(double powerW, Working power, TargetOutlet target, int intake) {
     /** The power that reaches the heater at a voltage of the grid. */
     static HeatCase at(SharedQuantities shared, TargetOutlet target, int intake, int voltage) {
         return new HeatCase(
-                shared.take(SharedQuantity.DELIVERED_POWER)[voltage],
+                shared.get(SharedQuantity.DELIVERED_POWER)[voltage],
                 shared.working(SharedQuantity.DELIVERED_POWER, voltage),
                 target,
                 intake);

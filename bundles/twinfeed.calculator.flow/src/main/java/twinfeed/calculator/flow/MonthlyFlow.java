@@ -18,7 +18,7 @@ import twinfeed.model.survey.PresentUnit;
 import twinfeed.units.Kind;
 
 /** The flow month by month, and how it compares with the unit that is there. */
-final class MonthlyFlow implements FlowAnswer {
+final class MonthlyFlow implements CheckGroup {
     private static final List<String> MONTHS =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
     private static final Series.Axis MONTH = Series.Axis.of("month", Kind.RATIO);
@@ -47,7 +47,7 @@ final class MonthlyFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
+    public void check(Candidate candidate, SharedQuantities shared, Findings findings) {
         if (!DeliveredPower.blocked(FlowChecks.BY_MONTH, shared, findings)) {
             byMonth(candidate, shared, findings);
         }

@@ -39,7 +39,7 @@ final class TemperatureAdvice {
                 : Double.valueOf(survey.getWater().getIntakeReading().si());
     }
 
-    void answer(Candidate candidate, Findings findings) {
+    void check(Candidate candidate, Findings findings) {
         intake(candidate.heater(), findings);
         outlet(findings);
     }

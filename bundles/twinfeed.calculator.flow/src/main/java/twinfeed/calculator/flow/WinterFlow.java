@@ -13,7 +13,7 @@ import twinfeed.model.catalogue.Heater;
 import twinfeed.units.Kind;
 
 /** The flow at the winter design intake: enough to shower, enough to bring the heat on, and what the rating would give. */
-final class WinterFlow implements FlowAnswer {
+final class WinterFlow implements CheckGroup {
     private static final int DESIGN = 0;
     private static final String LEAST_SOURCE = "judgement: a weaker flow is felt as a trickle";
     private static final String INSTRUCTIONS = "maker's instructions";
@@ -32,7 +32,7 @@ final class WinterFlow implements FlowAnswer {
     }
 
     @Override
-    public void answer(Candidate candidate, SharedQuantities shared, Findings findings) {
+    public void check(Candidate candidate, SharedQuantities shared, Findings findings) {
         winter(shared, findings);
         activation(candidate.heater(), shared, findings);
     }

@@ -38,7 +38,7 @@ class FlowCalculatorTest {
         @Override
         public CalculatorDescriptor descriptor() {
             return CalculatorDescriptor.of(Cable.class)
-                    .gives(SharedQuantity.DELIVERED_POWER)
+                    .provides(SharedQuantity.DELIVERED_POWER)
                     .build();
         }
 
@@ -46,7 +46,7 @@ class FlowCalculatorTest {
         public Assessor prepare(Context context) {
             return (candidate, shared, findings) -> {
                 if (ohm < 0) {
-                    shared.lack(SharedQuantity.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
+                    shared.markMissing(SharedQuantity.DELIVERED_POWER, List.of("survey.electricity.circuit.segments"));
                     return;
                 }
                 double heaterOhm = Heat.elementResistance(
@@ -56,7 +56,7 @@ class FlowCalculatorTest {
                 for (int i = 0; i < powers.length; i++) {
                     powers[i] = Heat.powerOfResistance(heaterOhm, powers[i] * heaterOhm / (heaterOhm + ohm));
                 }
-                shared.give(SharedQuantity.DELIVERED_POWER, powers);
+                shared.put(SharedQuantity.DELIVERED_POWER, powers);
             };
         }
     }

@@ -45,7 +45,7 @@ final class PressureAssessor implements Assessor {
     public void assess(Candidate candidate, SharedQuantities shared, Findings findings) {
         HeaterCase heater = new HeaterCase(house, candidate, shared, findings);
         for (CheckGroup answer : answers) {
-            if (findings.asks(answer.checks()) || shared.asks(answer.gives())) {
+            if (findings.asks(answer.checks()) || shared.asks(answer.provides())) {
                 answer.answer(heater);
             }
         }

@@ -36,8 +36,8 @@ public final class PressureCalculator implements Calculator {
             Parameter.optional("strong", Kind.TEMPERATURE, Scald.FROM_C, 30, 70));
 
     private static final CalculatorDescriptor DESCRIPTOR = CalculatorDescriptor.of(PressureCalculator.class)
-            .gives(SharedQuantity.SWITCH_MARGIN)
-            .takes(SharedQuantity.TARGET_FLOW, SharedQuantity.DELIVERED_POWER)
+            .provides(SharedQuantity.SWITCH_MARGIN)
+            .consumes(SharedQuantity.TARGET_FLOW, SharedQuantity.DELIVERED_POWER)
             .reads(
                     "survey.water",
                     "survey.unit",

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-/** The pressure calculator: what the water feed leaves at a heater's inlet and at its switch. */
+/** The pressure calculator: what pressure the water supply leaves at a heater's inlet and at its switch. */
 @NullMarked
 package twinfeed.calculator.pressure;
 

@@ -33,7 +33,7 @@ final class PressureAlongThePipesTest {
     private final Heater heater = Samples.heater();
 
     @BeforeEach
-    void giveEveryFigure() {
+    void pressuresAreGivenAtEveryPoint() {
         for (PipeSegment pipe : survey.getWater().getSegments()) {
             pipe.setRoughness(Length.valueOf("0.0015 mm"));
             pipe.getFittings().forEach(fitting -> fitting.setK(Ratio.valueOf("4")));

@@ -557,7 +557,7 @@ class PressureCalculatorTest {
     }
 
     @Test
-    void leadIsNamed() {
+    void leadPipeIsNamed() {
         Finding lead = Houses.finding(
                 "pressure.servicePipe",
                 survey -> survey.getWater().getSegments().get(0).setMaterial(PipeMaterial.LEAD),

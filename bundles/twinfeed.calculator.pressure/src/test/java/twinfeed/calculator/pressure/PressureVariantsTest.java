@@ -80,7 +80,7 @@ class PressureVariantsTest {
 
     @ParameterizedTest(name = "{0}, {1}, {2}, {3}")
     @MethodSource("variants")
-    void isAnswered(String place, String kind, String taps, String supply) {
+    void everyCheckHasAnAnswer(String place, String kind, String taps, String supply) {
         Heater heater = heater(place, kind);
         Survey survey = survey(taps, supply);
         List<Finding> findings = Houses.findings(survey, heater, kind.equals("present"));

@@ -77,8 +77,8 @@ final class SwitchSweep {
                 target[grid.index(i, v)] = powers[v] / (4190 * (40 - INTAKES[i]));
             }
         }
-        shared.give(SharedQuantity.DELIVERED_POWER, powers);
-        shared.give(SharedQuantity.TARGET_FLOW, target);
+        shared.put(SharedQuantity.DELIVERED_POWER, powers);
+        shared.put(SharedQuantity.TARGET_FLOW, target);
         return shared;
     }
 

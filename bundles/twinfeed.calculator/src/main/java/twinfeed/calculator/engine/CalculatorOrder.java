@@ -10,8 +10,8 @@ import twinfeed.calculator.Calculator;
 import twinfeed.calculator.SharedQuantity;
 
 /**
- * Orders calculators so that each comes after those that give what it takes; among equals by id, so that the order does not
- * depend on how they were found. Calculators in a circle come last, by id: they are answered with what is there.
+ * Orders calculators so that each comes after those that provide what it consumes; among equals by id, so that the order does not
+ * depend on how they were found. Calculators that depend on one another in a circle come last, by id; what is not provided by then is missing to them.
  */
 final class CalculatorOrder {
     private CalculatorOrder() {}
@@ -32,9 +32,9 @@ final class CalculatorOrder {
     }
 
     private static boolean waitsForAny(Calculator candidate, List<Calculator> waiting) {
-        Set<SharedQuantity> taken = new LinkedHashSet<>(candidate.descriptor().takes());
+        Set<SharedQuantity> taken = new LinkedHashSet<>(candidate.descriptor().consumes());
         return waiting.stream()
                 .filter(other -> other != candidate)
-                .anyMatch(other -> other.descriptor().gives().stream().anyMatch(taken::contains));
+                .anyMatch(other -> other.descriptor().provides().stream().anyMatch(taken::contains));
     }
 }

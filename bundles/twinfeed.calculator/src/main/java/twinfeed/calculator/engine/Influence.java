@@ -45,7 +45,8 @@ public final class Influence {
     }
 
     private static boolean gives(Calculator giver, Calculator taker) {
-        return giver.descriptor().gives().stream().anyMatch(taker.descriptor().takes()::contains);
+        return giver.descriptor().provides().stream()
+                .anyMatch(taker.descriptor().consumes()::contains);
     }
 
     /** Whether a work that one calculator offers can change the answers of another through what it gives. */

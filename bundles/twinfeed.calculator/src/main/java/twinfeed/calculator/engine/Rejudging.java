@@ -48,7 +48,7 @@ public final class Rejudging {
         this.candidate = candidate;
         this.preparation = preparation;
         this.quantities = calculators.stream()
-                .flatMap(calculator -> calculator.descriptor().takes().stream())
+                .flatMap(calculator -> calculator.descriptor().consumes().stream())
                 .collect(Collectors.toUnmodifiableSet());
     }
 
@@ -66,7 +66,7 @@ public final class Rejudging {
     }
 
     private SharedQuantities quantities(Preparation prepared) {
-        return SharedQuantities.takenOnly(prepared.grid(), quantities);
+        return SharedQuantities.consumedOnly(prepared.grid(), quantities);
     }
 
     /** What is to be said of the readings as they are now, wherever they have moved. */
@@ -97,11 +97,11 @@ public final class Rejudging {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < calculators.size(); i++) {
             CalculatorDescriptor calculator = calculators.get(i).descriptor();
-            if (reads.test(calculator) || !given.same(then.given, calculator.takes())) {
+            if (reads.test(calculator) || !given.same(then.given, calculator.consumes())) {
                 findings.addAll(
                         now.sessionOfFigures(List.of(calculators.get(i)), asked).answers(0, candidate, given));
             } else {
-                given.giveAgain(then.given, calculator.gives());
+                given.putAgain(then.given, calculator.provides());
                 findings.addAll(then.said.get(i));
             }
         }

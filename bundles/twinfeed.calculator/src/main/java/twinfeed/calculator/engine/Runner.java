@@ -76,7 +76,7 @@ public final class Runner {
         return calculators;
     }
 
-    /** What was found wrong with calculators so far: those that are not used, and those that were set aside while they ran. */
+    /** What was found wrong with calculators so far: those that are not used, and those that were rejected while they ran. */
     public List<CalculatorProblem> problems() {
         List<CalculatorProblem> all = new ArrayList<>(leftOut);
         calculators.forEach(calculator -> {

@@ -3,7 +3,7 @@ package twinfeed.calculator.rules;
 
 import java.util.OptionalDouble;
 
-/** Sizes of what a change of circuit leans on: tails, earthing conductor, main bonding. */
+/** Sizes of what a change of circuit depends on: tails, earthing conductor, main bonding. */
 public final class Earthing {
     private final StepTable tails;
     private final StepTable bonding;

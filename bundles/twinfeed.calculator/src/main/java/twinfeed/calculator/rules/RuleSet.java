@@ -154,7 +154,7 @@ public final class RuleSet {
 
     /** Where a table comes from and how sure its values are. */
     public String tableSource(String name) {
-        return table(name).source() + "; " + table(name).sure();
+        return table(name).source() + "; " + table(name).status();
     }
 
     /** Voltages at the origin for which every heater is judged, V. */

@@ -17,15 +17,15 @@ import twinfeed.model.rows.Row;
 
 /**
  * A data file: rows by column name, and the head lines that say where the values are from. Head lines begin with {@code #}
- * and read {@code # source: ...}, {@code # sure: ...}, {@code # units: ...}.
+ * and read {@code # source: ...}, {@code # status: ...}, {@code # units: ...}.
  *
  * @param name file name without ending
  * @param source citation from the head
- * @param sure how sure the values are, from the head
+ * @param status how far the values are verified, and where, from the head
  * @param units units of the columns, from the head
  * @param rows the rows
  */
-public record Table(String name, String source, String sure, String units, List<Map<String, String>> rows) {
+public record Table(String name, String source, String status, String units, List<Map<String, String>> rows) {
     private static final int MOST_ROWS = 100_000;
 
     public Table {
@@ -37,7 +37,7 @@ public record Table(String name, String source, String sure, String units, List<
      *
      * @param name what to call it, for messages
      * @param stream UTF-8 text
-     * @throws IllegalArgumentException if the head lacks source, sure or units, or the text is no table
+     * @throws IllegalArgumentException if the head lacks source, status or units, or the text is no table
      */
     public static Table read(String name, InputStream stream) {
         List<String> remarks = new ArrayList<>();
@@ -64,7 +64,7 @@ public record Table(String name, String source, String sure, String units, List<
         }
         String above = String.join("\n", remarks);
         return new Table(
-                name, entry(name, above, "source"), entry(name, above, "sure"), entry(name, above, "units"), rows);
+                name, entry(name, above, "source"), entry(name, above, "status"), entry(name, above, "units"), rows);
     }
 
     private static Map<String, String> cells(List<String> head, Row row) {

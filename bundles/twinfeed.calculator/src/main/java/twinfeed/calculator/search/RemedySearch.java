@@ -28,9 +28,9 @@ import twinfeed.model.survey.Survey;
  * Finds the least costly set of works with which no deciding check fails. Exact, not greedy: sets are judged in the order of
  * their cost, each by running every calculator on the edited survey, and the first that passes wins.
  *
- * <p>A set grows only by works that can mend one check that fails under it: those that the check itself offers, for a calculator
- * offers every work of its own that can mend its check, and those of calculators that change its answer through what they give. That
- * loses nothing, for a set that passes must mend that check too. At most one work of a kind is in a set.
+ * <p>A set grows only by works that can fix one check that fails under it: those that the check itself offers, for a calculator
+ * offers every work of its own that can fix its check, and those of calculators that change its answer through what they give. That
+ * loses nothing, for a set that passes must fix that check too. At most one work of a kind is in a set.
  *
  * <p>What a set may leave failing: no deciding check, and of the advice only what failed before or was too close to call. Where no set
  * keeps to the second, advice does not stand in the way, and the least costly set is taken with which no deciding check fails: the
@@ -215,7 +215,7 @@ public final class RemedySearch {
         }
 
         /**
-         * Nothing decisive fails, no advice that is spared fails anew, and no doubt is new. A check that is too close to call and for which there is no work, a reading to be taken again for example, stays so: works mend the rest, and
+         * Nothing decisive fails, no advice that is spared fails anew, and no doubt is new. A check that is too close to call and for which there is no work, a reading to be taken again for example, stays so: works fix the rest, and
          * the verdict stays open.
          */
         private boolean mends(OptionResult after) {
@@ -231,8 +231,8 @@ public final class RemedySearch {
         }
 
         /**
-         * Puts sets with one work more in the queue, for the works that can mend one open check: the one with the fewest. A set that
-         * passes has to mend that check too, so none is lost; and where nothing can mend a check, no larger set passes.
+         * Puts sets with one work more in the queue, for the works that can fix one open check: the one with the fewest. A set that
+         * passes has to fix that check too, so none is lost; and where nothing can fix a check, no larger set passes.
          */
         private void grow(WorkSet set, OptionResult result) {
             Set<String> done = set.each();
@@ -277,7 +277,7 @@ public final class RemedySearch {
         }
 
         /**
-         * What can mend a check: its own offers, and what was offered by calculators that can change its answer. A deciding check
+         * What can fix a check: its own offers, and what was offered by calculators that can change its answer. A deciding check
          * that fails offers all that its own calculator knows; one that is only advice, or lacks a reading since, need not.
          */
         private List<Work> choices(Finding finding, List<Work> own, WorkSet set, Set<String> done) {
@@ -309,8 +309,8 @@ public final class RemedySearch {
         }
 
         /**
-         * What nothing mended: the checks for which there is no work, or else those that none of the sets mended, or else, if each
-         * alone could be mended but no set mends all, all that failed.
+         * What nothing fixed: the checks for which there is no work, or else those that none of the sets fixed, or else, if each
+         * alone could be fixed but no set fixes all, all that failed.
          */
         private List<String> unmended() {
             List<String> stubborn =

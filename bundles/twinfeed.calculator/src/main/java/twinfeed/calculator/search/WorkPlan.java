@@ -13,7 +13,7 @@ import twinfeed.model.assessment.Verdict;
  * @param before the option as the house is
  * @param after the option with the works done, every calculator run again; the same as before if there are none
  * @param verdict suits, suits with work, does not suit, not as it is, or cannot tell
- * @param unmended keys of the checks that no work mends, where it does not suit
+ * @param unmended keys of the checks that no work fixes, where it does not suit
  * @param cost what the works cost, by the prices that the search was given
  * @param exhausted whether the search gave up at its limit of sets rather than at an answer
  */

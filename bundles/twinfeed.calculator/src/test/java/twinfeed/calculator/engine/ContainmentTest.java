@@ -108,7 +108,7 @@ class ContainmentTest {
     }
 
     @Test
-    void oneThatNeverEndsIsSetAside() {
+    void aCalculatorThatNeverEndsIsRejected() {
         Runner runner = runner(
                 bad((survey, findings) -> {
                     long spins = 0;

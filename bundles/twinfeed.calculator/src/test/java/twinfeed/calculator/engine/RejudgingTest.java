@@ -99,9 +99,9 @@ class RejudgingTest {
                     ran.add(id);
                     double own = value.applyAsDouble(context.survey());
                     if (gives != null) {
-                        shared.give(gives, own);
+                        shared.put(gives, own);
                     }
-                    double taken = takes == null ? 0 : shared.take(takes)[0];
+                    double taken = takes == null ? 0 : shared.get(takes)[0];
                     findings.on(check).report(own + taken).add();
                 };
             }
@@ -123,7 +123,7 @@ class RejudgingTest {
     }
 
     @Test
-    void whoTakesWhatHasChangedIsRunAgainToo() {
+    void aCalculatorIsRunAgainWhereAQuantityThatItConsumesChanged() {
         Rejudging rejudging = rejudging();
         survey.setTargetOutlet(Temperature.valueOf("42 °C"));
         assertEquals(List.of(42.0, 43.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
@@ -131,7 +131,7 @@ class RejudgingTest {
     }
 
     @Test
-    void whoTakesWhatIsTheSameIsNotRunAgain() {
+    void aCalculatorIsNotRunAgainWhereItsQuantitiesStayTheSame() {
         Rejudging rejudging = rejudging();
         assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
         assertEquals(List.of("giver"), ran);

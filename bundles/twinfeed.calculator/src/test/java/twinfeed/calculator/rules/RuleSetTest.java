@@ -40,11 +40,11 @@ class RuleSetTest {
 
     @ParameterizedTest
     @MethodSource("ids")
-    void everyTableSaysWhereItIsFromAndHowSure(String id) {
+    void everyTableSaysWhereItIsFromAndHowFarItIsVerified(String id) {
         RuleSet rules = RuleSets.find(id).orElseThrow();
         for (String name : RuleSet.TABLES) {
             assertFalse(rules.table(name).source().isEmpty(), name);
-            assertFalse(rules.table(name).sure().isEmpty(), name);
+            assertFalse(rules.table(name).status().isEmpty(), name);
             assertFalse(rules.table(name).units().isEmpty(), name);
         }
         rules.keys().forEach(key -> assertFalse(rules.source(key).isEmpty(), key));

@@ -119,7 +119,7 @@ class UncertaintyTest {
     }
 
     @Test
-    void inBetweenIsTooClose() {
+    void aChanceBetweenTheBoundsIsTooCloseToCall() {
         Uncertainty uncertainty = Uncertainty.plain(Fixtures.runner(sum(10.6)), POINTS, Uncertainty.SEED);
         OptionResult result =
                 uncertainty.judge(Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0 ohm"), Fixtures.candidate());

@@ -17,43 +17,43 @@ final class PluginsJson {
         this.json = json;
     }
 
-    void write(List<CalculatorDescriptor> statements) throws IOException {
+    void write(List<CalculatorDescriptor> descriptors) throws IOException {
         json.writeArrayFieldStart("plugins");
-        for (CalculatorDescriptor statement : statements) {
+        for (CalculatorDescriptor descriptor : descriptors) {
             json.writeStartObject();
-            json.writeStringField("id", statement.id());
-            json.writeStringField("version", statement.version());
-            json.writeStringField("title", statement.texts().get(Locale.ROOT, "title"));
+            json.writeStringField("id", descriptor.id());
+            json.writeStringField("version", descriptor.version());
+            json.writeStringField("title", descriptor.texts().get(Locale.ROOT, "title"));
             JsonFields.texts(
                     json,
                     "takes",
-                    statement.takes().stream().map(SharedQuantity::name).toList());
+                    descriptor.consumes().stream().map(SharedQuantity::name).toList());
             JsonFields.texts(
                     json,
                     "gives",
-                    statement.gives().stream().map(SharedQuantity::name).toList());
+                    descriptor.provides().stream().map(SharedQuantity::name).toList());
             json.writeArrayFieldStart("checks");
-            for (Check check : statement.checks()) {
-                check(statement, check);
+            for (Check check : descriptor.checks()) {
+                check(descriptor, check);
             }
             json.writeEndArray();
             JsonFields.texts(
                     json,
                     "parameters",
-                    statement.parameters().stream().map(each -> each.key()).toList());
+                    descriptor.parameters().stream().map(each -> each.key()).toList());
             JsonFields.texts(
                     json,
                     "formulas",
-                    statement.formulas().stream().map(each -> each.name()).toList());
+                    descriptor.formulas().stream().map(each -> each.name()).toList());
             json.writeEndObject();
         }
         json.writeEndArray();
     }
 
-    private void check(CalculatorDescriptor statement, Check check) throws IOException {
+    private void check(CalculatorDescriptor descriptor, Check check) throws IOException {
         json.writeStartObject();
         json.writeStringField("key", check.key());
-        json.writeStringField("title", statement.texts().get(Locale.ROOT, "check." + check.key()));
+        json.writeStringField("title", descriptor.texts().get(Locale.ROOT, "check." + check.key()));
         json.writeStringField("class", check.kind().name().toLowerCase(Locale.ROOT));
         json.writeStringField("unit", check.unit().symbol());
         JsonFields.texts(json, "needs", check.needs());

@@ -16,7 +16,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * Prior weights, likelihoods and limits of the fault-finding, all of them judgement, from one data file.
  *
  * @param source where they come from
- * @param sure how sure they are
+ * @param status how far they are verified
  * @param parts the parts in the file's order, by key
  * @param observations the observations in the file's order, by key
  * @param first observations that are asked before anything else once another was answered with yes, in order, by that other
@@ -24,7 +24,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public record FaultData(
         String source,
-        String sure,
+        String status,
         Map<String, FaultPart> parts,
         Map<String, Observation> observations,
         Map<String, List<String>> first,
@@ -106,14 +106,14 @@ public record FaultData(
     public FaultData without(Collection<String> lacking) {
         Map<String, FaultPart> others = new LinkedHashMap<>(parts);
         others.keySet().removeAll(lacking);
-        return new FaultData(source, sure, others, observations, first, limits);
+        return new FaultData(source, status, others, observations, first, limits);
     }
 
     /** The same without the observations for which the unit has to run. */
     public FaultData unpowered() {
         Map<String, Observation> others = new LinkedHashMap<>(observations);
         others.values().removeIf(Observation::powered);
-        return new FaultData(source, sure, parts, others, first, limits);
+        return new FaultData(source, status, parts, others, first, limits);
     }
 
     /** Keys of the parts, in order. */

@@ -37,7 +37,7 @@ final class FaultDataReader {
         Map<String, Observation> joined = new LinkedHashMap<>();
         rows.observations.forEach(
                 (key, each) -> joined.put(key, each.withLikelihoods(rows.likelihoods.getOrDefault(key, Map.of()))));
-        return new FaultData(table.source(), table.sure(), rows.parts, joined, rows.ordered(), rows.limits);
+        return new FaultData(table.source(), table.status(), rows.parts, joined, rows.ordered(), rows.limits);
     }
 
     private void add(Map<String, String> row) {

@@ -4,7 +4,7 @@ package twinfeed.diagnosis.inference;
 import java.util.Optional;
 
 /**
- * What the calculators of the feeds found for the unit that is there; empty where they could not tell.
+ * What the calculators of the two supplies found for the unit that is there; empty where they could not tell.
  *
  * @param marginFails whether the water feed's margin at the switch fails, with a tap open or shut
  * @param voltageLow whether the circuit takes more of the power than it may

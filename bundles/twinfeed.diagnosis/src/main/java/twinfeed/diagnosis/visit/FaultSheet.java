@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.repair.RepairAdvice;
 
 /**
- * The job sheet of a fault-finding, all texts in one language. Plain data: faces and workbooks print it and compute nothing.
+ * The job sheet of a fault-finding, all texts in one language. Plain data: user interfaces and workbooks show it and compute nothing.
  *
  * @param heater the unit that is there
  * @param conclusion key of what follows: {@code nothing-reported}, {@code part}, {@code supply}, {@code several} or {@code none-of-these}

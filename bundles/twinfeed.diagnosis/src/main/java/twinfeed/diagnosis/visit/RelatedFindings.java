@@ -12,7 +12,7 @@ import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 
 /**
- * What the feeds of the unit have to do with its fault, for a part renewed without its cause fails again; and what an open
+ * What the supplies of the unit have to do with its fault, for a part renewed without its cause fails again; and what an open
  * element does to power and flow.
  */
 final class RelatedFindings {

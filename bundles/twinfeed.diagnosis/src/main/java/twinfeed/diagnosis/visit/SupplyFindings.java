@@ -9,7 +9,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 
-/** What the feeds' calculators found for the unit that is there, as far as a fault can hang on it. */
+/** What the calculators of the two supplies found for the unit that is there, as far as it can explain a fault. */
 final class SupplyFindings {
     /** Checks whose failure takes the pressure from the switch, the one that says that it keeps it first. */
     private static final List<CheckTopic> MARGIN = List.of(

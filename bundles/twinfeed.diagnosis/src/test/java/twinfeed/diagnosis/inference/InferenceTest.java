@@ -21,8 +21,8 @@ import twinfeed.model.survey.Survey;
 
 class InferenceTest {
     private static final FaultData DATA = FaultData.own();
-    private static final String HEAD =
-            "# source: the test\n# sure: judgement\n# units: none\n" + "row,key,part,value,minutes,place,code,reason\n";
+    private static final String HEAD = "# source: the test\n# status: judgement\n# units: none\n"
+            + "row,key,part,value,minutes,place,code,reason\n";
 
     private static FaultData read(String rows) {
         return FaultData.read("test", new ByteArrayInputStream((HEAD + rows).getBytes(StandardCharsets.UTF_8)));
@@ -48,7 +48,7 @@ class InferenceTest {
 
     /** A fair coin that the fault decides gives one bit; an observation that says nothing gives none (Shannon). */
     @Test
-    void informationOfACoin() {
+    void aFairCoinGivesOneBit() {
         FaultData data = read("part,a,,2,,,-,r\npart,supply,,1,,,-,r\npart,none,,1,,,-,r\n"
                 + "observation,decides,,0.000001,1,told,,r\nlikelihood,decides,a,0.999999,,,,r\n"
                 + "observation,blind,,0.3,1,told,,r\n"
@@ -90,7 +90,7 @@ class InferenceTest {
 
     /** Where the feed's margin explains it, no part is blamed; where the margin is good, a part is. */
     @Test
-    void theFeedsAreHeard() {
+    void theSupplyFindingsCount() {
         Survey survey = SampleVisits.survey("goesColdWhenTapOpens");
         Posterior fails = posterior(survey, Optional.of(true));
         Posterior passes = posterior(survey, Optional.of(false));

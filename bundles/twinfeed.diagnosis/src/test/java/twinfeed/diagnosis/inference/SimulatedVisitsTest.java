@@ -168,7 +168,7 @@ class SimulatedVisitsTest {
                     .forEach((part, chance) -> moved.put(keys.get((keys.indexOf(part) + 1) % keys.size()), chance));
             observations.put(key, each.withLikelihoods(moved));
         });
-        return new FaultData(DATA.source(), DATA.sure(), DATA.parts(), observations, DATA.first(), DATA.limits());
+        return new FaultData(DATA.source(), DATA.status(), DATA.parts(), observations, DATA.first(), DATA.limits());
     }
 
     @Test

@@ -111,7 +111,7 @@ class IsolationRecordTest {
     }
 
     @Test
-    void norOnAUnitThatTripsBeforeItsInsulationWasTested() {
+    void noPoweredStepIsProposedOnAUnitThatTripsBeforeItsInsulationWasTested() {
         for (String trips : List.of("rcdTrips", "overcurrentTrips", "breakerTrips")) {
             nothingPoweredIsProposed(SampleVisits.survey(trips, "shutsOffAndReturns"));
         }

@@ -167,7 +167,7 @@ class RepairPolicyTest {
 
     @Test
     void assumptionsCanBeEdited() {
-        String data = "# source: test\n# sure: judgement\n# units: none\nkey,value,reason\nhorizon,1,r\n"
+        String data = "# source: test\n# status: judgement\n# units: none\nkey,value,reason\nhorizon,1,r\n"
                 + "newRate,0.1,r\ndoubling,1,r\nmostRate,9,r\nhardness.soft,1,r\n";
         LifeModel life = LifeModel.read(new ByteArrayInputStream(data.getBytes(StandardCharsets.UTF_8)));
         assertEquals(0.1 * 8, life.failures(3, "hardness.soft"), 1e-12);

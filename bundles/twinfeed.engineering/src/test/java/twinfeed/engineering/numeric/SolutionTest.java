@@ -38,7 +38,7 @@ class SolutionTest {
     }
 
     @Test
-    void isAValue() {
+    void solutionsAreEqualByValue() {
         assertEquals(Solution.of(2).hashCode(), Solution.of(2).hashCode());
         assertNotEquals(Solution.of(2).hashCode(), Solution.of(3).hashCode());
         assertNotEquals(Solution.of(0).hashCode(), NONE.hashCode());

@@ -37,7 +37,7 @@ public final class LoadChecks implements CheckGroup {
     }
 
     @Override
-    public List<SharedQuantity> gives() {
+    public List<SharedQuantity> provides() {
         return List.of(SharedQuantity.DESIGN_CURRENT);
     }
 
@@ -52,9 +52,9 @@ public final class LoadChecks implements CheckGroup {
         SharedQuantities shared = shower.shared();
         ShowerLoad load = shower.load();
         if (load == null) {
-            shared.lack(SharedQuantity.DESIGN_CURRENT, shower.missingRating());
+            shared.markMissing(SharedQuantity.DESIGN_CURRENT, shower.missingRating());
         } else {
-            shared.give(SharedQuantity.DESIGN_CURRENT, load.designA());
+            shared.put(SharedQuantity.DESIGN_CURRENT, load.designA());
         }
     }
 

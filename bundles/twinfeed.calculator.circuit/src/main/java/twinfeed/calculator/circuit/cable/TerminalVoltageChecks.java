@@ -46,7 +46,7 @@ public final class TerminalVoltageChecks implements CheckGroup {
     }
 
     @Override
-    public List<SharedQuantity> gives() {
+    public List<SharedQuantity> provides() {
         return List.of(SharedQuantity.TERMINAL_VOLTAGE, SharedQuantity.DELIVERED_POWER);
     }
 
@@ -67,8 +67,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
                     Cable.terminalVoltageV(survey.grid().voltage(at), elementOhm, run, ConductorTemperature.BY_CURRENT);
             powerW[at] = Heat.powerOfResistance(elementOhm, terminalV[at]);
         }
-        shower.shared().give(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
-        shower.shared().give(SharedQuantity.DELIVERED_POWER, powerW);
+        shower.shared().put(SharedQuantity.TERMINAL_VOLTAGE, terminalV);
+        shower.shared().put(SharedQuantity.DELIVERED_POWER, powerW);
         Real real = new Real(load, share);
         shower.shared().explain(SharedQuantity.DELIVERED_POWER, at -> working(real, terminalV[at], at)
                 .step("P", "power", "U^2 / R", "W", "")
@@ -148,8 +148,8 @@ public final class TerminalVoltageChecks implements CheckGroup {
     private void unknown(ShowerCase shower, Findings findings) {
         List<String> lacking = new ArrayList<>(shower.missingRating());
         lacking.addAll(lackingOfRun());
-        shower.shared().lack(SharedQuantity.TERMINAL_VOLTAGE, lacking);
-        shower.shared().lack(SharedQuantity.DELIVERED_POWER, lacking);
+        shower.shared().markMissing(SharedQuantity.TERMINAL_VOLTAGE, lacking);
+        shower.shared().markMissing(SharedQuantity.DELIVERED_POWER, lacking);
         unknown(shower, findings, CircuitChecks.TERMINAL_VOLTAGE);
         unknown(shower, findings, CircuitChecks.DELIVERED_POWER);
     }

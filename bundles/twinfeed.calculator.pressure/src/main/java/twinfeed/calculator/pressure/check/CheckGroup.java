@@ -11,7 +11,7 @@ public interface CheckGroup {
     List<Check> checks();
 
     /** The quantities that it gives to other calculators. */
-    default List<SharedQuantity> gives() {
+    default List<SharedQuantity> provides() {
         return List.of();
     }
 

@@ -67,9 +67,9 @@ public final class HeaterCase {
         return title != null ? title : id == null ? "" : id;
     }
 
-    /** Hands a quantity to the other calculators. */
-    void give(SharedQuantity key, double value) {
-        shared.give(key, value);
+    /** Provides a quantity to the other calculators, in its SI unit. */
+    void provide(SharedQuantity key, double value) {
+        shared.put(key, value);
     }
 
     FindingBuilder on(Check check) {

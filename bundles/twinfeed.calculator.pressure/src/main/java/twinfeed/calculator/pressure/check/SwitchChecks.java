@@ -36,7 +36,7 @@ public final class SwitchChecks implements CheckGroup {
     }
 
     @Override
-    public List<SharedQuantity> gives() {
+    public List<SharedQuantity> provides() {
         return List.of(SharedQuantity.SWITCH_MARGIN);
     }
 
@@ -111,7 +111,7 @@ public final class SwitchChecks implements CheckGroup {
         OperatingPoint point = worst.point();
         double strainer = heater.strainer();
         Double handset = heater.house().lowestHandsetM();
-        heater.give(SharedQuantity.SWITCH_MARGIN, worst.marginPa());
+        heater.provide(SharedQuantity.SWITCH_MARGIN, worst.marginPa());
         FindingBuilder finding = heater.on(PressureChecks.SWITCH)
                 .compare(worst.switchPa(), worst.limitPa())
                 .variant(variant(worst))

@@ -43,8 +43,8 @@ public final class UnitFlows {
         this.shared = shared;
         this.fullBoreWorking = fullBoreWorking;
         this.feed = feed;
-        this.targetKgPerS = shared.take(SharedQuantity.TARGET_FLOW);
-        this.powerW = shared.take(SharedQuantity.DELIVERED_POWER);
+        this.targetKgPerS = shared.get(SharedQuantity.TARGET_FLOW);
+        this.powerW = shared.get(SharedQuantity.DELIVERED_POWER);
         this.fullBore = fullBore;
     }
 

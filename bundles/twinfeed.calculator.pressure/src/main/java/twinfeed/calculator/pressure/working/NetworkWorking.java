@@ -19,7 +19,7 @@ import twinfeed.calculator.pressure.survey.TestOrigin;
 /**
  * Writes down the flows of a feed with open taps, or through a unit that is an outlet, as on paper: the flows that the program
  * found are the first trial; each round takes the friction factors at the last flows, marches from the gauge to the unit with
- * them, and mends the flow from the gauge by Newton's step. What is left over stands beside each round.
+ * them, and corrects the flow from the gauge by Newton's step. What is left over stands beside each round.
  *
  * <p>Pressures in bar, flows in L/min; {@code S} is a loss over the square of the flow.
  */

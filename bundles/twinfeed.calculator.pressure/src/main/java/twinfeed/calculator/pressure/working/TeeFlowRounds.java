@@ -32,7 +32,7 @@ final class TeeFlowRounds {
         return "Qt_d0";
     }
 
-    /** One round more; returns the mended flow. */
+    /** One round more; returns the corrected flow. */
     String add(String total, int round) {
         String at = "_d" + round;
         FeedWorking.addSupply(lines, total, at);

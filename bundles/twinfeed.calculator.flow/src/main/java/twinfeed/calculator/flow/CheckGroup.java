@@ -7,11 +7,11 @@ import twinfeed.calculator.Check;
 import twinfeed.calculator.Findings;
 import twinfeed.calculator.SharedQuantities;
 
-/** Answers some of the checks for one heater. */
-interface FlowAnswer {
+/** Answers the checks about one subject. */
+interface CheckGroup {
     /** The checks. */
     List<Check> checks();
 
-    /** Adds the findings. */
-    void answer(Candidate candidate, SharedQuantities shared, Findings findings);
+    /** Adds one finding for each check of the subject. */
+    void check(Candidate candidate, SharedQuantities shared, Findings findings);
 }
