@@ -14,7 +14,7 @@ import twinfeed.usecase.AssessedJob;
         mixinStandardHelpOptions = true,
         description = "All findings for the present unit and each candidate heater, with workings.")
 final class AssessVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -31,13 +31,13 @@ final class AssessVerb implements Callable<Integer> {
     @Option(names = "--brief", description = "Text without workings.")
     private boolean brief;
 
-    AssessVerb(CliContext face) {
-        this.face = face;
+    AssessVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        CliContext spoken = face.in(job.locale());
+        CliContext spoken = context.in(job.locale());
         AssessedJob judged = job.judge(spoken, heater);
         if (json) {
             spoken.json().assessment(judged, true);

@@ -36,7 +36,7 @@ import twinfeed.usecase.batch.ResultForm;
                     + " with the reason."
         })
 final class BatchVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "DWELLINGS", description = "The list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -73,8 +73,8 @@ final class BatchVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    BatchVerb(CliContext face) {
-        this.face = face;
+    BatchVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -87,15 +87,15 @@ final class BatchVerb implements Callable<Integer> {
                         .filter(Objects::nonNull)
                         .toList());
         BatchTask task = new BatchTask(
-                face.service().open(template, catalogue),
-                face.service().book(book),
+                context.service().open(template, catalogue),
+                context.service().book(book),
                 FirmFile.beside(book),
-                date == null ? face.today() : date,
+                date == null ? context.today() : date,
                 locale);
-        CliContext spoken = face.in(locale);
+        CliContext spoken = context.in(locale);
         BatchReport report;
         try (Progress progress = new Progress(spoken)) {
-            report = new BatchWriting(face.service(), task).write(list, out, progress::done);
+            report = new BatchWriting(context.service(), task).write(list, out, progress::done);
         }
         if (report.before() > 0) {
             spoken.err().println(spoken.text("batch.before") + " " + report.before());

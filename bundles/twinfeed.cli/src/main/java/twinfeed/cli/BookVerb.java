@@ -27,7 +27,7 @@ import twinfeed.usecase.OutputCheck;
             "It can be written as a price book in CSV. A list of which one row is refused is not taken at all."
         })
 final class BookVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "LIST", description = "The price list, *.csv or *.xlsx.")
     private Path list = Path.of("");
@@ -41,8 +41,8 @@ final class BookVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    BookVerb(CliContext face) {
-        this.face = face;
+    BookVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -53,14 +53,14 @@ final class BookVerb implements Callable<Integer> {
                     ".csv",
                     Stream.of(list, present).filter(Objects::nonNull).toList());
         }
-        PriceBook old = present == null ? null : face.service().book(present);
-        BookReport report = face.service().bookReport(list, old);
+        PriceBook old = present == null ? null : context.service().book(present);
+        BookReport report = context.service().bookReport(list, old);
         String text = report.text();
         if (out != null && text != null) {
             AtomicFile.write(out, text.getBytes(StandardCharsets.UTF_8));
         }
         if (json) {
-            face.json().book(report);
+            context.json().book(report);
         } else {
             print(report);
         }
@@ -68,31 +68,31 @@ final class BookVerb implements Callable<Integer> {
     }
 
     private void print(BookReport report) {
-        report.refused().forEach(face.err()::println);
-        report.notices().forEach(one -> face.out().println("  " + one));
+        report.refused().forEach(context.err()::println);
+        report.notices().forEach(one -> context.out().println("  " + one));
         line("book.added", report.added());
         for (BookReport.Change change : report.changed()) {
             String what = change.code().isEmpty() ? change.field() : change.code() + " " + change.field();
-            face.out().println("~ " + what + ": " + change.before() + " -> " + change.after());
+            context.out().println("~ " + what + ": " + change.before() + " -> " + change.after());
         }
         line("book.removed", report.removed());
         for (BookReport.Lack lack : report.lacking()) {
-            face.out()
+            context.out()
                     .println("  "
                             + CliContext.TEXTS.format(
                                     CliContext.LOCALE,
                                     "book.lacking." + lack.need().name().toLowerCase(Locale.ROOT),
                                     Map.of("subject", lack.subject(), "codes", String.join(", ", lack.codes()))));
         }
-        face.out().println(face.text(report.text() == null ? "book.unusable" : "book.usable"));
+        context.out().println(context.text(report.text() == null ? "book.unusable" : "book.usable"));
         if (out != null && report.text() != null) {
-            face.out().println(face.text("written") + " " + out);
+            context.out().println(context.text("written") + " " + out);
         }
     }
 
     private void line(String key, List<String> codes) {
         if (!codes.isEmpty()) {
-            face.out().println(face.text(key) + " (" + codes.size() + ") " + String.join(", ", codes));
+            context.out().println(context.text(key) + " (" + codes.size() + ") " + String.join(", ", codes));
         }
     }
 }

@@ -24,7 +24,7 @@ final class CalcVerb implements Callable<Integer> {
     /** What converts a quantity in place of computing something. */
     private static final String UNITS = "units";
 
-    private final CliContext face;
+    private final CliContext context;
 
     @Option(names = "--list", description = "The names, and with a NAME its keys.")
     private boolean list;
@@ -38,35 +38,35 @@ final class CalcVerb implements Callable<Integer> {
     @Parameters(index = "1..*", paramLabel = "KEY=VALUE", description = "Values with their units.")
     private List<String> values = List.of();
 
-    CalcVerb(CliContext face) {
-        this.face = face;
+    CalcVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
         if (list || name == null) {
-            new FormulaList(face).print(name, json);
+            new FormulaList(context).print(name, json);
             return Verbs.DONE;
         }
         if (UNITS.equals(name)) {
             units(typed());
             return Verbs.DONE;
         }
-        NamedFormula formula = face.service()
+        NamedFormula formula = context.service()
                 .formula(name)
                 .orElseThrow(() -> new ArgumentException("\"" + name + "\" is no calculation; known are "
                         + String.join(
                                 ", ",
-                                face.service().formulas().stream()
+                                context.service().formulas().stream()
                                         .map(NamedFormula::name)
                                         .toList())));
         Map<String, String> typed = typed();
         FormulaAnswer answer = formula.answer(typed, CliContext.LOCALE);
         int digits = TypedDigits.of(typed.values());
         if (json) {
-            face.json().answer(formula, answer, digits, CliContext.LOCALE);
+            context.json().answer(formula, answer, digits, CliContext.LOCALE);
         } else {
-            new TextReport(face).answer(answer, digits);
+            new TextReport(context).answer(answer, digits);
         }
         return Verbs.DONE;
     }
@@ -79,7 +79,7 @@ final class CalcVerb implements Callable<Integer> {
         if (json) {
             throw new ArgumentException("calc units has no JSON document; leave --json out");
         }
-        UnitLines.of(value).forEach(face.out()::println);
+        UnitLines.of(value).forEach(context.out()::println);
     }
 
     private Map<String, String> typed() {

@@ -22,7 +22,7 @@ import twinfeed.usecase.quote.QuoteDifference;
             "Exit status 1 if one of them is not as it was issued."
         })
 final class CompareVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "A", description = "The earlier one, *.quote.")
     private Path before = Path.of("");
@@ -33,8 +33,8 @@ final class CompareVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    CompareVerb(CliContext face) {
-        this.face = face;
+    CompareVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -44,9 +44,9 @@ final class CompareVerb implements Callable<Integer> {
         quotes.forEach(this::warn);
         List<QuoteDifference> differences = IssuedQuotes.compare(before, after);
         if (json) {
-            face.json().comparison(quotes, differences);
+            context.json().comparison(quotes, differences);
         } else if (differences.isEmpty()) {
-            face.out().println(face.text("same"));
+            context.out().println(context.text("same"));
         } else {
             differences.forEach(this::print);
         }
@@ -56,7 +56,7 @@ final class CompareVerb implements Callable<Integer> {
     /** A quote that is not what was issued is compared all the same, but not silently. */
     private void warn(IssuedQuote quote) {
         if (!quote.unchanged()) {
-            face.err().println(quote.file() + ": " + quote.verification(Locale.ENGLISH));
+            context.err().println(quote.file() + ": " + quote.verification(Locale.ENGLISH));
         }
     }
 
@@ -73,6 +73,6 @@ final class CompareVerb implements Callable<Integer> {
                     default -> "~";
                 };
         String arrow = one.before().isEmpty() || one.after().isEmpty() ? "" : " -> ";
-        face.out().println(sign + " " + where + ": " + one.before() + arrow + one.after());
+        context.out().println(sign + " " + where + ": " + one.before() + arrow + one.after());
     }
 }

@@ -28,7 +28,7 @@ import twinfeed.usecase.completion.CompletionService;
                     + " --strict unless every reading is there and as it should be."
         })
 final class CompleteVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -70,24 +70,24 @@ final class CompleteVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    CompleteVerb(CliContext face) {
-        this.face = face;
+    CompleteVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        OpenedJob opened = job.open(face);
+        OpenedJob opened = job.open(context);
         CompletionPaths files = new CompletionPaths(
                 spared(new OutputPaths(workbook, record), opened), spared(new OutputPaths(null, customer), opened));
         files.check();
-        LocalDate day = date == null ? face.today() : date;
-        CompletionService completion = new CompletionService(face.service());
+        LocalDate day = date == null ? context.today() : date;
+        CompletionService completion = new CompletionService(context.service());
         if (!readings.isEmpty()) {
             opened = completion.record(job.file().file(), job.file().catalogue(), by, day, readings);
         }
-        CompletionSheet sheet = completion.sheet(opened, job.book(face), job.locale());
+        CompletionSheet sheet = completion.sheet(opened, job.book(context), job.locale());
         CompletionService.write(opened, sheet, firm.of(job), day, job.locale(), files);
-        CliContext spoken = face.in(job.locale());
+        CliContext spoken = context.in(job.locale());
         if (json) {
             spoken.json().completion(sheet);
         } else {

@@ -15,16 +15,16 @@ final class FaultsReport {
     /** Nothing is printed as certain. */
     private static final double MOST_PRINTED = 0.99;
 
-    private final CliContext face;
+    private final CliContext context;
     private final PrintStream out;
 
-    FaultsReport(CliContext face) {
-        this.face = face;
-        this.out = face.out();
+    FaultsReport(CliContext context) {
+        this.context = context;
+        this.out = context.out();
     }
 
     void print(FaultSheet sheet) {
-        out.println(sheet.heater() + " (" + face.text("present") + ")");
+        out.println(sheet.heater() + " (" + context.text("present") + ")");
         out.println(sheet.summary());
         isolationNotice(sheet);
         causes(sheet);
@@ -43,7 +43,7 @@ final class FaultsReport {
         sheet.expected().forEach(each -> out.println("  " + each.title() + ": " + each.value()));
         repair(sheet.repair());
         list("faults.notices", sheet.notices());
-        out.println(face.text("source") + " " + sheet.source());
+        out.println(context.text("source") + " " + sheet.source());
         sheet.cautions().forEach(out::println);
     }
 
@@ -65,12 +65,12 @@ final class FaultsReport {
         if (sheet.conclusion().equals("nothing-reported")) {
             return;
         }
-        out.println(face.text("faults.causes"));
+        out.println(context.text("faults.causes"));
         sheet.causes().stream()
                 .filter(cause -> cause.chance() >= LEAST_CHANCE)
                 .limit(MOST_CAUSES)
                 .forEach(cause -> out.println("  "
-                        + CliContext.right(face.numbers().fixed(100 * Math.min(cause.chance(), MOST_PRINTED), 0), 3)
+                        + CliContext.right(context.numbers().fixed(100 * Math.min(cause.chance(), MOST_PRINTED), 0), 3)
                         + " %  " + cause.title() + ": " + cause.reason()));
     }
 
@@ -78,10 +78,10 @@ final class FaultsReport {
         if (next == null) {
             return;
         }
-        out.println(face.text("faults.next") + " (" + next.how() + ", "
-                + face.numbers().fixed(next.minutes(), 0) + " min): " + next.question());
+        out.println(context.text("faults.next") + " (" + next.how() + ", "
+                + context.numbers().fixed(next.minutes(), 0) + " min): " + next.question());
         if (!next.procedure().isEmpty()) {
-            out.println("  " + face.text("faults.first"));
+            out.println("  " + context.text("faults.first"));
             for (int i = 0; i < next.procedure().size(); i++) {
                 out.println("  " + (i + 1) + ". " + next.procedure().get(i));
             }
@@ -89,8 +89,8 @@ final class FaultsReport {
     }
 
     private void answer(FaultSheet.Answer answer) {
-        out.println("  " + answer.question() + " " + face.text("faults.answer." + answer.answer()) + " ["
-                + face.text("faults.origin." + answer.origin()) + "]"
+        out.println("  " + answer.question() + " " + context.text("faults.answer." + answer.answer()) + " ["
+                + context.text("faults.origin." + answer.origin()) + "]"
                 + (answer.note().isEmpty() ? "" : " (" + answer.note() + ")"));
     }
 
@@ -98,7 +98,7 @@ final class FaultsReport {
         Boolean sound = reading.sound();
         String sign = sound == null ? "[??]" : sound ? "[ok]" : "[NO]";
         out.println("  " + sign + " " + reading.title() + ": " + reading.value()
-                + (reading.expected().isEmpty() ? "" : "; " + face.text("faults.sound") + " " + reading.expected()));
+                + (reading.expected().isEmpty() ? "" : "; " + context.text("faults.sound") + " " + reading.expected()));
     }
 
     private void tick(FaultSheet.Tick tick) {
@@ -113,7 +113,7 @@ final class FaultsReport {
 
     private void head(String key, boolean empty) {
         if (!empty) {
-            out.println(face.text(key));
+            out.println(context.text(key));
         }
     }
 
@@ -121,35 +121,35 @@ final class FaultsReport {
         if (advice == null) {
             return;
         }
-        out.println(face.text("faults.repair"));
+        out.println(context.text("faults.repair"));
         out.println("  " + advice.sentence());
         advice.lines().forEach(line -> amount(line.title(), line.amount(), advice.currency()));
-        amount(face.text("faults.repairSum"), advice.repair(), advice.currency());
-        amount(face.text("faults.later"), advice.later(), advice.currency());
-        amount(face.text("faults.total"), advice.total(), advice.currency());
+        amount(context.text("faults.repairSum"), advice.repair(), advice.currency());
+        amount(context.text("faults.later"), advice.later(), advice.currency());
+        amount(context.text("faults.total"), advice.total(), advice.currency());
         advice.replacements()
                 .forEach(each -> out.println("  " + each.title() + ": "
-                        + face.numbers().pointed(each.price()) + " + "
-                        + face.numbers().pointed(each.later()) + " = "
-                        + face.numbers().pointed(each.total()) + " " + advice.currency()
-                        + (each.enquiry() ? " (" + face.text("faults.enquiry") + ")" : "")));
+                        + context.numbers().pointed(each.price()) + " + "
+                        + context.numbers().pointed(each.later()) + " = "
+                        + context.numbers().pointed(each.total()) + " " + advice.currency()
+                        + (each.enquiry() ? " (" + context.text("faults.enquiry") + ")" : "")));
         breakEven(advice);
         advice.assumptions().forEach(each -> out.println("  * " + each));
         if (!advice.missing().isEmpty()) {
-            out.println("  ! " + face.text("faults.missing") + " " + String.join(", ", advice.missing()));
+            out.println("  ! " + context.text("faults.missing") + " " + String.join(", ", advice.missing()));
         }
     }
 
     private void breakEven(RepairAdvice advice) {
         if (advice.breakEvenAge() != null) {
-            out.println("  " + face.text("faults.breakEvenAge") + " " + advice.breakEvenAge());
+            out.println("  " + context.text("faults.breakEvenAge") + " " + advice.breakEvenAge());
         }
         if (advice.breakEvenPrice() != null) {
-            amount(face.text("faults.breakEvenPrice"), advice.breakEvenPrice(), advice.currency());
+            amount(context.text("faults.breakEvenPrice"), advice.breakEvenPrice(), advice.currency());
         }
     }
 
     private void amount(String title, java.math.BigDecimal amount, String currency) {
-        out.println("  " + CliContext.left(title, 90) + " " + face.amount(amount) + " " + currency);
+        out.println("  " + CliContext.left(title, 90) + " " + context.amount(amount) + " " + currency);
     }
 }

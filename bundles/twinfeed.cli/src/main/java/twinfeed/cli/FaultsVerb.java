@@ -28,7 +28,7 @@ import twinfeed.usecase.faults.FaultFindingService;
                     + " Ticks and answers are entered into the job."
         })
 final class FaultsVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -78,28 +78,28 @@ final class FaultsVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    FaultsVerb(CliContext face) {
-        this.face = face;
+    FaultsVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        OpenedJob opened = job.open(face);
+        OpenedJob opened = job.open(context);
         OutputPaths files = new OutputPaths(out, pdf)
                 .sparing(job.bookFile(), firm)
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
-        FaultFindingService faults = new FaultFindingService(face.service());
+        FaultFindingService faults = new FaultFindingService(context.service());
         if (!ticks.isEmpty() || !answers.isEmpty()) {
             opened = faults.record(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
-        LocalDate day = date == null ? face.today() : date;
-        FaultSheet sheet = faults.sheet(opened, job.book(face), day, job.locale());
+        LocalDate day = date == null ? context.today() : date;
+        FaultSheet sheet = faults.sheet(opened, job.book(context), day, job.locale());
         if (out != null || pdf != null) {
             FaultFindingService.write(opened, sheet, who(), day, job.locale(), files);
         }
-        CliContext spoken = face.in(job.locale());
+        CliContext spoken = context.in(job.locale());
         if (json) {
             spoken.json().faults(sheet);
         } else {

@@ -28,7 +28,7 @@ import twinfeed.usecase.form.SurveyForms;
             "The draft of a quote and the readings after the work are no part of it."
         })
 final class FormVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -55,8 +55,8 @@ final class FormVerb implements Callable<Integer> {
     @Option(names = "--language", paramLabel = "CODE", description = "Language of the form: en or de.")
     private @Nullable String language;
 
-    FormVerb(CliContext face) {
-        this.face = face;
+    FormVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -73,17 +73,17 @@ final class FormVerb implements Callable<Integer> {
                 out, ending, Stream.of(file, catalogue).filter(Objects::nonNull).toList());
         OpenedJob known = null;
         if (file != null) {
-            known = face.service().open(file, catalogue);
-            known.warnings().forEach(face.err()::println);
+            known = context.service().open(file, catalogue);
+            known.warnings().forEach(context.err()::println);
             OutputCheck.check(out, ending, known.companions());
         }
-        SurveyForms forms = new SurveyForms(face.service());
+        SurveyForms forms = new SurveyForms(context.service());
         if (paper) {
-            forms.print(known, locale, face.today(), out);
+            forms.print(known, locale, context.today(), out);
         } else {
             forms.write(known, locale, out);
         }
-        face.out().println(face.in(locale).text("written") + " " + out);
+        context.out().println(context.in(locale).text("written") + " " + out);
         return Verbs.DONE;
     }
 }

@@ -12,30 +12,30 @@ import twinfeed.usecase.NamedFormula;
 
 /** Lists what {@code calc} can compute. */
 final class FormulaList {
-    private final CliContext face;
+    private final CliContext context;
 
-    FormulaList(CliContext face) {
-        this.face = face;
+    FormulaList(CliContext context) {
+        this.context = context;
     }
 
     void print(@Nullable String name, boolean json) {
-        List<NamedFormula> wanted = face.service().formulas().stream()
+        List<NamedFormula> wanted = context.service().formulas().stream()
                 .filter(formula -> name == null || formula.name().equals(name))
                 .toList();
         if (wanted.isEmpty()) {
             throw new ArgumentException("\"" + name + "\" is no calculation; calc --list names them");
         }
         if (json) {
-            face.json().formulas(wanted, CliContext.LOCALE);
+            context.json().formulas(wanted, CliContext.LOCALE);
         } else {
             wanted.forEach(this::print);
         }
     }
 
     private void print(NamedFormula formula) {
-        face.out().println(formula.name() + "  " + formula.text(CliContext.LOCALE, "formula." + formula.name()));
+        context.out().println(formula.name() + "  " + formula.text(CliContext.LOCALE, "formula." + formula.name()));
         for (Parameter parameter : formula.formula().parameters()) {
-            face.out()
+            context.out()
                     .println("  " + parameter.key() + "  "
                             + formula.text(CliContext.LOCALE, "parameter." + parameter.key()) + "; "
                             + values(parameter));

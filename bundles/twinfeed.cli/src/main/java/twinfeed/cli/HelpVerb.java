@@ -22,7 +22,7 @@ import twinfeed.usecase.guide.FileKind;
             "With the name of a verb, its options; without a name, all verbs and kinds of files."
         })
 final class HelpVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -35,8 +35,8 @@ final class HelpVerb implements Callable<Integer> {
                     "job, catalogue, price-book, dwellings, firm, texts or quote; or a verb. A kind of file goes before a verb of the same name.")
     private @Nullable String name;
 
-    HelpVerb(CliContext face) {
-        this.face = face;
+    HelpVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -45,13 +45,13 @@ final class HelpVerb implements Callable<Integer> {
         CommandLine verb = name == null ? all : all.getSubcommands().get(name);
         String kind = name;
         if (kind != null && (verb == null || FileKind.keys().contains(kind))) {
-            new FileGuide(face.service(), Locale.ROOT)
+            new FileGuide(context.service(), Locale.ROOT)
                     .page(FileKind.of(kind, FileKind.keys()))
-                    .forEach(face.out()::println);
+                    .forEach(context.out()::println);
         } else {
-            Objects.requireNonNull(verb).usage(face.out());
+            Objects.requireNonNull(verb).usage(context.out());
             if (kind == null) {
-                face.out().println(face.text("help.kinds") + " " + String.join(", ", FileKind.keys()));
+                context.out().println(context.text("help.kinds") + " " + String.join(", ", FileKind.keys()));
             }
         }
         return Verbs.DONE;

@@ -31,7 +31,7 @@ import twinfeed.usecase.quote.IssuedQuotes;
         })
 final class IssuedListVerb implements Callable<Integer> {
 
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(
             index = "0",
@@ -48,13 +48,13 @@ final class IssuedListVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    IssuedListVerb(CliContext face) {
-        this.face = face;
+    IssuedListVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        LocalDate day = date == null ? face.today() : date;
+        LocalDate day = date == null ? context.today() : date;
         boolean folder = Files.isDirectory(place);
         List<IssuedEntry> entries = new ArrayList<>();
         boolean sound = true;
@@ -69,15 +69,15 @@ final class IssuedListVerb implements Callable<Integer> {
                     throw unreadable;
                 }
                 sound = false;
-                face.err().println(unreadable.getMessage());
+                context.err().println(unreadable.getMessage());
             }
         }
         if (json) {
-            face.json().issued(entries, day);
+            context.json().issued(entries, day);
         } else {
             entries.forEach(entry -> print(entry, day));
             if (entries.isEmpty()) {
-                face.out().println(face.text("issued.none"));
+                context.out().println(context.text("issued.none"));
             }
         }
         return sound ? Verbs.DONE : Verbs.STRICT;
@@ -91,17 +91,17 @@ final class IssuedListVerb implements Callable<Integer> {
                 .map(each -> each.getName() + " " + each.getTotal() + " " + quote.getCurrency())
                 .collect(Collectors.joining(", "));
         String who = issued.site().isEmpty() ? issued.customer() : issued.customer() + ", " + issued.site();
-        face.out()
+        context.out()
                 .println(issued.name() + "  " + quote.getDate() + " - " + quote.getValidUntil() + "  "
-                        + face.text("stands." + issued.stateOn(day).getLiteral())
+                        + context.text("stands." + issued.stateOn(day).getLiteral())
                         + (quote.getDecidedOn() == null ? "" : " " + quote.getDecidedOn()) + "  " + who + "  "
                         + totals);
         if (!issued.unchanged()) {
-            face.err().println(issued.file() + ": " + issued.verification(Locale.ENGLISH));
+            context.err().println(issued.file() + ": " + issued.verification(Locale.ENGLISH));
         }
-        entry.corrections().forEach(each -> face.out()
-                .println("    " + face.text("stands." + each.was().getLiteral()) + " " + each.decidedOn()
+        entry.corrections().forEach(each -> context.out()
+                .println("    " + context.text("stands." + each.was().getLiteral()) + " " + each.decidedOn()
                         + (each.chosen() == null ? "" : " (" + each.chosen() + ")") + ", "
-                        + face.text("issued.takenBack") + " " + each.on() + ": " + each.reason()));
+                        + context.text("issued.takenBack") + " " + each.on() + ": " + each.reason()));
     }
 }

@@ -25,7 +25,7 @@ import twinfeed.usecase.quote.Visit;
 /** What an office does with a quote that is issued. */
 abstract class IssuedVerb implements Callable<Integer> {
     /** What the verbs share. */
-    final CliContext face;
+    final CliContext context;
 
     @Parameters(index = "0", paramLabel = "QUOTE", description = "An issued quote, *.quote.")
     private Path quote = Path.of("");
@@ -33,8 +33,8 @@ abstract class IssuedVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Print the quote as one JSON document instead of text.")
     private boolean json;
 
-    IssuedVerb(CliContext face) {
-        this.face = face;
+    IssuedVerb(CliContext context) {
+        this.context = context;
     }
 
     /** The quote's file. */
@@ -44,7 +44,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
     /** Tells where the quote stands now. */
     void tell(IssuedQuote issued, OutputPaths written) {
-        tell(face, issued, written);
+        tell(context, issued, written);
     }
 
     /** The same in a language. */
@@ -52,7 +52,7 @@ abstract class IssuedVerb implements Callable<Integer> {
         if (json) {
             spoken.json().quote(issued.quote(), List.of(), written, issued);
         } else {
-            face.out()
+            context.out()
                     .println(issued.name() + " "
                             + spoken.text("state." + issued.quote().getState().getLiteral()) + " " + issued.file());
             new TextReport(spoken).written(written);
@@ -106,13 +106,13 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Mixin
         private final FirmArgument firm = new FirmArgument();
 
-        Accept(CliContext face) {
-            super(face);
+        Accept(CliContext context) {
+            super(context);
         }
 
         @Override
         public Integer call() {
-            LocalDate on = date == null ? face.today() : date;
+            LocalDate on = date == null ? context.today() : date;
             if (visit == null && calendar == null) {
                 tell(IssuedQuotes.accept(quote(), option, on), nothing());
                 return Verbs.DONE;
@@ -125,10 +125,10 @@ abstract class IssuedVerb implements Callable<Integer> {
             }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
-            CliContext spoken = face.in(locale);
+            CliContext spoken = context.in(locale);
             tell(spoken, IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
             // In a document of JSON the entry has no place; on a screen it is named.
-            face.err().println(spoken.text("written") + " " + calendar);
+            context.err().println(spoken.text("written") + " " + calendar);
             return Verbs.DONE;
         }
 
@@ -155,13 +155,13 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the answer; today if not given.")
         private @Nullable LocalDate date;
 
-        Decline(CliContext face) {
-            super(face);
+        Decline(CliContext context) {
+            super(context);
         }
 
         @Override
         public Integer call() {
-            tell(IssuedQuotes.decline(quote(), date == null ? face.today() : date), nothing());
+            tell(IssuedQuotes.decline(quote(), date == null ? context.today() : date), nothing());
             return Verbs.DONE;
         }
     }
@@ -186,13 +186,13 @@ abstract class IssuedVerb implements Callable<Integer> {
         @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the correction; today if not given.")
         private @Nullable LocalDate date;
 
-        Reopen(CliContext face) {
-            super(face);
+        Reopen(CliContext context) {
+            super(context);
         }
 
         @Override
         public Integer call() {
-            tell(IssuedQuotes.correct(quote(), date == null ? face.today() : date, reason), nothing());
+            tell(IssuedQuotes.correct(quote(), date == null ? context.today() : date, reason), nothing());
             return Verbs.DONE;
         }
     }
@@ -228,8 +228,8 @@ abstract class IssuedVerb implements Callable<Integer> {
                 description = "Language of the heads, en or de: the one in which the quote was issued.")
         private @Nullable String language;
 
-        Reprint(CliContext face) {
-            super(face);
+        Reprint(CliContext context) {
+            super(context);
         }
 
         @Override
@@ -243,8 +243,8 @@ abstract class IssuedVerb implements Callable<Integer> {
             paths.check();
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             tell(
-                    face.in(locale),
-                    IssuedQuotes.reprint(face.service(), quote(), firm.beside(null), locale, paths),
+                    context.in(locale),
+                    IssuedQuotes.reprint(context.service(), quote(), firm.beside(null), locale, paths),
                     paths);
             return Verbs.DONE;
         }

@@ -32,8 +32,8 @@ final class JobArguments {
         return job;
     }
 
-    OpenedJob open(CliContext face) {
-        return job.open(face);
+    OpenedJob open(CliContext context) {
+        return job.open(context);
     }
 
     /** File of the price book, if one is given. */
@@ -43,12 +43,12 @@ final class JobArguments {
     }
 
     @Nullable
-    PriceBook book(CliContext face) {
-        return book == null ? null : face.service().book(book);
+    PriceBook book(CliContext context) {
+        return book == null ? null : context.service().book(book);
     }
 
-    AssessedJob judge(CliContext face, @Nullable String heater) {
-        PriceBook prices = book(face);
-        return face.service().judge(open(face), prices, heater, locale());
+    AssessedJob judge(CliContext context, @Nullable String heater) {
+        PriceBook prices = book(context);
+        return context.service().judge(open(context), prices, heater, locale());
     }
 }

@@ -52,9 +52,9 @@ final class JobFileArguments {
         return catalogue;
     }
 
-    OpenedJob open(CliContext face) {
-        OpenedJob opened = face.service().open(file, catalogue);
-        opened.warnings().forEach(face.err()::println);
+    OpenedJob open(CliContext context) {
+        OpenedJob opened = context.service().open(file, catalogue);
+        opened.warnings().forEach(context.err()::println);
         return opened;
     }
 }

@@ -18,7 +18,7 @@ import twinfeed.usecase.guide.NewFiles;
             "No file is ever replaced. What a kind of file may hold is said by the verb help."
         })
 final class NewVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "KIND", description = "job, dwellings, price-book, catalogue or firm.")
     private String kind = "";
@@ -30,15 +30,15 @@ final class NewVerb implements Callable<Integer> {
             description = "The file to write; for firm the folder.")
     private Path out = Path.of("");
 
-    NewVerb(CliContext face) {
-        this.face = face;
+    NewVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
         FileKind known = FileKind.of(kind, FileKind.begunKeys());
-        new NewFiles(face.service(), face.today()).write(known, out).forEach(file -> face.out()
-                .println(face.text("written") + " " + file));
+        new NewFiles(context.service(), context.today()).write(known, out).forEach(file -> context.out()
+                .println(context.text("written") + " " + file));
         return Verbs.DONE;
     }
 }

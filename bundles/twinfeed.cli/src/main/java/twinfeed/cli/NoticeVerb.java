@@ -29,7 +29,7 @@ import twinfeed.usecase.completion.UnsafeNotices;
                     + " nothing of the kind."
         })
 final class NoticeVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -56,22 +56,22 @@ final class NoticeVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    NoticeVerb(CliContext face) {
-        this.face = face;
+    NoticeVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        OpenedJob opened = job.open(face);
+        OpenedJob opened = job.open(context);
         OutputPaths files = new OutputPaths(out, pdf)
                 .sparing(job.bookFile(), firm.file())
                 .sparing(job.file().inputs())
                 .sparing(opened.companions());
         files.check();
-        CliContext spoken = face.in(job.locale());
-        PriceBook book = job.book(face);
-        List<Reason> reasons = chosen(spoken, new UnsafeNotices(face.service()).reasons(opened, book, job.locale()));
-        LocalDate day = date == null ? face.today() : date;
+        CliContext spoken = context.in(job.locale());
+        PriceBook book = job.book(context);
+        List<Reason> reasons = chosen(spoken, new UnsafeNotices(context.service()).reasons(opened, book, job.locale()));
+        LocalDate day = date == null ? context.today() : date;
         UnsafeNotices.write(opened, reasons, book, firm.of(job), day, job.locale(), files);
         if (json) {
             spoken.json().notice(reasons);

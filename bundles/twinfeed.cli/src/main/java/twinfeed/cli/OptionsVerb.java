@@ -13,7 +13,7 @@ import twinfeed.usecase.AssessedJob;
         mixinStandardHelpOptions = true,
         description = "Candidate heaters by checks, with the least costly work that makes each suit.")
 final class OptionsVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobArguments job = new JobArguments();
@@ -24,13 +24,13 @@ final class OptionsVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    OptionsVerb(CliContext face) {
-        this.face = face;
+    OptionsVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
-        CliContext spoken = face.in(job.locale());
+        CliContext spoken = context.in(job.locale());
         AssessedJob judged = job.judge(spoken, null);
         if (json) {
             spoken.json().assessment(judged, false);

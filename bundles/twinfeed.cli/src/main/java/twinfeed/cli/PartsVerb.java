@@ -27,7 +27,7 @@ import twinfeed.usecase.quote.IssuedQuotes;
             "Exit status 2 if the customer has not accepted it."
         })
 final class PartsVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "QUOTE", description = "An issued quote, *.quote.")
     private Path quote = Path.of("");
@@ -50,8 +50,8 @@ final class PartsVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    PartsVerb(CliContext face) {
-        this.face = face;
+    PartsVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -61,12 +61,12 @@ final class PartsVerb implements Callable<Integer> {
         Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
         IssuedQuote issued = IssuedQuotes.open(quote);
         List<Part> parts = PartsToPack.of(issued);
-        PartsToPack.write(issued, firm.beside(null), date == null ? face.today() : date, locale, files);
-        CliContext spoken = face.in(locale);
+        PartsToPack.write(issued, firm.beside(null), date == null ? context.today() : date, locale, files);
+        CliContext spoken = context.in(locale);
         if (json) {
             spoken.json().parts(issued.name(), parts);
         } else {
-            parts.forEach(each -> face.out()
+            parts.forEach(each -> context.out()
                     .println("  [ ] " + spoken.item(each.quantity(), each.unit(), each.description()) + " "
                             + each.code()));
             new TextReport(spoken).written(files);

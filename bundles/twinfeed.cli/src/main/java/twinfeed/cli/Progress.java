@@ -13,7 +13,7 @@ import java.util.concurrent.TimeUnit;
 final class Progress implements AutoCloseable {
     private static final double SECOND_NS = 1e9;
 
-    private final CliContext face;
+    private final CliContext context;
     private volatile Rows rows = new Rows(0, 0, 0);
     private final long begun = System.nanoTime();
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
@@ -32,8 +32,8 @@ final class Progress implements AutoCloseable {
     private record Rows(int done, int all, int before) {}
 
     /** Begins. */
-    Progress(CliContext face) {
-        this.face = face;
+    Progress(CliContext context) {
+        this.context = context;
         // A little less than a second, so that a slow machine keeps the promise too.
         clock.scheduleAtFixedRate(this::tell, 900, 900, TimeUnit.MILLISECONDS);
     }
@@ -44,17 +44,18 @@ final class Progress implements AutoCloseable {
     }
 
     private void tell() {
-        PrintStream err = face.err();
+        PrintStream err = context.err();
         Rows now = rows;
         double seconds = (System.nanoTime() - begun) / SECOND_NS;
         double rate = (now.done - now.before) / seconds;
-        String of = now.all == 0 ? "" : face.text("batch.of") + " " + now.all + " ";
+        String of = now.all == 0 ? "" : context.text("batch.of") + " " + now.all + " ";
         String left = rate > 0 && now.all > 0
-                ? ", " + face.numbers().fixed((now.all - now.done) / rate, 0) + " s " + face.text("batch.left")
+                ? ", " + context.numbers().fixed((now.all - now.done) / rate, 0) + " s " + context.text("batch.left")
                 : "";
-        err.println(now.done + " " + of + face.text("batch.rows") + ", "
-                + face.numbers().fixed(seconds, 0) + " s, " + face.numbers().fixed(rate, 1) + " "
-                + face.text("batch.aSecond") + left);
+        err.println(now.done + " " + of + context.text("batch.rows") + ", "
+                + context.numbers().fixed(seconds, 0) + " s, "
+                + context.numbers().fixed(rate, 1) + " "
+                + context.text("batch.aSecond") + left);
         err.flush();
     }
 

@@ -29,7 +29,7 @@ import twinfeed.usecase.quote.QuotingService;
         mixinStandardHelpOptions = true,
         description = "The itemised quote as a spreadsheet workbook, with checks and workings.")
 final class QuoteVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Mixin
     private final JobFileArguments job = new JobFileArguments();
@@ -92,8 +92,8 @@ final class QuoteVerb implements Callable<Integer> {
     @Option(names = "--json", description = "Print the quote as one JSON document instead of text.")
     private boolean json;
 
-    QuoteVerb(CliContext face) {
-        this.face = face;
+    QuoteVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
@@ -103,19 +103,19 @@ final class QuoteVerb implements Callable<Integer> {
                     "--issue and --revise: a quote is new, or the next revision of one; give one of the two",
                     new IllegalArgumentException());
         }
-        face.service().prepareWriting(pdf != null);
+        context.service().prepareWriting(pdf != null);
         OutputPaths outputs = new OutputPaths(out, pdf)
                 .withUbl(ubl)
                 .sparing(book, firm, revise)
                 .sparing(job.inputs());
         outputs.check();
-        PriceBook prices = face.service().book(book);
-        OpenedJob opened = job.open(face);
+        PriceBook prices = context.service().book(book);
+        OpenedJob opened = job.open(context);
         outputs = outputs.sparing(opened.companions());
         outputs.check();
-        AssessedJob judged = face.service().judgeWith(opened, prices, heaters, job.locale());
+        AssessedJob judged = context.service().judgeWith(opened, prices, heaters, job.locale());
         FirmFile who = firm == null ? FirmFile.beside(book) : FirmFile.load(firm);
-        LocalDate day = date == null ? face.today() : date;
+        LocalDate day = date == null ? context.today() : date;
         Quote draft = QuotingService.draft(judged, prices, day, who, job.locale(), heaters);
         draft.setEstimateReason(reason);
         if (issue == null && revise == null) {
@@ -131,12 +131,12 @@ final class QuoteVerb implements Callable<Integer> {
     private void issue(AssessedJob judged, Quote draft, PriceBook prices, FirmFile who, OutputPaths outputs) {
         try (IssuedQuoteWriting writing = QuotingService.prepare(judged, draft, who, job.locale(), outputs)) {
             IssuedQuote issued = issued(judged, draft, prices);
-            CliContext spoken = face.in(job.locale());
-            face.err()
+            CliContext spoken = context.in(job.locale());
+            context.err()
                     .println(spoken.text("issued") + " " + issued.name() + " " + issued.file() + " SHA-256 "
                             + issued.digest());
-            face.err().println(spoken.text("issued.notice"));
-            face.err().flush();
+            context.err().println(spoken.text("issued.notice"));
+            context.err().flush();
             writing.write(issued);
             answer(judged, issued.quote(), outputs, issued);
         }
@@ -149,7 +149,7 @@ final class QuoteVerb implements Callable<Integer> {
     }
 
     private void answer(AssessedJob judged, Quote quote, OutputPaths written, @Nullable IssuedQuote issued) {
-        CliContext spoken = face.in(job.locale());
+        CliContext spoken = context.in(job.locale());
         if (json) {
             spoken.json().quote(quote, DangerSentences.all(judged, job.locale()), written, issued);
         } else {

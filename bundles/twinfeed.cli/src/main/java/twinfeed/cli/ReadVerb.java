@@ -20,7 +20,7 @@ import twinfeed.usecase.form.SurveyForms;
             "What is wrong names sheet, cell and reading; nothing is written then, and no file is ever replaced."
         })
 final class ReadVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(index = "0", paramLabel = "FORM.xlsx", description = "The form, as the verb form wrote it.")
     private Path form = Path.of("");
@@ -34,15 +34,15 @@ final class ReadVerb implements Callable<Integer> {
             description = "Heater catalogue beside the job, for a form that names none.")
     private @Nullable String catalogue;
 
-    ReadVerb(CliContext face) {
-        this.face = face;
+    ReadVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
         OutputCheck.check(out, ".job", List.of(form));
-        new SurveyForms(face.service()).read(form, out, catalogue).forEach(face.err()::println);
-        face.out().println(face.text("written") + " " + out);
+        new SurveyForms(context.service()).read(form, out, catalogue).forEach(context.err()::println);
+        context.out().println(context.text("written") + " " + out);
         return Verbs.DONE;
     }
 }

@@ -23,12 +23,12 @@ import twinfeed.usecase.quote.DangerSentences;
 
 /** Prints answers for a person, cautions at the end of each. */
 final class TextReport {
-    private final CliContext face;
+    private final CliContext context;
     private final PrintStream out;
 
-    TextReport(CliContext face) {
-        this.face = face;
-        this.out = face.out();
+    TextReport(CliContext context) {
+        this.context = context;
+        this.out = context.out();
     }
 
     /** Every finding of every option. */
@@ -60,8 +60,8 @@ final class TextReport {
 
     private void head(OptionAssessment option) {
         out.println(option.getTitle()
-                + (Boolean.TRUE.equals(option.getPresent()) ? " (" + face.text("present") + ")" : "")
-                + ": " + face.text("verdict." + option.getVerdict().getLiteral()));
+                + (Boolean.TRUE.equals(option.getPresent()) ? " (" + context.text("present") + ")" : "")
+                + ": " + context.text("verdict." + option.getVerdict().getLiteral()));
     }
 
     private void finding(Finding finding, boolean workings) {
@@ -74,7 +74,7 @@ final class TextReport {
             finding.getSteps().forEach(step -> out.println("      " + line(step)));
         }
         if (finding.getSource() != null) {
-            out.println("      " + face.text("source") + " " + finding.getSource());
+            out.println("      " + context.text("source") + " " + finding.getSource());
         }
     }
 
@@ -100,8 +100,8 @@ final class TextReport {
         StringBuilder text =
                 new StringBuilder(number(finding.getValue())).append(' ').append(finding.getUnit());
         if (finding.getLimit() != null) {
-            text.append(", ").append(face.text("limit")).append(' ').append(number(finding.getLimit()));
-            text.append(", ").append(face.text("margin")).append(' ').append(number(finding.getMargin()));
+            text.append(", ").append(context.text("limit")).append(' ').append(number(finding.getLimit()));
+            text.append(", ").append(context.text("margin")).append(' ').append(number(finding.getMargin()));
         }
         if (finding.getCondition() != null) {
             text.append(" (").append(finding.getCondition()).append(')');
@@ -110,37 +110,37 @@ final class TextReport {
     }
 
     private void works(OptionAssessment option) {
-        option.getRemedies().forEach(remedy -> out.println("  " + face.text("work") + " " + remedy.getTitle()));
+        option.getRemedies().forEach(remedy -> out.println("  " + context.text("work") + " " + remedy.getTitle()));
         if (!option.getUnmended().isEmpty()) {
-            out.println("  " + face.text("unmended") + " " + String.join(", ", option.getUnmended()));
+            out.println("  " + context.text("unmended") + " " + String.join(", ", option.getUnmended()));
         }
     }
 
     private void close(Assessment record) {
         if (!record.getAssumptions().isEmpty()) {
-            out.println(face.text("assumptions"));
+            out.println(context.text("assumptions"));
             record.getAssumptions().forEach(assumption -> out.println("  - " + assumption.getText()));
         }
         out.println(record.getRules() + ": " + record.getRulesNote());
-        out.println(face.cautions());
+        out.println(context.cautions());
     }
 
     /** The quote in short, dangers and the answer first; the workbook has all of it. */
     void quote(AssessedJob judged, Quote quote, OutputPaths written) {
         Assessment assessment = judged.record();
-        dangers(assessment, DangerSentences.of(judged.opened().job().getSurvey(), face.locale()));
+        dangers(assessment, DangerSentences.of(judged.opened().job().getSurvey(), context.locale()));
         if (quote.getSummary() != null) {
             out.println(quote.getSummary());
             out.println();
         }
         for (QuoteOption option : quote.getOptions()) {
             out.println(option.getTitle() + ": "
-                    + face.text("verdict." + option.getVerdict().getLiteral()));
+                    + context.text("verdict." + option.getVerdict().getLiteral()));
             option.getSections().forEach(section -> section.getLines()
-                    .forEach(
-                            line -> out.println("  " + CliContext.right(LineQuantity.of(line, face.locale()), 14) + "  "
+                    .forEach(line ->
+                            out.println("  " + CliContext.right(LineQuantity.of(line, context.locale()), 14) + "  "
                                     + CliContext.left(line.getDescription(), 58) + " "
-                                    + face.amount(line.getNet()))));
+                                    + context.amount(line.getNet()))));
             sum("net", option.getNet(), quote);
             sum("tax", option.getTax(), quote);
             sum("total", option.getTotal(), quote);
@@ -150,7 +150,7 @@ final class TextReport {
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }
-        out.println(face.cautions());
+        out.println(context.cautions());
         written(written);
     }
 
@@ -160,10 +160,10 @@ final class TextReport {
         if (dangers.isEmpty() && reported.isEmpty()) {
             return;
         }
-        out.println(face.text("quote.danger"));
+        out.println(context.text("quote.danger"));
         Stream.concat(dangers.stream(), reported.stream()).forEach(danger -> out.println("  [NO] " + danger));
         if (!dangers.isEmpty()) {
-            out.println(face.text("quote.notice"));
+            out.println(context.text("quote.notice"));
         }
         out.println();
     }
@@ -176,8 +176,8 @@ final class TextReport {
                 .filter(option -> !Boolean.TRUE.equals(option.getPresent()))
                 .filter(option -> !offered.contains(option.getHeaterId()))
                 .toList();
-        others.forEach(option -> out.println(face.text("quote.notOffered") + " " + option.getTitle() + ": "
-                + face.text("verdict." + option.getVerdict().getLiteral())));
+        others.forEach(option -> out.println(context.text("quote.notOffered") + " " + option.getTitle() + ": "
+                + context.text("verdict." + option.getVerdict().getLiteral())));
         if (!others.isEmpty()) {
             out.println();
         }
@@ -185,11 +185,12 @@ final class TextReport {
 
     /** Names the files that were written. */
     void written(OutputPaths files) {
-        files.files().forEach(file -> out.println(face.text("written") + " " + file));
+        files.files().forEach(file -> out.println(context.text("written") + " " + file));
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {
-        out.println("  " + CliContext.left(face.text(key), 73) + " " + face.amount(amount) + " " + quote.getCurrency());
+        out.println("  " + CliContext.left(context.text(key), 73) + " " + context.amount(amount) + " "
+                + quote.getCurrency());
     }
 
     /**
@@ -206,7 +207,7 @@ final class TextReport {
         }
         answer.warnings().forEach(warning -> out.println(warning.text()));
         answer.steps().forEach(step -> out.println("  " + line(step)));
-        out.println(face.cautions());
+        out.println(context.cautions());
     }
 
     private String line(Step step) {
@@ -223,7 +224,7 @@ final class TextReport {
             return "0";
         }
         java.math.BigDecimal rounded = new java.math.BigDecimal(value).round(new java.math.MathContext(5));
-        String plain = face.numbers().exact(rounded);
+        String plain = context.numbers().exact(rounded);
         return plain.length() > 14 ? rounded.toString() : plain;
     }
 }

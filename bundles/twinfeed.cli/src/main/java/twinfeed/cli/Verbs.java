@@ -18,7 +18,7 @@ public final class Verbs {
     static final int FAULT = 3;
     static final int INCOMPLETE = 4;
 
-    private final CliContext face;
+    private final CliContext context;
 
     /**
      * With the use cases and where to print.
@@ -29,56 +29,56 @@ public final class Verbs {
      * @param err for messages
      */
     public Verbs(TwinfeedService service, LocalDate today, PrintStream out, PrintStream err) {
-        this.face = new CliContext(service, today, new TerminalStream(out), new TerminalStream(err));
+        this.context = new CliContext(service, today, new TerminalStream(out), new TerminalStream(err));
     }
 
     /** All verbs with their options. */
     CommandLine commands() {
         return new CommandLine(new Twinfeed())
-                .addSubcommand(new FormVerb(face))
-                .addSubcommand(new ReadVerb(face))
-                .addSubcommand(new NewVerb(face))
-                .addSubcommand(new AssessVerb(face))
-                .addSubcommand(new OptionsVerb(face))
-                .addSubcommand(new QuoteVerb(face))
-                .addSubcommand(new IssuedVerb.Accept(face))
-                .addSubcommand(new IssuedVerb.Decline(face))
-                .addSubcommand(new IssuedVerb.Reopen(face))
-                .addSubcommand(new IssuedVerb.Reprint(face))
-                .addSubcommand(new IssuedListVerb(face))
-                .addSubcommand(new BatchVerb(face))
-                .addSubcommand(new BookVerb(face))
-                .addSubcommand(new FaultsVerb(face))
-                .addSubcommand(new CompleteVerb(face))
-                .addSubcommand(new NoticeVerb(face))
-                .addSubcommand(new PartsVerb(face))
-                .addSubcommand(new CompareVerb(face))
-                .addSubcommand(new VerifyVerb(face))
-                .addSubcommand(new CalcVerb(face))
-                .addSubcommand(new PluginsVerb(face))
-                .addSubcommand(new HelpVerb(face));
+                .addSubcommand(new FormVerb(context))
+                .addSubcommand(new ReadVerb(context))
+                .addSubcommand(new NewVerb(context))
+                .addSubcommand(new AssessVerb(context))
+                .addSubcommand(new OptionsVerb(context))
+                .addSubcommand(new QuoteVerb(context))
+                .addSubcommand(new IssuedVerb.Accept(context))
+                .addSubcommand(new IssuedVerb.Decline(context))
+                .addSubcommand(new IssuedVerb.Reopen(context))
+                .addSubcommand(new IssuedVerb.Reprint(context))
+                .addSubcommand(new IssuedListVerb(context))
+                .addSubcommand(new BatchVerb(context))
+                .addSubcommand(new BookVerb(context))
+                .addSubcommand(new FaultsVerb(context))
+                .addSubcommand(new CompleteVerb(context))
+                .addSubcommand(new NoticeVerb(context))
+                .addSubcommand(new PartsVerb(context))
+                .addSubcommand(new CompareVerb(context))
+                .addSubcommand(new VerifyVerb(context))
+                .addSubcommand(new CalcVerb(context))
+                .addSubcommand(new PluginsVerb(context))
+                .addSubcommand(new HelpVerb(context));
     }
 
     /** Runs; never throws. */
     public int run(String... arguments) {
         CommandLine line = commands()
-                .setOut(new PrintWriter(face.out(), true, StandardCharsets.UTF_8))
-                .setErr(new PrintWriter(face.err(), true, StandardCharsets.UTF_8))
+                .setOut(new PrintWriter(context.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(context.err(), true, StandardCharsets.UTF_8))
                 .setUsageHelpWidth(100)
                 .setParameterExceptionHandler((wrong, words) -> misspelt(wrong, arguments))
                 .setExecutionExceptionHandler((broken, command, parsed) -> ended(broken, arguments));
         if (arguments.length == 0) {
-            line.usage(face.err());
-            face.err().flush();
+            line.usage(context.err());
+            context.err().flush();
             return UNUSABLE;
         }
         int status = line.execute(arguments);
-        face.service().problems().forEach(problem -> face.err().println(problem.text(CliContext.LOCALE)));
-        if (face.out().checkError()) {
-            face.err().println("the answer was not written in full: standard output is closed or full");
+        context.service().problems().forEach(problem -> context.err().println(problem.text(CliContext.LOCALE)));
+        if (context.out().checkError()) {
+            context.err().println("the answer was not written in full: standard output is closed or full");
             status = Math.max(status, FAULT);
         }
-        face.err().flush();
+        context.err().flush();
         return status;
     }
 
@@ -87,10 +87,10 @@ public final class Verbs {
         if (wantsJson(arguments)) {
             return ended(Failure.unusable(String.valueOf(wrong.getMessage())), arguments);
         }
-        face.err().println(wrong.getMessage());
+        context.err().println(wrong.getMessage());
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(
                 wrong, wrong.getCommandLine().getErr())) {
-            wrong.getCommandLine().usage(face.err());
+            wrong.getCommandLine().usage(context.err());
         }
         return UNUSABLE;
     }
@@ -101,7 +101,7 @@ public final class Verbs {
 
     private int ended(Exception broken, String... arguments) {
         if (Boolean.getBoolean("twinfeed.debug")) {
-            broken.printStackTrace(face.err());
+            broken.printStackTrace(context.err());
         }
         return ended(Failure.of(broken), arguments);
     }
@@ -109,9 +109,9 @@ public final class Verbs {
     /** An answer that has begun is not gone on with by an error. */
     private int ended(Failure failure, String... arguments) {
         if (wantsJson(arguments)) {
-            face.json().failure(failure.status(), failure.problems());
+            context.json().failure(failure.status(), failure.problems());
         }
-        failure.lines().forEach(face.err()::println);
+        failure.lines().forEach(context.err()::println);
         return failure.status();
     }
 

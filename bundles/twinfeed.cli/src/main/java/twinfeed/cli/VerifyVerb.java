@@ -19,7 +19,7 @@ import twinfeed.usecase.quote.IssuedQuotes;
                     + " it should be."
         })
 final class VerifyVerb implements Callable<Integer> {
-    private final CliContext face;
+    private final CliContext context;
 
     @Parameters(
             index = "0",
@@ -30,15 +30,15 @@ final class VerifyVerb implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON document instead of text.")
     private boolean json;
 
-    VerifyVerb(CliContext face) {
-        this.face = face;
+    VerifyVerb(CliContext context) {
+        this.context = context;
     }
 
     @Override
     public Integer call() {
         FolderCheck check = IssuedQuotes.verify(place);
         if (json) {
-            face.json().verification(check);
+            context.json().verification(check);
         } else {
             print(check);
         }
@@ -46,9 +46,10 @@ final class VerifyVerb implements Callable<Integer> {
     }
 
     private void print(FolderCheck check) {
-        check.quotes().forEach(quote -> face.out()
+        check.quotes().forEach(quote -> context.out()
                 .println(quote.status().equals("unreadable") ? quote.text() : quote.file() + ": " + quote.text()));
-        check.missing().forEach(one -> face.out().println(one.name() + ": " + face.text("missing." + one.kind())));
-        face.out().println(face.text(check.sound() ? "verify.sound" : "verify.unsound"));
+        check.missing()
+                .forEach(one -> context.out().println(one.name() + ": " + context.text("missing." + one.kind())));
+        context.out().println(context.text(check.sound() ? "verify.sound" : "verify.unsound"));
     }
 }

@@ -68,7 +68,7 @@ class BatchVerbTest {
     }
 
     @Test
-    void theDemonstrationListIsJudgedPricedAndSifted() throws IOException {
+    void theDemonstrationListIsJudgedAndPricedWithWrongRowsRejected() throws IOException {
         Run run = batch(Run.DEMO.resolve("dwellings.csv"));
         assertEquals(0, run.status(), run.err());
         assertTrue(run.out().contains("Dwellings judged: 6") && run.out().contains("Rows rejected: 2"), run.out());

@@ -75,7 +75,7 @@ class HostileInputTest extends DemoFolder {
     }
 
     @Test
-    void soAreDevicesAndReferenceMethods() throws IOException {
+    void unknownDevicesAndReferenceMethodsAreRefusedToo() throws IOException {
         String text = Files.readString(job);
         Files.writeString(job, text.replaceFirst("<device kind=\"[^\"]*\"", "<device kind=\"banana\""));
         refused(Run.of("assess", job), "device.kind \"banana\"");

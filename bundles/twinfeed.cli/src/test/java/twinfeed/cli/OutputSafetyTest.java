@@ -75,7 +75,7 @@ class OutputSafetyTest extends DemoFolder {
 
     @ParameterizedTest
     @ValueSource(strings = {"alder-beck.job", "prices.csv", "heaters.catalogue"})
-    void norThroughALinkWithARightEnding(String name) throws IOException {
+    void aLinkWithARightEndingDoesNotReplaceItEither(String name) throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), folder.resolve(name));
         refused("quote", job, "--book", book, "--out", link);
         refused("batch", folder.resolve("dwellings.csv"), "--template", job, "--book", book, "--out", link);

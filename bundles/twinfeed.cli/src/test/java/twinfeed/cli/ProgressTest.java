@@ -22,8 +22,8 @@ class ProgressTest {
         Path log = folder.resolve("log");
         try (PrintStream err =
                 new PrintStream(new BufferedOutputStream(Files.newOutputStream(log)), false, StandardCharsets.UTF_8)) {
-            CliContext face = new CliContext(new TwinfeedService(List.of()), Run.DAY, System.out, err);
-            try (Progress progress = new Progress(face)) {
+            CliContext context = new CliContext(new TwinfeedService(List.of()), Run.DAY, System.out, err);
+            try (Progress progress = new Progress(context)) {
                 progress.done(7, 21, 1);
                 waitForLines(log, 2);
             }

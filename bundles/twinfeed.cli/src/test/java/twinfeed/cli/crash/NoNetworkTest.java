@@ -109,7 +109,7 @@ class NoNetworkTest {
 
     /** The guard is no ornament: what does ask is caught. */
     @Test
-    void whatAsksIsCaught() throws Exception {
+    void aNetworkRequestIsNoticed() throws Exception {
         Ended ended = run("assess", "http://localhost:9/house.job");
         assertTrue(ended.status() == 2, "a web address is a file that is not there: " + ended);
         assertTrue(!ended.said().contains("asked for the network"), ended.said());
