@@ -2,11 +2,8 @@
 package twinfeed.quotes;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +12,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentPackage;
+import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PricebookPackage;
 import twinfeed.model.quote.Quote;
@@ -99,11 +97,7 @@ public record FrozenQuote(
     }
 
     static String digest(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java platform has SHA-256", impossible);
-        }
+        return FileFingerprint.of(bytes).digest();
     }
 
     /**

@@ -10,13 +10,13 @@ import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.formula.Formula;
 import twinfeed.calculator.formula.Parameter;
 import twinfeed.calculator.formula.Working;
-import twinfeed.engineering.numeric.FailureReason;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.engineering.water.MainsTemperature;
 import twinfeed.engineering.water.Scald;
 import twinfeed.engineering.water.Water;
 import twinfeed.units.Kind;
+import twinfeed.units.text.Texts;
 
 /** The heat balance for a quick question: flow, outlet temperature or power, whichever is asked for; and the cold water. */
 final class FlowFormulas {
@@ -57,7 +57,7 @@ final class FlowFormulas {
         double outletC = given.si("outlet");
         Solution mass = Heat.massFlowForOutlet(lines.value("P"), intakeC, outletC);
         if (!mass.isPresent()) {
-            return Answer.none(trouble(mass), lines.build());
+            return Answer.none(Texts.key(mass.trouble()), lines.build());
         }
         FlowWorking.addFlows(lines, intakeC, outletC, true);
         return warned(
@@ -92,7 +92,7 @@ final class FlowFormulas {
         Working.Builder lines = addMass(power.get(), given);
         Solution outlet = Heat.outletTemperature(lines.value("P"), given.si("intake"), lines.value("m"));
         if (!outlet.isPresent()) {
-            return Answer.none(trouble(outlet), lines.build());
+            return Answer.none(Texts.key(outlet.trouble()), lines.build());
         }
         FlowWorking.addOutlet(lines);
         return warned(
@@ -115,7 +115,7 @@ final class FlowFormulas {
         Working.Builder lines = addMass(Working.start(), given);
         Solution power = Heat.powerForFlow(lines.value("m"), given.si("intake"), outletC);
         if (!power.isPresent()) {
-            return Answer.none(trouble(power), lines.build());
+            return Answer.none(Texts.key(power.trouble()), lines.build());
         }
         FlowWorking.addPower(lines, outletC);
         return warned(Answer.of(lines.build(), new Answer.Result("power", Kind.POWER, power.value())), outletC);
@@ -126,19 +126,6 @@ final class FlowFormulas {
             return answer.warned("scaldStrong");
         }
         return outletC > Scald.UNCOMFORTABLE_C ? answer.warned("scaldFlag") : answer;
-    }
-
-    /** The engineering's name of a trouble as a key: {@code NO_HEATING_NEEDED} is {@code noHeatingNeeded}. */
-    private static String trouble(Solution none) {
-        return key(none.trouble());
-    }
-
-    private static String key(FailureReason trouble) {
-        StringBuilder key = new StringBuilder();
-        for (String word : trouble.name().toLowerCase(Locale.ROOT).split("_")) {
-            key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
-        }
-        return key.toString();
     }
 
     private static Answer mainsTemperature(Arguments given) {
