@@ -101,7 +101,7 @@ class LanguageTest extends DemoFolder {
     void theUnitHasItsGermanName() throws IOException {
         String text = run(List.of("faults", "birch-syke.job", "--book", "prices.csv"), "--language", "de")
                 .out();
-        assertTrue(text.startsWith("Durchlauferhitzer für die Dusche 8,5 kW, zwei Heizkreise (vorhanden)"), text);
+        assertTrue(text.startsWith("Durchlauferhitzer für die Dusche 8,5 kW, zwei Heizelemente (vorhanden)"), text);
     }
 
     @ParameterizedTest

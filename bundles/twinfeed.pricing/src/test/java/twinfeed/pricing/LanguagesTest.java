@@ -64,7 +64,7 @@ class LanguagesTest {
         Quote german = QuoteBuilder.draft(request.in(Locale.GERMANY));
         QuoteOption first = german.getOptions().get(0);
         assertEquals(
-                "Durchlauferhitzer für die Dusche 7,5 kW, zwei Heizkreise",
+                "Durchlauferhitzer für die Dusche 7,5 kW, zwei Heizelemente",
                 first.getSections().get(0).getLines().get(0).getDescription());
         assertEquals("Stück", first.getSections().get(0).getLines().get(0).getUnit());
         assertEquals("bei Auftragserteilung", first.getPayments().get(0).getTitle());
