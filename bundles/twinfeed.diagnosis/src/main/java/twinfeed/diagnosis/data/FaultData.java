@@ -29,7 +29,7 @@ public record FaultData(
         Map<String, Observation> observations,
         Map<String, List<String>> first,
         Map<String, Double> limits) {
-    /** The feeds, where they and no part of the unit are the cause. */
+    /** The supplies, where they and no part of the unit are the cause. */
     public static final String SUPPLY = "supply";
 
     /** What the list does not know. */

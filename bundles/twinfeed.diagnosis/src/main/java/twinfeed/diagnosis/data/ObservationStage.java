@@ -9,7 +9,7 @@ public enum ObservationStage {
     OUTSIDE,
     /** A dead test with the cover off; asks for a complete safe isolation. */
     COVER,
-    /** Computed from the survey of the feeds; nobody is asked. */
+    /** Computed from the survey of the supplies; nobody is asked. */
     FEED;
 
     /** Whether it can be done without taking a cover off. */

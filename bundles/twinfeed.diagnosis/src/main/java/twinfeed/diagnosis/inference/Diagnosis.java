@@ -23,7 +23,7 @@ public record Diagnosis(FaultData data, Evidence evidence, Posterior posterior, 
         NOTHING_REPORTED,
         /** A part stands out. */
         PART,
-        /** The feeds explain it: no part of the unit is blamed. */
+        /** The supplies explain it: no part of the unit is blamed. */
         SUPPLY,
         /** More than one cause is likely. */
         SEVERAL,

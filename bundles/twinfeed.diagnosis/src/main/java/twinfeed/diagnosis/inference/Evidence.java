@@ -142,8 +142,8 @@ public record Evidence(
     }
 
     /**
-     * Whether there is anything from which a fault could be inferred; the feeds alone are no fault of the unit, and sound insulation, which
-     * is measured in every survey, is no sign of one.
+     * Whether there is anything from which a fault could be inferred; the supplies alone are no fault of the unit, and sound insulation,
+     * which is measured in every survey, is no sign of one.
      */
     public boolean any() {
         return answers.stream()

@@ -6,7 +6,7 @@ package twinfeed.diagnosis.inference;
  *
  * @param key key of the observation
  * @param yes the answer
- * @param origin who answered: a person, a reading of the survey, or the feeds' calculators
+ * @param origin who answered: a person, a reading of the survey, or the calculators of the supplies
  */
 public record ObservationAnswer(String key, boolean yes, Origin origin) {
     /** Who answered. */
@@ -15,7 +15,7 @@ public record ObservationAnswer(String key, boolean yes, Origin origin) {
         SAID,
         /** A reading, by calculation. */
         READING,
-        /** A finding about the feeds. */
+        /** A finding about the supplies. */
         FEED
     }
 }

@@ -18,12 +18,12 @@ import twinfeed.diagnosis.repair.RepairAdvice;
  * @param readings the readings, judged
  * @param isolation the safe isolation, step by step
  * @param isolationNotice what is to be said of it; empty if there is nothing
- * @param links what the feeds have to do with it
+ * @param links what the supplies have to do with it
  * @param steps steps taken, in order
  * @param expected what to measure after the repair, with the values to expect
  * @param repair repair or replace, by price; absent without a price book, or without a part to renew
  * @param notices what is odd, for example an observation that the data do not know
- * @param unanswered number of checks that a calculator left unanswered, 0 or more; what they would have said of the feeds is not weighed
+ * @param unanswered number of checks that a calculator left unanswered, 0 or more; what they would have said of the supplies is not weighed
  * @param source where chances come from, and how sure they are
  * @param cautions cautions, to be printed always
  */

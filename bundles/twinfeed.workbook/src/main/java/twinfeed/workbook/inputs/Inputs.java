@@ -84,7 +84,7 @@ public final class Inputs {
                 .anyMatch(step -> readings.formula(path, value(step), unit(step)) != null);
     }
 
-    /** The look of a reading's cell. */
+    /** The style of a reading's cell. */
     public CellStyle look(String path, CellStyle base) {
         return uses(path) ? base.fill(CellStyle.Fill.INPUT) : base;
     }

@@ -108,7 +108,7 @@ final class RowWriter implements AutoCloseable {
         put("</row>");
     }
 
-    /** A cell that only shows its look. */
+    /** A cell that has a style and no value. */
     void blank(int column, int style) {
         open(column, style, "");
         put("/>");

@@ -281,7 +281,7 @@ public final class SheetWriter {
         return this;
     }
 
-    /** An empty cell that only shows its look. */
+    /** A cell that has a style and no value. */
     public SheetWriter blank(int column, CellStyle look) {
         return put(column, look, RowWriter::blank);
     }

@@ -59,7 +59,7 @@ public final class WorkbookWriter implements AutoCloseable {
         return page;
     }
 
-    /** The looks of this book's cells. */
+    /** The styles of this workbook's cells. */
     public CellStyles looks() {
         return looks;
     }
