@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.FindingClass;
@@ -19,8 +20,10 @@ import twinfeed.model.assessment.Verdict;
 import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Customer;
+import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
 import twinfeed.pricing.texts.FigureText;
 import twinfeed.pricing.texts.StandingTexts;
 import twinfeed.pricing.texts.StandingTexts.Kind;
@@ -256,6 +259,9 @@ final class QuoteTexts {
         boolean vulnerable = survey.getCustomer() != null
                 && Boolean.TRUE.equals(survey.getCustomer().getVulnerable());
         say(all, vulnerable ? "caution.vulnerable" : "caution.children");
+        if (leadPipe()) {
+            say(all, "caution.lead");
+        }
         say(all, "caution.codes");
         String rules = request.assessment().getRules();
         if (rules != null) {
@@ -264,6 +270,16 @@ final class QuoteTexts {
         }
         all.addAll(texts.own(Kind.CAUTION));
         return all;
+    }
+
+    /** Lead in drinking water harms those who drink it, whatever becomes of the shower, so that they have to read of it. */
+    private boolean leadPipe() {
+        WaterFeed water = survey.getWater();
+        return water != null
+                && Stream.concat(
+                                water.getSegments().stream(),
+                                water.getDrawOffs().stream().flatMap(tap -> tap.getSegments().stream()))
+                        .anyMatch(pipe -> pipe.getMaterial() == PipeMaterial.LEAD);
     }
 
     private void say(List<String> all, String key) {

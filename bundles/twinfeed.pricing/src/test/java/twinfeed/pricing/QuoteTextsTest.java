@@ -20,7 +20,10 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.PipeMaterial;
+import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 
 /** What a quote says around its prices: all of what it leaves out, agrees on and warns of, and how many heaters suit. */
 class QuoteTextsTest {
@@ -76,6 +79,21 @@ class QuoteTextsTest {
                         "The total is due when th",
                         "If you sign the contract"),
                 beginnings(draft().getTerms()));
+    }
+
+    /** A customer whose drinking water runs through lead reads of it, whatever becomes of the shower. */
+    @Test
+    void warnsOfALeadPipe() {
+        String lead = "A pipe of lead was seen.";
+        assertFalse(beginnings(draft().getCautions()).contains(lead));
+        PipeSegment pipe = SurveyFactory.eINSTANCE.createPipeSegment();
+        if (survey.getWater() == null) {
+            survey.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
+        }
+        survey.getWater().getSegments().add(pipe);
+        assertFalse(beginnings(draft().getCautions()).contains(lead), "copper, where nobody says otherwise");
+        pipe.setMaterial(PipeMaterial.LEAD);
+        assertTrue(beginnings(draft().getCautions()).contains(lead));
     }
 
     @Test
