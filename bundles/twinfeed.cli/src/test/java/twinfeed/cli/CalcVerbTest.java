@@ -2,6 +2,7 @@
 package twinfeed.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -114,5 +115,15 @@ class CalcVerbTest {
             assertTrue(run.out().lines().anyMatch(line -> line.startsWith(name + "  ")), name);
         }
         assertTrue(!run.out().contains("["), "a text is missing: " + run.out());
+    }
+
+    /** One status in the same words as in an assessment: nobody reads what the table was taken down from. */
+    @Test
+    void sourcesHaveTheStatusWordsOfEveryOtherAnswer() {
+        Run text = Run.of("calc", "capacity", "size=6mm2", "method=102", "rating=40A");
+        assertTrue(text.out().contains("table 4D5; unverified (6 mm² C,"), text.out());
+        assertTrue(text.out().contains("verified in a published article)"), text.out());
+        Run json = Run.of("calc", "capacity", "size=6mm2", "method=102", "rating=40A", "--json");
+        assertFalse(json.out().contains("memory"), json.out());
     }
 }

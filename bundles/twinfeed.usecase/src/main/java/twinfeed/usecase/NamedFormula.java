@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.util.Locale;
 import java.util.Map;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.engine.SourceText;
 import twinfeed.calculator.formula.Answer;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.formula.Formula;
@@ -32,6 +33,7 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
      */
     public FormulaAnswer answer(Map<String, String> typed, Locale locale) {
         Answer answer = formula.apply(Arguments.parse(formula.parameters(), typed));
+        SourceText sources = new SourceText(locale);
         return new FormulaAnswer(
                 answer.results().stream()
                         .map(each -> new FormulaAnswer.Result(
@@ -43,7 +45,10 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
                         .toList(),
                 answer.working().steps().stream()
                         .map(step -> StepMapper.record(
-                                step, text(locale, "meaning." + step.meaning()), step.source(), step.origin()))
+                                step,
+                                text(locale, "meaning." + step.meaning()),
+                                sources.of(step.source()),
+                                step.origin()))
                         .toList());
     }
 
