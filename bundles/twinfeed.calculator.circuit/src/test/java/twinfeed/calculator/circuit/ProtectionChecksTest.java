@@ -456,6 +456,18 @@ class ProtectionChecksTest {
         assertEquals("bonding-10", without.remedies().get(0).id());
     }
 
+    /** A type C breaker of 40 A trips at once at 400 A: 0.95 x 230 / 400 x 80 % = 0.437 ohm cold; "the RCD" is not spoken of where there is none. */
+    @Test
+    void whereThereIsNoResidualDeviceNoneIsSpokenOf() {
+        withoutResidual();
+        circuit.getDevice().setKind("breaker-c");
+        circuit.setMeasuredLoop(Resistance.valueOf("0.60 ohm"));
+        String words = sentence(finding(survey, heater, "circuit.loopByBreaker"));
+        assertEquals(0.437, limit(finding(survey, heater, "circuit.loopByBreaker")), 1e-9);
+        assertTrue(words.contains("only an RCD clears"), words);
+        assertFalse(words.contains("the RCD"), words);
+    }
+
     /** A customer is told which of the two it is. */
     @Test
     void anEarthingConductorIsTooThinOrNotThere() {
