@@ -164,6 +164,7 @@ final class QuoteTexts {
                     case CHOSEN -> text("summary.recommended.chosen", title);
                     case REQUEST -> text("summary.recommended.request", title);
                     case REQUEST_OF_KNOWN -> text("summary.recommended.requestOfKnown", title);
+                    case MORE_FOR_LESS -> text("summary.recommended.moreForLess", title);
                     case YEARS -> text("summary.recommended.years", title, RunningCost.YEARS);
                     case CHEAPEST -> text("summary.recommended.cheapest", title);
                     case REPAIR -> text("summary.recommended.repair", title, years);

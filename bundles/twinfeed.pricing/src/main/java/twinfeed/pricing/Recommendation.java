@@ -5,12 +5,14 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.units.Power;
 
 /**
  * Which option is recommended, and why. Only one that is known to suit, and at what price, can be.
@@ -31,6 +33,8 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
         REQUEST,
         /** It is nearest to the power asked for of those whose whole price is known; one that is nearer waits for a price. */
         REQUEST_OF_KNOWN,
+        /** It gives at least the power asked for, and costs less than the one nearest to it. */
+        MORE_FOR_LESS,
         /** It costs least over the years, electricity included. */
         YEARS,
         /** It costs least to buy. */
@@ -56,16 +60,21 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
         List<QuoteOption> waiting = quote.getOptions().stream()
                 .filter(option -> Offers.suits(option.getVerdict()) && !Offers.recommendable(option))
                 .toList();
-        Optional<Recommendation> replacement = request.survey().getRequestedPower() == null
-                ? cheapest(fresh)
-                : nearest(fresh, waiting, distanceFromRequest);
+        Power asked = request.survey().getRequestedPower();
+        Optional<Recommendation> nearest =
+                asked == null ? cheapest(fresh) : nearest(fresh, waiting, distanceFromRequest);
+        double askedW = asked == null ? 0 : asked.si();
+        Predicate<QuoteOption> enough = option -> {
+            Double kilowatts = assessed.get(quote.getOptions().indexOf(option)).getPowerKw();
+            return kilowatts != null && kilowatts * 1000 >= askedW - NO_POWER_W;
+        };
+        Optional<Recommendation> replacement = nearest.map(best -> moreForLess(best, fresh, enough));
         Optional<QuoteOption> kept = known.stream().filter(Offers::stays).findFirst();
         FaultReport.@Nullable Repair repair = request.faults().repair();
         if (kept.isEmpty() || repair == null) {
             return replacement;
         }
-        boolean asNear = replacement
-                .map(best -> distanceFromRequest.applyAsDouble(kept.get())
+        boolean asNear = nearest.map(best -> distanceFromRequest.applyAsDouble(kept.get())
                         <= distanceFromRequest.applyAsDouble(best.option()) + NO_POWER_W)
                 .orElse(true);
         boolean better = replacement.isEmpty() || (asNear && cheaper(kept.get(), fresh, repair));
@@ -88,6 +97,20 @@ record Recommendation(QuoteOption option, Reason reason, boolean over) {
                             .anyMatch(option -> distanceFromRequest.applyAsDouble(option) < distance - NO_POWER_W);
                     return new Recommendation(best, nearerOneWaits ? Reason.REQUEST_OF_KNOWN : Reason.REQUEST, false);
                 });
+    }
+
+    /** Work that the nearest one needs can make it dearer than one that gives more: nobody pays more for less. */
+    private static Recommendation moreForLess(
+            Recommendation nearest, List<QuoteOption> fresh, Predicate<QuoteOption> enough) {
+        if (nearest.reason() != Reason.REQUEST) {
+            return nearest;
+        }
+        return fresh.stream()
+                .filter(enough)
+                .filter(option -> option.getNet().compareTo(nearest.option().getNet()) < 0)
+                .min(Comparator.comparing(QuoteOption::getNet))
+                .map(option -> new Recommendation(option, Reason.MORE_FOR_LESS, false))
+                .orElse(nearest);
     }
 
     private static Optional<Recommendation> cheapest(List<QuoteOption> fresh) {

@@ -508,6 +508,27 @@ class QuoteBuilderTest {
         assertEquals(1, lapsed.getEnquiries().size(), lapsed.getEnquiries().toString());
     }
 
+    /** Who asks for 7.5 kW and would need a tank and pump for it (595.00 and 5 h) is better served by 9.5 kW with a new cable. */
+    @Test
+    void recommendsMoreForLessOverTheNearest() {
+        Survey survey = Samples.survey(Confidence.SEEN);
+        survey.setRequestedPower(Power.valueOf("7.5 kW"));
+        Assessment assessment = Samples.assessment();
+        Quote near = draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+        assertEquals("h75", near.getOptions().get(0).getName());
+        assertTrue(near.getSummary().contains("it comes closest to the power"), near.getSummary());
+        OptionAssessment weaker = assessment.getOptions().get(1);
+        weaker.setVerdict(Verdict.SUITS_WITH_WORK);
+        weaker.getRemedies().add(Samples.remedy("pump", "Tank and pump", "break-tank-pump", "1"));
+        Quote more = draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+        assertEquals("h95", more.getOptions().get(0).getName());
+        assertTrue(more.getSummary().contains("it gives at least the power that you asked for"), more.getSummary());
+        survey.setRequestedPower(Power.valueOf("9.5 kW"));
+        weaker.getRemedies().clear();
+        Quote less = draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+        assertEquals("h95", less.getOptions().get(0).getName(), "one that is too weak is no bargain");
+    }
+
     @Test
     void refusesABookThatDoesNotHoldYet() {
         assertEquals(
