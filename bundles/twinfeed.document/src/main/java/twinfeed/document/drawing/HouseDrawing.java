@@ -32,13 +32,13 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
 
     /** The drawing of a survey of which nothing was found yet. */
     public static HouseDrawing unassessed(Survey survey, Locale locale) {
-        return HousePieces.of(survey, null, PieceFindings.none(locale), List.of(), RenewedPieces.NONE, locale);
+        return HousePieces.of(survey, survey, null, PieceFindings.none(locale), List.of(), RenewedPieces.NONE, locale);
     }
 
     /** The drawing of the house as it is, with what was found for one heater. */
     public static HouseDrawing asItIs(Survey survey, OptionAssessment option, Locale locale) {
         PieceFindings findings = PieceFindings.of(option, names(survey), locale);
-        return HousePieces.of(survey, option, findings, option.getFindings(), RenewedPieces.NONE, locale);
+        return HousePieces.of(survey, survey, option, findings, option.getFindings(), RenewedPieces.NONE, locale);
     }
 
     /**
@@ -48,19 +48,19 @@ public record HouseDrawing(List<DrawnPiece> water, List<DrawnPiece> power, Drawn
      * @param changed a copy of it with the work done
      */
     public static HouseDrawing withWork(Survey survey, Survey changed, OptionAssessment option, Locale locale) {
-        return withWork(changed, option, RenewedPieces.of(survey, changed), locale);
+        return withWork(survey, changed, option, RenewedPieces.of(survey, changed), locale);
     }
 
     /** The same where nothing but the supplies with the work done is at hand, as with a quote. */
     public static HouseDrawing withWork(Survey survey, WorkDone done, OptionAssessment option, Locale locale) {
-        return withWork(done.supplies(), option, done.pieces(survey), locale);
+        return withWork(survey, done.supplies(), option, done.pieces(survey), locale);
     }
 
     private static HouseDrawing withWork(
-            Survey changed, OptionAssessment option, RenewedPieces renewed, Locale locale) {
+            Survey survey, Survey changed, OptionAssessment option, RenewedPieces renewed, Locale locale) {
         List<Finding> answers = OfferedFindings.findings(option);
         PieceFindings findings = PieceFindings.of(option, answers, names(changed), locale);
-        return HousePieces.of(changed, option, findings, answers, renewed, locale);
+        return HousePieces.of(survey, changed, option, findings, answers, renewed, locale);
     }
 
     /** Whether an option has work that can be drawn. */

@@ -26,6 +26,7 @@ import twinfeed.model.survey.ProtectiveDevice;
 import twinfeed.model.survey.ResidualDevice;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.WaterFeed;
+import twinfeed.model.survey.WaterSource;
 import twinfeed.model.work.RenewedPieces;
 import twinfeed.units.Quantity;
 
@@ -33,6 +34,7 @@ import twinfeed.units.Quantity;
 final class HousePieces {
     private static final String CIRCUIT = PieceFindings.POWER + ".circuit";
 
+    private final Survey surveyed;
     private final Survey survey;
     private final PieceFindings findings;
     private final RenewedPieces renewed;
@@ -41,7 +43,13 @@ final class HousePieces {
     private final DocumentTexts words;
 
     private HousePieces(
-            Survey survey, PieceFindings findings, List<Finding> answers, RenewedPieces renewed, Locale locale) {
+            Survey surveyed,
+            Survey survey,
+            PieceFindings findings,
+            List<Finding> answers,
+            RenewedPieces renewed,
+            Locale locale) {
+        this.surveyed = surveyed;
         this.survey = survey;
         this.findings = findings;
         this.renewed = renewed;
@@ -51,14 +59,22 @@ final class HousePieces {
         this.voltages = ValuesAlong.voltages(answers, figures);
     }
 
+    /**
+     * The drawing.
+     *
+     * @param surveyed the house as it is
+     * @param survey the house that is drawn: the same, or a copy with work done
+     * @param renewed what is other in it
+     */
     static HouseDrawing of(
+            Survey surveyed,
             Survey survey,
             @Nullable OptionAssessment option,
             PieceFindings findings,
             List<Finding> answers,
             RenewedPieces renewed,
             Locale locale) {
-        HousePieces pieces = new HousePieces(survey, findings, answers, renewed, locale);
+        HousePieces pieces = new HousePieces(surveyed, survey, findings, answers, renewed, locale);
         boolean measured =
                 !pieces.pressures.at(0).isEmpty() || !pieces.voltages.at(0).isEmpty();
         return new HouseDrawing(pieces.water(), pieces.power(), pieces.unit(option), measured);
@@ -68,33 +84,74 @@ final class HousePieces {
         List<DrawnPiece> pieces = new ArrayList<>();
         @Nullable WaterFeed feed = survey.getWater();
         List<PipeSegment> pipes = feed == null ? List.of() : feed.getSegments();
+        int ahead = aheadOfNewPump(feed);
+        // A pump for the shower alone leaves the main and the taps on it as they are.
+        @Nullable WaterFeed start = ahead > 0 ? surveyed.getWater() : feed;
         pieces.add(new DrawnPiece(
                 PieceKind.MAIN,
-                words.get(feed == null ? "main" : "source." + feed.getSource().getLiteral()),
-                test(feed),
-                pressures.at(pipes.size()),
+                source(start),
+                test(start),
+                ahead > 0 ? "" : pressures.at(pipes.size()),
                 PieceExtent.NONE,
                 new Field(survey, "water.test.staticPressure"),
-                findings.answer(null, List.of(PieceFindings.WATER)),
-                renewed(renewed.main())));
-        List<DrawOff> taps = feed == null ? List.of() : feed.getDrawOffs();
-        addTaps(pieces, taps, pipes, 0);
+                findings.answer(null, ahead > 0 ? List.of() : List.of(PieceFindings.WATER)),
+                renewed(ahead == 0 && renewed.main())));
+        List<DrawOff> taps = start == null ? List.of() : start.getDrawOffs();
+        boolean drawn = ahead == 0 && !taps.isEmpty();
+        addTaps(pieces, taps, pipes, 0, drawn);
         for (int i = 0; i < pipes.size(); i++) {
             List<String> anchors = i < pipes.size() - 1
                     ? List.of()
-                    : taps.isEmpty() ? List.of(PieceFindings.PIPES, PieceFindings.TAPS) : List.of(PieceFindings.PIPES);
-            pieces.add(pipe(pipes.get(i), anchors, pressures.at(pipes.size() - 1 - i)));
-            addTaps(pieces, taps, pipes, i + 1);
+                    : drawn ? List.of(PieceFindings.PIPES) : List.of(PieceFindings.PIPES, PieceFindings.TAPS);
+            pieces.add(pipe(pipes.get(i), anchors, i < ahead ? "" : pressures.at(pipes.size() - 1 - i)));
+            addTaps(pieces, taps, pipes, i + 1, drawn);
+            if (i + 1 == ahead) {
+                pieces.add(pump(feed, pressures.at(pipes.size() - ahead)));
+            }
         }
         return pieces;
     }
 
-    /** A tap whose tee is nowhere is drawn at the start, where the calculation takes it too. */
-    private void addTaps(List<DrawnPiece> pieces, List<DrawOff> taps, List<PipeSegment> pipes, int tee) {
+    /** How many pipes lie ahead of a pump that the work puts between them; 0 where it puts none there. */
+    private int aheadOfNewPump(@Nullable WaterFeed feed) {
+        @Nullable WaterFeed before = surveyed.getWater();
+        if (feed == null
+                || before == null
+                || feed.getTest() == null
+                || feed.getSource() != WaterSource.PUMPED
+                || before.getSource() == WaterSource.PUMPED) {
+            return 0;
+        }
+        return placeAfter(feed.getTest().getGaugeAfter(), feed.getSegments());
+    }
+
+    private String source(@Nullable WaterFeed feed) {
+        return words.get(feed == null ? "main" : "source." + feed.getSource().getLiteral());
+    }
+
+    private DrawnPiece pump(WaterFeed feed, String reading) {
+        return new DrawnPiece(
+                PieceKind.PIPE,
+                source(feed),
+                test(feed),
+                reading,
+                new PieceExtent(0.0, null, 0, false, 0),
+                new Field(survey, "water.test.staticPressure"),
+                findings.answer(null, List.of(PieceFindings.WATER)),
+                renewed(true));
+    }
+
+    /**
+     * A tap whose tee is nowhere is drawn at the start, where the calculation takes it too.
+     *
+     * @param judged whether the findings are about these taps
+     */
+    private void addTaps(
+            List<DrawnPiece> pieces, List<DrawOff> taps, List<PipeSegment> pipes, int tee, boolean judged) {
         for (DrawOff tap : taps) {
-            if (tee(tap, pipes) == tee) {
+            if (placeAfter(tap.getTeeAfter(), pipes) == tee) {
                 // What is about taps in general stands at the first of them, the one that is opened first.
-                List<String> anchors = tap == taps.get(0) ? List.of(PieceFindings.TAPS) : List.of();
+                List<String> anchors = judged && tap == taps.get(0) ? List.of(PieceFindings.TAPS) : List.of();
                 pieces.add(new DrawnPiece(
                         PieceKind.TAP,
                         name(tap.getName(), "tap"),
@@ -108,10 +165,10 @@ final class HousePieces {
         }
     }
 
-    private static int tee(DrawOff tap, List<PipeSegment> pipes) {
+    /** The number of the place behind a pipe, 0 for the start; also where no pipe is called so. */
+    private static int placeAfter(@Nullable String pipe, List<PipeSegment> pipes) {
         for (int i = 0; i < pipes.size(); i++) {
-            if (tap.getTeeAfter() != null
-                    && tap.getTeeAfter().equals(pipes.get(i).getName())) {
+            if (pipe != null && pipe.equals(pipes.get(i).getName())) {
                 return i + 1;
             }
         }

@@ -108,6 +108,26 @@ final class QuoteDrawingTest {
         }
     }
 
+    /** Water out of a tank is not kept fit to drink: the pump stands in the shower's own pipe, and main and tap stay as they were. */
+    @Test
+    void pumpStandsBehindTheLastTap() {
+        AssessedJob weak = service.judge(
+                service.open(DEMO.resolve("hazel-ghyll.job"), null),
+                service.book(DEMO.resolve("prices.csv")),
+                null,
+                Locale.UK);
+        Survey survey = weak.opened().job().getSurvey();
+        OptionAssessment option = weak.record().getOptions().get(0);
+        HouseDrawing drawing = HouseDrawing.withWork(survey, weak.withWork(option), option, Locale.UK);
+        assertEquals(
+                List.of("Main", "service pipe", "wash basin", "Tank with pump (new)", "shower branch"),
+                drawing.water().stream().map(DrawnPiece::title).toList());
+        assertEquals(
+                List.of("", "", "", "3.00 / 2.85 bar", "2.75 / 2.52 bar"),
+                drawing.water().stream().map(DrawnPiece::reading).toList());
+        assertEquals("2.0 bar", drawing.water().get(0).detail());
+    }
+
     private static List<String> titles(HouseDrawing drawing) {
         return drawing.pieces().stream().map(DrawnPiece::title).toList();
     }

@@ -140,7 +140,10 @@ final class WaterLayout {
     private Stem stem(DrawnPiece tap, double outlet, int tee, int number) {
         double next = tee < pipes.size() ? ends[tee + 1] : frame.unit().x();
         double step = Math.min(sheet.em(TAP_STEP), (next - ends[tee]) / (tapsAt(tee) + 1));
-        double x = ends[tee] + number * step;
+        // What has no length is no pipe, and a tap that is fed ahead of it must not seem to draw on it.
+        boolean ahead = tee < pipes.size()
+                && Double.valueOf(0).equals(pipes.get(tee).extent().lengthM());
+        double x = ends[tee] + (ahead ? number - 1 : number) * step;
         boolean up = tap.extent().riseM() == null || outlet <= y(tee);
         double reach = Math.max(sheet.em(STUB), Math.abs(outlet - y(tee)));
         double end = y(tee) + (up ? -reach : reach);
