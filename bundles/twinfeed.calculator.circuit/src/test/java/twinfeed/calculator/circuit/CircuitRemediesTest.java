@@ -164,7 +164,7 @@ class CircuitRemediesTest {
                 }),
                 new Case("circuit.earthingConductor", "earthing-16", "9.5 kW", survey -> survey.getElectricity()
                         .setEarthingConductor(Area.valueOf("6 mm2"))),
-                new Case("circuit.mainBonding", "bonding-10", "9.5 kW", survey -> survey.getElectricity()
+                new Case("circuit.bondingSize", "bonding-10", "9.5 kW", survey -> survey.getElectricity()
                         .setMainBonding(Area.valueOf("6 mm2"))),
                 new Case("circuit.deviceApproved", "device-breaker-40", "9.5 kW", survey -> survey.getElectricity()
                         .setDeviceApproved(false)),

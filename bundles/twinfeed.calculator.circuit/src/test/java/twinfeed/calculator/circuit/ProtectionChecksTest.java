@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.formula.Step;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
@@ -167,7 +168,7 @@ class ProtectionChecksTest {
             }
         }
         feed.setEarthing(Earthing.TN_S);
-        Finding bonding = finding(survey, heater, "circuit.mainBonding");
+        Finding bonding = finding(survey, heater, "circuit.bondingSize");
         assertEquals(value(bonding), last(bonding), 1e-9);
         feed.setEarthing(Earthing.TT);
         feed.setElectrode(Resistance.valueOf("150 ohm"));
@@ -198,9 +199,9 @@ class ProtectionChecksTest {
         feed.setSupplyNeutral(null);
         assertEquals(
                 List.of("survey.electricity.supplyNeutral"),
-                finding(survey, heater, "circuit.mainBonding").missing());
+                finding(survey, heater, "circuit.bondingSize").missing());
         feed.setSupplyNeutral(Area.valueOf("400 mm2"));
-        assertTrue(sentence(finding(survey, heater, "circuit.mainBonding")).contains("400 mm²"));
+        assertTrue(sentence(finding(survey, heater, "circuit.bondingSize")).contains("400 mm²"));
     }
 
     @Test
@@ -372,11 +373,17 @@ class ProtectionChecksTest {
         assertEquals(16, value(finding(survey, heater, "circuit.earthingConductor")));
         assertEquals(Outcome.FAILS, outcome("circuit.earthingConductor"));
         feed.setMainBonding(Area.valueOf("6 mm2"));
-        assertEquals(10, value(finding(survey, heater, "circuit.mainBonding")));
+        Finding thin = finding(survey, heater, "circuit.bondingSize");
+        assertEquals(10, value(thin));
+        assertEquals(Outcome.FAILS, thin.outcome());
+        assertTrue(thin.check().deciding());
+        assertEquals(FindingClass.COMPLIANCE, thin.check().kind(), "old bonding of 6 mm² makes no pipe live");
+        assertEquals(Outcome.PASSES, outcome("circuit.mainBonding"));
         feed.setEarthing(Earthing.TN_S);
-        assertEquals(6, value(finding(survey, heater, "circuit.mainBonding")), "half of 10 mm², at least 6 mm²");
+        assertEquals(6, value(finding(survey, heater, "circuit.bondingSize")), "half of 10 mm², at least 6 mm²");
         feed.setMainBonding(null);
         assertEquals(Outcome.CANNOT_TELL, outcome("circuit.mainBonding"));
+        assertEquals(Outcome.CANNOT_TELL, outcome("circuit.bondingSize"));
     }
 
     @Test

@@ -205,9 +205,13 @@ public final class CircuitChecks {
             Kind.AREA,
             ReadingPaths.EARTHING,
             ReadingPaths.EARTHING_CONDUCTOR);
-    public static final Check MAIN_BONDING = Check.of(
-            "circuit.mainBonding",
-            FindingClass.SAFETY,
+    /** Pipes that nothing joins to the earth can become live; pipes that a wire joins which is thinner than it should be do not. */
+    public static final Check MAIN_BONDING =
+            Check.inWords("circuit.mainBonding", FindingClass.SAFETY, ReadingPaths.BONDING);
+
+    public static final Check BONDING_SIZE = Check.of(
+            "circuit.bondingSize",
+            FindingClass.COMPLIANCE,
             LimitType.AT_MOST,
             Kind.AREA,
             ReadingPaths.EARTHING,
@@ -280,6 +284,7 @@ public final class CircuitChecks {
             TAILS,
             EARTHING_CONDUCTOR,
             MAIN_BONDING,
+            BONDING_SIZE,
             INSULATION,
             SUPPLY_HIGH,
             SUPPLY_LOW,

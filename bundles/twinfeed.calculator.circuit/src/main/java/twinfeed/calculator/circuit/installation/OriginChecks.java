@@ -34,7 +34,11 @@ public final class OriginChecks implements CheckGroup {
 
     @Override
     public List<Check> checks() {
-        return List.of(CircuitChecks.TAILS, CircuitChecks.EARTHING_CONDUCTOR, CircuitChecks.MAIN_BONDING);
+        return List.of(
+                CircuitChecks.TAILS,
+                CircuitChecks.EARTHING_CONDUCTOR,
+                CircuitChecks.MAIN_BONDING,
+                CircuitChecks.BONDING_SIZE);
     }
 
     @Override
@@ -42,6 +46,7 @@ public final class OriginChecks implements CheckGroup {
         tails(findings);
         earthingConductor(findings);
         mainBonding(findings);
+        bondingSize(findings);
     }
 
     private void tails(Findings findings) {
@@ -150,6 +155,20 @@ public final class OriginChecks implements CheckGroup {
                     .add();
             return;
         }
+        if (!findings.blocked(check)) {
+            findings.on(check)
+                    .outcome(Outcome.PASSES)
+                    .source(survey.cite("bonding"))
+                    .add();
+        }
+    }
+
+    private void bondingSize(Findings findings) {
+        Check check = CircuitChecks.BONDING_SIZE;
+        if (survey.feed().nothingToBond() || survey.feed().withoutBonding()) {
+            findings.on(check).add();
+            return;
+        }
         Double bondingMm2 = survey.feed().bondingMm2();
         if (findings.blocked(check) || bondingMm2 == null) {
             return;
@@ -171,7 +190,7 @@ public final class OriginChecks implements CheckGroup {
     }
 
     private void bonding(Findings findings, double neededMm2, double bondingMm2, boolean combined, double sourceMm2) {
-        FindingBuilder finding = findings.on(CircuitChecks.MAIN_BONDING)
+        FindingBuilder finding = findings.on(CircuitChecks.BONDING_SIZE)
                 .compare(SiValues.m2(neededMm2), SiValues.m2(bondingMm2))
                 .source(survey.cite("bonding"))
                 .limitIs("mainBonding", ReadingPaths.BONDING)
