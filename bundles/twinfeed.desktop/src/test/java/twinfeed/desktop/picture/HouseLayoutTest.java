@@ -25,6 +25,7 @@ import twinfeed.document.shape.Shape;
 import twinfeed.document.shape.Shape.Label;
 import twinfeed.document.shape.TextWidth;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.DrawOff;
@@ -110,7 +111,8 @@ final class HouseLayoutTest {
     void workIsMarkedInWords() throws Exception {
         DemoFiles.copyInto(folder);
         TwinfeedService service = DemoFiles.service();
-        AssessedJob judged = service.judge(service.open(folder.resolve("alder-beck.job"), null), null, null, Locale.UK);
+        PriceBook book = service.book(folder.resolve("prices.csv"));
+        AssessedJob judged = service.judge(service.open(folder.resolve("alder-beck.job"), null), book, null, Locale.UK);
         Survey survey = judged.opened().job().getSurvey();
         OptionAssessment option = judged.record().getOptions().get(1);
         HouseDrawing done = HouseDrawing.withWork(survey, judged.withWork(option), option, Locale.UK);
