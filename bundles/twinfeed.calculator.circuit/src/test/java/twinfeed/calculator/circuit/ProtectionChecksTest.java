@@ -380,7 +380,12 @@ class ProtectionChecksTest {
         assertEquals(FindingClass.COMPLIANCE, thin.check().kind(), "old bonding of 6 mm² makes no pipe live");
         assertEquals(Outcome.PASSES, outcome("circuit.mainBonding"));
         feed.setEarthing(Earthing.TN_S);
+        assertEquals(8, value(finding(survey, heater, "circuit.bondingSize")), "half of the 16 mm² that are needed");
+        feed.setTails(Area.valueOf("10 mm2"));
         assertEquals(6, value(finding(survey, heater, "circuit.bondingSize")), "half of 10 mm², at least 6 mm²");
+        feed.setTails(null);
+        feed.setEarthingConductor(Area.valueOf("16 mm2"));
+        assertEquals(8, value(finding(survey, heater, "circuit.bondingSize")), "by the conductor that is there");
         feed.setMainBonding(null);
         assertEquals(Outcome.CANNOT_TELL, outcome("circuit.mainBonding"));
         assertEquals(Outcome.CANNOT_TELL, outcome("circuit.bondingSize"));

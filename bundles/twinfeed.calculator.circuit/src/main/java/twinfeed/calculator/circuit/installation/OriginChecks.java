@@ -174,7 +174,7 @@ public final class OriginChecks implements CheckGroup {
             return;
         }
         boolean combined = survey.feed().earthing() == Earthing.TN_CS;
-        Double source = combined ? survey.feed().neutralMm2() : survey.feed().earthingMm2();
+        Double source = combined ? survey.feed().neutralMm2() : earthingForBondingMm2();
         if (source == null) {
             findings.on(check)
                     .cannotTell(List.of(combined ? ReadingPaths.NEUTRAL : ReadingPaths.EARTHING_CONDUCTOR))
@@ -208,13 +208,43 @@ public final class OriginChecks implements CheckGroup {
                     "bonding");
         }
         String cite = survey.cite("bonding");
-        return Working.start()
-                .input("Se", "earthingConductor", sourceMm2, "mm²", "", ReadingPaths.EARTHING_CONDUCTOR)
+        return earthingForBonding(sourceMm2)
                 .input("f", "bondingShare", survey.rules().number("bonding.share"), "", cite)
                 .input("Smin", "bondingLeast", survey.rules().number("bonding.least"), "mm²", cite)
                 .input("Smax", "bondingMost", survey.rules().number("bonding.most"), "mm²", cite)
                 .step("S", "neededBonding", "max(Smin, min(Smax, f * Se))", "mm²", cite)
                 .build();
+    }
+
+    private Working.Builder earthingForBonding(double sourceMm2) {
+        Double tailsMm2 = survey.feed().tailsMm2();
+        if (survey.feed().ownElectrode()) {
+            return Working.start()
+                    .input(
+                            "Se",
+                            "neededEarthing",
+                            sourceMm2,
+                            "mm²",
+                            survey.cite("earthing"),
+                            Origin.rule("earthing.tt"));
+        }
+        return tailsMm2 == null || neededEarthingMm2() == null
+                ? Working.start()
+                        .input("Se", "earthingConductor", sourceMm2, "mm²", "", ReadingPaths.EARTHING_CONDUCTOR)
+                : Working.start()
+                        .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
+                        .step(
+                                "Se",
+                                "neededEarthing",
+                                survey.rules().earthing().conductorExpression("St"),
+                                "mm²",
+                                survey.cite("earthing"));
+    }
+
+    /** The earthing conductor that is needed counts, not one that may be too thin itself; the one that is there where nobody can say. */
+    private @Nullable Double earthingForBondingMm2() {
+        Double neededMm2 = neededEarthingMm2();
+        return neededMm2 == null ? survey.feed().earthingMm2() : neededMm2;
     }
 
     private @Nullable Double byNeutral(double neutralMm2) {
