@@ -236,6 +236,10 @@ class WaterSourceTest {
         Finding running = Houses.finding(survey, Samples.heater(), "pressure.running");
         assertEquals(Outcome.CANNOT_TELL, running.outcome());
         assertEquals(List.of("survey.water.stopValveOpen"), running.missing());
+        assertEquals(
+                "Cannot tell yet. Missing: a test of the supply with the stop valve fully open. Open the valve fully and take the"
+                        + " two-point test again.",
+                words(Houses.finding(survey, Samples.heater(), "pressure.switch")));
         WorkPlan plan = plan(survey, Samples.heater());
         assertEquals(Verdict.CANNOT_TELL, plan.verdict());
         assertEquals(List.of(), works(plan));

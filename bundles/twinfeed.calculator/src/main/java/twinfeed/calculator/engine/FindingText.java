@@ -42,6 +42,12 @@ public final class FindingText {
     /** The finding in one sentence. */
     public String sentence(Finding finding) {
         Texts texts = texts(finding);
+        String how = how(finding);
+        if (how != null) {
+            Map<String, Object> arguments = new LinkedHashMap<>(arguments(finding));
+            arguments.put("how", how);
+            return Runner.TEXTS.format(locale, "outcome.cannotTell.how.sentence", arguments);
+        }
         for (String key : finding.outcome() == Outcome.TOO_CLOSE ? List.<String>of() : keys(finding)) {
             if (texts.has(key)) {
                 return texts.format(locale, key, arguments(finding));
@@ -51,6 +57,13 @@ public final class FindingText {
                 finding.outcome() == Outcome.CANNOT_TELL && finding.missing().isEmpty();
         String outcome = Texts.key(finding.outcome()) + (nothingNamed ? ".none" : "");
         return Runner.TEXTS.format(locale, "outcome." + outcome + ".sentence", arguments(finding));
+    }
+
+    /** How the one thing that is missing is made good, where that is the same for every check; null otherwise. */
+    private @Nullable String how(Finding finding) {
+        return finding.outcome() == Outcome.CANNOT_TELL && finding.missing().size() == 1
+                ? Runner.TEXTS.find(locale, "how." + finding.missing().get(0))
+                : null;
     }
 
     /**
