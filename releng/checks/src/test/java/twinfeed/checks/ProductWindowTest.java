@@ -2,6 +2,7 @@
 package twinfeed.checks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -56,6 +57,22 @@ class ProductWindowTest {
             process.destroy();
             assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it does not end");
         }
+    }
+
+    @Test
+    void screenThatIsNotThereIsNamed() throws Exception {
+        Path home = Files.createDirectory(scratch.resolve("home"));
+        Product product = Product.copyTo(scratch.resolve("a product"))
+                .with("DISPLAY", ":9876")
+                .with("WAYLAND_DISPLAY", "")
+                .with("GDK_BACKEND", "x11")
+                .with("HOME", home.toString())
+                .with("XDG_STATE_HOME", home.resolve("state").toString())
+                .with("XDG_RUNTIME_DIR", home.resolve("run").toString());
+        Product.Run run = product.run(product.demo("rowan-brook.job").toString());
+        assertEquals(3, run.status(), run.err());
+        assertTrue(run.err().contains("cannot be opened on the screen \":9876\""), run.err());
+        assertFalse(run.err().contains("internal fault"), run.err());
     }
 
     /** The window that is there opens it and remembers it; the second start ends by itself, and there is no second window. */

@@ -76,8 +76,22 @@ public final class Main {
         }
     }
 
+    /** How SWT says that the screen cannot be had; its classes are known inside the framework only. */
+    private static boolean isWithoutScreen(Throwable broken) {
+        for (Throwable cause = broken; cause != null; cause = cause.getCause()) {
+            if (cause.getClass().getName().equals("org.eclipse.swt.SWTError")
+                    && String.valueOf(cause.getMessage()).startsWith("No more handles")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static int fault(Throwable broken) {
-        System.err.println(Messages.text("fault", broken));
+        System.err.println(
+                isWithoutScreen(broken)
+                        ? Messages.text("screen", System.getenv().getOrDefault("DISPLAY", ""))
+                        : Messages.text("fault", broken));
         if (Boolean.getBoolean("twinfeed.debug")) {
             broken.printStackTrace();
         }
