@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.AssessmentPackage;
 import twinfeed.model.io.FileFingerprint;
+import twinfeed.model.io.OneLine;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PricebookPackage;
 import twinfeed.model.quote.Quote;
@@ -45,6 +47,9 @@ public record FrozenQuote(
 
     /** The form before: the steps of each working stand in full at each finding. */
     private static final String STEPS_IN_FULL = "twinfeed-quote-1";
+
+    /** How exceptions are named within the messages of others. */
+    private static final Pattern CLASS = Pattern.compile("\\b(?:[a-z]\\w*\\.)+[A-Z]\\w*Exception: ");
 
     /** Stands in each file: it holds what the firm pays, and is no output for a customer. */
     public static final String NOTICE = "holds the firm's costs; not to be sent to a customer";
@@ -110,8 +115,13 @@ public record FrozenQuote(
         try {
             return of(JsonText.read(bytes), name);
         } catch (IllegalArgumentException | ArithmeticException | DateTimeException foreign) {
-            throw new LifeException("notAQuote", name, foreign.getMessage());
+            throw new LifeException("notAQuote", name, reason(foreign));
         }
+    }
+
+    /** What a library says of a damaged file, without the names of its classes and without characters that a screen would obey. */
+    private static String reason(Exception foreign) {
+        return OneLine.of(CLASS.matcher(String.valueOf(foreign.getMessage())).replaceAll(""));
     }
 
     private static FrozenQuote of(@Nullable Object tree, String name) {

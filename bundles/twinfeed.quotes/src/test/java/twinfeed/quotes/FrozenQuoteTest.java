@@ -22,6 +22,7 @@ import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.Step;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.work.WorkDone;
+import twinfeed.units.Temperature;
 
 /** The file of an issued quote: workings of any length come back as they were, and each step of them is written once. */
 class FrozenQuoteTest {
@@ -120,5 +121,27 @@ class FrozenQuoteTest {
         assertEquals(
                 "unknownForm",
                 assertThrows(LifeException.class, () -> read(later)).key());
+    }
+
+    /** Damaged files, found by chance. */
+    @ParameterizedTest
+    @ValueSource(strings = {"k\u0007", "{\"form\":\u001b[2J}"})
+    void damageIsToldWithoutWhatAScreenWouldObey(String damaged) {
+        String said = String.valueOf(
+                assertThrows(LifeException.class, () -> read(damaged)).getMessage());
+        assertTrue(said.chars().noneMatch(Character::isISOControl), said);
+    }
+
+    @Test
+    void valueThatIsNoneIsToldWithoutNamesOfClasses() {
+        Issued issued = Issued.today();
+        issued.survey().setTargetOutlet(Temperature.valueOf("40 °C"));
+        String damaged = text(FrozenQuote.of(
+                        issued.draft(), issued.survey(), issued.assessment(), issued.book(), "0.1.0"))
+                .replace("40 °C", "40 A?s");
+        String said = String.valueOf(
+                assertThrows(LifeException.class, () -> read(damaged)).getMessage());
+        assertTrue(said.contains("A?s"), said);
+        assertTrue(!said.contains("Exception"), said);
     }
 }
