@@ -25,6 +25,7 @@ import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.usual.UsualValues;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 import twinfeed.units.text.Phrase;
@@ -46,8 +47,7 @@ final class FaultsAssessor implements Assessor {
         this.survey = context.survey();
         this.data = data;
         this.intakeC = context.grid().intakes().get(0).temperatureC();
-        this.outletC =
-                survey.getTargetOutlet() == null ? 40 : survey.getTargetOutlet().si();
+        this.outletC = UsualValues.targetOutletC(survey);
     }
 
     @Override

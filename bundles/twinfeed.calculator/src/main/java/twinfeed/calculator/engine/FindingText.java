@@ -44,7 +44,7 @@ public final class FindingText {
         Texts texts = texts(finding);
         String how = how(finding);
         if (how != null) {
-            Map<String, Object> arguments = new LinkedHashMap<>(arguments(finding));
+            Map<String, Object> arguments = arguments(finding);
             arguments.put("how", how);
             return Runner.TEXTS.format(locale, "outcome.cannotTell.how.sentence", arguments);
         }

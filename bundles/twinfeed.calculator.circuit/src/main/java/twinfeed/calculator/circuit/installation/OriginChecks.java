@@ -108,23 +108,25 @@ public final class OriginChecks implements CheckGroup {
                 .compare(SiValues.m2(neededMm2), SiValues.m2(conductorMm2))
                 .source(survey.cite("earthing"))
                 .limitIs("earthingConductor", ReadingPaths.EARTHING_CONDUCTOR)
-                .working(() -> earthingWorking(neededMm2));
+                .working(() -> neededEarthing("S", neededMm2).build());
         finding.remedies(() -> remedies.earthing(neededMm2));
         finding.add();
     }
 
-    private Working earthingWorking(double neededMm2) {
+    /** Begins a working with the earthing conductor that is needed, under a symbol. */
+    private Working.Builder neededEarthing(String symbol, double neededMm2) {
         Double tailsMm2 = survey.feed().tailsMm2();
-        if (survey.feed().ownElectrode() || tailsMm2 == null) {
-            return Working.start()
-                    .input("S", "neededEarthing", neededMm2, "mm²", survey.cite("earthing"), Origin.rule("earthing.tt"))
-                    .build();
-        }
-        return needed(
-                Working.start().input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS),
-                "neededEarthing",
-                survey.rules().earthing().conductorExpression("St"),
-                "earthing");
+        String cite = survey.cite("earthing");
+        return survey.feed().ownElectrode() || tailsMm2 == null
+                ? Working.start().input(symbol, "neededEarthing", neededMm2, "mm²", cite, Origin.rule("earthing.tt"))
+                : Working.start()
+                        .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
+                        .step(
+                                symbol,
+                                "neededEarthing",
+                                survey.rules().earthing().conductorExpression("St"),
+                                "mm²",
+                                cite);
     }
 
     /** By the tails; with an own electrode the least size that stands rough handling. */
@@ -217,28 +219,10 @@ public final class OriginChecks implements CheckGroup {
     }
 
     private Working.Builder earthingForBonding(double sourceMm2) {
-        Double tailsMm2 = survey.feed().tailsMm2();
-        if (survey.feed().ownElectrode()) {
-            return Working.start()
-                    .input(
-                            "Se",
-                            "neededEarthing",
-                            sourceMm2,
-                            "mm²",
-                            survey.cite("earthing"),
-                            Origin.rule("earthing.tt"));
-        }
-        return tailsMm2 == null || neededEarthingMm2() == null
+        return neededEarthingMm2() == null
                 ? Working.start()
                         .input("Se", "earthingConductor", sourceMm2, "mm²", "", ReadingPaths.EARTHING_CONDUCTOR)
-                : Working.start()
-                        .input("St", "tails", tailsMm2, "mm²", "", ReadingPaths.TAILS)
-                        .step(
-                                "Se",
-                                "neededEarthing",
-                                survey.rules().earthing().conductorExpression("St"),
-                                "mm²",
-                                survey.cite("earthing"));
+                : neededEarthing("Se", sourceMm2);
     }
 
     /** The earthing conductor that is needed counts, not one that may be too thin itself; the one that is there where nobody can say. */
