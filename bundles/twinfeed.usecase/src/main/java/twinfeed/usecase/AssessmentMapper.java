@@ -45,7 +45,7 @@ final class AssessmentMapper {
     AssessmentMapper(Runner runner, Locale locale) {
         this.runner = runner;
         this.locale = locale;
-        this.sources = new SourceText(locale);
+        this.sources = SourceText.in(locale);
         this.words = new FindingText(runner, locale);
         this.order = new WorkOrder(runner.calculators());
     }

@@ -33,7 +33,7 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
      */
     public FormulaAnswer answer(Map<String, String> typed, Locale locale) {
         Answer answer = formula.apply(Arguments.parse(formula.parameters(), typed));
-        SourceText sources = new SourceText(locale);
+        SourceText sources = SourceText.in(locale);
         return new FormulaAnswer(
                 answer.results().stream()
                         .map(each -> new FormulaAnswer.Result(

@@ -18,23 +18,29 @@ import java.util.regex.Pattern;
  * judgement), and with their text in the reader's language where there are words for it.
  */
 public final class SourceText {
-    private static final Map<String, Map<Pattern, String>> FILES = new ConcurrentHashMap<>();
+    /** More sources than any rule set and calculator name; a longer list of dwellings must not fill the memory with those of its surveys. */
+    private static final int MOST_KNOWN = 5_000;
+
+    private static final Map<String, SourceText> BY_LANGUAGE = new ConcurrentHashMap<>();
 
     private final Map<Pattern, String> words;
     private final Map<String, String> known = new ConcurrentHashMap<>();
 
-    /** Sources in one language. */
-    public SourceText(Locale locale) {
-        words = new LinkedHashMap<>(lines(""));
-        String language = locale.getLanguage();
+    /** Sources in one language: the same object each time, for what was put into words once need not be again. */
+    public static SourceText in(Locale locale) {
+        return BY_LANGUAGE.computeIfAbsent(locale.getLanguage(), SourceText::new);
+    }
+
+    private SourceText(String language) {
+        words = read("");
         if (!language.isEmpty() && !language.equals(Locale.ENGLISH.getLanguage())) {
-            words.putAll(lines("_" + language));
+            words.putAll(read("_" + language));
         }
     }
 
     /** The source for readers. */
     public String of(String source) {
-        return known.computeIfAbsent(source, this::written);
+        return known.size() < MOST_KNOWN ? known.computeIfAbsent(source, this::written) : written(source);
     }
 
     private String written(String source) {
@@ -43,10 +49,6 @@ public final class SourceText {
             text = entry.getKey().matcher(text).replaceAll(entry.getValue());
         }
         return text;
-    }
-
-    private static Map<Pattern, String> lines(String ending) {
-        return FILES.computeIfAbsent(ending, SourceText::read);
     }
 
     private static Map<Pattern, String> read(String ending) {

@@ -28,7 +28,7 @@ class SourceTextTest {
                 "maker's instructions | maker's instructions | Anleitung des Herstellers",
             })
     void aSourceHasOneOfFourStatusesInTheReadersLanguage(String source, String english, String german) {
-        assertEquals(english, new SourceText(Locale.UK).of(source));
-        assertEquals(german, new SourceText(Locale.GERMANY).of(source));
+        assertEquals(english, SourceText.in(Locale.UK).of(source));
+        assertEquals(german, SourceText.in(Locale.GERMANY).of(source));
     }
 }

@@ -67,7 +67,7 @@ public final class Choices {
             case "WaterTest.gaugeAfter", "DrawOff.teeAfter" -> pipes();
             case "Survey.rules" ->
                 titled(RuleSets.ids(), id -> RuleSets.find(id)
-                        .map(rules -> new SourceText(words.locale()).of(rules.title()))
+                        .map(rules -> SourceText.in(words.locale()).of(rules.title()))
                         .orElse(id));
             case "Survey.climate" -> titled(Climates.ids(), id -> text(key, id));
             case "ProtectiveDevice.kind" -> devices();

@@ -75,7 +75,9 @@ public final class QuickPart {
         Controls.heading(pane, words.get("quick.title"));
         Controls.text(
                 pane,
-                words.format("quick.lead", Map.of("rules", new SourceText(words.locale()).of(rules.title()))),
+                words.format(
+                        "quick.lead",
+                        Map.of("rules", SourceText.in(words.locale()).of(rules.title()))),
                 Tone.QUIET);
         this.strongest = way("quick.strongest");
         strongest.setSelection(true);

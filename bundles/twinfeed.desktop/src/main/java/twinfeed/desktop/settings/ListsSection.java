@@ -132,7 +132,7 @@ final class ListsSection {
         List<String> ids = new ArrayList<>();
         ids.add("");
         List<String> titles = new ArrayList<>();
-        SourceText names = new SourceText(words.locale());
+        SourceText names = SourceText.in(words.locale());
         titles.add(words.format(
                 "settings.lists.rules.standard",
                 Map.of("rules", names.of(RuleSets.standard().title()))));

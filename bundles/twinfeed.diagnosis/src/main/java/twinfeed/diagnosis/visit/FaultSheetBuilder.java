@@ -132,7 +132,7 @@ public final class FaultSheetBuilder {
                 repair,
                 notices(),
                 unanswered,
-                new SourceText(words.locale()).of(data.source() + "; " + data.status()),
+                SourceText.in(words.locale()).of(data.source() + "; " + data.status()),
                 List.of(
                         words.get("caution.electricity"),
                         words.format(

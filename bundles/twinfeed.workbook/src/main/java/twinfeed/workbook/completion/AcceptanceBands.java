@@ -102,7 +102,7 @@ final class AcceptanceBands {
             return AcceptanceBand.open(key, unit, words.get("basis.unknown"));
         }
         double limit = rules.number(number) * factor;
-        String source = new SourceText(words.locale()).of(rules.source(number));
+        String source = SourceText.in(words.locale()).of(rules.source(number));
         return new AcceptanceBand(key, unit, least ? limit : null, least ? null : limit, source);
     }
 
