@@ -37,7 +37,7 @@ final class Preparation {
     private final RuleSet rules;
     private final Grid grid;
     private final Assumptions assumptions;
-    private final @Nullable Containment contained;
+    private final Containment.@Nullable Steps contained;
     private final Runner runner;
 
     /**
@@ -51,7 +51,7 @@ final class Preparation {
             RuleSet rules,
             Grid grid,
             Assumptions assumptions,
-            @Nullable Containment contained,
+            Containment.@Nullable Steps contained,
             Runner runner) {
         this.house = house;
         this.rules = rules;
@@ -82,7 +82,7 @@ final class Preparation {
     private Session session(List<Calculator> calculators, @Nullable Set<String> asked) {
         List<Session.Prepared> prepared = new ArrayList<>();
         calculators.forEach(calculator -> prepared.add(prepare(calculator)));
-        return new Session(rules, grid, house.readings, house.changed, prepared, contained, runner::setAside, asked);
+        return new Session(rules, grid, house.readings, house.changed, prepared, contained, asked);
     }
 
     private Session.Prepared prepare(Calculator calculator) {
@@ -90,26 +90,22 @@ final class Preparation {
         String source = runner.source(calculator);
         Optional<String> aside = runner.whyAside(descriptor.id());
         if (aside.isPresent()) {
-            return broken(descriptor, source, new IllegalStateException(aside.get()));
+            return broken(descriptor, source, aside.get());
         }
         Survey own = contained == null ? house.changed : EcoreUtil.copy(house.changed);
         try {
             Assessor assessor = assessor(calculator, context(descriptor, own));
             return new Session.Prepared(descriptor, source, assessor, null, contained == null ? null : own);
-        } catch (Containment.TooSlowException e) {
-            Session.Prepared slow = broken(descriptor, source, e);
-            runner.setAside(slow, CalculatorProblem.Kind.TOO_SLOW, Containment.reason(e));
-            return slow;
         } catch (Throwable e) {
             if (!Containment.containable(e)) {
                 throw e;
             }
-            return broken(descriptor, source, e);
+            return broken(descriptor, source, Containment.reason(e));
         }
     }
 
     private Context context(CalculatorDescriptor descriptor, Survey own) {
-        Arguments parameters = Arguments.parse(descriptor.parameters(), typed(own, descriptor.id()));
+        Arguments parameters = runner.arguments(descriptor, typed(own, descriptor.id()));
         Survey surveyed = house.surveyed == house.changed ? own : house.surveyed;
         return new Context(descriptor.id(), own, surveyed, rules, grid, house.readings, parameters, assumptions);
     }
@@ -123,7 +119,7 @@ final class Preparation {
         return assessor.get();
     }
 
-    private static Session.Prepared broken(CalculatorDescriptor descriptor, String source, Throwable failure) {
+    private static Session.Prepared broken(CalculatorDescriptor descriptor, String source, String failure) {
         return new Session.Prepared(descriptor, source, null, failure, null);
     }
 

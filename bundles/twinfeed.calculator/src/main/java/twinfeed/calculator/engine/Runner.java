@@ -19,6 +19,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Readings;
+import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.assessment.FindingClass;
@@ -44,6 +45,7 @@ public final class Runner {
     private final Map<String, CalculatorDescriptor> descriptors = new HashMap<>();
     private final List<CalculatorProblem> leftOut;
     private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
+    private final Map<String, TypedArguments> lastTyped = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
     private final Influence influence;
     private final Containment containment;
@@ -115,10 +117,39 @@ public final class Runner {
      * @throws IllegalArgumentException if the survey names a rule set or climate that is not there
      */
     public AssessmentResult assess(Survey survey, List<Candidate> candidates) {
+        while (true) {
+            try {
+                return containment.watch(steps -> assess(survey, candidates, steps));
+            } catch (Containment.TooSlowException e) {
+                setAside(e.name(), CalculatorProblem.Kind.TOO_SLOW, String.valueOf(e.getMessage()));
+            } catch (ChangedSurveyException e) {
+                e.calculators.forEach(calculator ->
+                        setAside(calculator, CalculatorProblem.Kind.CHANGED_SURVEY, String.valueOf(e.getMessage())));
+            }
+            // Once more, without those set aside: each round has fewer calculators.
+        }
+    }
+
+    private AssessmentResult assess(Survey survey, List<Candidate> candidates, Containment.Steps steps) {
         Assumptions assumptions = new Assumptions();
-        Session session = open(survey, survey, grid -> grid, new Readings(survey), assumptions, containment);
+        Session session = open(survey, survey, grid -> grid, new Readings(survey), assumptions, steps);
         List<OptionResult> options = candidates.stream().map(session::judge).toList();
+        List<String> changing = session.changing();
+        if (!changing.isEmpty()) {
+            throw new ChangedSurveyException(changing);
+        }
         return new AssessmentResult(session.rules(), session.grid(), options, assumptions.list());
+    }
+
+    private static final class ChangedSurveyException extends IllegalStateException {
+        private static final long serialVersionUID = 1;
+
+        private final List<String> calculators;
+
+        ChangedSurveyException(List<String> calculators) {
+            super("it changed the survey");
+            this.calculators = calculators;
+        }
     }
 
     /** Judges one candidate, without the record of assumptions. */
@@ -192,7 +223,7 @@ public final class Runner {
             UnaryOperator<Grid> focus,
             Readings readings,
             Assumptions assumptions,
-            @Nullable Containment contained) {
+            Containment.@Nullable Steps contained) {
         return preparation(surveyed, survey, focus, readings, assumptions, contained)
                 .session(calculators);
     }
@@ -203,12 +234,25 @@ public final class Runner {
             UnaryOperator<Grid> focus,
             Readings readings,
             Assumptions assumptions,
-            @Nullable Containment contained) {
+            Containment.@Nullable Steps contained) {
         RuleSet rules = rules(survey);
         Grid grid = focus.apply(new Conditions(survey, rules, intakeModel, assumptions).grid());
         return new Preparation(
                 new Preparation.House(surveyed, survey, readings), rules, grid, assumptions, contained, this);
     }
+
+    /** What was typed for a calculator, read; most draws of a house ask for the same again. */
+    Arguments arguments(CalculatorDescriptor calculator, Map<String, String> typed) {
+        TypedArguments last = lastTyped.get(calculator.id());
+        if (last != null && last.typed.equals(typed)) {
+            return last.read;
+        }
+        TypedArguments now = new TypedArguments(typed, Arguments.parse(calculator.parameters(), typed));
+        lastTyped.put(calculator.id(), now);
+        return now.read;
+    }
+
+    private record TypedArguments(Map<String, String> typed, Arguments read) {}
 
     /** The file that a calculator came in; empty where that is not known. */
     String source(Calculator calculator) {
@@ -221,11 +265,13 @@ public final class Runner {
     }
 
     /** Has a calculator not asked again. */
-    void setAside(Session.Prepared calculator, CalculatorProblem.Kind kind, String reason) {
-        aside.putIfAbsent(
-                calculator.descriptor().id(),
-                new CalculatorProblem(
-                        calculator.source() + " (" + calculator.descriptor().id() + ")", kind, reason));
+    private void setAside(String id, CalculatorProblem.Kind kind, String reason) {
+        String source = calculators.stream()
+                .filter(each -> each.descriptor().id().equals(id))
+                .map(this::source)
+                .findFirst()
+                .orElse("");
+        aside.putIfAbsent(id, new CalculatorProblem(source + " (" + id + ")", kind, reason));
     }
 
     /** The rule set that a survey names, or the usual one. */

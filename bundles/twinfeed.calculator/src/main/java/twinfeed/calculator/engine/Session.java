@@ -33,28 +33,21 @@ final class Session {
             CalculatorDescriptor descriptor,
             String source,
             @Nullable Assessor assessor,
-            @Nullable Throwable failure,
+            @Nullable String failure,
             @Nullable Survey survey) {}
-
-    /** What is done with a calculator that must not be asked again. */
-    @FunctionalInterface
-    interface SettingAside {
-        void add(Prepared calculator, CalculatorProblem.Kind kind, String reason);
-    }
 
     private final RuleSet rules;
     private final Grid grid;
     private final Readings readings;
     private final Survey survey;
     private final List<Prepared> prepared;
-    private final @Nullable Containment containment;
-    private final SettingAside aside;
+    private final Containment.@Nullable Steps contained;
     private final @Nullable Set<String> asked;
 
     /**
      * A session.
      *
-     * @param containment runs the calculators; absent for draws by the thousand, which are only made of calculators that have
+     * @param contained runs the calculators; absent for draws by the thousand, which are only made of calculators that have
      *     answered before
      * @param asked the checks of which alone outcomes and figures are wanted; absent where all is wanted
      */
@@ -64,16 +57,14 @@ final class Session {
             Readings readings,
             Survey survey,
             List<Prepared> prepared,
-            @Nullable Containment containment,
-            SettingAside aside,
+            Containment.@Nullable Steps contained,
             @Nullable Set<String> asked) {
         this.rules = rules;
         this.grid = grid;
         this.readings = readings;
         this.survey = survey;
         this.prepared = List.copyOf(prepared);
-        this.containment = containment;
-        this.aside = aside;
+        this.contained = contained;
         this.asked = asked;
     }
 
@@ -83,6 +74,14 @@ final class Session {
 
     Grid grid() {
         return grid;
+    }
+
+    /** Those that changed the survey that they were given, by id: what they said is of another house. */
+    List<String> changing() {
+        return prepared.stream()
+                .filter(each -> each.survey != null && !EcoreUtil.equals(survey, each.survey))
+                .map(each -> each.descriptor.id())
+                .toList();
     }
 
     OptionResult judge(Candidate candidate) {
@@ -111,13 +110,9 @@ final class Session {
     List<Finding> answers(int number, Candidate candidate, SharedQuantities shared) {
         Prepared each = prepared.get(number);
         Findings findings = empty(each, candidate);
-        Throwable broken = each.failure;
+        String broken = each.failure;
         if (each.assessor != null) {
-            broken = run(each, each.assessor, candidate, shared, findings);
-        }
-        if (broken instanceof Containment.TooSlowException || broken instanceof ChangedSurveyException) {
-            // It may still be adding to the old ones, or has judged something else.
-            findings = empty(each, candidate);
+            broken = run(each.descriptor.id(), each.assessor, candidate, shared, findings);
         }
         if (broken != null) {
             report(each, findings, broken);
@@ -134,45 +129,30 @@ final class Session {
                 : Findings.figuresOnly(each.descriptor.id(), readings, candidate, asked);
     }
 
-    private @Nullable Throwable run(
-            Prepared each, Assessor assessor, Candidate candidate, SharedQuantities shared, Findings findings) {
+    /** Has a calculator answer; what is left to say is why it broke, if it did. */
+    private @Nullable String run(
+            String calculator, Assessor assessor, Candidate candidate, SharedQuantities shared, Findings findings) {
         try {
-            if (containment == null) {
+            if (contained == null) {
                 assessor.assess(candidate, shared, findings);
             } else {
-                containment.run(each.descriptor.id(), () -> assessor.assess(candidate, shared, findings));
+                contained.run(calculator, () -> assessor.assess(candidate, shared, findings));
             }
-        } catch (Containment.TooSlowException e) {
-            aside.add(each, CalculatorProblem.Kind.TOO_SLOW, Containment.reason(e));
-            return e;
         } catch (Throwable e) {
             if (!Containment.containable(e)) {
                 throw e;
             }
-            return e;
-        }
-        if (each.survey != null && !EcoreUtil.equals(survey, each.survey)) {
-            ChangedSurveyException changed = new ChangedSurveyException();
-            aside.add(each, CalculatorProblem.Kind.CHANGED_SURVEY, Containment.reason(changed));
-            return changed;
+            return Containment.reason(e);
         }
         return null;
     }
 
-    private static final class ChangedSurveyException extends IllegalStateException {
-        private static final long serialVersionUID = 1;
-
-        ChangedSurveyException() {
-            super("it changed the survey");
-        }
-    }
-
-    private static void report(Prepared each, Findings findings, Throwable broken) {
+    private static void report(Prepared each, Findings findings, String reason) {
         findings.on(Runner.BROKEN)
                 .outcome(Outcome.CANNOT_TELL)
                 .argument("calculator", each.descriptor.id())
                 .argument("source", each.source)
-                .argument("reason", Containment.reason(broken))
+                .argument("reason", reason)
                 .add();
     }
 

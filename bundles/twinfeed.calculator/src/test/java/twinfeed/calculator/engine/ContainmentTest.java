@@ -7,8 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
@@ -128,6 +135,63 @@ class ContainmentTest {
                 Outcome.NOT_CHECKED,
                 outcome(runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate()), BAD),
                 "nor in draws");
+    }
+
+    @Test
+    void eachAnswerHasTheTimeLimitToItself() {
+        AtomicInteger slept = new AtomicInteger();
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    sleep(120);
+                    slept.incrementAndGet();
+                    findings.on(BAD).compare(1, 2).add();
+                }),
+                SOUND);
+        List<Candidate> four = Collections.nCopies(4, Fixtures.candidate());
+        List<OptionResult> options =
+                runner.assess(SurveyFactory.eINSTANCE.createSurvey(), four).options();
+        assertEquals(4, slept.get(), "480 ms in all, with a limit of 300 for each");
+        options.forEach(option -> assertEquals(Verdict.SUITS, option.verdict()));
+    }
+
+    @Test
+    void afterOneThatTookTooLongNobodyElseIsAskedOnItsThread() throws InterruptedException {
+        Set<Thread> asked = Collections.synchronizedSet(new HashSet<>());
+        CountDownLatch ended = new CountDownLatch(1);
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    long end = System.nanoTime() + Duration.ofMillis(500).toNanos();
+                    while (System.nanoTime() < end) {
+                        Thread.onSpinWait();
+                    }
+                    asked.add(Thread.currentThread());
+                    ended.countDown();
+                }),
+                new SyntheticCalculator("sound", List.of(GOOD), (survey, findings) -> {
+                    assertFalse(asked.contains(Thread.currentThread()));
+                    asked.add(Thread.currentThread());
+                    findings.on(GOOD).compare(1, 2).add();
+                }));
+        assertContained(runner, "did not answer within");
+        assertTrue(ended.await(10, TimeUnit.SECONDS));
+        asked.forEach(ContainmentTest::join);
+        assertEquals(2, asked.size(), "the slow one's thread and the one on which the rest was asked again");
+    }
+
+    private static void sleep(long milliseconds) {
+        try {
+            Thread.sleep(milliseconds);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void join(Thread thread) {
+        try {
+            thread.join(10_000);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Test
