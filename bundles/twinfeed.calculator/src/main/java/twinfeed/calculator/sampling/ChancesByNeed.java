@@ -59,10 +59,10 @@ final class ChancesByNeed {
         if (responses.stream().anyMatch(response -> !response.decided())) {
             draw();
         }
-        double[][] positions = draws.first(MARGINS);
+        double[][] columns = draws.columns(MARGINS);
         List<Finding> findings = new ArrayList<>();
         for (int check = 0; check < trials.checks(); check++) {
-            findings.add(trials.nominal(check).withChance(chance(check, positions)));
+            findings.add(trials.nominal(check).withChance(chance(check, columns)));
         }
         return findings;
     }
@@ -78,7 +78,7 @@ final class ChancesByNeed {
             Response response = responses.get(check);
             if (!response.decided()) {
                 boolean deciding = trials.nominal(check).check().deciding();
-                double[] predicted = response.margins(draws.first(DRAWS), DRAWS);
+                double[] predicted = response.margins(draws.columns(DRAWS), DRAWS);
                 open.put(check, new OpenCheck(check, deciding, response, predicted, compared));
             }
         }
@@ -113,31 +113,27 @@ final class ChancesByNeed {
         return judged.computeIfAbsent(draw, number -> undecided.at(draws.first(DRAWS)[number]));
     }
 
-    private PassProbability chance(int check, double[][] positions) {
+    private PassProbability chance(int check, double[][] columns) {
         Response response = responses.get(check);
         OpenCheck known = open.get(check);
         double passes = known == null ? (response.passesNominally() ? 1 : 0) : known.chance();
         if (!response.regular()) {
             return new PassProbability(passes, 0, 0, "");
         }
-        double[] margins = response.margins(positions, MARGINS);
-        double[] ordered = Statistics.ordered(margins);
+        double[] margins = response.margins(columns, MARGINS);
         return new PassProbability(
                 passes,
-                Statistics.quantile(ordered, PassProbability.DOUBT),
-                Statistics.quantile(ordered, 1 - PassProbability.DOUBT),
-                loudest(response, positions, margins));
+                Statistics.quantile(margins, PassProbability.DOUBT),
+                Statistics.upperQuantile(margins, PassProbability.DOUBT),
+                loudest(response, columns, margins));
     }
 
     /** The input whose effect goes most along with the margin: its share of the variance, to first order. */
-    private String loudest(Response response, double[][] positions, double[] margins) {
+    private String loudest(Response response, double[][] columns, double[] margins) {
         String path = "";
         double most = Statistics.LEAST_SHARE;
-        double[] additions = new double[margins.length];
         for (int i : response.wide()) {
-            for (int draw = 0; draw < additions.length; draw++) {
-                additions[draw] = response.addition(i, positions[draw]);
-            }
+            double[] additions = response.additions(i, columns, margins.length);
             double share = Statistics.correlationSquared(additions, margins);
             if (share > most) {
                 most = share;

@@ -6,6 +6,18 @@ sealed interface Effect {
     /** The addition to the margin at a position of the input. */
     double at(double position);
 
+    /**
+     * Adds the addition in each of several draws to a sum.
+     *
+     * @param sums the sum in each draw
+     * @param positions where each draw puts the input; there may be more of them
+     */
+    default void addTo(double[] sums, double[] positions) {
+        for (int draw = 0; draw < sums.length; draw++) {
+            sums[draw] += at(positions[draw]);
+        }
+    }
+
     /** The least addition within the reach of the input; 0 or less. */
     double least();
 
@@ -38,6 +50,15 @@ sealed interface Effect {
         @Override
         public double at(double position) {
             return position * (slope + bend * position);
+        }
+
+        @Override
+        public void addTo(double[] sums, double[] positions) {
+            // Without a call in it the loop runs over several draws at once.
+            for (int draw = 0; draw < sums.length; draw++) {
+                double position = positions[draw];
+                sums[draw] += position * (slope + bend * position);
+            }
         }
 
         @Override

@@ -10,7 +10,7 @@ import java.util.Map;
  * all houses of one street, share them; those of the sets used last are kept. Thread-safe.
  */
 final class FirstDraws {
-    /** So many sets are kept; 4,096 draws of 150 inputs, the most that are drawn this way, take 5 MB. */
+    /** So many sets are kept; 4,096 draws of 150 inputs, the most that are drawn this way, take 10 MB. */
     private static final int KEPT = 8;
 
     private static final Map<Key, FirstDraws> LAST_USED = new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
@@ -26,6 +26,8 @@ final class FirstDraws {
 
     private final Key key;
     private double[][] positions = {};
+    private double[][] columns = {};
+    private int inColumns;
 
     private FirstDraws(Key key) {
         this.key = key;
@@ -53,5 +55,26 @@ final class FirstDraws {
             positions = more;
         }
         return positions;
+    }
+
+    /**
+     * The same by input.
+     *
+     * @param count how many draws; there may be more in the answer
+     * @return for each input where each draw puts it; must not be changed
+     */
+    synchronized double[][] columns(int count) {
+        if (inColumns < count) {
+            double[][] rows = first(count);
+            double[][] turned = new double[rows[0].length][count];
+            for (int draw = 0; draw < count; draw++) {
+                for (int input = 0; input < turned.length; input++) {
+                    turned[input][draw] = rows[draw][input];
+                }
+            }
+            columns = turned;
+            inColumns = count;
+        }
+        return columns;
     }
 }

@@ -51,11 +51,10 @@ final class PlainDraws {
         if (answered[check] < count) {
             return new PassProbability(chance, 0, 0, "");
         }
-        double[] ordered = Statistics.ordered(margins[check]);
         return new PassProbability(
                 chance,
-                Statistics.quantile(ordered, PassProbability.DOUBT),
-                Statistics.quantile(ordered, 1 - PassProbability.DOUBT),
+                Statistics.quantile(margins[check], PassProbability.DOUBT),
+                Statistics.upperQuantile(margins[check], PassProbability.DOUBT),
                 loudest(margins[check]));
     }
 

@@ -2,8 +2,8 @@
 package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,8 +79,12 @@ final class Response {
     }
 
     /** The margin with the inputs at given positions. */
-    double at(double[] positions) {
-        return margins(new double[][] {positions}, 1)[0];
+    private double at(double[] positions) {
+        double[][] columns = new double[positions.length][1];
+        for (int i = 0; i < positions.length; i++) {
+            columns[i][0] = positions[i];
+        }
+        return margins(columns, 1)[0];
     }
 
     /**
@@ -103,60 +107,22 @@ final class Response {
     /**
      * The margins in several draws.
      *
-     * @param positions where each draw puts the inputs
-     * @param count how many of them are wanted
+     * @param columns for each input where each draw puts it
+     * @param count how many draws are wanted
      */
-    double[] margins(double[][] positions, int count) {
-        Parabolas parabolas = new Parabolas();
+    double[] margins(double[][] columns, int count) {
         double[] margins = new double[count];
-        for (int draw = 0; draw < count; draw++) {
-            margins[draw] = nominal + parabolas.at(positions[draw]);
-        }
         for (int i = 0; i < effects.size(); i++) {
-            if (!(effects.get(i) instanceof Effect.Parabola)) {
-                for (int draw = 0; draw < count; draw++) {
-                    margins[draw] += effects.get(i).at(positions[draw][inputs.get(i)]);
-                }
-            }
+            effects.get(i).addTo(margins, columns[inputs.get(i)]);
         }
         Together ways = together;
-        if (ways != null) {
-            for (int draw = 0; draw < count; draw++) {
-                margins[draw] += beyond[ways.way(positions[draw])];
+        for (int draw = 0; draw < count; draw++) {
+            margins[draw] += nominal;
+            if (ways != null) {
+                margins[draw] += beyond[ways.way(columns, draw)];
             }
         }
         return margins;
-    }
-
-    /** The effects of readings side by side, for thousands of draws. */
-    private final class Parabolas {
-        private final int[] numbers;
-        private final double[] slopes;
-        private final double[] bends;
-
-        Parabolas() {
-            int[] which = IntStream.range(0, effects.size())
-                    .filter(i -> effects.get(i) instanceof Effect.Parabola)
-                    .toArray();
-            numbers = new int[which.length];
-            slopes = new double[which.length];
-            bends = new double[which.length];
-            for (int i = 0; i < which.length; i++) {
-                Effect.Parabola parabola = (Effect.Parabola) effects.get(which[i]);
-                numbers[i] = inputs.get(which[i]);
-                slopes[i] = parabola.slope();
-                bends[i] = parabola.bend();
-            }
-        }
-
-        double at(double[] positions) {
-            double sum = 0;
-            for (int i = 0; i < numbers.length; i++) {
-                double position = positions[numbers[i]];
-                sum += position * (slopes[i] + bends[i] * position);
-            }
-            return sum;
-        }
     }
 
     /**
@@ -164,10 +130,20 @@ final class Response {
      * varies by a tenth of its reach, and nothing by more than half of it.
      */
     int[] wide() {
-        double farthest = effects.stream().mapToDouble(Response::reach).max().orElse(0);
-        return IntStream.range(0, effects.size())
-                .filter(i -> reach(effects.get(i)) >= farthest / 5)
-                .toArray();
+        double[] reaches = new double[effects.size()];
+        double farthest = 0;
+        for (int i = 0; i < reaches.length; i++) {
+            reaches[i] = reach(effects.get(i));
+            farthest = Math.max(farthest, reaches[i]);
+        }
+        int[] wide = new int[reaches.length];
+        int count = 0;
+        for (int i = 0; i < reaches.length; i++) {
+            if (reaches[i] >= farthest / 5) {
+                wide[count++] = i;
+            }
+        }
+        return Arrays.copyOf(wide, count);
     }
 
     private static double reach(Effect effect) {
@@ -179,9 +155,11 @@ final class Response {
         return inputs.get(index);
     }
 
-    /** What one of the inputs that have an effect adds. */
-    double addition(int index, double[] positions) {
-        return effects.get(index).at(positions[inputs.get(index)]);
+    /** What one of the inputs that have an effect adds in each of some draws. */
+    double[] additions(int index, double[][] columns, int count) {
+        double[] additions = new double[count];
+        effects.get(index).addTo(additions, columns[inputs.get(index)]);
+        return additions;
     }
 
     /** The responses of all sampled checks: each input is put at its probes alone. */

@@ -8,21 +8,56 @@ final class Statistics {
     /** A reading that brings a smaller share of the variance is not worth measuring again. */
     static final double LEAST_SHARE = 1e-3;
 
+    /** Up to so many values are put in their places one by one; more are quicker sorted with all others. */
+    private static final int FEW = 100;
+
     private Statistics() {}
 
-    /** Values in ascending order; the given ones stay as they are. */
-    static double[] ordered(double[] values) {
+    /**
+     * A quantile of values from the lower end, linear between the two next to it.
+     *
+     * @param values the values in any order; not changed
+     * @param share 0 for the least, up to 1 for the largest
+     */
+    static double quantile(double[] values, double share) {
+        double position = share * (values.length - 1);
+        int below = (int) position;
+        double[] least = least(values, Math.min(below + 2, values.length));
+        return least[below] + (position - below) * (least[least.length - 1] - least[below]);
+    }
+
+    /** The same from the upper end: with a share of 0.05 the quantile of 0.95. */
+    static double upperQuantile(double[] values, double share) {
+        double[] opposite = new double[values.length];
+        Arrays.setAll(opposite, i -> -values[i]);
+        return -quantile(opposite, share);
+    }
+
+    /** The least of the values in ascending order. */
+    private static double[] least(double[] values, int count) {
+        return count <= FEW ? fewLeast(values, count) : Arrays.copyOf(ordered(values), count);
+    }
+
+    private static double[] ordered(double[] values) {
         double[] ordered = values.clone();
         Arrays.sort(ordered);
         return ordered;
     }
 
-    /** A quantile of values in ascending order, linear between the two next to it. */
-    static double quantile(double[] ordered, double share) {
-        double position = share * (ordered.length - 1);
-        int below = (int) position;
-        int above = Math.min(below + 1, ordered.length - 1);
-        return ordered[below] + (position - below) * (ordered[above] - ordered[below]);
+    private static double[] fewLeast(double[] values, int count) {
+        double[] kept = new double[count];
+        Arrays.fill(kept, Double.POSITIVE_INFINITY);
+        for (double value : values) {
+            if (value < kept[count - 1]) {
+                int place = count - 1;
+                while (place > 0 && value < kept[place - 1]) {
+                    kept[place] = kept[place - 1];
+                    place--;
+                }
+                kept[place] = value;
+            }
+        }
+        return kept;
     }
 
     /** The square of the correlation of two rows of values, the second of which gives their number; 0 where either does not vary. */

@@ -70,11 +70,11 @@ record Together(int[] inputs, int[] possibilities) {
         }
     }
 
-    /** The number of the way in which the inputs stand. */
-    int way(double[] positions) {
+    /** The number of the way in which a draw puts the inputs; the columns say for each input where each draw puts it. */
+    int way(double[][] columns, int draw) {
         int way = 0;
         for (int i = inputs.length - 1; i >= 0; i--) {
-            way = way * possibilities[i] + (int) positions[inputs[i]];
+            way = way * possibilities[i] + (int) columns[inputs[i]][draw];
         }
         return way;
     }
