@@ -120,6 +120,7 @@ final class AssessmentMapper {
             Finding finding, BooleanSupplier withWorking, Function<Step, String> origin) {
         twinfeed.model.assessment.Finding record = new RecordedFinding(
                 oneAtATime,
+                new RecordedFinding.Sentences(() -> words.sentence(finding), () -> words.forCustomer(finding)),
                 () -> withWorking.getAsBoolean() ? steps(finding, origin) : List.of(),
                 () -> finding.series().stream()
                         .map(series -> series(finding, series))
@@ -127,8 +128,6 @@ final class AssessmentMapper {
         record.setKey(finding.check().key());
         record.setCalculator(finding.calculator());
         record.setTitle(words.title(finding));
-        record.setText(words.sentence(finding));
-        record.setCustomerText(words.forCustomer(finding));
         record.setKind(finding.check().kind());
         CheckTopics.mark(record, finding.check().topic(), runner.supply(finding.calculator()));
         record.setOutcome(finding.outcome());

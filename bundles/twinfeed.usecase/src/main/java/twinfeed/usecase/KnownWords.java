@@ -59,8 +59,11 @@ final class KnownWords {
     private static Collection<String> keys(Collection<? extends Calculator> calculators, String prefix) {
         Collection<String> keys = new TreeSet<>();
         for (Calculator calculator : calculators) {
-            calculator.descriptor().texts().keys().stream()
-                    .filter(key -> key.startsWith(prefix))
+            calculator
+                    .descriptor()
+                    .texts()
+                    .keys()
+                    .subSet(prefix, prefix + Character.MAX_VALUE)
                     .forEach(key -> keys.add(key.substring(prefix.length())));
         }
         return keys;

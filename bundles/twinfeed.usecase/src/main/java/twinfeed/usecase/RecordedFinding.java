@@ -11,8 +11,9 @@ import twinfeed.model.assessment.Step;
 import twinfeed.model.assessment.impl.FindingImpl;
 
 /**
- * A finding of the record whose working and curves are written when somebody first asks for them. Most are never looked at, and writing
- * them all takes several times as long as judging the house. Whatever goes through the record, a copy or a file, gets them whole.
+ * A finding of the record whose sentences, working and curves are written when somebody first asks for them. Most are never looked at,
+ * and writing them all takes several times as long as judging the house. Whatever goes through the record, a copy or a file, gets them
+ * whole.
  *
  * <p>The findings of one record share a lock: their workings come from one calculator's work, which one thread at a time may use.
  */
@@ -20,16 +21,27 @@ final class RecordedFinding extends FindingImpl {
     private final Object lock;
     private final Unwritten<Step> working;
     private final Unwritten<Series> curves;
+    private @Nullable Sentences unsaid;
+
+    /**
+     * What says the sentences of a finding.
+     *
+     * @param text the finding in a sentence
+     * @param customerText what it means in the house; gives null where there is nothing to say
+     */
+    record Sentences(Supplier<String> text, Supplier<@Nullable String> customerText) {}
 
     /**
      * A finding with nothing in it yet.
      *
      * @param lock shared by the findings of a record
+     * @param sentences says the sentences
      * @param working writes the working
      * @param curves writes the curves
      */
-    RecordedFinding(Object lock, Supplier<List<Step>> working, Supplier<List<Series>> curves) {
+    RecordedFinding(Object lock, Sentences sentences, Supplier<List<Step>> working, Supplier<List<Series>> curves) {
         this.lock = lock;
+        this.unsaid = sentences;
         this.working = new Unwritten<>(working);
         this.curves = new Unwritten<>(curves);
     }
@@ -42,6 +54,29 @@ final class RecordedFinding extends FindingImpl {
     @Override
     public EList<Series> getSeries() {
         return written(curves, super::getSeries);
+    }
+
+    @Override
+    public @Nullable String getText() {
+        say();
+        return super.getText();
+    }
+
+    @Override
+    public @Nullable String getCustomerText() {
+        say();
+        return super.getCustomerText();
+    }
+
+    private void say() {
+        synchronized (lock) {
+            Sentences sentences = unsaid;
+            if (sentences != null) {
+                unsaid = null;
+                setText(sentences.text.get());
+                setCustomerText(sentences.customerText.get());
+            }
+        }
     }
 
     private <T> EList<T> written(Unwritten<T> content, Supplier<EList<T>> list) {
@@ -69,6 +104,8 @@ final class RecordedFinding extends FindingImpl {
         return switch (featureID) {
             case AssessmentPackage.FINDING__STEPS -> !getSteps().isEmpty();
             case AssessmentPackage.FINDING__SERIES -> !getSeries().isEmpty();
+            case AssessmentPackage.FINDING__TEXT -> getText() != null;
+            case AssessmentPackage.FINDING__CUSTOMER_TEXT -> getCustomerText() != null;
             default -> super.eIsSet(featureID);
         };
     }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.Table;
 import twinfeed.model.survey.WaterFeed;
@@ -16,6 +17,9 @@ public final class Climates {
     public static final String MODEL = "model";
 
     private static @Nullable Table table;
+
+    /** Months by id: every draw of a house asks for them. */
+    private static final Map<String, double[]> MONTHS = new ConcurrentHashMap<>();
 
     private Climates() {}
 
@@ -36,10 +40,16 @@ public final class Climates {
      * @param id id of the climate, for example {@code uk-mains}
      */
     public static Optional<double[]> months(String id) {
-        return table().rows().stream()
+        double[] known = MONTHS.get(id);
+        if (known != null) {
+            return Optional.of(known.clone());
+        }
+        Optional<double[]> read = table().rows().stream()
                 .filter(row -> id.equals(row.get("id")))
                 .findFirst()
                 .map(Climates::numbers);
+        read.ifPresent(months -> MONTHS.put(id, months.clone()));
+        return read;
     }
 
     private static double[] numbers(Map<String, String> row) {

@@ -10,21 +10,29 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The standing texts that come with the program, a property file for each language beside this class. */
 final class ShippedTexts {
     private static final String BASE = "standing-texts";
 
+    /** What was read, by name of the file: every quote asks for it. */
+    private static final Map<String, Map<String, String>> READ = new ConcurrentHashMap<>();
+
     private ShippedTexts() {}
 
     /** All texts by key; what a language lacks is English. */
     static Map<String, String> of(java.util.Locale locale) {
-        Map<String, String> texts = new TreeMap<>(read(BASE + ".properties"));
+        Map<String, String> texts = new TreeMap<>(file(BASE + ".properties"));
         if (!locale.getLanguage().isEmpty()) {
-            texts.putAll(read(BASE + "_" + locale.getLanguage() + ".properties"));
+            texts.putAll(file(BASE + "_" + locale.getLanguage() + ".properties"));
         }
         return texts;
+    }
+
+    private static Map<String, String> file(String name) {
+        return READ.computeIfAbsent(name, ShippedTexts::read);
     }
 
     private static Map<String, String> read(String name) {

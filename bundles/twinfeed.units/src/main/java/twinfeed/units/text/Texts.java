@@ -7,11 +7,13 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -27,6 +29,7 @@ public final class Texts {
     private final String base;
     private final List<Texts> others;
     private final Map<String, Map<String, String>> byLanguage = new ConcurrentHashMap<>();
+    private volatile @Nullable SortedSet<String> keys;
 
     /**
      * Messages beside a class.
@@ -95,11 +98,16 @@ public final class Texts {
         return has(key) && TextPattern.complete(get(Locale.ROOT, key), arguments.keySet());
     }
 
-    /** All keys of the default language, sorted. */
-    public java.util.SortedSet<String> keys() {
-        TreeSet<String> keys = new TreeSet<>(file("").keySet());
-        others.forEach(other -> keys.addAll(other.keys()));
-        return keys;
+    /** All keys of the default language, sorted; not to be changed. */
+    public SortedSet<String> keys() {
+        SortedSet<String> found = keys;
+        if (found == null) {
+            SortedSet<String> all = new TreeSet<>(file("").keySet());
+            others.forEach(other -> all.addAll(other.keys()));
+            found = Collections.unmodifiableSortedSet(all);
+            keys = found;
+        }
+        return found;
     }
 
     /** A message with its placeholders filled; a {@link Phrase} among the arguments, or a list of them, in the same language. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.survey;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.engineering.network.SupplyCurve;
@@ -37,7 +38,11 @@ public record Feed(SupplyCurve curve, List<NamedPipe> run, List<SurveyedTap> tap
     }
 
     public static List<PipeSegment> pipes(List<NamedPipe> pieces) {
-        return pieces.stream().map(NamedPipe::pipe).toList();
+        List<PipeSegment> pipes = new ArrayList<>(pieces.size());
+        for (NamedPipe piece : pieces) {
+            pipes.add(piece.pipe());
+        }
+        return pipes;
     }
 
     /** How many pieces are shared with any of the first taps, counted from the gauge. */
