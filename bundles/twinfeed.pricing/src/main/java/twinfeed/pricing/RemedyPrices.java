@@ -54,6 +54,13 @@ public final class RemedyPrices {
         return prices.currency();
     }
 
+    /** Whether every item of a remedy has a price: none is missing in the book, and none is on enquiry. */
+    public boolean priced(Collection<RequiredItem> remedy) {
+        return remedy.stream().allMatch(need -> prices.find(need.code())
+                .filter(item -> !item.onEnquiry())
+                .isPresent());
+    }
+
     /** What one remedy adds on its own. */
     public RemedyPrice price(Collection<RequiredItem> remedy) {
         return priceAll(List.of(remedy));

@@ -69,5 +69,8 @@ class RemedyPricesTest {
         assertEquals(28, price.leadDays());
         assertEquals(List.of("no-such"), price.missing());
         assertEquals(Money.parse("GBP 12.50"), price.net());
+        assertTrue(prices.priced(List.of(RequiredItem.of("breaker-45", 1))));
+        assertFalse(prices.priced(List.of(RequiredItem.of("breaker-45", 1), RequiredItem.of("operator-fuse", 1))));
+        assertFalse(prices.priced(List.of(RequiredItem.of("no-such", 1))));
     }
 }

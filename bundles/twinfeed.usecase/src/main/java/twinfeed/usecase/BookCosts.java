@@ -44,8 +44,7 @@ public final class BookCosts implements WorkCost.Source {
     }
 
     private boolean unpriced(Remedy work) {
-        RemedyPrice price = prices.price(needs(work));
-        return price.enquiry() || !price.missing().isEmpty();
+        return !prices.priced(needs(work));
     }
 
     private static List<RequiredItem> needs(Remedy work) {
