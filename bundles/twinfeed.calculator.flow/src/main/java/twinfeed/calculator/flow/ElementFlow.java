@@ -111,7 +111,7 @@ final class ElementFlow implements CheckGroup {
         double powerW = DeliveredPower.nominalW(shared, target.grid());
         int warmest = target.warmest();
         if (elementsW.length < 2 || !target.heats(warmest)) {
-            findings.on(FlowChecks.LOW_POWER).outcome(Outcome.NOT_APPLICABLE).add();
+            notApplicable(FlowChecks.LOW_POWER, elementsW, findings);
             return;
         }
         double share = leastShare(elementsW);
@@ -127,6 +127,13 @@ final class ElementFlow implements CheckGroup {
                 .add();
     }
 
+    private static void notApplicable(Check check, double[] elementsW, Findings findings) {
+        findings.on(check)
+                .outcome(Outcome.NOT_APPLICABLE)
+                .variant(elementsW.length < 2 ? "" : TargetOutlet.UNHEATED)
+                .add();
+    }
+
     private Condition condition(int intake) {
         return Condition.of(
                 target.grid().intakes().get(intake),
@@ -137,7 +144,7 @@ final class ElementFlow implements CheckGroup {
     private void oneElement(Heater heater, double[] elementsW, SharedQuantities shared, Findings findings) {
         double powerW = DeliveredPower.nominalW(shared, target.grid());
         if (elementsW.length < 2 || !target.heats(DESIGN) || powerW <= 0) {
-            findings.on(FlowChecks.ONE_ELEMENT).outcome(Outcome.NOT_APPLICABLE).add();
+            notApplicable(FlowChecks.ONE_ELEMENT, elementsW, findings);
             return;
         }
         double share = leastShareLeft(elementsW);

@@ -38,9 +38,9 @@ final class FlowWorking {
     }
 
     /** Adds the lines from the power {@code P} to the flow; the one asked for comes last. */
-    static Working.Builder addFlows(Working.Builder lines, double intakeC, double outletC, boolean outletLast) {
+    static void addFlows(Working.Builder lines, double intakeC, double outletC, boolean outletLast) {
         lines.input("T_in", "intake", intakeC, "°C", "").input("T_out", "outlet", outletC, "°C", "");
-        return addFlows(lines, outletLast);
+        addFlows(lines, outletLast);
     }
 
     private static Working.Builder addFlows(Working.Builder lines, boolean outletLast) {
@@ -72,7 +72,7 @@ final class FlowWorking {
         } else {
             rating(lines, "P_1", "U_1", first);
             rating(lines, "P_2", "U_2", present);
-            lines.input("U_s", "supplyVoltage", originV, "V", "", Origin.SUPPLY_VOLTAGE)
+            lines.input("U_s", "originVoltage", originV, "V", "", Origin.SUPPLY_VOLTAGE)
                     .step("R_1", "elementResistance", "U_1^2 / P_1", "Ω", OHM)
                     .step("R_2", "elementResistance", "U_2^2 / P_2", "Ω", OHM)
                     .step("R_c", "cableResistance", "max(0, R_1 * (U_s / sqrt(P * R_1) - 1))", "Ω", OHM)
@@ -129,7 +129,7 @@ final class FlowWorking {
     }
 
     /** Adds the temperature of an enthalpy: a straight line for the start and two Newton steps. */
-    static Working.Builder addTemperature(Working.Builder lines, String enthalpy) {
+    private static Working.Builder addTemperature(Working.Builder lines, String enthalpy) {
         return lines.step("T_0", "temperatureStart", Water.temperatureStartExpression(enthalpy), "°C", WATER)
                 .step("T_1", "temperatureStep", Water.temperatureStepExpression(enthalpy, "T_0"), "°C", WATER)
                 .step("T_x", "temperatureFound", Water.temperatureStepExpression(enthalpy, "T_1"), "°C", WATER);
@@ -150,17 +150,17 @@ final class FlowWorking {
     }
 
     /** The power, W, for a mass flow {@code m} and an intake {@code T_in} that are already among the lines. */
-    static Working.Builder addPower(Working.Builder lines, double outletC) {
+    static void addPower(Working.Builder lines, double outletC) {
         lines.input("T_out", "outlet", outletC, "°C", "");
         addEnthalpies(lines);
-        return lines.step("P", "power", "m * (h_out - h_in)", "W", BALANCE);
+        lines.step("P", "power", "m * (h_out - h_in)", "W", BALANCE);
     }
 
     /** The outlet temperature, degC, of a power {@code P} and a mass flow {@code m} that are already among the lines. */
-    static Working.Builder addOutlet(Working.Builder lines) {
+    static void addOutlet(Working.Builder lines) {
         lines.step("h_in", "enthalpyIn", Water.enthalpyExpression("T_in"), "J/kg", WATER)
                 .step("h_out", "enthalpyOut", "h_in + P / m", "J/kg", BALANCE);
-        return addTemperature(lines, "h_out");
+        addTemperature(lines, "h_out");
     }
 
     /** Adds a mass flow from a volume flow at the inlet, whose intake temperature {@code T_in} is put in here. */

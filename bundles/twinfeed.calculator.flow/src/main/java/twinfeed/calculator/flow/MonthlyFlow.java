@@ -79,7 +79,7 @@ final class MonthlyFlow implements CheckGroup {
 
     private String variant(double powerW) {
         if (!target.heats(target.warmest())) {
-            return "unheated";
+            return TargetOutlet.UNHEATED;
         }
         return TargetOutlet.variant(target.outletFlow(powerW, target.warmest()));
     }

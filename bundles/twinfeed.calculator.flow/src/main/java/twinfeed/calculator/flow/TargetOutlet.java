@@ -23,6 +23,9 @@ final class TargetOutlet {
     /** More than any such shower passes: judgement. Where so much could be heated, the pipes decide and not the power. */
     static final Amount AMPLE = Kind.FLOW.amount(DisplayUnit.of(Kind.FLOW).toSi(30));
 
+    /** The variant of a text where the water needs no heat. */
+    static final String UNHEATED = "unheated";
+
     private final double outletC;
     private final double outletDensity;
     private final Grid grid;

@@ -80,11 +80,14 @@ final class WinterFlow implements CheckGroup {
             return;
         }
         double powerW = DeliveredPower.nominalW(shared, target.grid());
-        FindingBuilder finding = findings.on(FlowChecks.ACTIVATION).outcome(Outcome.NOT_APPLICABLE);
+        FindingBuilder finding = findings.on(FlowChecks.ACTIVATION)
+                .outcome(Outcome.NOT_APPLICABLE)
+                .variant(TargetOutlet.UNHEATED);
         if (target.heats(DESIGN)) {
             finding.compare(
                             target.inletFlow(powerW, DESIGN),
                             heater.getActivationFlow().si())
+                    .variant("")
                     .argument("outlet", target.outletC())
                     .working(() -> FlowWorking.inletFlow(HeatCase.nominal(shared, target, DESIGN)));
         }
