@@ -231,6 +231,20 @@ class OrdinaryHousesTest {
         assertTrue(sentence(finding(survey, heater, "circuit.loopByBreaker")).contains("no usual breaker"));
     }
 
+    /** Type B is made of 32 A, not of 30 A (BS EN 60898, memory): 0.95 x 230 / (5 x 32) x 80 % = 1.09 ohm, enough for 1.0 ohm. */
+    @Test
+    void aFuseIsFollowedByABreakerThatIsMade() {
+        rewirable("7.2 kW");
+        circuit.setMeasuredLoop(Resistance.valueOf("1.0 ohm"));
+        assertTrue(
+                sentence(finding(survey, heater, "circuit.loopByBreaker"))
+                        .contains("A circuit-breaker, type B of 32 A would do it alone"),
+                sentence(finding(survey, heater, "circuit.loopByBreaker")));
+        circuit.setMeasuredLoop(Resistance.valueOf("1.1 ohm"));
+        assertTrue(
+                sentence(finding(survey, heater, "circuit.loopByBreaker")).contains("no usual breaker of 32 A would"));
+    }
+
     /** All of plastic, and none, and not looked at: three answers. */
     @Test
     void noneIsNotTheSameAsNotLookedAt() {

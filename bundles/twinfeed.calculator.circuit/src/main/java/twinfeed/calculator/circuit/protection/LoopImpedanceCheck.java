@@ -86,7 +86,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
     /** The limit of a device that the rule set has no line for is not guessed; the RCD may answer all the same. */
     private void unknownLimit(Findings findings, Check check, double ohm) {
         if (survey.protectedByResidual()) {
-            byResidual(findings, ohm);
+            byResidual(findings, ohm, "byResidualOnly");
             return;
         }
         findings.on(check)
@@ -100,7 +100,7 @@ public final class LoopImpedanceCheck implements CheckGroup {
     private void answer(ShowerCase shower, Findings findings, double ohm, double limitOhm, double ratingA) {
         double share = share();
         if (LimitType.exceeds(ohm, limitOhm * share) && survey.protectedByResidual()) {
-            byResidual(findings, ohm);
+            byResidual(findings, ohm, "byResidual");
             return;
         }
         FindingBuilder finding = findings.on(CircuitChecks.LOOP)
@@ -128,47 +128,52 @@ public final class LoopImpedanceCheck implements CheckGroup {
                 && survey.run().namesWithoutCpc().isEmpty();
         Double limitOhm =
                 !applies || kind == null || ratingA == null ? null : LoopLimit.ohm(survey.rules(), kind, ratingA);
-        if (limitOhm == null || ohm == null || ratingA == null) {
+        if (limitOhm == null || ohm == null || ratingA == null || kind == null) {
             findings.on(check).add();
             return;
         }
         double share = share();
-        String cure = quickerBreaker(ohm, share, limitOhm, ratingA);
+        DeviceKind usual = survey.rules()
+                .devices()
+                .find(survey.rules().text("device.new.kind"))
+                .orElse(kind);
+        double usualA = madeFor(usual, ratingA);
+        boolean quicker = disconnects(usual, usualA, ohm, share, limitOhm);
         findings.on(check)
                 .compare(ohm, limitOhm * share)
-                .variant(cure.isEmpty() ? "" : "quicker")
-                .argument("cure", cure)
-                .argument("rating", ratingA)
+                .variant(quicker ? "quicker" : "")
+                .argument("cure", quicker ? usual.title() : "")
+                .argument("rating", usualA)
                 .source(survey.cite("loop"))
                 .working(() -> working(limitOhm))
                 .add();
+    }
+
+    /** The rating in which a kind of device is made that comes next to another's: none is made of 30 A to follow a fuse of 30 A. */
+    private static double madeFor(DeviceKind kind, double ratingA) {
+        return kind.ratings().stream()
+                .filter(each -> !LimitType.fallsShort(each, ratingA))
+                .findFirst()
+                .orElse(ratingA);
     }
 
     private double share() {
         return loop.way() == LoopData.Way.MEASURED ? survey.rules().number("measured.factor") : 1;
     }
 
-    /** The title of the usual new breaker where that, of the present rating, disconnects in time; empty where it would not. */
-    private String quickerBreaker(double ohm, double share, double limitOhm, double ratingA) {
-        return survey.rules()
-                .devices()
-                .find(survey.rules().text("device.new.kind"))
-                .filter(usual -> {
-                    Double usualOhm = LoopLimit.ohm(survey.rules(), usual, ratingA);
-                    return usualOhm != null
-                            && LimitType.exceeds(usualOhm, limitOhm)
-                            && !LimitType.exceeds(ohm, usualOhm * share);
-                })
-                .map(DeviceKind::title)
-                .orElse("");
+    /** Whether a usual new breaker of a rating, A, disconnects in time where the present device with its limit does not. */
+    private boolean disconnects(DeviceKind usual, double usualA, double ohm, double share, double limitOhm) {
+        Double usualOhm = LoopLimit.ohm(survey.rules(), usual, usualA);
+        return usualOhm != null && LimitType.exceeds(usualOhm, limitOhm) && !LimitType.exceeds(ohm, usualOhm * share);
     }
 
-    private void byResidual(Findings findings, double ohm) {
+    private void byResidual(Findings findings, double ohm, String variant) {
         Double residualA = survey.residual().residualA();
         double limitOhm = survey.rules().number("touch.voltage") / (residualA == null ? 1 : residualA);
         findings.on(CircuitChecks.LOOP)
                 .compare(ohm, limitOhm)
-                .variant("byResidual")
+                .variant(variant)
+                .argument("device", survey.device().word())
                 .argument("residual", DisplayUnit.MILLIAMPERE.amount(residualA == null ? 0 : residualA))
                 .source(survey.cite("loop.rcd"))
                 .working(this::residualWorking)
