@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.diagnosis.completion;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -283,12 +285,19 @@ public final class CompletionAssessment {
         }
         boolean most = limit - finding.getValue() >= 0 == finding.getMargin() >= 0;
         // The finding's figures are in its own unit, not in SI.
-        String figure = new NumberText(locale).fixed(limit, decimals(limit)) + " " + finding.getUnit();
+        String figure = new NumberText(locale).pointed(printed(limit, most)) + " " + finding.getUnit();
         if (finding.getTopic() == CheckTopic.EARTH_PATH) {
             // Its limit is for what conductors leave unexplained of the loop, not for the conductors.
             return words("agrees", Map.of("limit", figure));
         }
         return words(most ? "most" : "least", Map.of("limit", figure));
+    }
+
+    /** To the safe side, so that a reading equal to the printed limit is never wrong; the rest of a computation does not count. */
+    private static BigDecimal printed(double limit, boolean most) {
+        double slack = (most ? 1e-9 : -1e-9) * Math.abs(limit);
+        return BigDecimal.valueOf(limit + slack)
+                .setScale(decimals(limit), most ? RoundingMode.FLOOR : RoundingMode.CEILING);
     }
 
     private static int decimals(double value) {
