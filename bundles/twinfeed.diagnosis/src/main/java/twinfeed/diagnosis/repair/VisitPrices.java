@@ -25,7 +25,11 @@ public final class VisitPrices {
     private final RemedyPrices prices;
     private final Set<String> missing = new LinkedHashSet<>();
 
-    /** By a price book as it is on a day. */
+    /**
+     * By a price book as it is on a day.
+     *
+     * @throws twinfeed.pricing.QuoteException if the book has no labour rate
+     */
     public VisitPrices(PriceBook book, LocalDate date) {
         this.book = book;
         this.prices = RemedyPrices.withoutReplacement(book, date);
@@ -79,16 +83,14 @@ public final class VisitPrices {
 
     /** Labour of some minutes on a visit that is paid for already. */
     Money labour(double minutes) {
-        BigDecimal rate = book.getLabourRate();
-        return rate == null
-                ? none()
-                : Money.of(
-                        currency(),
-                        rate.multiply(BigDecimal.valueOf(minutes))
-                                .divide(
-                                        BigDecimal.valueOf(MINUTES_PER_HOUR),
-                                        currency().getDecimalPlaces(),
-                                        RoundingMode.HALF_UP));
+        return Money.of(
+                currency(),
+                book.getLabourRate()
+                        .multiply(BigDecimal.valueOf(minutes))
+                        .divide(
+                                BigDecimal.valueOf(MINUTES_PER_HOUR),
+                                currency().getDecimalPlaces(),
+                                RoundingMode.HALF_UP));
     }
 
     /** An expected value, rounded to the currency's places. */
