@@ -36,6 +36,7 @@ class IsolationRecordTest {
         assertTrue(first.coverMayComeOff());
         assertFalse(first.complete());
         assertEquals(IsolationRecord.COVER_OFF, first.open());
+        assertFalse(record("showerOff", "breakerLocked").coverMayComeOff());
         assertTrue(record(IsolationRecord.PROCEDURE.toArray(new String[0])).complete());
     }
 

@@ -19,10 +19,15 @@ import twinfeed.diagnosis.data.Observation;
 import twinfeed.diagnosis.data.ObservationStage;
 import twinfeed.diagnosis.text.FaultTexts;
 import twinfeed.diagnosis.visit.FaultSheetBuilder;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.CheckTopic;
+import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.survey.FaultAnswer;
 import twinfeed.model.survey.Survey;
 import twinfeed.pricing.FaultReport;
 
@@ -135,6 +140,115 @@ class FaultReporterTest {
         FaultReport report = report();
         assertEquals("We do not know yet which part has failed.", report.fault());
         assertTrue(refusal().contains("further test"));
+    }
+
+    /** The last day that the papers name is still under guarantee; without papers the age tells. */
+    @Test
+    void theLastDayOfTheGuarantee() {
+        survey.setTakenOn(LocalDate.of(2026, 10, 6));
+        survey.getUnit().setGuaranteeUntil(LocalDate.of(2026, 10, 6));
+        assertTrue(refusal().contains("guarantee"));
+        survey.getUnit().setGuaranteeUntil(LocalDate.of(2026, 10, 5));
+        heater.setGuaranteeYears(10);
+        assertNotNull(report().repair(), "the papers count before the age");
+        survey.setTakenOn(null);
+        assertTrue(refusal().contains("guarantee"));
+        heater.setGuaranteeYears(7);
+        assertNotNull(report().repair(), "seven years old");
+        survey.getUnit().setAge(null);
+        assertTrue(refusal().contains("how old"));
+        survey.setUnit(null);
+        assertTrue(refusal().contains("how old"));
+    }
+
+    /** What the customer reads is why it does not suit, in the customer's words where there are any. */
+    @Test
+    void theReasonWhyItDoesNotSuit() {
+        present.setVerdict(Verdict.DOES_NOT_SUIT);
+        Finding passes = finding("pressure.switch", Outcome.PASSES, "The switch keeps on.");
+        Finding other = finding("circuit.drop", Outcome.FAILS, "7 % of the voltage is lost.");
+        Finding binding = finding("circuit.cable", Outcome.FAILS, "The cable is too thin.");
+        present.getFindings().addAll(List.of(passes, other, binding));
+        present.setBinding("circuit.cable");
+        assertEquals("it does not suit this house. The cable is too thin.", refusal());
+        binding.setCustomerText("The wire is too thin.");
+        assertEquals("it does not suit this house. The wire is too thin.", refusal());
+        present.getUnmended().add("circuit.drop");
+        assertEquals("it does not suit this house. 7 % of the voltage is lost.", refusal());
+        present.setVerdict(Verdict.NOT_AS_IT_IS);
+        assertEquals("it does not suit this house as it is. 7 % of the voltage is lost.", refusal());
+        present.getUnmended().clear();
+        present.setBinding("pressure.switch");
+        assertTrue(refusal().contains("still has to be measured"));
+        present.unsetVerdict();
+        assertTrue(refusal().contains("still has to be measured"));
+    }
+
+    private static Finding finding(String key, Outcome outcome, String text) {
+        Finding finding = AssessmentFactory.eINSTANCE.createFinding();
+        finding.setKey(key);
+        finding.setOutcome(outcome);
+        finding.setText(text);
+        return finding;
+    }
+
+    /** Work on the supplies takes the place of a repair; where no work puts them right there is none. */
+    @Test
+    void whereTheSupplyIsToBlameNoPartIsRenewed() {
+        survey.setFaultFinding(null);
+        survey.getSymptoms().get(0).setKey("goesColdWhenTapOpens");
+        Finding margin = finding("pressure.switch", Outcome.FAILS, "The tap takes it.");
+        margin.setTopic(CheckTopic.SWITCH_DROP_OUT);
+        present.getFindings().add(margin);
+        present.setVerdict(Verdict.SUITS_WITH_WORK);
+        FaultReport report = report();
+        assertEquals(List.of("it goes cold when another tap is opened"), report.reported());
+        assertTrue(report.fault().startsWith("Most likely no part of it has failed"), report.fault());
+        FaultReport.Repair repair = Objects.requireNonNull(report.repair());
+        assertNull(repair.part());
+        assertEquals("", repair.work());
+        assertEquals(List.of(), repair.codes());
+        assertEquals(8, repair.years());
+        assertTrue(repair.laterKept().compareTo(repair.laterNew()) > 0, repair.toString());
+        present.setVerdict(Verdict.SUITS);
+        assertTrue(refusal().contains("a further test"));
+        survey.getSymptoms().clear();
+        assertEquals(FaultReport.NONE, report(), "a weak supply alone is no fault");
+    }
+
+    @Test
+    void twoFaultsHaveNoFixedPrice() {
+        survey.getFaultFinding().setCoilOpen(true);
+        survey.getSymptoms().clear();
+        FaultReport report = report();
+        assertTrue(report.fault().startsWith("More than one part may have failed."), report.fault());
+        assertEquals(List.of(), report.reported(), "what only the engineer found is not the customer's");
+        assertTrue(refusal().contains("no fixed price") || refusal().contains("cannot give a fixed price"));
+    }
+
+    /** What the engineer sees, and what the customer denied, is not told as the customer's report. */
+    @Test
+    void onlyWhatTheCustomerToldIsReported() {
+        SampleVisits.say(survey, "hoseBlocked", null);
+        SampleVisits.say(survey, "kettling", FaultAnswer.NO);
+        assertEquals(List.of("it is warm only when the water runs very slowly"), report().reported());
+        survey.getSymptoms().clear();
+        survey.setFaultFinding(null);
+        SampleVisits.say(survey, "kettling", FaultAnswer.NO);
+        assertEquals(FaultReport.NONE, report());
+    }
+
+    /** By hand: the next visit with the second part as far as the first does not cure; then 0.04 failures a year, doubling in five years. */
+    @Test
+    void theExpectedAmountsByHand() {
+        FaultReport.Repair repair = Objects.requireNonNull(report().repair());
+        RepairAdvice advice = Objects.requireNonNull(new FaultSheetBuilder(survey, heater, present, 0, Locale.ROOT)
+                .sheet(book, PricedVisits.DAY, List.of())
+                .repair());
+        double ratio = Math.pow(2, 7 / 5.0);
+        assertEquals(repair.laterNew().doubleValue() * ratio, advice.later().doubleValue(), 0.02);
+        assertEquals("New tank with heating wires (elements) fitted and tested", repair.work());
+        assertEquals(8, repair.years());
     }
 
     /** Every part and everything that a customer may tell has its words for the customer. */

@@ -4,6 +4,7 @@ package twinfeed.diagnosis.repair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -11,14 +12,18 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import twinfeed.diagnosis.PricedVisits;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.inference.RankedPart;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.QuoteException;
 import twinfeed.units.Concentration;
 
 class RepairPolicyTest {
@@ -171,5 +176,42 @@ class RepairPolicyTest {
                 + "newRate,0.1,r\ndoubling,1,r\nmostRate,9,r\nhardness.soft,1,r\n";
         LifeModel life = LifeModel.read(new ByteArrayInputStream(data.getBytes(StandardCharsets.UTF_8)));
         assertEquals(0.1 * 8, life.failures(3, "hardness.soft"), 1e-12);
+    }
+
+    /** A firm's own assumptions take the place of the program's; what they lack is named. */
+    @Test
+    void aFirmsOwnAssumptions(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("ours.csv");
+        Files.writeString(file, "# source: test\n# status: judgement\n# units: none\nkey,value,reason\nhorizon,3,r\n");
+        System.setProperty(LifeModel.FILE, file.toString());
+        try {
+            assertEquals(3, LifeModel.current().years());
+            String lacks = assertThrows(IllegalArgumentException.class, () -> LifeModel.current()
+                            .value("newRate"))
+                    .getMessage();
+            assertTrue(lacks.contains("no newRate in the life data"), lacks);
+            System.setProperty(LifeModel.FILE, folder.resolve("missing.csv").toString());
+            String missing = assertThrows(IllegalArgumentException.class, LifeModel::current)
+                    .getMessage();
+            assertTrue(missing.contains("missing.csv: it cannot be read"), missing);
+        } finally {
+            System.clearProperty(LifeModel.FILE);
+        }
+        assertEquals(8, LifeModel.current().years());
+    }
+
+    @Test
+    void aBookWithoutALabourRateIsRefused() {
+        book.setLabourRate(null);
+        assertThrows(QuoteException.class, () -> new VisitPrices(book, PricedVisits.DAY));
+    }
+
+    /** Every code of the visit and of a part, each once: what a firm's price list has to have. */
+    @Test
+    void theCodesThatAPriceListNeeds() {
+        List<String> codes = VisitPrices.codes();
+        assertTrue(codes.containsAll(List.of("part-elements", "isolator-50", "task-change-isolator", "part-seals")));
+        assertEquals(codes.stream().distinct().toList(), codes);
+        assertEquals("task-repair-visit", codes.get(0));
     }
 }
