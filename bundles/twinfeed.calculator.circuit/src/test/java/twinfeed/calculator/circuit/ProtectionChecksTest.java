@@ -498,4 +498,38 @@ class ProtectionChecksTest {
                 "The house has no main earth wire.",
                 words.forCustomer(finding(survey, heater, "circuit.earthingConductor")));
     }
+
+    /** 230 V / 60 ohm = 3.8 A: copper of 4 mm², clipped, carries 37 A for ever (BS 7671 table 4D5; memory). */
+    @Test
+    void aFaultCurrentThatIsCarriedForEverBurnsNothing() {
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("60 ohm"));
+        circuit.getDevice().setLetThrough(null);
+        circuit.getRcd().setResidual(Current.valueOf("100 mA"));
+        assertEquals(
+                "A fault of 3.8 A does no harm however long it lasts: board to loft has a protective conductor that carries 37 A.",
+                sentence(finding(survey, heater, "circuit.protectiveConductor")));
+        withoutResidual();
+        circuit.getDevice().setKind("fuse-3036");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        assertEquals(
+                "carried",
+                finding(survey, heater, "circuit.protectiveConductor").variant());
+        feed.setElectrode(Resistance.valueOf("6 ohm"));
+        assertEquals(
+                "tooSlow",
+                finding(survey, heater, "circuit.protectiveConductor").variant(),
+                "38.3 A");
+    }
+
+    /** A time-delayed device gives no additional protection, whatever its rating (BS 7671 415.1.1; memory). */
+    @Test
+    void aDelayedDeviceProtectsNobody() {
+        circuit.getRcd().setTimeDelayed(true);
+        Finding rcd = finding(survey, heater, "circuit.rcd");
+        assertEquals(Outcome.FAILS, rcd.outcome());
+        assertTrue(sentence(rcd).startsWith("The RCD is time-delayed, so it does not protect people"), sentence(rcd));
+        assertTrue(rcd.rulesOut());
+        assertEquals("device-rcbo-40", rcd.remedies().get(0).id());
+    }
 }

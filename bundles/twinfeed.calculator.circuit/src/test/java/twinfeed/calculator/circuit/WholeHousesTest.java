@@ -22,6 +22,7 @@ import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.ElectricalFeed;
+import twinfeed.model.survey.Grouping;
 import twinfeed.model.survey.IsolatorCondition;
 import twinfeed.model.survey.OldCable;
 import twinfeed.model.survey.RcdKind;
@@ -31,10 +32,12 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.WayPosition;
 import twinfeed.units.Area;
 import twinfeed.units.Current;
+import twinfeed.units.Duration;
 import twinfeed.units.Length;
 import twinfeed.units.LetThrough;
 import twinfeed.units.Power;
 import twinfeed.units.Resistance;
+import twinfeed.units.Temperature;
 import twinfeed.units.Voltage;
 
 /**
@@ -191,7 +194,99 @@ class WholeHousesTest {
         heater.setMinimumConductor(Area.valueOf("16 mm2"));
     }
 
+    /** An RCBO behind a device for the house of which little is known; 1.2 ohm at the unit; no isolator; the tails were not seen. */
+    private static void rcbo(Survey survey, Heater heater) {
+        ElectricalFeed feed = survey.getElectricity();
+        feed.setEarthing(Earthing.TN_S);
+        feed.setExternalLoop(Resistance.valueOf("0.7 ohm"));
+        feed.setTails(null);
+        Circuit circuit = circuit(survey);
+        circuit.setMeasuredLoop(Resistance.valueOf("1.2 ohm"));
+        circuit.setMeasuredLine(Resistance.valueOf("0.3 ohm"));
+        circuit.getDevice().setKind("rcbo-b");
+        circuit.setRcd(SurveyFactory.eINSTANCE.createResidualDevice());
+        circuit.getRcd().setResidual(Current.valueOf("30 mA"));
+        circuit.getRcd().setTripTime(Duration.valueOf("310 ms"));
+        circuit.setUpstreamRcd(SurveyFactory.eINSTANCE.createUpstreamRcd());
+        circuit.getUpstreamRcd().setScope(RcdScope.HOUSE);
+        circuit.getIsolator().setKind("none");
+        survey.getSite().setSupplementaryBonding(null);
+    }
+
+    /** An own electrode of 2 kilohm, a rewirable fuse of 45 A, no residual-current device; an earthing conductor of 2.5 mm². */
+    private static void badElectrode(Survey survey, Heater heater) {
+        ElectricalFeed feed = survey.getElectricity();
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("2 kohm"));
+        feed.setEarthingConductor(Area.valueOf("2.5 mm2"));
+        Circuit circuit = circuit(survey);
+        circuit.getDevice().setKind("fuse-3036");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        circuit.getDevice().setLetThrough(null);
+        circuit.getRcd().setKind(RcdKind.NONE);
+    }
+
+    /** The same electrode behind a residual-current device of 30 mA that is slow, and one ahead of it that is rated too low. */
+    private static void slowResidual(Survey survey, Heater heater) {
+        ElectricalFeed feed = survey.getElectricity();
+        feed.setEarthing(Earthing.TT);
+        feed.setElectrode(Resistance.valueOf("2 kohm"));
+        Circuit circuit = circuit(survey);
+        circuit.getRcd().setTripTime(Duration.valueOf("400 ms"));
+        circuit.getRcd().setTimeDelayed(true);
+        circuit.setUpstreamRcd(SurveyFactory.eINSTANCE.createUpstreamRcd());
+        circuit.getUpstreamRcd().setRating(Current.valueOf("63 A"));
+        circuit.getUpstreamRcd().setLoad(Current.valueOf("30 A"));
+        circuit.getDevice().setLetThrough(null);
+    }
+
+    /** A cartridge fuse of 45 A and a thin protective conductor far from the supply: 4 ohm do not blow it. */
+    private static void slowFuse(Survey survey, Heater heater) {
+        Circuit circuit = circuit(survey);
+        circuit.setMeasuredLoop(Resistance.valueOf("4 ohm"));
+        circuit.getDevice().setKind("fuse-88-3");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        circuit.getDevice().setLetThrough(null);
+        circuit.getRcd().setKind(RcdKind.NONE);
+        piece(survey, 1).setCpc(Area.valueOf("1.5 mm2"));
+    }
+
+    /** Everything was looked at and half of it read: ratings, sizes and lengths are open. */
+    private static void halfRead(Survey survey, Heater heater) {
+        heater.setVoltage(null);
+        ElectricalFeed feed = survey.getElectricity();
+        feed.setExternalLoop(null);
+        Circuit circuit = circuit(survey);
+        circuit.getDevice().setRating(Current.valueOf("0 A"));
+        circuit.getDevice().setLetThrough(null);
+        circuit.getRcd().setRating(null);
+        circuit.getRcd().setLoad(null);
+        circuit.getRcd().setResidual(null);
+        circuit.getRcd().setType("");
+        circuit.getRcd().setTripTime(null);
+        piece(survey, 0).setLength(null);
+        piece(survey, 1).setName(null);
+        piece(survey, 1).setMethod(null);
+        survey.getSite().setSupplementaryBonding(false);
+    }
+
+    /** Bunched and single-layer neighbours, 45 degC around, and a method A that nobody saw: it carries too little as it is said to lie. */
+    private static void concealed(Survey survey, Heater heater) {
+        piece(survey, 0).setMethod("A");
+        piece(survey, 0).setConfidence(Confidence.CONCEALED);
+        piece(survey, 0).setGrouped(2);
+        piece(survey, 0).setLayout(Grouping.SINGLE_LAYER);
+        piece(survey, 1).setAmbient(Temperature.valueOf("45 °C"));
+        piece(survey, 1).setGrouped(3);
+    }
+
     private static final List<House> OTHERS = List.of(
+            new House("rcbo", WholeHousesTest::rcbo),
+            new House("bad-electrode", WholeHousesTest::badElectrode),
+            new House("slow-residual", WholeHousesTest::slowResidual),
+            new House("slow-fuse", WholeHousesTest::slowFuse),
+            new House("half-read", WholeHousesTest::halfRead),
+            new House("concealed", WholeHousesTest::concealed),
             new House("loft", WholeHousesTest::loft),
             new House("insulated", WholeHousesTest::insulated),
             new House("walled-in", WholeHousesTest::walledIn),

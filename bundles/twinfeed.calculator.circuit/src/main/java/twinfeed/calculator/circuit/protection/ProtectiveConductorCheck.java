@@ -122,6 +122,9 @@ public final class ProtectiveConductorCheck implements CheckGroup {
         Solution fuse = curve.energyA2s(currentA, arcingS);
         double residualS = survey.protectedByResidual() ? survey.rules().number("rcd.trip") : Double.POSITIVE_INFINITY;
         double energyA2s = Math.min(fuse.orElse(Double.POSITIVE_INFINITY), currentA * currentA * residualS);
+        if (Double.isInfinite(energyA2s) && isCarried(findings, thinnest, currentA)) {
+            return;
+        }
         if (Double.isInfinite(energyA2s)) {
             findings.on(CircuitChecks.ADIABATIC)
                     .outcome(Outcome.FAILS)
@@ -168,6 +171,9 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 : Protection.adiabaticAreaMm2(currentA, timeS, survey.rules().number("k"))
                         .orElse(Double.POSITIVE_INFINITY);
         if (timeS == null || LimitType.exceeds(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))) {
+            if (isCarried(findings, thinnest, currentA)) {
+                return;
+            }
             findings.on(check)
                     .cannotTell(List.of(ReadingPaths.LET_THROUGH))
                     .variant("energyNeeded")
@@ -181,6 +187,36 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 .argument("time", timeS)
                 .working(() -> working(timeS))
                 .add();
+    }
+
+    /** A fault current that the conductors carry for ever, as with an electrode of some ohms, burns none; if so, that is said. */
+    private boolean isCarried(Findings findings, RunSegment thinnest, double currentA) {
+        Double carriedA = carriedA();
+        if (carriedA == null || LimitType.exceeds(currentA, carriedA)) {
+            return false;
+        }
+        findings.on(CircuitChecks.ADIABATIC)
+                .outcome(Outcome.PASSES)
+                .variant("carried")
+                .argument("current", currentA)
+                .argument("capacity", carriedA)
+                .condition(Condition.of(thinnest.name()))
+                .source(survey.cite("capacity"))
+                .add();
+        return true;
+    }
+
+    /** What the protective conductors carry for ever where they lie, A, as a line conductor of their size does; absent if not known. */
+    private @Nullable Double carriedA() {
+        double leastA = Double.POSITIVE_INFINITY;
+        for (RunSegment segment : survey.run().segments()) {
+            Double carriedA = segment.protectiveCapacityA(survey.rules().cables());
+            if (carriedA == null) {
+                return null;
+            }
+            leastA = Math.min(leastA, carriedA);
+        }
+        return leastA;
     }
 
     private Working working(double timeS) {

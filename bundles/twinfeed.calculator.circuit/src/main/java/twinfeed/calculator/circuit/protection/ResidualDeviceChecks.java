@@ -68,6 +68,14 @@ public final class ResidualDeviceChecks implements CheckGroup {
             findings.on(check)
                     .cannotTell(List.of(ReadingPaths.RCD_KIND, ReadingPaths.RCD_RESIDUAL))
                     .add();
+        } else if (survey.residual().delayed()) {
+            findings.on(check)
+                    .outcome(Outcome.FAILS)
+                    .variant("delayed")
+                    .argument("most", DisplayUnit.MILLIAMPERE.amount(survey.residualLimitA()))
+                    .source(survey.cite("rcd"))
+                    .remedies(() -> remedies.residual(shower))
+                    .add();
         } else if (residualA == null) {
             findings.on(check).cannotTell(List.of(ReadingPaths.RCD_RESIDUAL)).add();
         } else {

@@ -3,6 +3,7 @@ package twinfeed.calculator.circuit.survey;
 
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.rules.CableSize;
+import twinfeed.calculator.rules.Cables;
 import twinfeed.calculator.rules.Method;
 import twinfeed.engineering.cable.CableSegment;
 import twinfeed.model.survey.Confidence;
@@ -84,6 +85,19 @@ public record RunSegment(
         }
         double ci = method.insulated() ? 1 : place.ci;
         return new CableSegment(lengthM == null ? 0 : lengthM, size.dropVPerAm(), tabulatedA, ca, cg, ci, deviceFactor);
+    }
+
+    /** What its protective conductor carries for ever where it lies, A: as a cable with line conductors of its size; absent if not known. */
+    public @Nullable Double protectiveCapacityA(Cables cables) {
+        Method method = place.method;
+        if (size == null || cpcMm2 == null || method == null) {
+            return null;
+        }
+        CableSize alike = cables.find(size.cable(), cpcMm2).orElse(null);
+        CableSegment placed = alike == null
+                ? null
+                : new RunSegment(name, cpcMm2, lengthM, alike, cpcMm2, loopOhmPerM, place, state).placed(method, 1);
+        return placed == null ? null : Double.valueOf(placed.capacityA());
     }
 
     /** The segment as a resistance only; absent while size or length is not known. */
