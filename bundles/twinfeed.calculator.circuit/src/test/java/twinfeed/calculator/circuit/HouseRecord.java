@@ -181,7 +181,9 @@ final class HouseRecord {
     }
 
     private static void compare(String path, @Nullable Object before, @Nullable Object after, List<String> lines) {
-        if (before instanceof List<?> old && after instanceof List<?> now) {
+        if (before instanceof List<?> || after instanceof List<?>) {
+            List<?> old = before instanceof List<?> list ? list : List.of();
+            List<?> now = after instanceof List<?> list ? list : List.of();
             for (int at = 0; at < Math.max(old.size(), now.size()); at++) {
                 compare(
                         path + "[" + at + "]",

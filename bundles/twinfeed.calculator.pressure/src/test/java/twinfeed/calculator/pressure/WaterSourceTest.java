@@ -90,6 +90,20 @@ class WaterSourceTest {
     }
 
     @Test
+    void whatTheNeighboursDrawDoesNotWeakenATank() {
+        for (WaterSource source : List.of(WaterSource.TANK, WaterSource.PUMPED)) {
+            Survey survey = tankHouse();
+            survey.getWater().setSource(source);
+            survey.getWater().getTest().setAtPeak(false);
+            Finding peak = Houses.finding(survey, Samples.heater(), "pressure.peak");
+            assertEquals(Outcome.NOT_APPLICABLE, peak.outcome());
+            assertEquals(
+                    "The water comes from a tank, whose pressure does not depend on what the neighbours draw.",
+                    words(peak));
+        }
+    }
+
+    @Test
     void aTankWithThePressureOfAPumpIsQueried() {
         Survey survey = house(WaterSource.TANK);
         survey.getWater().getTest().setStaticPressure(Pressure.valueOf("2.5 bar"));

@@ -21,6 +21,7 @@ import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.engineering.network.SupplyCurve;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.survey.WaterSource;
 import twinfeed.model.survey.WaterTest;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
@@ -114,6 +115,12 @@ public final class RunningPressureChecks implements CheckGroup {
 
     /** A test in the quiet hours flatters: with both pressures less a share the unit should still have enough. */
     private static void peak(HeaterCase heater) {
+        WaterSource source = heater.house().source();
+        if (source == WaterSource.TANK || source == WaterSource.PUMPED) {
+            // The neighbours draw on the main and not on this tank.
+            heater.notApplicable(PressureChecks.PEAK, "tank");
+            return;
+        }
         WaterTest test =
                 heater.house().water() == null ? null : heater.house().water().getTest();
         if (test != null && Boolean.TRUE.equals(test.getAtPeak())) {
