@@ -122,7 +122,7 @@ final class UnitFormulas {
             return Answer.none(Texts.key(opening.hottestOutlet().trouble()), Working.none());
         }
         Answer answer = Answer.of(
-                tapWorking(given, before.value(), opening),
+                tapWorking(given, before.value()),
                 new Answer.Result(
                         "hottest", Kind.TEMPERATURE, opening.hottestOutlet().value()),
                 new Answer.Result("flowBefore", Kind.FLOW, opening.flowBeforeM3PerS()),
@@ -138,7 +138,7 @@ final class UnitFormulas {
         return hottestC > Scald.UNCOMFORTABLE_C ? answer.warned("scaldFlag") : answer;
     }
 
-    private static Working tapWorking(Arguments given, double beforeM3PerS, TapOpening opening) {
+    private static Working tapWorking(Arguments given, double beforeM3PerS) {
         WorkingLines lines = new WorkingLines()
                 .input("P", "power", given.si("power"), "W", "")
                 .input("Q", "unitFlow", Kind.FLOW.amount(beforeM3PerS), "for the target temperature")
