@@ -137,7 +137,48 @@ class WholeHousesTest {
         survey.setUnit(null);
     }
 
+    /** A unit that holds 9 L/min by itself while two more showers on its pipe open; a cut-out at 52 degC; frail people. */
+    private static void stabilised(Survey survey, Heater heater) {
+        WaterFeed water = survey.getWater();
+        survey.getCustomer().setVulnerable(true);
+        test(water, "3.0 bar", "0.983 bar", "18 L/min");
+        water.getTest().setGaugeAfter("service pipe");
+        water.getDrawOffs().clear();
+        water.getDrawOffs().add(SampleHouse.tap("second shower", "9 L/min", "service pipe", "2 m"));
+        water.getDrawOffs().add(SampleHouse.tap("third shower", "9 L/min", "rising main", "2 m"));
+        heater.setMinimumRunningPressure(Pressure.valueOf("1.5 bar"));
+        heater.setRunningPressureFlow(Flow.valueOf("9 L/min"));
+        heater.setStabilised(true);
+        heater.setStabilisedMinimum(Pressure.valueOf("0.35 bar"));
+        heater.setCutOutTemperature(Temperature.valueOf("52 °C"));
+        heater.unsetSwitchPlace();
+        heater.setMakePressure(null);
+    }
+
+    /** A switch behind the throttle that closes at 0.05 bar and opens at 0.03, in a stiff house; both taps at the gauge. */
+    private static void behind(Survey survey, Heater heater) {
+        WaterFeed water = survey.getWater();
+        test(water, "4.0 bar", "3.6 bar", "15 L/min");
+        water.getTest().setGaugeAfter("service pipe");
+        water.getDrawOffs().get(1).setTeeAfter("service pipe");
+        water.setLowestHandset(Length.valueOf("0 m"));
+        heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER);
+        heater.setMakePressure(Pressure.valueOf("0.05 bar"));
+        heater.setBreakPressure(Pressure.valueOf("0.03 bar"));
+        heater.setActivationFlow(null);
+        heater.setStabilised(null);
+    }
+
+    /** 60 degC is asked for, and there is no tap that could make it worse. */
+    private static void tooHot(Survey survey, Heater heater) {
+        survey.setTargetOutlet(Temperature.valueOf("60 °C"));
+        survey.getWater().getDrawOffs().clear();
+    }
+
     private static final List<House> OTHERS = List.of(
+            new House("stabilised", false, WholeHousesTest::stabilised),
+            new House("behind", false, WholeHousesTest::behind),
+            new House("too-hot", false, WholeHousesTest::tooHot),
             new House("weak", false, WholeHousesTest::weak),
             new House("strong", false, WholeHousesTest::strong),
             new House("tank", false, WholeHousesTest::tank),

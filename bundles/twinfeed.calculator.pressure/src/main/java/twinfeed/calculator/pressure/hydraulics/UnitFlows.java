@@ -48,11 +48,6 @@ public final class UnitFlows {
         this.fullBore = fullBore;
     }
 
-    /** Whether both quantities were given. */
-    static boolean known(SharedQuantities shared) {
-        return shared.has(SharedQuantity.TARGET_FLOW) && shared.has(SharedQuantity.DELIVERED_POWER);
-    }
-
     public FeedConditions feed() {
         return feed;
     }
