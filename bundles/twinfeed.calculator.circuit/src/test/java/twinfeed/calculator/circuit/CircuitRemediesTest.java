@@ -397,4 +397,53 @@ class CircuitRemediesTest {
                 "calculated",
                 finding(survey, heater("9.5 kW"), "circuit.loopImpedance").variant());
     }
+
+    private static List<String> works(Survey survey, String power, String check) {
+        return finding(survey, heater(power), check).remedies().stream()
+                .map(Remedy::id)
+                .toList();
+    }
+
+    /** In a stud wall 10 mm² carries 32 A and 16 mm² 42.5 A (BS 7671 table 4D5; memory); 9.5 kW draw 39.6 A. */
+    @Test
+    void aCableThatCannotCarryTheHeaterWhereItHasToLieIsNotOffered() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        circuit(survey).getSegments().forEach(segment -> segment.setMethod("103"));
+        List<String> works = works(survey, "9.5 kW", "circuit.capacity");
+        assertTrue(works.contains("cable-16"), works.toString());
+        assertTrue(!works.contains("cable-10"), works.toString());
+        // 36 A in deep insulation, but 64 A once it is lifted out: the two works go together.
+        circuit(survey).getSegments().forEach(segment -> segment.setMethod("101"));
+        assertTrue(works(survey, "9.5 kW", "circuit.capacity").contains("cable-10"));
+    }
+
+    /** The rating that is there may stay where it carries the heater and is still made: 50 A, but neither 32 A nor 60 A. */
+    @Test
+    void theRatingThatIsThereMayStay() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getRcd().setKind(RcdKind.NONE);
+        circuit(survey).getDevice().setRating(Current.valueOf("50 A"));
+        List<String> smaller = List.of("device-rcbo-40", "device-rcbo-45");
+        assertEquals(
+                List.of("device-rcbo-50", "device-rcbo-40", "device-rcbo-45"), works(survey, "9.5 kW", "circuit.rcd"));
+        for (String rating : List.of("32 A", "40 A", "60 A")) {
+            circuit(survey).getDevice().setRating(Current.valueOf(rating));
+            assertEquals(smaller, works(survey, "9.5 kW", "circuit.rcd"), rating);
+        }
+    }
+
+    /** The heater's instructions may end at the very rating that it needs. */
+    @Test
+    void noRatingOverTheInstructionsIsOffered() {
+        Survey survey = Surveys.suitable();
+        circuit(survey).getRcd().setKind(RcdKind.NONE);
+        Heater heater = heater("9.5 kW");
+        heater.setMaximumDevice(Current.valueOf("40 A"));
+        assertEquals(
+                List.of("device-rcbo-40"),
+                finding(survey, heater, "circuit.rcd").remedies().stream()
+                        .map(Remedy::id)
+                        .toList());
+    }
 }

@@ -532,4 +532,76 @@ class ProtectionChecksTest {
         assertTrue(rcd.rulesOut());
         assertEquals("device-rcbo-40", rcd.remedies().get(0).id());
     }
+
+    /** A type C of 40 A trips at once up to 0.546 ohm warm, 0.437 ohm measured cold; beyond it the residual device ends the fault in 0.3 s. */
+    @Test
+    void theFaultLastsUntilTheFirstDeviceActs() {
+        circuit.getDevice().setKind("breaker-c");
+        circuit.getDevice().setLetThrough(null);
+        circuit.setMeasuredLoop(Resistance.valueOf("0.43 ohm"));
+        assertEquals(
+                230 / 0.43 * Math.sqrt(0.1) / 115, value(finding(survey, heater, "circuit.protectiveConductor")), 1e-9);
+        circuit.setMeasuredLoop(Resistance.valueOf("0.60 ohm"));
+        assertEquals(
+                230 / 0.60 * Math.sqrt(0.3) / 115, value(finding(survey, heater, "circuit.protectiveConductor")), 1e-9);
+        circuit.setMeasuredLoop(null);
+        feed.setExternalLoop(Resistance.valueOf("0.42 ohm"));
+        double coldOhm = 0.42 + 10.5 * 6.44e-3;
+        assertEquals(
+                230 / coldOhm * Math.sqrt(0.1) / 115,
+                value(finding(survey, heater, "circuit.protectiveConductor")),
+                1e-9);
+    }
+
+    /** 115 A blow a rewirable fuse of 45 A in more than 5 s (table 41.4: 1.51 ohm; memory); a device of 30 mA ends it in 0.3 s. */
+    @Test
+    void aResidualDeviceEndsAFaultBeforeASlowFuse() {
+        circuit.getDevice().setKind("fuse-3036");
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        circuit.getDevice().setLetThrough(null);
+        circuit.setMeasuredLoop(Resistance.valueOf("2 ohm"));
+        Finding conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals("byCurve", conductor.variant());
+        assertEquals(115 * Math.sqrt(0.3) / 115, value(conductor), 1e-9);
+        assertEquals(115, ((Number) conductor.arguments().get("current")).doubleValue(), 1e-9);
+    }
+
+    @Test
+    void whatTheResidualDevicesLoadLacksIsNamed() {
+        circuit.getRcd().setRating(null);
+        circuit.getRcd().setLoad(null);
+        String rcd = "survey.electricity.circuit.rcd.";
+        assertEquals(
+                List.of(rcd + "rating", rcd + "load"),
+                finding(survey, heater, "circuit.rcdRating").missing());
+        circuit.getRcd().setRating(Current.valueOf("80 A"));
+        assertEquals(
+                List.of(rcd + "load"),
+                finding(survey, heater, "circuit.rcdRating").missing());
+        circuit.setUpstreamRcd(twinfeed.model.survey.SurveyFactory.eINSTANCE.createUpstreamRcd());
+        String upstream = "survey.electricity.circuit.upstreamRcd.";
+        assertEquals(
+                List.of(upstream + "rating", upstream + "load"),
+                finding(survey, heater, "circuit.rcdRating").missing());
+        heater.setVoltage(Voltage.valueOf("0 V"));
+        circuit.getUpstreamRcd().setLoad(Current.valueOf("20 A"));
+        assertEquals(
+                List.of("heater.voltage", upstream + "rating"),
+                finding(survey, heater, "circuit.rcdRating").missing());
+    }
+
+    @Test
+    void aDeviceWithoutARatingHasNoLoopLimit() {
+        circuit.getDevice().setRating(Current.valueOf("0 A"));
+        withoutResidual();
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(List.of("survey.electricity.circuit.device.rating"), loop.missing());
+        assertEquals("noLimit", loop.variant());
+        circuit.getDevice().setRating(Current.valueOf("40 A"));
+        circuit.getDevice().setKind("knife-switch");
+        assertEquals(
+                List.of("survey.electricity.circuit.device.kind"),
+                finding(survey, heater, "circuit.loopImpedance").missing());
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.loopByBreaker"));
+    }
 }
