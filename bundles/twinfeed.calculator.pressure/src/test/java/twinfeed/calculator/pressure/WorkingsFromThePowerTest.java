@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,7 @@ import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Grid;
+import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.expression.Expression;
@@ -32,6 +34,7 @@ import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
+import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Length;
 import twinfeed.units.Power;
@@ -86,8 +89,7 @@ class WorkingsFromThePowerTest {
     }
 
     private static List<Finding> findings(Survey survey, Heater heater) {
-        return new Runner(List.of(new PressureCalculator(), new Explained()), (mean, spread, day, southern) -> mean)
-                .assess(survey, List.of(new Candidate(heater, false)))
+        return runner().assess(survey, List.of(new Candidate(heater, false)))
                 .options()
                 .get(0)
                 .findings();
@@ -209,6 +211,44 @@ class WorkingsFromThePowerTest {
         assertEquals(flow, value(summer, "Q"), 1e-8);
         if (both) {
             assertEquals(Math.min(value(summer, "Q_w"), value(summer, "Q_a")), value(summer, "Q"), 1e-12);
+        }
+    }
+
+    private static Runner runner() {
+        return new Runner(List.of(new PressureCalculator(), new Explained()), (mean, spread, day, southern) -> mean);
+    }
+
+    /** In a house that work has changed the taps are those that were read before it, and what they give follows from their outlets. */
+    @Test
+    void inAHouseThatWorkHasChangedTheWorkingsEndInTheirFiguresToo() {
+        Survey survey = Samples.survey();
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.6 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("0.9 bar"));
+        survey.getWater().getSegments().get(0).setMaterial(PipeMaterial.LEAD);
+        survey.getWater().getSegments().get(0).setBore(Length.valueOf("12 mm"));
+        survey.getWater().getDrawOffs().forEach(tap -> tap.setTeeAfter("rising main"));
+        Heater heater = heater("9.5 kW");
+        List<Remedy> works = finding(survey, heater, "pressure.dropOut").remedies();
+        assertEquals(
+                List.of("full-bore-valve", "branch-22", "service-pipe", "break-tank-pump", "own-branch"),
+                works.stream().map(Remedy::id).toList());
+        for (Remedy work : works) {
+            Survey changed = EcoreUtil.copy(survey);
+            work.edit().accept(changed);
+            List<Finding> findings = runner().judge(survey, changed, new Candidate(heater, false))
+                    .findings();
+            findings.forEach(WorkingsFromThePowerTest::endsInItsFigure);
+            double tapBefore = value(finding(survey, heater, "pressure.velocity"), "Q_t");
+            if (work.id().equals("service-pipe")) {
+                Finding velocity = findings.stream()
+                        .filter(each -> each.check().key().equals("pressure.velocity"))
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(12, tapBefore, 1e-9);
+                assertTrue(
+                        value(velocity, "Q_t") > 12.2,
+                        "with more pressure the kitchen tap gives more than the 12 L/min read");
+            }
         }
     }
 }
