@@ -147,6 +147,19 @@ class CableChecksTest {
                 finding(survey, heater, "circuit.loftAmbient").outcome());
     }
 
+    /** Of two pieces in the loft the one that carries less is named, wherever it lies: 47 A x 0.87 = 40.9 A (table 4B1; memory). */
+    @Test
+    void theHotPieceThatCarriesLeastIsNamed() {
+        circuit.getSegments().forEach(segment -> segment.setLoft(true));
+        for (CableSegment thin : circuit.getSegments()) {
+            circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf("10 mm2")));
+            thin.setSize(Area.valueOf("6 mm2"));
+            Finding hot = finding(survey, heater, "circuit.loftAmbient");
+            assertEquals(47 * 0.87, value(hot), 1e-9);
+            assertEquals(thin.getName(), hot.condition().subject());
+        }
+    }
+
     /** Under the insulation the ceiling below sets the temperature: 30 degC, and formula and survey agree. */
     @ParameterizedTest
     @CsvSource({"100, 40 A", "101, 32 A", "102, 40 A", "103, 32 A"})

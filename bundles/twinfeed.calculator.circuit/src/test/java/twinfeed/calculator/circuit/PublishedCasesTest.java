@@ -117,6 +117,7 @@ class PublishedCasesTest {
                 "drop | length=10m current=40A | gradient",
                 "drop | size=10mm2 length=10m | power",
                 "loop | size=10mm2 cpc=7mm2 length=10m | conductors",
+                "loop | length=10m | line",
                 "adiabatic | current=900A | time",
                 "adiabatic | time=0.1s | loop",
                 "fuse | rating=30A time=30s | 5 s",
@@ -175,6 +176,15 @@ class PublishedCasesTest {
             })
     void warnings(String formula, String typed, String warning) {
         assertTrue(answer(formula, typed).warnings().contains(warning));
+    }
+
+    @Test
+    void aCableThatIsNamedIsTheOneThatIsLookedUp() {
+        assertEquals(
+                64,
+                result(answer("capacity", "size=10mm2 method=C cable=flat-70"), "capacity")
+                        .si(),
+                1e-9);
     }
 
     @Test
