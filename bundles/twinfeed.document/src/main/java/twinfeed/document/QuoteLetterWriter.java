@@ -3,6 +3,7 @@ package twinfeed.document;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,8 @@ import twinfeed.model.survey.Site;
 public final class QuoteLetterWriter {
     /** No more options than a page of A4 shows side by side. */
     private static final int MOST_OPTIONS = 4;
+
+    private static final Set<QuoteState> ACCEPTABLE = EnumSet.of(QuoteState.ISSUED, QuoteState.ACCEPTED);
 
     private final QuoteDocument document;
     private final Quote quote;
@@ -112,10 +115,10 @@ public final class QuoteLetterWriter {
         return parts;
     }
 
-    /** Where there is no price, none holds until a day. */
+    /** Where there is no price, or one that is no longer offered, none holds until a day. */
     private List<Day> days() {
         Day date = new Day(words.get("quote.date"), quote.getDate(), paper.day(quote.getDate()));
-        if (quote.getOptions().isEmpty()) {
+        if (quote.getOptions().isEmpty() || withdrawn()) {
             return List.of(date);
         }
         return List.of(
@@ -126,11 +129,16 @@ public final class QuoteLetterWriter {
                         paper.day(quote.getValidUntil())));
     }
 
-    /** Whether the customer can accept it as it stands: a draft or an estimate cannot be accepted. */
+    /** Whether the customer can accept it as it stands, or has: a draft, an estimate and a quote of yesterday cannot be accepted. */
     private boolean fixed() {
-        return quote.getState() != QuoteState.DRAFT
+        return ACCEPTABLE.contains(quote.getState())
                 && !estimate()
                 && !quote.getOptions().isEmpty();
+    }
+
+    /** Whether its prices are offered no longer: the customer declined it, its time is up, or a newer one has taken its place. */
+    private boolean withdrawn() {
+        return quote.getState() != QuoteState.DRAFT && !ACCEPTABLE.contains(quote.getState());
     }
 
     /** Whether all that is offered rests on readings that are missing: then it is an estimate, and nobody signs it. */
@@ -214,7 +222,12 @@ public final class QuoteLetterWriter {
 
     private Said finding() {
         String summary = quote.getSummary();
-        return new Said(words.get("quote.found"), summary == null ? words.get("quote.noSummary") : summary);
+        if (summary != null) {
+            return new Said(words.get("quote.found"), summary);
+        }
+        return new Said(
+                words.get("quote.found"),
+                words.get(quote.getOptions().isEmpty() ? "quote.noSummary.report" : "quote.noSummary"));
     }
 
     private List<Option> options(List<QuoteOption> offered) {
