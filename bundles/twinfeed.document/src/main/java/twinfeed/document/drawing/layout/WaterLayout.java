@@ -62,7 +62,7 @@ final class WaterLayout {
             node(ends[i + 1], y(i + 1), pipes.get(i).reading(), y(i + 1) < y(i));
         }
         if (!main.reading().isEmpty() && !pipes.isEmpty()) {
-            node(ends[0], y(0), main.reading(), false);
+            atTheMain(ends[0], y(0));
         }
         for (int i = 0; i < pipes.size(); i++) {
             detail(pipes.get(i), ends[i], ends[i + 1], y(i));
@@ -165,6 +165,15 @@ final class WaterLayout {
                 rises
                         ? List.of(leftAbove, rightBelow, rightAbove, leftBelow)
                         : List.of(rightBelow, leftBelow, rightAbove, leftAbove));
+    }
+
+    /** The plate of the main stands at the start of the pipes; its reading keeps clear of it. */
+    private void atTheMain(double x, double y) {
+        double inside = Math.max(x + chips.fullWidth(main) / 2, frame.left()) + sheet.em(0.35);
+        sheet.writeWhereFree(List.of(
+                sheet.small(x, y + sheet.em(1.75), main.reading(), Anchor.MIDDLE, Tone.WATER),
+                sheet.small(x, y - sheet.em(1.05), main.reading(), Anchor.MIDDLE, Tone.WATER),
+                sheet.small(inside, y - sheet.em(1.05), main.reading(), Anchor.START, Tone.WATER)));
     }
 
     private void detail(DrawnPiece pipe, double from, double to, double y) {
