@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,9 +21,11 @@ import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.Readings;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.engine.FindingText;
@@ -36,6 +39,7 @@ import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Area;
+import twinfeed.units.Kind;
 import twinfeed.units.Length;
 import twinfeed.units.Temperature;
 
@@ -261,5 +265,64 @@ class DeliveredPowerTest {
         assertEquals("", sources.get("Ca"));
         assertTrue(String.valueOf(sources.get("Cg")).contains("4C1"), sources.toString());
         assertTrue(String.valueOf(sources.get("Ci")).contains("52.2"), sources.toString());
+    }
+
+    /** Somebody who reports what the circuit hands on, in checks of his own. */
+    private static final class Reporter implements Calculator {
+        private static final Check CURRENT = Check.report("reporter.current", Kind.CURRENT);
+        private static final Check VOLTAGE = Check.report("reporter.voltage", Kind.VOLTAGE);
+
+        @Override
+        public CalculatorDescriptor descriptor() {
+            return CalculatorDescriptor.of(Reporter.class)
+                    .consumes(SharedQuantity.DESIGN_CURRENT, SharedQuantity.TERMINAL_VOLTAGE)
+                    .checks(List.of(CURRENT, VOLTAGE))
+                    .build();
+        }
+
+        @Override
+        public Assessor prepare(Context context) {
+            return (candidate, shared, findings) -> {
+                if (!findings.blocked(CURRENT, shared, SharedQuantity.DESIGN_CURRENT)) {
+                    findings.on(CURRENT)
+                            .report(shared.get(SharedQuantity.DESIGN_CURRENT)[0])
+                            .add();
+                }
+                if (!findings.blocked(VOLTAGE, shared, SharedQuantity.TERMINAL_VOLTAGE)) {
+                    findings.on(VOLTAGE)
+                            .report(shared.get(SharedQuantity.TERMINAL_VOLTAGE)[0])
+                            .add();
+                }
+            };
+        }
+    }
+
+    /** Where only the check of somebody else is asked, the circuit still hands on what that takes. */
+    @Test
+    void whatOthersTakeIsHandedOnWhateverIsAsked() {
+        Runner runner =
+                new Runner(List.of(new CircuitCalculator(), new Reporter()), (mean, spread, day, southern) -> mean);
+        Candidate candidate = new Candidate(heater, false);
+        for (String key : List.of("reporter.current", "reporter.voltage")) {
+            Finding all = runner.judge(survey, candidate).finding(key).orElseThrow();
+            Finding alone = runner
+                    .rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(key))
+                    .all()
+                    .stream()
+                    .filter(each -> each.check().key().equals(key))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(Outcome.PASSES, alone.outcome(), key);
+            assertEquals(Fixtures.value(all), Fixtures.value(alone), 1e-12, key);
+        }
+    }
+
+    /** BS 7671 411.5.3 (memory): 300 ohm and 30 mA are 9 V. */
+    @Test
+    void anElectrodesTouchVoltageIsItsResistanceTimesTheResidualCurrent() {
+        Answer answer = PublishedCasesTest.answer("electrode", "residual=30mA resistance=300ohm");
+        assertEquals(9, result(answer, "touchVoltage"), 1e-12);
+        assertEquals(50 / 0.03, result(answer, "electrodeLimit"), 1e-9);
+        assertEquals(List.of("electrodeUnsteady"), answer.warnings());
     }
 }

@@ -604,4 +604,48 @@ class ProtectionChecksTest {
                 finding(survey, heater, "circuit.loopImpedance").missing());
         assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.loopByBreaker"));
     }
+
+    /** 16 mm² fit not every terminal (common practice): a word is said unless heater and isolator both say what theirs take. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "16 mm2, -, -, PASSES, NOT_APPLICABLE",
+                "16 mm2, 16 mm2, -, PASSES, PASSES",
+                "16 mm2, -, 16 mm2, PASSES, PASSES",
+                "16 mm2, 16 mm2, 16 mm2, NOT_APPLICABLE, PASSES",
+                "16 mm2, 16 mm2, 10 mm2, NOT_APPLICABLE, FAILS",
+                "10 mm2, -, -, NOT_APPLICABLE, NOT_APPLICABLE",
+            })
+    void terminalsForAThickConductor(String size, String ofHeater, String ofIsolator, Outcome word, Outcome terminals) {
+        circuit.getSegments().forEach(segment -> segment.setSize(Area.valueOf(size)));
+        heater.setMaximumConductor(ofHeater == null ? null : Area.valueOf(ofHeater));
+        circuit.getIsolator().setMaximumConductor(ofIsolator == null ? null : Area.valueOf(ofIsolator));
+        Finding thick = finding(survey, heater, "circuit.largeConductor");
+        assertEquals(word, thick.outcome());
+        if (word == Outcome.PASSES) {
+            assertEquals(16, last(thick), 1e-9);
+        }
+        Finding found = finding(survey, heater, "circuit.terminals");
+        assertEquals(terminals, found.outcome());
+        if (terminals == Outcome.FAILS) {
+            assertEquals("isolator", found.variant());
+        }
+    }
+
+    /** Supplementary bonding is left out only if every other circuit in the room has such a device too: that is said. */
+    @Test
+    void whatTheOtherCircuitsHaveIsAnAssumption() {
+        assertFalse(assumed("otherCircuits"));
+        survey.getSite().setSupplementaryBonding(false);
+        assertEquals(
+                "omitted",
+                finding(survey, heater, "circuit.supplementaryBonding").variant());
+        assertTrue(assumed("otherCircuits"));
+    }
+
+    private boolean assumed(String key) {
+        return Surveys.assess(survey, heater).assumptions().stream()
+                .anyMatch(each -> each.key().equals(key));
+    }
 }
