@@ -29,8 +29,13 @@ import twinfeed.usecase.quote.QuotingService;
 /** Reads a file of one kind as the program does, in a folder of its own that holds the demonstration's files. */
 final class Target {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-    /** One in so many accepted jobs and catalogues is also calculated. */
+    /** One in so many accepted jobs, catalogues and lists is also calculated, with all its heaters. */
     private static final int CALCULATED = 20;
+
+    /** The template of most lists: what is read of a row does not depend on the heaters, and most of the time goes into those. */
+    private static final String PRESENT_UNIT_ONLY = "present-unit-only.job";
+
+    private static final String WHOLE = "alder-beck.job";
 
     private final TwinfeedService service = TwinfeedService.onClassPath();
     private final Kind kind;
@@ -58,6 +63,11 @@ final class Target {
                 : kind == Kind.FIRM || kind == Kind.TEXTS
                         ? Files.createDirectory(folder.resolve("firm")).resolve(kind.file())
                         : folder.resolve(kind.file());
+        Files.write(
+                folder.resolve(PRESENT_UNIT_ONLY),
+                Files.readAllLines(folder.resolve(WHOLE)).stream()
+                        .filter(line -> !line.contains("<candidates>"))
+                        .toList());
         if (kind == Kind.FIRM) {
             Files.copy(demo.resolve("netherquill.png"), input.resolveSibling("netherquill.png"));
         }
@@ -197,7 +207,8 @@ final class Target {
                 "batch",
                 input.toString(),
                 TEMPLATE,
-                folder.resolve("alder-beck.job").toString(),
+                folder.resolve(accepted % CALCULATED == 0 ? WHOLE : PRESENT_UNIT_ONLY)
+                        .toString(),
                 "--book",
                 folder.resolve("prices.csv").toString(),
                 "--out",

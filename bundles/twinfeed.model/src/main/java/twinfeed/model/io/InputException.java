@@ -8,9 +8,6 @@ import org.jspecify.annotations.Nullable;
 public final class InputException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    /** A message that is longer says the rest in a number. */
-    private static final int LONGEST = 1900;
-
     private final transient List<InputProblem> problems;
 
     /**
@@ -33,28 +30,11 @@ public final class InputException extends RuntimeException {
     }
 
     private InputException(List<InputProblem> problems, @Nullable Throwable cause) {
-        super(message(problems), cause);
+        super(ProblemLines.of(problems.stream().map(InputProblem::toString).toList()), cause);
         if (problems.isEmpty()) {
             throw new IllegalArgumentException("an input exception names at least one problem");
         }
         this.problems = List.copyOf(problems);
-    }
-
-    /** A line for each problem, as many as can be read at once. */
-    private static String message(List<InputProblem> problems) {
-        StringBuilder message = new StringBuilder();
-        int told = 0;
-        for (InputProblem problem : problems) {
-            String line = problem.toString();
-            if (told > 0 && message.length() + line.length() > LONGEST) {
-                return message.append('\n')
-                        .append(Refusal.text("problem.more", String.valueOf(problems.size() - told)))
-                        .toString();
-            }
-            message.append(told == 0 ? "" : "\n").append(line);
-            told++;
-        }
-        return message.toString();
     }
 
     /** What is wrong, in the order of the file; the message has a line for each of the first. */

@@ -4,8 +4,8 @@ package twinfeed.pricing.book;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.ProblemLines;
 import twinfeed.model.pricebook.PriceBook;
 
 /**
@@ -51,8 +51,8 @@ public record ImportReport(
         return book().map(book -> BookComparison.compare(earlier, book));
     }
 
-    /** All refusals, one a line. */
+    /** The refusals, one a line, as many as can be read at once. */
     public String refusals(Locale locale) {
-        return refused.stream().map(one -> one.message(locale)).collect(Collectors.joining("\n"));
+        return ProblemLines.of(refused.stream().map(one -> one.message(locale)).toList());
     }
 }

@@ -3,6 +3,7 @@ package twinfeed.pricing.book;
 
 import java.util.List;
 import java.util.Locale;
+import twinfeed.model.io.OneLine;
 import twinfeed.units.text.Texts;
 
 /**
@@ -41,7 +42,7 @@ public record RowRemark(String file, int row, String column, String key, List<St
         return message(Locale.getDefault(Locale.Category.DISPLAY));
     }
 
-    /** File, row, column, what is wrong and what would be right. */
+    /** File, row, column, what is wrong and what would be right, in one line. */
     public String message(Locale locale) {
         StringBuilder text = new StringBuilder(file);
         if (row > 0) {
@@ -52,8 +53,6 @@ public record RowRemark(String file, int row, String column, String key, List<St
         }
         text.append(": ").append(wrong(locale));
         String right = right(locale);
-        return right.isEmpty()
-                ? text.toString()
-                : text.append("; ").append(right).toString();
+        return OneLine.of(text.append(right.isEmpty() ? "" : "; ").append(right).toString());
     }
 }

@@ -192,6 +192,29 @@ class PriceBookRefusalTest {
     }
 
     @Test
+    void aCellThatWouldColourTheScreenIsPrintedHarmlessly() throws IOException {
+        RowRemark refused = only(PriceBookCsvTest.HEAD + "a,A,each,,1.00,,,\u001b[31m,,,,,,\n");
+        assertEquals("tax-class", refused.column());
+        assertFalse(refused.message().contains("\u001b"), refused.message());
+    }
+
+    @Test
+    void ofManyFaultsTheFirstAreToldAndTheRestCounted() throws IOException {
+        String row = "a b,A,each,,1.00,,,luxury,,,,,,\n";
+        ImportReport report = PriceBookCsvTest.read(PriceBookCsvTest.HEAD + row.repeat(200));
+        int faults = report.refused().size();
+        assertTrue(faults >= 200, "faults: " + faults);
+        PriceBookException refusal = assertThrows(PriceBookException.class, report::bookOrThrow);
+        String message = String.valueOf(refusal.getMessage());
+        List<String> lines = message.lines().toList();
+        assertTrue(message.length() <= 2048, "characters: " + message.length());
+        assertEquals(report.refused().get(0).message(), lines.get(0));
+        int told = lines.size() - 1;
+        assertTrue(lines.get(told).contains(String.valueOf(faults - told)), lines.get(told));
+        assertEquals(faults, refusal.report().refused().size(), "the report names them all");
+    }
+
+    @Test
     void readsRowsOfAnySource() {
         List<Row> rows = List.of(
                 new Row(1, List.of("# title:", "From a sheet")),
