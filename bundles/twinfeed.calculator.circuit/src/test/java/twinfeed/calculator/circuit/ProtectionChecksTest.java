@@ -507,7 +507,7 @@ class ProtectionChecksTest {
         circuit.getDevice().setLetThrough(null);
         circuit.getRcd().setResidual(Current.valueOf("100 mA"));
         assertEquals(
-                "A fault of 3.8 A does no harm however long it lasts: board to loft has a protective conductor that carries 37 A.",
+                "A fault of 3.8 A does not overheat the protective conductor, however long it lasts: board to loft has one that carries 37 A. That the fault is cleared in time is a check of its own.",
                 sentence(finding(survey, heater, "circuit.protectiveConductor")));
         withoutResidual();
         circuit.getDevice().setKind("fuse-3036");
