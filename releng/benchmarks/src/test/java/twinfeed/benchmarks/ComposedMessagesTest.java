@@ -196,6 +196,16 @@ class ComposedMessagesTest {
                 survey.getCustomer().setVulnerable(true);
             },
             (survey, heater) -> {
+                // A fault current that the conductors carry for ever.
+                survey.getElectricity().setEarthing(Earthing.TT);
+                survey.getElectricity().setElectrode(Resistance.valueOf("60 ohm"));
+                survey.getElectricity().getCircuit().setRcd(null);
+                survey.getElectricity().getCircuit().setUpstreamRcd(null);
+                if (survey.getElectricity().getCircuit().getDevice() != null) {
+                    survey.getElectricity().getCircuit().getDevice().setLetThrough(null);
+                }
+            },
+            (survey, heater) -> {
                 // Water that needs hardly any heat.
                 survey.setTargetOutlet(Temperature.valueOf("25 °C"));
                 survey.setAnnualMeanAir(Temperature.valueOf("24.2 °C"));
