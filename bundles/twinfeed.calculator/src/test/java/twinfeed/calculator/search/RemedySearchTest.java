@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.function.BiConsumer;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
@@ -202,6 +203,27 @@ class RemedySearchTest {
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertTrue(plan.exhausted());
         assertEquals(Verdict.NOT_AS_IT_IS, plan.verdict());
+        assertFalse(plan.unmended().isEmpty());
+    }
+
+    /** The third of three works fixes the check: two sets are too few to find it, three are enough. */
+    @Test
+    void asManySetsAreJudgedAsTheLimitSays() {
+        for (int most : new int[] {2, 3}) {
+            Runner runner = Fixtures.runner(
+                    new SyntheticCalculator("made-up", List.of(LOAD), (survey, findings) -> findings.on(LOAD)
+                            .compare(done(survey, "third") ? 1 : -1, 0)
+                            .remedy(Fixtures.work("first"))
+                            .remedy(Fixtures.work("second"))
+                            .remedy(Fixtures.work("third"))
+                            .add()));
+            Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+            WorkPlan plan = new RemedySearch(runner::judge, WorkCost.BY_COUNT, Influence.UNKNOWN, most)
+                    .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+            assertEquals(most == 2, plan.exhausted());
+            assertEquals(most == 2 ? List.of() : List.of("third"), ids(plan));
+            assertEquals(most == 2 ? List.of("made.load") : List.of(), plan.unmended());
+        }
     }
 
     private static final Check LOAD = Check.of("made.load", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
@@ -361,5 +383,155 @@ class RemedySearchTest {
             (another ? load.remedy(Fixtures.work("dear")) : load).add();
             findings.on(advice).compare(passes && !cheap ? 1 : -1, 0).add();
         });
+    }
+
+    private static List<String> ids(WorkPlan plan) {
+        return plan.works().stream().map(Remedy::id).toList();
+    }
+
+    /** Two works, or one that comes later in the alphabet: nothing tells their costs apart. */
+    @Test
+    void ofSetsThatCostAlikeTheOneWithFewerWorksIsTaken() {
+        Runner runner = Fixtures.runner(
+                new SyntheticCalculator("made-up", List.of(LOAD), (survey, findings) -> findings.on(LOAD)
+                        .compare(
+                                done(survey, "z-one") || (done(survey, "a-pipe") && done(survey, "b-pump")) ? 1 : -1, 0)
+                        .remedy(Fixtures.work("a-pipe"))
+                        .remedy(Fixtures.work("b-pump"))
+                        .remedy(Fixtures.work("z-one"))
+                        .add()));
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        WorkPlan plan = new RemedySearch(runner::judge, works -> new WorkCost(0, BigDecimal.ZERO, 0))
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+        assertEquals(List.of("z-one"), ids(plan));
+    }
+
+    /** The booster is offered once the pump is there; with the bypass alone it would pass too, but nobody offered that. */
+    @Test
+    void aWorkOfferedUnderAnotherIsNotTakenWithoutIt() {
+        Calculator water = new SyntheticCalculator("water", List.of(LOAD), (survey, findings) -> {
+            boolean pump = done(survey, "pump");
+            FindingBuilder load = findings.on(LOAD)
+                    .compare(done(survey, "bypass") || (pump && done(survey, "booster")) ? 1 : -1, 0)
+                    .remedy(Fixtures.work("bypass"))
+                    .remedy(Fixtures.work("pump"));
+            (pump ? load.remedy(Fixtures.work("booster")) : load).add();
+        });
+        Calculator other = new SyntheticCalculator("other", List.of(OTHER), (survey, findings) -> findings.on(OTHER)
+                .compare(done(survey, "booster") ? 1 : -1, 0)
+                .add());
+        Runner runner = Fixtures.runner(water, other);
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        WorkPlan plan = new RemedySearch(runner::judge, WorkCost.BY_COUNT)
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+        assertEquals(List.of("booster", "pump"), ids(plan));
+    }
+
+    /** The doubt that the new device opens is closed by a cable that nobody would lay without the device. */
+    @Test
+    void aDoubtIsClosedByWhatTheSameCalculatorOfferedForAnotherCheck() {
+        WorkPlan plan = plan((survey, findings) -> {
+            boolean device = done(survey, "device");
+            boolean cable = done(survey, "cable");
+            FindingBuilder load = findings.on(LOAD).compare(device ? 1 : -1, 0);
+            (cable ? load : load.remedy(Fixtures.work("device")).remedy(Fixtures.work("cable"))).add();
+            FindingBuilder other = findings.on(OTHER).compare(1, 0);
+            (device && !cable ? other.outcome(Outcome.NOT_CHECKED) : other).add();
+        });
+        assertEquals(List.of("cable", "device"), ids(plan));
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    @Test
+    void theWorksComeInTheOrderOfTheirIdsNotOfTheirOffers() {
+        WorkPlan plan = plan((survey, findings) -> {
+            findings.on(LOAD)
+                    .compare(done(survey, "way") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("way"))
+                    .add();
+            findings.on(OTHER)
+                    .compare(done(survey, "cable") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("cable"))
+                    .remedy(Fixtures.work("longer-cable"))
+                    .add();
+        });
+        assertEquals(List.of("cable", "way"), ids(plan));
+    }
+
+    @Test
+    void aCheckThatNoneOfItsWorksFixesIsNamedAndOneThatAWorkFixesIsNot() {
+        WorkPlan plan = plan((survey, findings) -> {
+            findings.on(LOAD)
+                    .compare(-1, 0)
+                    .remedy(Fixtures.work("cable"))
+                    .remedy(Fixtures.work("device"))
+                    .add();
+            findings.on(OTHER)
+                    .compare(done(survey, "valve") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("valve"))
+                    .add();
+        });
+        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
+        assertEquals(List.of("made.load"), plan.unmended());
+        assertFalse(plan.exhausted());
+    }
+
+    /** A larger and a smaller device are one kind of work: only one of them can be there. */
+    @Test
+    void checksThatOnlyContradictoryWorksFixAreAllNamed() {
+        WorkPlan plan = plan((survey, findings) -> {
+            for (Check check : List.of(LOAD, OTHER)) {
+                findings.on(check)
+                        .compare(done(survey, check == LOAD ? "larger" : "smaller") ? 1 : -1, 0)
+                        .remedy(device("larger"))
+                        .remedy(device("smaller"))
+                        .add();
+            }
+        });
+        assertEquals(Verdict.DOES_NOT_SUIT, plan.verdict());
+        assertEquals(List.of("made.load", "made.other"), plan.unmended());
+    }
+
+    private static Remedy device(String id) {
+        return new Remedy(id, "device", Map.of(), List.of(), false, 0, survey -> survey.setNotes(id));
+    }
+
+    /** The cheaper work leaves it too close to call, the dearer one passes. */
+    @Test
+    void aWorkAfterWhichACheckIsTooCloseToCallDoesNotServe() {
+        WorkPlan plan = plan(List.of(LOAD), (survey, findings) -> {
+            FindingBuilder load = findings.on(LOAD)
+                    .compare(done(survey, "b-work") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("a-work"))
+                    .remedy(Fixtures.work("b-work"));
+            (done(survey, "a-work") ? load.outcome(Outcome.TOO_CLOSE) : load).add();
+        });
+        assertEquals(List.of("b-work"), ids(plan));
+    }
+
+    @Test
+    void adviceThatBecomesTooCloseToCallDoesNotStandInTheWay() {
+        Check advice = Check.of("made.advice", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.RATIO);
+        WorkPlan plan = plan(List.of(LOAD, advice), (survey, findings) -> {
+            boolean work = done(survey, "work");
+            findings.on(LOAD)
+                    .compare(work ? 1 : -1, 0)
+                    .remedy(Fixtures.work("work"))
+                    .add();
+            findings.on(advice)
+                    .compare(1, 0)
+                    .outcome(work ? Outcome.TOO_CLOSE : Outcome.PASSES)
+                    .add();
+        });
+        assertEquals(List.of("work"), ids(plan));
+        assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
+    }
+
+    @Test
+    void worksOnEnquiryAndTheLongestDeliveryAreCounted() {
+        Remedy pump = new Remedy("pump", "pump", Map.of(), List.of(), true, 21, survey -> {});
+        Remedy valve = new Remedy("valve", "valve", Map.of(), List.of(), false, 3, survey -> {});
+        assertEquals(new WorkCost(1, BigDecimal.valueOf(2), 21), WorkCost.BY_COUNT.of(List.of(valve, pump)));
+        assertEquals(new WorkCost(0, BigDecimal.ZERO, 0), WorkCost.BY_COUNT.of(List.of()));
     }
 }
