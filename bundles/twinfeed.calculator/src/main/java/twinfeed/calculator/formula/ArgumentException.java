@@ -3,6 +3,7 @@ package twinfeed.calculator.formula;
 
 import java.util.List;
 import java.util.Locale;
+import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
 import twinfeed.units.text.Texts;
@@ -63,8 +64,9 @@ public final class ArgumentException extends IllegalArgumentException {
     }
 
     static ArgumentException missing(String key, Kind kind) {
-        return new ArgumentException(
-                text("missing.quantity", key, Quantities.format(kind, 1, DIGITS).replace(" ", "")));
+        DisplayUnit unit = DisplayUnit.of(kind);
+        String example = Quantities.format(kind, unit.toSi(1), unit.symbol(), 0, Locale.ROOT);
+        return new ArgumentException(text("missing.quantity", key, example.replace(" ", "")));
     }
 
     static ArgumentException missing(String key, List<String> words) {

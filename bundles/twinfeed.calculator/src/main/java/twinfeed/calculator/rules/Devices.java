@@ -34,7 +34,7 @@ public final class Devices {
         double multiple = row.positive("multiple", 0);
         double factor = row.positive("factor");
         if (factor > 1) {
-            throw row.wrong("factor", "factor.above", factor);
+            throw row.wrong("factor", "factor.above", row.text("factor"));
         }
         return new DeviceKind(
                 row.word("key"),

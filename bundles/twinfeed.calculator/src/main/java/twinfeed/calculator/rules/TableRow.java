@@ -39,7 +39,7 @@ record TableRow(String table, int number, Map<String, String> values) {
     double positive(String column) {
         double value = number(column);
         if (value <= 0) {
-            throw wrong(column, "number.positive", value);
+            throw wrong(column, "number.positive", text(column));
         }
         return value;
     }

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A user's own rule set in a folder: no code is needed for it, and a slip in it is said by file, row and column. */
 class OwnRuleSetTest {
@@ -143,5 +145,63 @@ class OwnRuleSetTest {
         } finally {
             Locale.setDefault(Locale.Category.DISPLAY, before);
         }
+    }
+
+    /** A slip in any table is refused, and the message says what is wrong and what would be right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "cables.csv|,6,7.3,|,6,0,|row 5, drop: 0 is not above zero; give a number above zero",
+                "cables.csv|,6,7.3,|,6,-7.3,|row 5, drop: -7.3 is not above zero; give a number above zero",
+                "cables.csv|,6,7.3,|,6,1e999,|row 5, drop: 1e999 is not finite; give a number with a point",
+                "cables.csv|copper\",1.5,29|copper\",1.0,29|row 2, size: flat-70 has this size twice; give each size once",
+                "cables.csv|copper\",16,2.8|copper\",17,2.8|row 7, size: no resistance for it; give a size of conductors.csv",
+                "cables.csv|flat-70,|# flat-70,|rule data cables: there is no cable; give at least one",
+                "cables.csv|size,drop,cpc|size,drop,pe|row 1, cpc: the column is missing; give a column of this name",
+                "devices.csv|fuse,,0.725|fuse,,1.01|row 10, factor: 1.01 is above 1; give a factor of at most 1",
+                "devices.csv|,fuse,,0.725|,wire,,0.725|row 10, family: it is unknown; give breaker, rcbo or fuse",
+                "devices.csv|,rewirable fuse to BS 3036,|,,|row 10, title: it is empty; give a word",
+                "methods.csv|,yes,lift,100|,yes,raise,100|row 2, move: it is unknown; give lift, clip or no",
+                "methods.csv|,no,clip,102|,nein,clip,102|row 5, insulated: \"nein\" is neither; give yes or no"
+            })
+    void aSlipInATableIsRefusedWithTheReason(String file, String right, String wrong, String reason)
+            throws IOException {
+        replace(file, right, wrong);
+        String said = refusal();
+        assertTrue(said.startsWith("rule data ") && said.contains(file.replace(".csv", "")), said);
+        assertTrue(said.endsWith(reason), said);
+    }
+
+    @Test
+    void itMayDifferFromTheStandardOne() throws IOException {
+        replace("earthing.csv", "35,16", "35,18");
+        replace("devices.csv", "fuse,,0.725,", "fuse,3,1,");
+        RuleSet rules = RuleSets.find("north-isles-2030").orElseThrow();
+        assertEquals("north-isles-2030", rules.id());
+        assertEquals(16, rules.earthing().conductorMm2(16).orElseThrow());
+        assertEquals(18, rules.earthing().conductorMm2(25).orElseThrow());
+        assertEquals("if(S <= 16, S, 18)", rules.earthing().conductorExpression("S"));
+        DeviceKind fuse = rules.devices().find("fuse-3036").orElseThrow();
+        assertEquals(3, fuse.multiple().orElseThrow());
+        assertEquals(1, fuse.cableFactor());
+    }
+
+    @Test
+    void itKeepsItsOwnNamesInEveryLanguage() throws IOException {
+        replace("devices.csv", "rewirable fuse to BS 3036", "fuse wire of the isles");
+        RuleTitles german = new RuleTitles(RuleSets.find("north-isles-2030").orElseThrow(), Locale.GERMAN);
+        assertEquals("fuse wire of the isles", german.device("fuse-3036"));
+        assertEquals(
+                "LS-Schalter, Charakteristik B", german.device("breaker-b"), "the same in English as the program's");
+        assertEquals("clipped direct or buried in masonry", german.method("C"));
+    }
+
+    @Test
+    void filesBesideTheFoldersAreNoRuleSets() throws IOException {
+        Files.writeString(folder.resolve("read-me.txt"), "Our rules");
+        assertEquals(List.of("bs7671-2018-a2", "iec60364-5-52", "north-isles-2030"), RuleSets.ids());
+        assertTrue(RuleSets.find("read-me.txt").isEmpty());
     }
 }
