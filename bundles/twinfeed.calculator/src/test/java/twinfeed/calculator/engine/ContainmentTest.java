@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.Proxy;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.HashSet;
@@ -232,6 +233,66 @@ class ContainmentTest {
         }
     }
 
+    /** A calculator of a class that no file holds is named by its class. */
+    @Test
+    void oneThatIsRejectedIsNamedByItsOwnFileAndId() {
+        Calculator slow = bad((survey, findings) -> survey.setNotes("changed"));
+        Calculator elsewhere = (Calculator) Proxy.newProxyInstance(
+                Calculator.class.getClassLoader(),
+                new Class<?>[] {Calculator.class},
+                (proxy, method, arguments) -> switch (method.getName()) {
+                    case "equals" -> proxy == arguments[0];
+                    case "hashCode" -> 1;
+                    default -> method.invoke(slow, arguments);
+                });
+        Calculator first = new SyntheticCalculator("a-sound", List.of(GOOD), (survey, findings) -> findings.on(GOOD)
+                .compare(1, 2)
+                .add());
+        Runner runner = runner(first, elsewhere);
+        assertEquals(Outcome.NOT_CHECKED, outcome(assessed(runner), BAD));
+        CalculatorProblem problem = runner.problems().get(0);
+        assertEquals(elsewhere.getClass().getName() + " (bad)", problem.source());
+        assertEquals(problem.source() + " was rejected: it changed the survey", problem.text(Locale.ENGLISH));
+    }
+
+    @Test
+    void oneThatBreaksWhileItIsPreparedIsNamed() {
+        Calculator unprepared = new Versioned("1", 1) {
+            @Override
+            public Assessor prepare(Context context) {
+                throw new IllegalStateException("no\n\tluck " + "x".repeat(300));
+            }
+        };
+        Runner runner = runner(unprepared, SOUND);
+        String reason = "IllegalStateException: no luck " + "x".repeat(200 - 31) + "…";
+        for (OptionResult result :
+                List.of(assessed(runner), runner.judge(SurveyFactory.eINSTANCE.createSurvey(), Fixtures.candidate()))) {
+            assertEquals(Outcome.NOT_CHECKED, outcome(result, BAD));
+            assertEquals(Outcome.PASSES, outcome(result, GOOD));
+            assertTrue(sentences(runner, result).contains(reason), sentences(runner, result));
+        }
+        assertEquals("Error", Containment.reason(new Error()));
+        assertEquals(200, Containment.reason(new Error("y".repeat(193))).length(), "it just fits");
+    }
+
+    /** Whoever waits may be interrupted: the answer comes all the same, and the interruption is passed on. */
+    @Test
+    void anInterruptionIsPassedOnAfterTheAnswer() {
+        Thread.currentThread().interrupt();
+        OptionResult result = assessed(runner(SOUND));
+        assertTrue(Thread.interrupted());
+        assertEquals(Outcome.PASSES, outcome(result, GOOD));
+    }
+
+    @Test
+    void oneWithoutAnIdIsLeftOut() {
+        Runner runner = runner(new SyntheticCalculator("", List.of(BAD), (survey, findings) -> {}), SOUND);
+        assertEquals(List.of(SOUND), runner.calculators());
+        assertEquals(
+                CalculatorProblem.Kind.NO_DESCRIPTOR, runner.problems().get(0).kind());
+        assertTrue(runner.problems().get(0).detail().endsWith("its id is empty"));
+    }
+
     @Test
     void oneThatCannotSayWhatItIsIsLeftOut() {
         Calculator speechless = new Calculator() {
@@ -252,7 +313,7 @@ class ContainmentTest {
     }
 
     /** The same calculator in a version. */
-    private static final class Versioned implements Calculator {
+    private static class Versioned implements Calculator {
         private final String version;
         private final double value;
 

@@ -3,6 +3,7 @@ package twinfeed.calculator.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -45,6 +46,13 @@ class RejudgingTest {
 
     /** Gives the target temperature to the second, which adds 1; the third reports the winter intake. */
     private Rejudging rejudging() {
+        Rejudging rejudging =
+                asking("giver.value", "taker.value", "winter.value").fromHere();
+        ran.clear();
+        return rejudging;
+    }
+
+    private Rejudging asking(String... checks) {
         Calculator giver =
                 counted("giver", "survey.targetOutlet", null, SharedQuantity.DESIGN_CURRENT, each -> target(each));
         Calculator taker = counted("taker", "survey.customer", SharedQuantity.DESIGN_CURRENT, null, each -> 1);
@@ -53,16 +61,25 @@ class RejudgingTest {
                         .si());
         Runner runner = new Runner(List.of(giver, taker, winter), (mean, spread, month, southern) -> mean);
         Candidate candidate = new Candidate(CatalogueFactory.eINSTANCE.createHeater(), false);
-        Rejudging rejudging = runner.rejudging(
-                        survey,
-                        survey,
-                        candidate,
-                        grid -> grid,
-                        new Readings(survey),
-                        Set.of("giver.value", "taker.value", "winter.value"))
-                .fromHere();
+        return runner.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(checks));
+    }
+
+    @Test
+    void onlyThoseAreRunThatAnswerACheckOrProvideWhatItNeeds() {
+        assertEquals(List.of(40.0, 41.0), values(asking("taker.value").all()));
+        assertEquals(List.of("giver", "taker"), ran);
         ran.clear();
-        return rejudging;
+        assertEquals(List.of(5.0), values(asking("winter.value").all()));
+        assertEquals(List.of("winter"), ran);
+        ran.clear();
+        assertEquals(List.of(40.0), values(asking("giver.value").all()));
+        assertEquals(List.of("giver"), ran);
+        assertEquals(List.of(), asking("nobodys.value").all());
+    }
+
+    @Test
+    void withoutReadingsAsTakenNothingCanMove() {
+        assertThrows(IllegalStateException.class, () -> asking("taker.value").moved(each -> true));
     }
 
     private static double target(Survey survey) {

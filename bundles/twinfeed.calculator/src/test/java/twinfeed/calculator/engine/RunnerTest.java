@@ -2,6 +2,8 @@
 package twinfeed.calculator.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
@@ -22,10 +26,13 @@ import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.calculator.formula.Parameter;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Supply;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.DrawOff;
+import twinfeed.model.survey.ParameterValue;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Kind;
@@ -167,5 +174,100 @@ class RunnerTest {
         return String.valueOf(assertThrows(
                         IllegalArgumentException.class, () -> Fixtures.runner().assess(survey, List.of()))
                 .getMessage());
+    }
+
+    /** Reports its height, 2 m unless the survey sets it. */
+    private static final class HeightCalculator implements Calculator {
+        private static final Check HEIGHT = Check.report("made.height", Kind.LENGTH);
+        private static final Check VOLTAGES = Check.report("made.voltages", Kind.RATIO);
+
+        @Override
+        public CalculatorDescriptor descriptor() {
+            return CalculatorDescriptor.of(HeightCalculator.class)
+                    .supply(Supply.WATER)
+                    .checks(HEIGHT, VOLTAGES)
+                    .parameters(Parameter.optional("height", Kind.LENGTH, 2, 0, 10))
+                    .build();
+        }
+
+        @Override
+        public Assessor prepare(Context context) {
+            return (candidate, shared, findings) -> {
+                findings.on(VOLTAGES).report(context.grid().voltageCount()).add();
+                findings.on(HEIGHT).report(context.parameters().si("height")).add();
+            };
+        }
+    }
+
+    private static Survey height(String calculator, String key, String value) {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        ParameterValue parameter = SurveyFactory.eINSTANCE.createParameterValue();
+        parameter.setCalculator(calculator);
+        parameter.setKey(key);
+        parameter.setValue(value);
+        survey.getParameters().add(parameter);
+        return survey;
+    }
+
+    private static double reported(OptionResult result, String check) {
+        return result.finding(check).orElseThrow().figures().value();
+    }
+
+    @Test
+    void aCalculatorIsGivenTheParametersThatTheSurveySetsForIt() {
+        Runner runner = Fixtures.runner(new HeightCalculator());
+        for (String set : List.of("3 m", "3 m", "4.5 m")) {
+            OptionResult result = runner.judge(height("height", "height", set), Fixtures.candidate());
+            assertEquals(Double.parseDouble(set.replace(" m", "")), reported(result, "made.height"));
+        }
+        OptionResult other = runner.judge(height("width", "girth", "3 m"), Fixtures.candidate());
+        assertEquals(2, reported(other, "made.height"), "set for another");
+        assertEquals(4, reported(other, "made.voltages"), "all voltages of the rule set");
+        assertEquals(2, other.findings().size(), "each check once, though not in the order declared");
+        OptionResult wrong = runner.judge(height("height", "girth", "3 m"), Fixtures.candidate());
+        assertEquals(
+                Outcome.NOT_CHECKED, wrong.finding("made.height").orElseThrow().outcome());
+        String sentence = new FindingText(runner, Locale.ENGLISH)
+                .sentence(wrong.findings().get(0));
+        assertTrue(sentence.contains("\"girth\" is not known here; known are height"), sentence);
+    }
+
+    @Test
+    void theRunnerKnowsSupplyAndWordsOfItsCalculators() {
+        Calculator height = new HeightCalculator();
+        Runner runner = Fixtures.runner(height);
+        assertEquals(Supply.WATER, runner.supply("height"));
+        assertEquals(Supply.NEITHER, runner.supply("width"));
+        assertNotSame(Runner.TEXTS, runner.texts("height"));
+        assertSame(Runner.TEXTS, runner.texts("width"));
+        String folder = height.getClass()
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath();
+        assertTrue(folder.endsWith("/" + runner.source(height) + "/"), runner.source(height));
+        assertEquals("", runner.source(new HeightCalculator()), "it is not the runner's");
+    }
+
+    @Test
+    void calculatorsThatDependOnOneAnotherComeLast() {
+        Calculator one = linked("a", List.of(SharedQuantity.TARGET_FLOW), List.of(SharedQuantity.DELIVERED_POWER));
+        Calculator other = linked("b", List.of(SharedQuantity.DELIVERED_POWER), List.of(SharedQuantity.TARGET_FLOW));
+        Calculator own = linked("c", List.of(SharedQuantity.DESIGN_CURRENT), List.of(SharedQuantity.DESIGN_CURRENT));
+        assertEquals(List.of(own, one, other), Fixtures.runner(other, own, one).calculators());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2.10, 2.9, 1",
+        "2.9, 2.10, -1",
+        "2.0, 2.0-SNAPSHOT, 1",
+        "2, 2.0, 0",
+        "2.0.1, 2, 1",
+        "1.9.9, 2, -1",
+        "2.x, 2.0, -1"
+    })
+    void versionsAreComparedPartByPart(String one, String other, int order) {
+        assertEquals(order, CalculatorSelection.VERSIONS.compare(one, other));
     }
 }
