@@ -49,4 +49,16 @@ class StatisticsTest {
                 Statistics.upperQuantile(values, 0.05),
                 1e-12);
     }
+
+    /** By hand: deviations -1, 0, 1 and -1, 1, 0 have products that sum to 1, and squares that sum to 2 each: (1 / 2)² = 0.25. */
+    @Test
+    void correlationsOfThreeValuesByHand() {
+        double[] x = {1, 2, 3};
+        assertEquals(1, Statistics.correlationSquared(x, new double[] {2, 4, 6}), 1e-12);
+        assertEquals(1, Statistics.correlationSquared(x, new double[] {6, 4, 2}), 1e-12);
+        assertEquals(0.25, Statistics.correlationSquared(x, new double[] {1, 3, 2}), 1e-12);
+        assertEquals(0.25, Statistics.correlationSquared(new double[] {1, 2, 3, 99}, new double[] {1, 3, 2}), 1e-12);
+        assertEquals(0, Statistics.correlationSquared(new double[] {4, 4, 4}, x));
+        assertEquals(0, Statistics.correlationSquared(x, new double[] {4, 4, 4}));
+    }
 }
