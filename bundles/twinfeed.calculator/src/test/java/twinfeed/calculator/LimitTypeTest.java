@@ -67,4 +67,22 @@ class LimitTypeTest {
                 Outcome.PASSES,
                 compared(LimitType.AT_MOST, 44.00000000000001, 44).outcome());
     }
+
+    /** A billionth of the larger of both, and at least 1e-12, counts as rounding; what is exactly that much off still lies on the limit. */
+    @Test
+    void marginsAndSlackByHand() {
+        assertEquals(2, LimitType.AT_LEAST.margin(12, 10));
+        assertEquals(-2, LimitType.AT_MOST.margin(12, 10));
+        assertEquals(5e-8, LimitType.slack(-50, 40), 1e-20);
+        assertEquals(1e-12, LimitType.slack(0, 1e-6));
+        assertEquals(1e-12, LimitType.slack(1, Double.POSITIVE_INFINITY));
+        assertTrue(LimitType.exceeds(Double.POSITIVE_INFINITY, 1));
+        assertTrue(LimitType.fallsShort(1, Double.POSITIVE_INFINITY));
+        assertFalse(LimitType.exceeds(1e-12, 0));
+        assertTrue(LimitType.exceeds(1.1e-12, 0));
+        assertFalse(LimitType.fallsShort(-1e-12, 0));
+        assertTrue(LimitType.fallsShort(-1.1e-12, 0));
+        assertEquals(0, LimitType.AT_LEAST.margin(-1e-12, 0));
+        assertEquals(-1.1e-12, LimitType.AT_LEAST.margin(-1.1e-12, 0));
+    }
 }

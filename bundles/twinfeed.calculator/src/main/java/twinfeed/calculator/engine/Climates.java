@@ -44,12 +44,17 @@ public final class Climates {
         if (known != null) {
             return Optional.of(known.clone());
         }
-        Optional<double[]> read = table().rows().stream()
+        Optional<double[]> read = read(id);
+        read.ifPresent(months -> MONTHS.put(id, months.clone()));
+        return read;
+    }
+
+    /** The same from the table, whether it was asked for before or not. */
+    static Optional<double[]> read(String id) {
+        return table().rows().stream()
                 .filter(row -> id.equals(row.get("id")))
                 .findFirst()
                 .map(Climates::numbers);
-        read.ifPresent(months -> MONTHS.put(id, months.clone()));
-        return read;
     }
 
     private static double[] numbers(Map<String, String> row) {

@@ -31,7 +31,8 @@ public final class SourceText {
         return BY_LANGUAGE.computeIfAbsent(locale.getLanguage(), SourceText::new);
     }
 
-    private SourceText(String language) {
+    /** Those of a language, or English for one without words of its own. */
+    SourceText(String language) {
         words = read("");
         if (!language.isEmpty() && !language.equals(Locale.ENGLISH.getLanguage())) {
             words.putAll(read("_" + language));

@@ -15,7 +15,6 @@ final class ExpressionParser {
 
     Expression parse() {
         Expression result = sum();
-        skip();
         if (at < text.length()) {
             throw wrong("the end");
         }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Proxy;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -230,7 +231,69 @@ class ContainmentTest {
             String text = problem.text(Locale.ENGLISH);
             assertEquals(CalculatorProblem.Kind.OLDER, problem.kind());
             assertTrue(text.contains("2.9.0") && text.contains("2.10.0"), text);
+            assertTrue(problem.source().endsWith(" (same 2.9.0)"), problem.source());
+            assertTrue(problem.detail().endsWith(" (2.10.0)"), problem.detail());
         }
+    }
+
+    @Test
+    void ofTwoWithOneIdAndVersionTheFirstIsUsed() {
+        Calculator first = new Versioned("2.9", 1);
+        Runner runner = runner(first, new Versioned("2.9", 9));
+        assertEquals(List.of(first), runner.calculators());
+        assertEquals(CalculatorProblem.Kind.OLDER, runner.problems().get(0).kind());
+    }
+
+    /** A thread that waits for something is woken; it is a daemon, so that the program can end while one still runs. */
+    @Test
+    void oneThatWaitsTooLongIsWoken() throws InterruptedException {
+        CountDownLatch woken = new CountDownLatch(1);
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    assertTrue(Thread.currentThread().isDaemon());
+                    try {
+                        Thread.sleep(60_000);
+                    } catch (InterruptedException e) {
+                        woken.countDown();
+                    }
+                }),
+                SOUND);
+        assertContained(runner, "did not answer within");
+        assertTrue(woken.await(5, TimeUnit.SECONDS));
+    }
+
+    @Test
+    void memoryThatRunsOutWhilePreparingIsNobodysToContainEither() {
+        Calculator unprepared = new Versioned("1", 1) {
+            @Override
+            public Assessor prepare(Context context) {
+                throw new OutOfMemoryError("made up");
+            }
+        };
+        Runner runner = runner(unprepared);
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        assertThrows(OutOfMemoryError.class, () -> runner.judge(survey, Fixtures.candidate()));
+    }
+
+    /** What is fitted from readings is fitted in the house as it was when they were taken. */
+    @Test
+    void aCalculatorSeesTheHouseBeforeTheWorksAndAfterThem() {
+        Survey before = SurveyFactory.eINSTANCE.createSurvey();
+        before.setNotes("before");
+        Survey after = SurveyFactory.eINSTANCE.createSurvey();
+        after.setNotes("after");
+        List<String> seen = new ArrayList<>();
+        Calculator looking = new Versioned("1", 1) {
+            @Override
+            public Assessor prepare(Context context) {
+                seen.add(context.surveyed().getNotes() + " " + context.survey().getNotes());
+                return super.prepare(context);
+            }
+        };
+        Runner runner = runner(looking);
+        runner.judge(before, after, Fixtures.candidate());
+        runner.assess(after, List.of(Fixtures.candidate()));
+        assertEquals(List.of("before after", "after after"), seen);
     }
 
     /** A calculator of a class that no file holds is named by its class. */

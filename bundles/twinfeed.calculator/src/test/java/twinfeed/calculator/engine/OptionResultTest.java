@@ -15,6 +15,7 @@ import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.assessment.Verdict;
 import twinfeed.units.Kind;
 
 /** Which finding decides, and how it is looked up. */
@@ -82,5 +83,44 @@ class OptionResultTest {
         OptionResult result = OptionResult.of(Fixtures.candidate(), all);
         assertEquals(Optional.of(all.get(1)), result.finding("made.second"));
         assertTrue(result.finding("made.third").isEmpty());
+    }
+
+    /** 3 over a limit of 0 counts as its own whole, 30 over a limit of 10 as twice its limit. */
+    @Test
+    void overALimitOfNothingTheValueIsTheMeasure() {
+        List<Finding> all = new ArrayList<>();
+        on(all, "made.far", FindingClass.SAFETY, LimitType.AT_LEAST)
+                .compare(30, 10)
+                .add();
+        on(all, "made.zero", FindingClass.SAFETY, LimitType.AT_LEAST)
+                .compare(3, 0)
+                .add();
+        on(all, "made.nothing", FindingClass.SAFETY, LimitType.AT_LEAST)
+                .compare(0, 0)
+                .add();
+        assertEquals("made.zero", binding(all));
+    }
+
+    @Test
+    void theVerdictFollowsFromTheDecidingFindings() {
+        List<Finding> all = new ArrayList<>();
+        on(all, "made.idle", FindingClass.SAFETY, LimitType.AT_LEAST)
+                .outcome(Outcome.NOT_APPLICABLE)
+                .add();
+        assertEquals("none", binding(all));
+        assertEquals(Verdict.SUITS, OptionResult.verdictOf(all));
+        on(all, "made.advice", FindingClass.ADVICE, LimitType.AT_LEAST)
+                .compare(0, 1)
+                .add();
+        assertEquals(Verdict.SUITS, OptionResult.verdictOf(all));
+        on(all, "made.close", FindingClass.SAFETY, LimitType.AT_LEAST)
+                .compare(1, 1)
+                .outcome(Outcome.TOO_CLOSE)
+                .add();
+        assertEquals(Verdict.CANNOT_TELL, OptionResult.verdictOf(all));
+        on(all, "made.failed", FindingClass.COMPLIANCE, LimitType.AT_LEAST)
+                .compare(0, 1)
+                .add();
+        assertEquals(Verdict.DOES_NOT_SUIT, OptionResult.verdictOf(all));
     }
 }

@@ -3,7 +3,9 @@ package twinfeed.calculator.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -30,5 +32,15 @@ class SourceTextTest {
     void aSourceHasOneOfFourStatusesInTheReadersLanguage(String source, String english, String german) {
         assertEquals(english, SourceText.in(Locale.UK).of(source));
         assertEquals(german, SourceText.in(Locale.GERMANY).of(source));
+        // Read anew, not from what was put into words before.
+        assertEquals(english, new SourceText("en").of(source));
+        assertEquals(german, new SourceText("de").of(source));
+    }
+
+    @Test
+    void aLanguageWithoutWordsOfItsOwnHasTheEnglishOnes() {
+        for (String language : List.of("", "fr")) {
+            assertEquals("survey, unverified", new SourceText(language).of("survey, memory"));
+        }
     }
 }

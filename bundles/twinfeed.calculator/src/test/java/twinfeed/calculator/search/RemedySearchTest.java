@@ -406,16 +406,15 @@ class RemedySearchTest {
         assertEquals(List.of("z-one"), ids(plan));
     }
 
-    /** The booster is offered once the pump is there; with the bypass alone it would pass too, but nobody offered that. */
+    /** The booster is offered once the pump is there: with the tank alone it would pass too, but it was never offered so. */
     @Test
     void aWorkOfferedUnderAnotherIsNotTakenWithoutIt() {
         Calculator water = new SyntheticCalculator("water", List.of(LOAD), (survey, findings) -> {
-            boolean pump = done(survey, "pump");
             FindingBuilder load = findings.on(LOAD)
-                    .compare(done(survey, "bypass") || (pump && done(survey, "booster")) ? 1 : -1, 0)
-                    .remedy(Fixtures.work("bypass"))
-                    .remedy(Fixtures.work("pump"));
-            (pump ? load.remedy(Fixtures.work("booster")) : load).add();
+                    .compare(done(survey, "tank") ? 1 : -1, 0)
+                    .remedy(Fixtures.work("pump"))
+                    .remedy(Fixtures.work("tank"));
+            (done(survey, "pump") ? load.remedy(Fixtures.work("booster")) : load).add();
         });
         Calculator other = new SyntheticCalculator("other", List.of(OTHER), (survey, findings) -> findings.on(OTHER)
                 .compare(done(survey, "booster") ? 1 : -1, 0)
@@ -424,7 +423,7 @@ class RemedySearchTest {
         Survey survey = SurveyFactory.eINSTANCE.createSurvey();
         WorkPlan plan = new RemedySearch(runner::judge, WorkCost.BY_COUNT)
                 .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
-        assertEquals(List.of("booster", "pump"), ids(plan));
+        assertEquals(List.of("booster", "pump", "tank"), ids(plan));
     }
 
     /** The doubt that the new device opens is closed by a cable that nobody would lay without the device. */
