@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.sampling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The chance of a check from what its response predicts of 1000 draws, evenly from -1 to 1, and from the truth of some. */
+class OpenCheckTest {
+    private static final int DRAWS = 1000;
+    private static final double[] PREDICTED = IntStream.range(0, DRAWS)
+            .mapToDouble(i -> (i * 377 % DRAWS + 0.5) / 500 - 1)
+            .toArray();
+    private static final Response REGULAR =
+            Response.of(MadeUpTrials.ofSum("0.3 ohm", 10)).get(0);
+
+    private static Trial truth(double margin) {
+        return new Trial(new boolean[] {margin >= 0}, new double[] {margin});
+    }
+
+    private static OpenCheck check(boolean deciding, DoubleUnaryOperator truth) {
+        Trial[] compared = IntStream.range(0, 16)
+                .mapToObj(draw -> truth(truth.applyAsDouble(PREDICTED[draw])))
+                .toArray(Trial[]::new);
+        return new OpenCheck(0, deciding, REGULAR, PREDICTED, compared);
+    }
+
+    private static int ask(OpenCheck check, DoubleUnaryOperator truth, double deviation) {
+        int asked = 0;
+        for (; check.deviation() > deviation; asked++) {
+            int draw = check.next();
+            check.learn(draw, truth(truth.applyAsDouble(PREDICTED[draw])));
+        }
+        return asked;
+    }
+
+    @Test
+    void aResponseThatIsRightLeavesNothingOpen() {
+        OpenCheck check = check(true, predicted -> predicted);
+        assertEquals(0.5, check.chance());
+        assertEquals(0, check.deviation());
+        assertTrue(check.doubtful(4));
+        assertFalse(check(false, predicted -> predicted).doubtful(4), "advice is never in the way");
+    }
+
+    /** Off by 0.1 everywhere: the 200 draws within twice that are open, 400 pass for sure; in truth 550 pass. */
+    @Test
+    void drawsTwiceAsNearAsTheResponseErrsAreJudged() {
+        DoubleUnaryOperator truth = predicted -> predicted + 0.1;
+        OpenCheck check = check(true, truth);
+        assertEquals(0.2, check.deviation(), 1e-9);
+        assertEquals(0.5, check.chance(), 1e-9);
+        int asked = ask(check, truth, 0.005);
+        assertEquals(0.55, check.chance(), 0.01);
+        assertTrue(asked < 40, "asked: " + asked);
+    }
+
+    /** A truth farther off than all before opens more draws; those judged so far still count. */
+    @Test
+    void aSurpriseOpensMoreDraws() {
+        DoubleUnaryOperator truth = predicted -> predicted + 0.1;
+        OpenCheck check = check(true, truth);
+        check.learn(700, truth(PREDICTED[700] + 0.11));
+        assertEquals(0.2, check.deviation(), 1e-9, "a tenth more is no surprise");
+        check.learn(701, truth(PREDICTED[701] + 0.3));
+        assertEquals(0.6, check.deviation(), 1e-9);
+        assertEquals(0.5, check.chance(), 1e-9);
+        ask(check, truth, 0.005);
+        assertEquals(0.55, check.chance(), 0.015);
+    }
+
+    @Test
+    void withoutAMarginTheDrawsAreCountedInTheirOrder() {
+        OpenCheck check = check(true, predicted -> predicted + 0.1);
+        check.learn(0, new Trial(new boolean[] {true}, new double[] {Double.NaN}));
+        assertEquals(1, check.next(), "the first is known");
+        // Now as many pass as say so, whatever their margin.
+        int asked = 1;
+        for (; check.deviation() > 0.01; asked++) {
+            assertEquals(asked, check.next());
+            check.learn(asked, new Trial(new boolean[] {PREDICTED[asked] > -0.5}, new double[] {PREDICTED[asked]}));
+        }
+        assertEquals(0.75, check.chance(), 0.03);
+    }
+
+    @Test
+    void aTruthWithoutAMarginAmongTheFirstLeavesNoDrawSure() {
+        Trial[] compared = {truth(PREDICTED[0]), new Trial(new boolean[] {false}, new double[] {Double.NaN})};
+        OpenCheck check = new OpenCheck(0, true, REGULAR, PREDICTED, compared);
+        assertEquals(1, check.deviation());
+        assertEquals(0.5, check.chance(), 1e-9);
+        assertFalse(check.doubtful(1));
+    }
+
+    @Test
+    void theCheckThatIsKnownLeastComesNext() {
+        OpenCheck known = check(true, predicted -> predicted);
+        OpenCheck near = check(true, predicted -> predicted + 0.01);
+        OpenCheck far = check(true, predicted -> predicted + 0.1);
+        assertSame(far, OpenCheck.leastKnown(List.of(known, near, far), 0.005));
+        assertSame(far, OpenCheck.leastKnown(List.of(far, near, known), 0.005));
+        assertSame(near, OpenCheck.leastKnown(List.of(known, near), 0.005));
+        assertNull(OpenCheck.leastKnown(List.of(known), 0.005));
+        assertNull(OpenCheck.leastKnown(List.of(known, near), 0.5));
+    }
+}
