@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.catalogue.CatalogueFactory;
 import twinfeed.model.catalogue.Heater;
@@ -22,7 +23,7 @@ class ReadingsTest {
         return new Readings(survey).missing(List.of(needs), heater);
     }
 
-    private void cable(String name, String method) {
+    private void cable(@Nullable String name, @Nullable String method) {
         CableSegment cable = SurveyFactory.eINSTANCE.createCableSegment();
         cable.setName(name);
         cable.setMethod(method);

@@ -341,8 +341,14 @@ class ContainmentTest {
     /** Whoever waits may be interrupted: the answer comes all the same, and the interruption is passed on. */
     @Test
     void anInterruptionIsPassedOnAfterTheAnswer() {
+        Runner runner = runner(
+                bad((survey, findings) -> {
+                    sleep(50);
+                    findings.on(BAD).compare(1, 2).add();
+                }),
+                SOUND);
         Thread.currentThread().interrupt();
-        OptionResult result = assessed(runner(SOUND));
+        OptionResult result = assessed(runner);
         assertTrue(Thread.interrupted());
         assertEquals(Outcome.PASSES, outcome(result, GOOD));
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -78,6 +79,12 @@ class RejudgingTest {
     }
 
     @Test
+    void nothingButFiguresIsAskedFor() {
+        asking("winter.value").all().forEach(finding -> assertEquals(Map.of(), finding.arguments()));
+        assertEquals(1, ran.size());
+    }
+
+    @Test
     void withoutReadingsAsTakenNothingCanMove() {
         assertThrows(IllegalStateException.class, () -> asking("taker.value").moved(each -> true));
     }
@@ -119,7 +126,7 @@ class RejudgingTest {
                         shared.put(gives, own);
                     }
                     double taken = takes == null ? 0 : shared.get(takes)[0];
-                    findings.on(check).report(own + taken).add();
+                    findings.on(check).report(own + taken).argument("id", id).add();
                 };
             }
         };

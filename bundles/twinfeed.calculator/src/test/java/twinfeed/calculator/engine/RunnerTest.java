@@ -11,11 +11,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Assessor;
+import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Check;
@@ -24,6 +27,7 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.LimitType;
+import twinfeed.calculator.SampleHouse;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.formula.Parameter;
@@ -177,7 +181,7 @@ class RunnerTest {
     }
 
     /** Reports its height, 2 m unless the survey sets it. */
-    private static final class HeightCalculator implements Calculator {
+    private static class HeightCalculator implements Calculator {
         private static final Check HEIGHT = Check.report("made.height", Kind.LENGTH);
         private static final Check VOLTAGES = Check.report("made.voltages", Kind.RATIO);
 
@@ -210,7 +214,8 @@ class RunnerTest {
     }
 
     private static double reported(OptionResult result, String check) {
-        return result.finding(check).orElseThrow().figures().value();
+        return Objects.requireNonNull(result.finding(check).orElseThrow().figures())
+                .value();
     }
 
     @Test
@@ -230,6 +235,23 @@ class RunnerTest {
         String sentence = new FindingText(runner, Locale.ENGLISH)
                 .sentence(wrong.findings().get(0));
         assertTrue(sentence.contains("\"girth\" is not known here; known are height"), sentence);
+    }
+
+    @Test
+    void whatACalculatorAssumesIsRecordedUnderItsId() {
+        Calculator assuming = new HeightCalculator() {
+            @Override
+            public Assessor prepare(Context context) {
+                context.assume("tap", Map.of("height", 1.0));
+                context.assumeTabulated("bore", Map.of());
+                return super.prepare(context);
+            }
+        };
+        List<Assumptions.Assumption> assumed = Fixtures.runner(assuming)
+                .assess(SampleHouse.fed("240 V"), List.of())
+                .assumptions();
+        assertTrue(assumed.contains(new Assumptions.Assumption("height", "tap", Map.of("height", 1.0), false)));
+        assertTrue(assumed.contains(new Assumptions.Assumption("height", "bore", Map.of(), true)));
     }
 
     @Test

@@ -426,17 +426,27 @@ class RemedySearchTest {
         assertEquals(List.of("booster", "pump", "tank"), ids(plan));
     }
 
-    /** The doubt that the new device opens is closed by a cable that nobody would lay without the device. */
+    /** The doubt that the new device opens is closed by a cable, which without the device makes another check fail for good. */
     @Test
     void aDoubtIsClosedByWhatTheSameCalculatorOfferedForAnotherCheck() {
-        WorkPlan plan = plan((survey, findings) -> {
+        Check third = Check.of("made.third", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+        Calculator circuit = new SyntheticCalculator("circuit", List.of(LOAD, OTHER), (survey, findings) -> {
             boolean device = done(survey, "device");
-            boolean cable = done(survey, "cable");
-            FindingBuilder load = findings.on(LOAD).compare(device ? 1 : -1, 0);
-            (cable ? load : load.remedy(Fixtures.work("device")).remedy(Fixtures.work("cable"))).add();
+            findings.on(LOAD)
+                    .compare(device ? 1 : -1, 0)
+                    .remedy(Fixtures.work("device"))
+                    .remedy(Fixtures.work("cable"))
+                    .add();
             FindingBuilder other = findings.on(OTHER).compare(1, 0);
-            (device && !cable ? other.outcome(Outcome.NOT_CHECKED) : other).add();
+            (device && !done(survey, "cable") ? other.outcome(Outcome.NOT_CHECKED) : other).add();
         });
+        Calculator apart = new SyntheticCalculator("apart", List.of(third), (survey, findings) -> findings.on(third)
+                .compare(done(survey, "cable") && !done(survey, "device") ? -1 : 1, 0)
+                .add());
+        Runner runner = Fixtures.runner(circuit, apart);
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        WorkPlan plan = new RemedySearch(runner::judge, WorkCost.BY_COUNT, runner.influence())
+                .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
         assertEquals(List.of("cable", "device"), ids(plan));
         assertEquals(Verdict.SUITS_WITH_WORK, plan.verdict());
     }
