@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
@@ -21,21 +23,39 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.WaterFeed;
 import twinfeed.units.text.Texts;
 
 /**
  * The answers that can be picked: the words of the model, and what catalogue, rule set and survey know. Calculators bring
- * words of their own by messages {@code choice.CLASS.FEATURE.VALUE}, questions about faults by {@code question.KEY} and the steps of a
- * safe isolation by {@code isolation.KEY}.
+ * words of their own by messages {@code choice.CLASS.FEATURE.VALUE} and questions about faults by {@code question.KEY}.
  */
 public final class Choices {
-    private final JobSession session;
+    private final Supplier<Survey> survey;
+    private final Supplier<List<Heater>> heaters;
+    private final List<Calculator> calculators;
     private final Words words;
 
     /** For one job in one language. */
     public Choices(JobSession session, Words words) {
-        this.session = session;
+        this(
+                session::survey,
+                () -> session.catalogue().getHeaters(),
+                session.services().service().calculators(),
+                words);
+    }
+
+    private Choices(
+            Supplier<Survey> survey, Supplier<List<Heater>> heaters, List<Calculator> calculators, Words words) {
+        this.survey = survey;
+        this.heaters = heaters;
+        this.calculators = List.copyOf(calculators);
         this.words = words;
+    }
+
+    /** For a survey without its catalogue of heaters. */
+    static Choices of(Survey survey, List<Calculator> calculators, Words words) {
+        return new Choices(() -> survey, List::of, calculators, words);
     }
 
     /**
@@ -52,6 +72,14 @@ public final class Choices {
             choices.add(new Choice(present, words.format("choice.unknown", Map.of("value", present))));
         }
         return choices;
+    }
+
+    /** What a person reads for an answer; empty for one of which only the person knows. */
+    Optional<String> text(EAttribute attribute, Object answer) {
+        return known(attribute).stream()
+                .filter(each -> answer.equals(each.value()))
+                .map(Choice::text)
+                .findFirst();
     }
 
     private List<Choice> known(EAttribute attribute) {
@@ -74,7 +102,6 @@ public final class Choices {
             case "CableSegment.cable" -> titled(rules().cables().keys(), titles()::cable);
             case "CableSegment.method" -> methods();
             case "Symptom.key" -> worded("question.");
-            case "IsolationTick.step" -> worded("isolation.");
             default -> worded("choice." + key + ".");
         };
     }
@@ -84,7 +111,7 @@ public final class Choices {
     }
 
     private List<Choice> heaters() {
-        return session.catalogue().getHeaters().stream()
+        return heaters.get().stream()
                 .map(heater -> new Choice(heater.getId(), title(heater)))
                 .toList();
     }
@@ -94,10 +121,10 @@ public final class Choices {
     }
 
     private List<Choice> pipes() {
-        Survey survey = session.survey();
-        return survey.getWater() == null
+        WaterFeed water = survey.get().getWater();
+        return water == null
                 ? List.of()
-                : survey.getWater().getSegments().stream()
+                : water.getSegments().stream()
                         .map(PipeSegment::getName)
                         .filter(name -> name != null && !name.isBlank())
                         .map(name -> new Choice(name, name))
@@ -117,7 +144,7 @@ public final class Choices {
     }
 
     private RuleSet rules() {
-        String id = session.survey().getRules();
+        String id = survey.get().getRules();
         return id == null ? RuleSets.standard() : RuleSets.find(id).orElseGet(RuleSets::standard);
     }
 
@@ -135,7 +162,7 @@ public final class Choices {
                 found.put(each.substring(prefix.length()), words.get(each));
             }
         }
-        for (Calculator calculator : session.services().service().calculators()) {
+        for (Calculator calculator : calculators) {
             Texts texts = calculator.descriptor().texts();
             texts.keys().stream()
                     .filter(each -> each.startsWith(prefix))

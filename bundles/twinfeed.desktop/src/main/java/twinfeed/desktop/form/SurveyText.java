@@ -4,9 +4,11 @@ package twinfeed.desktop.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.eclipse.emf.common.util.Enumerator;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Calculator;
 import twinfeed.desktop.form.Page.Field;
 import twinfeed.desktop.form.Page.Item;
 import twinfeed.desktop.form.Page.Several;
@@ -26,15 +28,25 @@ public final class SurveyText {
 
     private final Words words;
     private final FieldFormat format;
+    private final Choices choices;
 
-    /** In one language. */
-    public SurveyText(Words words) {
+    private SurveyText(Words words, Choices choices) {
         this.words = words;
         this.format = new FieldFormat(words);
+        this.choices = choices;
     }
 
-    /** All readings of a survey; pages without any are left out. */
-    public List<Line> of(Survey survey) {
+    /**
+     * All readings of a survey; pages without any are left out.
+     *
+     * @param calculators the calculators, which have words for answers
+     * @param words the language
+     */
+    public static List<Line> of(Survey survey, List<Calculator> calculators, Words words) {
+        return new SurveyText(words, Choices.of(survey, calculators, words)).lines(survey);
+    }
+
+    private List<Line> lines(Survey survey) {
         List<Line> lines = new ArrayList<>();
         for (Page page : SurveyPages.all()) {
             if (page.owner().isInstance(survey)) {
@@ -54,46 +66,50 @@ public final class SurveyText {
     }
 
     private void add(List<Line> lines, Item item, EObject owner, String before) {
-        String name = before + words.get("label." + item.path().key()).replace("&", "");
-        if (item instanceof Several several && several.path().last() instanceof org.eclipse.emf.ecore.EReference) {
+        String name = before + label(item.path());
+        if (item instanceof Several several && several.path().last() instanceof EReference) {
             int number = 0;
             for (EObject element : several.path().elements(owner)) {
                 number++;
-                Object title = several.columns().get(0).value(element);
-                String piece = before
-                        + (title == null
-                                ? name + " " + number
-                                : answer(several.columns().get(0), title));
-                several.items().forEach(each -> add(lines, each, element, piece + ": "));
+                ReadingPath title = several.columns().get(0);
+                @Nullable Object called = title.value(element);
+                String piece = called == null ? name + " " + number : before + answer(title, called);
+                add(lines, several, element, piece + ": ");
             }
             return;
         }
         @Nullable Object value = item.path().value(owner);
-        String text = value == null ? "" : answer(item, value);
-        if (!text.isEmpty()) {
-            lines.add(new Line(false, name, text));
+        String answer = value == null ? "" : answer(item, value);
+        if (!answer.isEmpty()) {
+            lines.add(new Line(false, name, answer));
         }
     }
 
+    private void add(List<Line> lines, Several several, EObject element, String before) {
+        if (!several.grows()) {
+            // The answer to a question about a fault is given elsewhere, so it is a column only; no entry means the
+            // model's default, yes.
+            several.columns().stream()
+                    .skip(1)
+                    .forEach(column -> lines.add(
+                            new Line(false, before + label(column), answer(column, element.eGet(column.last())))));
+        }
+        several.items().forEach(each -> add(lines, each, element, before));
+    }
+
+    private String label(ReadingPath path) {
+        return words.get("label." + path.key()).replace("&", "");
+    }
+
     private String answer(Item item, Object value) {
-        boolean lines = item instanceof Field field && field.form() == FieldForm.LINES;
-        return lines ? format.show(value).replaceAll("\\s*;\\s*", ", ") : answer(item.path(), value);
+        boolean several = item instanceof Field field && field.form() == FieldForm.LINES;
+        return several ? format.show(value).replaceAll("\\s*;\\s*", ", ") : answer(item.path(), value);
     }
 
     private String answer(ReadingPath path, Object value) {
         if (value instanceof List<?> several) {
-            return String.join(
-                    ", ", several.stream().map(each -> answer(path, each)).toList());
+            return several.stream().map(each -> answer(path, each)).collect(Collectors.joining(", "));
         }
-        if (value instanceof Boolean yes) {
-            return words.get(yes ? "choice.yes" : "choice.no");
-        }
-        if (value instanceof Enumerator literal) {
-            String type = path.attribute().getEAttributeType().getName();
-            @Nullable String known = words.find("choice." + type + "." + literal.getLiteral());
-            return known == null ? literal.getLiteral() : known;
-        }
-        @Nullable String known = words.find("choice." + path.key() + "." + value);
-        return known == null ? format.show(value) : known;
+        return choices.text(path.attribute(), value).orElseGet(() -> format.show(value));
     }
 }

@@ -107,7 +107,10 @@ final class OfficeActions {
     /** Shows the survey that was frozen with the chosen quote. */
     void survey() {
         one().ifPresent(quote -> office.background(
-                () -> new SurveyText(words).of(IssuedQuotes.survey(quote.file())),
+                () -> SurveyText.of(
+                        IssuedQuotes.survey(quote.file()),
+                        office.services().service().calculators(),
+                        words),
                 readings -> office.detail().survey(quote, readings)));
     }
 
