@@ -110,4 +110,24 @@ class OpenCheckTest {
         assertNull(OpenCheck.leastKnown(List.of(known), 0.005));
         assertNull(OpenCheck.leastKnown(List.of(known, near), 0.5));
     }
+
+    /** Of margins from -0.5 to 1.5 three in four pass; from -0.04 to 1.96 98 in a hundred do, and the other way round 2. */
+    @Test
+    void aCheckIsDoubtfulFromFiveToNinetyFiveInAHundred() {
+        assertEquals(0.75, shifted(0.5).chance(), 1e-9);
+        assertTrue(shifted(0.5).doubtful(4));
+        assertEquals(0.98, shifted(0.96).chance(), 1e-9);
+        assertFalse(shifted(0.96).doubtful(0));
+        assertEquals(0.02, shifted(-0.96).chance(), 1e-9);
+        assertFalse(shifted(-0.96).doubtful(0));
+        assertTrue(shifted(-0.86).doubtful(0));
+    }
+
+    /** A check whose response is right, and says so much more. */
+    private static OpenCheck shifted(double by) {
+        double[] predicted = IntStream.range(0, DRAWS)
+                .mapToDouble(draw -> PREDICTED[draw] + by)
+                .toArray();
+        return new OpenCheck(0, true, REGULAR, predicted, new Trial[] {truth(predicted[0])});
+    }
 }

@@ -134,4 +134,22 @@ class OpenDrawsTest {
         draws.learn(next + 1, Double.NaN, true);
         assertEquals(next, draws.next());
     }
+
+    /** Three of four are said to pass, one exactly at its limit. Of those asked one was said wrongly, then one each way. */
+    @Test
+    void fourDrawsAreCountedByHand() {
+        CountedDraws draws = new CountedDraws(new double[] {1, -1, 2, 0});
+        assertEquals(3, draws.passes());
+        assertEquals(4, draws.deviation());
+        draws.learn(0, Double.NaN, false);
+        assertEquals(0, draws.passes(), "one wrong of one, so all are");
+        assertEquals(4 * Math.sqrt(2 / 3.0 * 0.75), draws.deviation(), 1e-12);
+        draws.learn(1, Double.NaN, true);
+        assertEquals(3, draws.passes(), "as many more as fewer");
+        assertEquals(4 * Math.sqrt(3 / 4.0 / 2 * 0.5), draws.deviation(), 1e-12);
+        draws.learn(2, Double.NaN, true);
+        draws.learn(3, Double.NaN, true);
+        assertEquals(3, draws.passes());
+        assertEquals(0, draws.deviation());
+    }
 }

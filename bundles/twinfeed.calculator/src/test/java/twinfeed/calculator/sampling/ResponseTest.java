@@ -85,6 +85,21 @@ class ResponseTest {
     }
 
     @Test
+    void anInputIsKnownByItsNumberAmongAll() {
+        Trials trials = MadeUpTrials.of(
+                MadeUpTrials.house("0.3 ohm"),
+                (house, findings) ->
+                        findings.on(CHECK).compare(loop(house), 0.4).add(),
+                CHECK);
+        Response response = of(trials);
+        assertEquals(1, response.wide().length);
+        assertEquals(
+                "survey.electricity.externalLoop",
+                trials.inputs().list().get(response.input(0)).path());
+        assertFalse(of(ofSum("0.3 ohm", 10.6)).passesNominally());
+    }
+
+    @Test
     void aFifthExactlyIsWideEnough() {
         assertEquals(2, of(ofSum("0.2000000001 ohm", 10)).wide().length);
         assertEquals(0, of(MadeUpTrials.house("0.3 ohm"), house -> 5).wide().length, "nothing depends on a reading");

@@ -168,6 +168,7 @@ class SampledInputsTest {
     void aReadingThatStandsInBothHousesIsDrawnAlikeInBoth() {
         survey.getWater().getSegments().add(SampleHouse.pipe("run", PipeMaterial.COPPER, "13.6 mm", "4 m", "0 m"));
         survey.getWater().getSegments().add(SampleHouse.pipe("run", PipeMaterial.COPPER, "13.6 mm", "6 m", "0 m"));
+        survey.getWater().getSegments().add(SampleHouse.pipe("run", PipeMaterial.COPPER, "13.6 mm", "8 m", "0 m"));
         survey.getWater().setLowestHandset(Length.valueOf("1 m"));
         Survey changed = EcoreUtil.copy(survey);
         changed.getWater().setLowestHandset(null);
@@ -181,6 +182,7 @@ class SampledInputsTest {
                 List.of(
                         "survey.water.segments[run].length",
                         "survey.water.segments[run].length",
+                        "survey.water.segments[run].length",
                         "survey.water.segments[new].length"),
                 lengths);
         for (SampledInput input : both.list()) {
@@ -189,8 +191,9 @@ class SampledInputsTest {
         for (Survey house : List.of(survey, changed)) {
             assertEquals(4.4, house.getWater().getSegments().get(0).getLength().si(), 1e-12);
             assertEquals(6.6, house.getWater().getSegments().get(1).getLength().si(), 1e-12);
+            assertEquals(8.8, house.getWater().getSegments().get(2).getLength().si(), 1e-12);
         }
-        assertEquals(2.2, changed.getWater().getSegments().get(2).getLength().si(), 1e-12);
+        assertEquals(2.2, changed.getWater().getSegments().get(3).getLength().si(), 1e-12);
         assertEquals(1.05, survey.getWater().getLowestHandset().si(), 1e-12, "only before the works");
         SampledInput run = both.list().stream()
                 .filter(each -> each.path().equals("survey.water.segments[run].length"))
@@ -200,6 +203,27 @@ class SampledInputsTest {
         assertEquals(-1, run.gauge());
         assertTrue(run.isReadBy(reading("made-up", "survey.water")));
         assertFalse(run.isReadBy(reading("made-up", "survey.unit")));
+    }
+
+    @Test
+    void aMethodThatIsMistakenForNoOtherIsCertain() {
+        survey.getElectricity().setCircuit(SurveyFactory.eINSTANCE.createCircuit());
+        CableSegment cable = SurveyFactory.eINSTANCE.createCableSegment();
+        cable.setMethod("A2");
+        survey.getElectricity().getCircuit().getSegments().add(cable);
+        assertEquals(
+                List.of("survey.electricity.supplyVoltage", "heater.realPower"),
+                SampledInputs.of(survey, survey, RuleSets.find("iec60364-5-52").orElseThrow()).list().stream()
+                        .map(SampledInput::path)
+                        .toList());
+    }
+
+    /** The power on a rating plate has a tolerance of its own, which a calculator knows. */
+    @Test
+    void ratingsOfTheUnitAreNoReadings() {
+        survey.setUnit(SurveyFactory.eINSTANCE.createPresentUnit());
+        survey.getUnit().setHeater(SampleHouse.heater("9.5 kW ± 0.5 kW", "240 V ± 10 V"));
+        assertEquals(List.of("survey.electricity.supplyVoltage"), paths());
     }
 
     private List<String> figures() {
