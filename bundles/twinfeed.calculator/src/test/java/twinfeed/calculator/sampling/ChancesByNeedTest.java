@@ -132,4 +132,35 @@ class ChancesByNeedTest {
         assertEquals(plain.low(), quick.low(), 0.05);
         assertEquals(plain.high(), quick.high(), 0.05);
     }
+
+    /** A check that fails without a figure where the loop is above a limit. */
+    private Calculator failingAbove(double loopLimit) {
+        return new SyntheticCalculator("made-up", List.of(CHECK), (survey, findings) -> {
+            judgements.incrementAndGet();
+            boolean fails = survey.getElectricity().getExternalLoop().si() > loopLimit;
+            findings.on(CHECK).outcome(fails ? Outcome.FAILS : Outcome.PASSES).add();
+        });
+    }
+
+    private Finding untilDoubt(Calculator calculator) {
+        judgements.set(0);
+        return Uncertainty.untilDoubt(Fixtures.runner(calculator))
+                .judge(survey(), Fixtures.candidate())
+                .findings()
+                .get(0);
+    }
+
+    /** The loop is from 0.2 to 0.8 ohm: below 0.6 in two of three draws, and below 0.791 in 98.5 of a hundred. */
+    @Test
+    void aSetOfWorksIsGivenUpOnceACheckIsTooCloseForCertain() {
+        Calculator close = failingAbove(0.6);
+        assertEquals(2 / 3.0, chance(byNeed(close)).passes(), 0.02);
+        int needed = judgements.get();
+        Finding doubtful = untilDoubt(close);
+        assertEquals(Outcome.TOO_CLOSE, doubtful.outcome());
+        assertTrue(judgements.get() < needed / 2, judgements + " instead of " + needed);
+        Finding sure = untilDoubt(failingAbove(0.791));
+        assertEquals(Outcome.PASSES, sure.outcome());
+        assertEquals(0.985, chance(sure).passes(), 0.01);
+    }
 }

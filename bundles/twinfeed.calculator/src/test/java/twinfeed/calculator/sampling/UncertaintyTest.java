@@ -4,6 +4,7 @@ package twinfeed.calculator.sampling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -144,5 +145,12 @@ class UncertaintyTest {
         Survey before = EcoreUtil.copy(survey);
         assertEquals(chance(sum(10.7), survey), chance(sum(10.7), survey));
         assertTrue(EcoreUtil.equals(before, survey));
+    }
+
+    @Test
+    void oneDrawIsNoSample() {
+        var runner = Fixtures.runner(sum(10));
+        assertThrows(IllegalArgumentException.class, () -> Uncertainty.plain(runner, 1, Uncertainty.SEED));
+        assertNotNull(Uncertainty.plain(runner, 2, Uncertainty.SEED));
     }
 }
