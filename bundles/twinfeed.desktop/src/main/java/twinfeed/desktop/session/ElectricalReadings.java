@@ -25,6 +25,7 @@ final class ElectricalReadings {
         circuit.setMeasuredLoop(null);
         circuit.setMeasuredLine(null);
         circuit.setInsulationResistance(null);
+        circuit.setUnitDisconnected(null);
         if (circuit.getRcd() != null) {
             circuit.getRcd().setTripTime(null);
         }

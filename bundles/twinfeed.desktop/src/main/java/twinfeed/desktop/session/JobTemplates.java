@@ -148,6 +148,8 @@ public final class JobTemplates {
             water.setTest(null);
             water.setMainTest(null);
             water.setIntakeReading(null);
+            water.setStopValveOpen(null);
+            water.setCompanyPressureConfirmed(null);
             water.getDrawOffs().forEach(tap -> tap.setFlow(null));
         }
         if (kept.getElectricity() != null) {

@@ -3,7 +3,10 @@ package twinfeed.desktop.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,6 +20,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +30,7 @@ import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.CompletionRow;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.job.JobPackage;
+import twinfeed.model.survey.IsolatorCondition;
 import twinfeed.units.Resistance;
 import twinfeed.units.Temperature;
 import twinfeed.usecase.completion.UnsafeNoticeWriter.Reason;
@@ -205,5 +210,57 @@ final class CompletionWorkTest {
         enter("loop", Resistance.valueOf("-1 ohm"));
         String trouble = session.completion().result().trouble();
         assertTrue(trouble.startsWith("Loop at the unit Zs"), trouble);
+    }
+
+    @Test
+    void readingThatIsRubbedOutIsJudgedAsOneThatWasNotTaken() {
+        watched();
+        enter("loop", Resistance.valueOf("0.30 ohm"));
+        AtomicInteger told = new AtomicInteger();
+        session.completion().resulted().listen(told::incrementAndGet);
+        session.completion().typing(JobPackage.Literals.COMPLETION__LOOP, null);
+        work();
+        assertEquals("? open", row("Loop impedance at the unit").judged());
+        assertEquals(1, told.get());
+        session.completion().unreadable(JobPackage.Literals.COMPLETION__OUTLET);
+        work();
+        assertEquals(1, told.get(), "nothing was typed there");
+        session.completion().refresh();
+        work();
+        assertEquals(2, told.get());
+        assertTrue(session.completion().current());
+    }
+
+    /** The house is worked out once and not at each key, but anew for another house, other prices or another heater. */
+    @Test
+    void houseIsWorkedOutAnewOnlyWhereItHasChanged() {
+        session.survey().getElectricity().getCircuit().getIsolator().setCondition(IsolatorCondition.SCORCHED);
+        CompletionJudge judge = new CompletionJudge(session.services());
+        List<Reason> first = judge.judge(1, session.copy()).reasons();
+        assertFalse(first.isEmpty(), "a scorched switch is unsafe");
+        assertSame(first.get(0), judge.judge(2, session.copy()).reasons().get(0));
+        session.survey().getElectricity().getCircuit().getIsolator().setCondition(IsolatorCondition.SOUND);
+        List<Reason> mended = judge.judge(3, session.copy()).reasons();
+        assertTrue(mended.size() < first.size(), "not what was known of another house");
+        session.survey().getElectricity().getCircuit().getIsolator().setCondition(IsolatorCondition.SCORCHED);
+        List<Reason> again = judge.judge(4, session.copy()).reasons();
+        assertEquals(first, again);
+        session.services().usePrices(folder.resolve("prices.csv"));
+        assertNotSame(again.get(0), judge.judge(5, session.copy()).reasons().get(0));
+    }
+
+    @Test
+    void anotherHeaterIsExpectedToTakeAnotherCurrent() {
+        session.completion().watch(true);
+        enter("heaterId", "h75");
+        List<String> weak = bands();
+        enter("heaterId", "h105");
+        assertNotEquals(weak, bands());
+    }
+
+    private List<String> bands() {
+        return CompletionRow.of(session.completion().result().sheet(), new Words(Locale.UK)).stream()
+                .map(each -> each.title() + " " + each.expected())
+                .toList();
     }
 }

@@ -254,4 +254,77 @@ final class JobSessionTest {
         work(display);
         assertNotNull(session.result());
     }
+
+    @Test
+    void jobSavedElsewhereIsSavedAndKeepsItsPhotographs() throws Exception {
+        JobSession session = waiting();
+        setStatic(session, "2.9 bar");
+        work(quick);
+        BackupCopy before = session.backup();
+        assertTrue(before.there());
+        Path elsewhere = Files.createDirectories(folder.resolve("jobs")).resolve("other.job");
+        session.saveAs(elsewhere);
+        work(quick);
+        assertFalse(before.there(), "what was saved needs no copy");
+        assertFalse(session.edits().dirty());
+        assertFalse(session.changedOutside());
+        assertEquals(
+                "../alder-beck-loft.jpg", session.survey().getPhotos().get(0).getFile());
+        assertEquals("../heaters.catalogue", session.job().getCatalogue());
+        Path beside = folder.resolve("beside.job");
+        JobSession other = waiting();
+        other.saveAs(beside);
+        assertEquals("heaters.catalogue", JobFile.load(beside).getCatalogue(), "in the same folder nothing moves");
+    }
+
+    @Test
+    void oldChangesAreGivenUpBySavingElsewhereOrByDroppingThem() throws Exception {
+        JobSession first = waiting();
+        setStatic(first, "2.9 bar");
+        work(quick);
+        JobSession next = waiting();
+        assertTrue(next.oldChanges());
+        next.saveAs(folder.resolve("other.job"));
+        assertFalse(next.oldChanges());
+        JobSession third = waiting();
+        third.save();
+        work(quick);
+        assertTrue(third.backup().there(), "saving does not decide about the changes of an earlier sitting");
+        third.dropOldChanges();
+        assertFalse(third.oldChanges());
+        assertFalse(third.backup().there());
+        setStatic(third, "2.8 bar");
+        work(quick);
+        assertTrue(third.backup().there(), "from now on its own changes are kept");
+    }
+
+    @Test
+    void whoeverListensIsToldOfAnotherOptionAndOfOldResults() {
+        JobSession session = waiting();
+        AtomicInteger told = new AtomicInteger();
+        AtomicInteger old = new AtomicInteger();
+        session.chose().listen(told::incrementAndGet);
+        session.computing().listen(old::incrementAndGet);
+        assertNull(session.chosen());
+        session.choose("h95");
+        session.choose("h95");
+        assertEquals("h95", session.chosen());
+        assertEquals(1, told.get());
+        setStatic(session, "2.9 bar");
+        assertEquals(1, old.get());
+        assertEquals(Locale.UK, session.locale());
+        session.close();
+        services.noPrices();
+        assertEquals(1, old.get(), "a job that is not shown is not computed any more");
+    }
+
+    @Test
+    void jobWithoutASurveyGetsAnEmptyOne() {
+        Path file = folder.resolve("alder-beck.job");
+        OpenJob open = new OpenJob(service.open(file, null), FileFingerprint.of(file), false);
+        open.opened().job().setSurvey(null);
+        JobSession session = new JobSession(open, services, Threads.here());
+        assertNotNull(session.survey());
+        assertNull(session.survey().getWater());
+    }
 }

@@ -19,8 +19,12 @@ import twinfeed.desktop.text.Words;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.io.CatalogueFile;
 import twinfeed.model.io.JobFile;
+import twinfeed.model.survey.ElectricalFeed;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.SurveyPackage;
+import twinfeed.units.Current;
+import twinfeed.units.Resistance;
 
 final class JobTemplatesTest {
     @TempDir
@@ -86,5 +90,75 @@ final class JobTemplatesTest {
         Survey survey = JobFile.load(folder.resolve("alder-beck.job")).getSurvey();
         assertThrows(IllegalArgumentException.class, () -> templates.keep(survey, "../elsewhere"));
         assertThrows(IllegalArgumentException.class, () -> templates.keep(survey, " "));
+    }
+
+    /** What was read with an instrument in one house is not true of the next one. */
+    @Test
+    void ownTemplateHoldsNoReadingOfTheHouse() {
+        Survey survey = JobFile.load(folder.resolve("alder-beck.job")).getSurvey();
+        survey.setFaultFinding(SurveyFactory.eINSTANCE.createFaultFinding());
+        survey.getWater().setMainTest(SurveyFactory.eINSTANCE.createWaterTest());
+        survey.getWater().setStopValveOpen(true);
+        survey.getWater().setCompanyPressureConfirmed(true);
+        survey.getElectricity().setElectrode(Resistance.valueOf("20 ohm"));
+        survey.getElectricity().getCircuit().setUnitDisconnected(true);
+        Survey kept = JobFile.load(templates.keep(survey, "Quay terrace")).getSurvey();
+        assertNull(kept.getTakenBy());
+        assertNull(kept.getTakenOn());
+        assertNull(kept.getNotes());
+        assertNull(kept.getCustomer());
+        assertNull(kept.getUnit());
+        assertNull(kept.getFaultFinding());
+        assertEquals(List.of(), kept.getSymptoms());
+        assertEquals(List.of(), kept.getPhotos());
+        assertEquals("terrace house", kept.getSite().getKind());
+        assertNull(kept.getSite().getReference());
+        assertNull(kept.getWater().getTest());
+        assertNull(kept.getWater().getMainTest());
+        assertNull(kept.getWater().getIntakeReading());
+        assertNull(kept.getWater().getStopValveOpen(), "it says how the test was made");
+        assertNull(kept.getWater().getCompanyPressureConfirmed());
+        assertEquals("kitchen tap", kept.getWater().getDrawOffs().get(0).getName());
+        assertNull(kept.getWater().getDrawOffs().get(0).getFlow());
+        ElectricalFeed feed = kept.getElectricity();
+        assertNull(feed.getSupplyVoltage());
+        assertNull(feed.getExternalLoop());
+        assertNull(feed.getProspectiveFault());
+        assertNull(feed.getElectrode());
+        assertFalse(feed.eIsSet(SurveyPackage.Literals.ELECTRICAL_FEED__SERVICE_FUSE_CONFIRMED));
+        assertFalse(feed.eIsSet(SurveyPackage.Literals.ELECTRICAL_FEED__SPARE_WAY));
+        assertFalse(feed.eIsSet(SurveyPackage.Literals.ELECTRICAL_FEED__DEVICE_APPROVED));
+        assertEquals("TN-C-S", feed.getEarthing().getLiteral(), "how such houses are fed stays");
+        assertNull(feed.getCircuit().getMeasuredLoop());
+        assertNull(feed.getCircuit().getMeasuredLine());
+        assertNull(feed.getCircuit().getInsulationResistance());
+        assertNull(feed.getCircuit().getUnitDisconnected());
+        assertNull(feed.getCircuit().getRcd().getTripTime());
+        assertEquals("rccb", feed.getCircuit().getRcd().getKind().getLiteral());
+        assertFalse(feed.getCircuit().getIsolator().eIsSet(SurveyPackage.Literals.ISOLATOR__CONDITION));
+        feed.getCircuit()
+                .getSegments()
+                .forEach(piece -> assertFalse(piece.eIsSet(SurveyPackage.Literals.CABLE_SEGMENT__CONFIDENCE)));
+    }
+
+    @Test
+    void houseOfWhichLittleIsKnownIsATemplateToo() throws Exception {
+        Survey empty = SurveyFactory.eINSTANCE.createSurvey();
+        assertNull(JobFile.load(templates.keep(empty, "Empty")).getSurvey().getElectricity());
+        empty.setElectricity(SurveyFactory.eINSTANCE.createElectricalFeed());
+        empty.getElectricity().setServiceFuse(Current.valueOf("60 A"));
+        templates.keep(empty, "Fuse only");
+        empty.getElectricity().setCircuit(SurveyFactory.eINSTANCE.createCircuit());
+        empty.getElectricity().getCircuit().setMeasuredLine(Resistance.valueOf("0.1 ohm"));
+        templates.keep(empty, " Circuit without a switch ");
+        Files.writeString(folder.resolve("templates").resolve("remarks.txt"), "no job");
+        assertEquals(
+                List.of("Circuit without a switch", "Empty", "Fuse only"),
+                templates.all().stream().skip(4).map(JobTemplate::title).toList());
+        JobTemplate fuse = templates.all().get(6);
+        assertEquals(
+                Current.valueOf("60 A"), fuse.survey().get().getElectricity().getServiceFuse());
+        assertTrue(fuse.survey().get().getNotes().contains("Fuse only"));
+        assertTrue(fuse.help().contains("Fuse only.job"), fuse.help());
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,19 @@ final class NewJobEntriesTest {
         assertTrue(problem(job, folder.resolve("none.catalogue").toString()).contains("no catalogue"));
         assertEquals("", problem(job, heaters), "the ending may be left out");
         assertEquals(folder.resolve("new.job"), new NewJobEntries(job, heaters).file());
+    }
+
+    @Test
+    void nameThatNoFileCanHaveIsSaidAndTheNextFreeNumberIsProposed() throws Exception {
+        DemoFiles.copyInto(folder);
+        String heaters = folder.resolve("heaters.catalogue").toString();
+        assertTrue(problem("new\0job", heaters).contains("new"), problem("new\0job", heaters));
+        LocalDate day = LocalDate.of(2026, 11, 25);
+        for (String next : List.of("job-2026-11-25.job", "job-2026-11-25-2.job", "job-2026-11-25-3.job")) {
+            Path proposed = NewJobEntries.proposal(folder, day);
+            assertEquals(folder.resolve(next), proposed);
+            Files.writeString(proposed, "");
+        }
     }
 
     /** XDG Base Directory Specification 0.8: absolute paths only, $HOME/.local/share where none is set. */

@@ -108,4 +108,78 @@ final class SurveyEditsTest {
         edits.redo();
         assertTrue(EcoreUtil.equals(before, survey));
     }
+
+    @Test
+    void elementTakesThePlaceOfAnother() {
+        PipeSegment first = SurveyFactory.eINSTANCE.createPipeSegment();
+        PipeSegment second = SurveyFactory.eINSTANCE.createPipeSegment();
+        PipeSegment third = SurveyFactory.eINSTANCE.createPipeSegment();
+        survey.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
+        edits.put(survey.getWater(), SurveyPackage.Literals.WATER_FEED__SEGMENTS, first, null);
+        edits.put(survey.getWater(), SurveyPackage.Literals.WATER_FEED__SEGMENTS, second, null);
+        assertEquals(List.of(first, second), survey.getWater().getSegments());
+        edits.put(survey.getWater(), SurveyPackage.Literals.WATER_FEED__SEGMENTS, third, first);
+        assertEquals(List.of(third, second), survey.getWater().getSegments());
+        edits.undo();
+        assertEquals(List.of(first, second), survey.getWater().getSegments());
+    }
+
+    @Test
+    void wholeSurveyIsReplacedInOneStep() {
+        set("takenBy", "An engineer");
+        set("notes", "The cellar is damp.");
+        set("winterIntake", twinfeed.units.Temperature.valueOf("4 °C"));
+        Survey other = SurveyFactory.eINSTANCE.createSurvey();
+        other.setTakenBy("Another");
+        other.getCandidates().add("h95");
+        other.setWater(SurveyFactory.eINSTANCE.createWaterFeed());
+        edits.replace(survey, other);
+        assertEquals("Another", survey.getTakenBy());
+        assertNull(survey.getNotes());
+        assertNull(survey.getWinterIntake());
+        assertEquals(List.of("h95"), survey.getCandidates());
+        assertTrue(survey.getWater() != null && other.getWater() == null, "an object is in one survey only");
+        edits.undo();
+        assertEquals("An engineer", survey.getTakenBy());
+        assertEquals("The cellar is damp.", survey.getNotes());
+        assertEquals(List.of(), survey.getCandidates());
+        assertNull(survey.getWater());
+    }
+
+    @Test
+    void factCannotBeUndoneAndWaitsToBeSaved() {
+        set("takenBy", "An engineer");
+        assertTrue(edits.canUndo());
+        assertFalse(edits.canRedo());
+        edits.undo();
+        assertFalse(edits.canUndo());
+        assertTrue(edits.canRedo());
+        edits.saved();
+        AtomicInteger told = new AtomicInteger();
+        edits.changed().listen(told::incrementAndGet);
+        edits.keep(() -> survey.setTakenBy("Another"));
+        assertEquals("Another", survey.getTakenBy());
+        assertFalse(edits.canUndo());
+        assertFalse(edits.canRedo());
+        assertTrue(edits.dirty());
+        assertEquals(1, told.get());
+        edits.saved();
+        assertFalse(edits.dirty());
+    }
+
+    @Test
+    void elementsMoveWithinTheirListOnly() {
+        PipeSegment first = SurveyFactory.eINSTANCE.createPipeSegment();
+        PipeSegment second = SurveyFactory.eINSTANCE.createPipeSegment();
+        edits.add(survey, path("water.segments").steps(), first);
+        edits.add(survey, path("water.segments").steps(), second);
+        edits.saved();
+        edits.move(first, -1);
+        edits.move(first, 2);
+        assertFalse(edits.dirty(), "there are no such places");
+        edits.move(first, 1);
+        assertEquals(List.of(second, first), survey.getWater().getSegments());
+        edits.move(first, 0);
+        assertEquals(List.of(first, second), survey.getWater().getSegments());
+    }
 }
