@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.HouseRecord;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
@@ -54,7 +55,7 @@ class WholeHousesTest {
             Survey survey = Surveys.suitable();
             Heater heater = Surveys.heater("9.5 kW", "240 V");
             change.accept(survey, heater);
-            return HouseRecord.of(survey, Surveys.findings(survey, heater));
+            return HouseRecord.withLines().of(survey, Surveys.findings(survey, heater));
         }
     }
 

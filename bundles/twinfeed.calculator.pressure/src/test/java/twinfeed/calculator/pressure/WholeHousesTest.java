@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.HouseRecord;
 import twinfeed.calculator.SampleHouse;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
@@ -44,7 +45,7 @@ class WholeHousesTest {
             Survey survey = Samples.survey();
             Heater heater = Samples.heater();
             change.accept(survey, heater);
-            return HouseRecord.of(survey, Houses.findings(survey, heater, present));
+            return HouseRecord.withFigures().of(survey, Houses.findings(survey, heater, present));
         }
     }
 

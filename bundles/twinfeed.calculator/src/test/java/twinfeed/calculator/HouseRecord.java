@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.pressure;
+package twinfeed.calculator;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -10,15 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.Condition;
-import twinfeed.calculator.Finding;
-import twinfeed.calculator.Remedy;
-import twinfeed.calculator.Series;
 import twinfeed.calculator.formula.Origin;
 import twinfeed.calculator.formula.Step;
 import twinfeed.model.survey.Survey;
@@ -27,16 +24,30 @@ import twinfeed.units.text.Phrase;
 
 /**
  * All that is said of a house, finding by finding, as lines that a person can read through: outcome and figures, arguments, the
- * working, curves, and each work, where it is first offered with its items and what it changes in the survey. Figures of workings are given
- * once. Numbers have five significant digits.
+ * working, curves, and each work, where it is first offered with its items and what it changes in the survey. What a working has in common
+ * with one before it is given once. Numbers have five significant digits.
  */
-final class HouseRecord {
+public final class HouseRecord {
     private static final MathContext DIGITS = new MathContext(5);
 
-    private HouseRecord() {}
+    private final BiFunction<List<Step>, Set<String>, List<String>> workings;
+
+    private HouseRecord(BiFunction<List<Step>, Set<String>, List<String>> workings) {
+        this.workings = workings;
+    }
+
+    /** A record with the workings line by line: symbol, value, meaning and origin. */
+    public static HouseRecord withLines() {
+        return new HouseRecord(HouseRecord::linesOf);
+    }
+
+    /** A record with the figures of the workings, those of the rounds of searches left out. */
+    public static HouseRecord withFigures() {
+        return new HouseRecord(HouseRecord::figuresOf);
+    }
 
     /** The lines of each finding by the key of its check. */
-    static Map<String, String> of(Survey survey, List<Finding> findings) {
+    public Map<String, String> of(Survey survey, List<Finding> findings) {
         Map<String, String> record = new LinkedHashMap<>();
         Set<String> told = new HashSet<>();
         for (Finding finding : findings) {
@@ -46,7 +57,7 @@ final class HouseRecord {
             if (!arguments.isEmpty()) {
                 lines.add("    with " + arguments);
             }
-            lines.addAll(steps(finding.working().steps(), told));
+            lines.addAll(workings.apply(finding.working().steps(), told));
             finding.series().forEach(series -> lines.add("    " + series(series)));
             for (Remedy remedy : finding.remedies()) {
                 List<String> work = remedy(survey, remedy);
@@ -118,8 +129,38 @@ final class HouseRecord {
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
+    /** The lines of a working; of those that stood in another one before, the symbols. */
+    private static List<String> linesOf(List<Step> steps, Set<String> told) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder again = new StringBuilder();
+        for (Step each : steps) {
+            String line = step(each);
+            if (told.add(line)) {
+                endOfKnown(again, lines);
+                lines.add("    " + line);
+            } else {
+                again.append(' ').append(each.symbol());
+            }
+        }
+        endOfKnown(again, lines);
+        return lines;
+    }
+
+    private static void endOfKnown(StringBuilder again, List<String> lines) {
+        if (!again.isEmpty()) {
+            lines.add("    as above:" + again);
+            again.setLength(0);
+        }
+    }
+
+    private static String step(Step step) {
+        String origin = step.origin().isEmpty() ? "" : " <- " + step.origin();
+        return step.symbol() + " = " + number(step.value()) + " " + step.unit() + " (" + step.meaning() + ")"
+                + (step.expression() == null ? origin : "");
+    }
+
     /** The figures of a working but for the rounds of searches; of those that stood in another one before, how many. */
-    private static List<String> steps(List<Step> steps, Set<String> told) {
+    private static List<String> figuresOf(List<Step> steps, Set<String> told) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         int known = 0;
