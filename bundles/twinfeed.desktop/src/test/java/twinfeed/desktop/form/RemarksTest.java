@@ -94,6 +94,7 @@ final class RemarksTest {
         assertEquals(1, age.size());
         assertTrue(age.get(0).text().startsWith("This is unusual; look at the number"), age.toString());
         assertEquals("", Remarks.waiting(age), "no check waits for it");
+        assertEquals(List.of(), needed(), "to be looked at again, but not missing");
     }
 
     @Test

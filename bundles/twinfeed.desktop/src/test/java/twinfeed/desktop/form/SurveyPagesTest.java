@@ -192,4 +192,24 @@ final class SurveyPagesTest {
                 .defaultValue(SurveyPackage.Literals.WATER_TEST__FLOW)
                 .isEmpty());
     }
+
+    @Test
+    void questionsAreAskedInTheFormOfTheirAnswers() {
+        Map<String, FieldForm> forms = new TreeMap<>();
+        for (Page page : SurveyPages.all()) {
+            for (Item item : items(page)) {
+                if (item instanceof Page.Field field) {
+                    forms.put(field.path().key(), field.form());
+                }
+            }
+        }
+        assertEquals(FieldForm.LINE, forms.get("Survey.takenBy"));
+        assertEquals(FieldForm.DAY, forms.get("Survey.takenOn"));
+        assertEquals(FieldForm.LINES, forms.get("Survey.notes"));
+        assertEquals(FieldForm.KNOWN, forms.get("Survey.climate"));
+        assertEquals(FieldForm.WHOLE, forms.get("PresentUnit.age"));
+        assertEquals(FieldForm.QUANTITY, forms.get("WaterTest.flow"));
+        assertEquals(FieldForm.CHOICE, forms.get("WaterTest.atPeak"));
+        assertEquals(FieldForm.CHOICE, forms.get("PipeSegment.material"));
+    }
 }
