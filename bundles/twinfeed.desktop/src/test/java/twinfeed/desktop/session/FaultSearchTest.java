@@ -232,4 +232,16 @@ final class FaultSearchTest {
                 faults.result().trouble());
         assertFalse(faults.coverMayComeOff());
     }
+
+    @Test
+    void repairIsPricedForWhoeverLooksLater() {
+        services.usePrices(folder.resolve("prices.csv"));
+        assertTrue(faults.pricing(), "the job has not been judged yet");
+        work(quick);
+        work(thorough);
+        assertNull(faults.result(), "nobody looks");
+        faults.watch(true);
+        work(thorough);
+        assertTrue(faults.result().priced(), "the job was judged before, and nothing else will ask for it");
+    }
 }

@@ -26,9 +26,12 @@ import twinfeed.desktop.form.ReadingPath;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.JobFile;
+import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.survey.SurveyPackage;
+import twinfeed.quotes.Verification;
 import twinfeed.units.Pressure;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssuedQuote;
 
 final class JobSessionTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:30:00Z"), ZoneOffset.UTC);
@@ -326,5 +329,42 @@ final class JobSessionTest {
         JobSession session = new JobSession(open, services, Threads.here());
         assertNotNull(session.survey());
         assertNull(session.survey().getWater());
+    }
+
+    @Test
+    void issuedQuoteIsReadAgainWhenACustomerHasDecidedButNotOfAJobThatIsClosed() {
+        JobSession session = waiting();
+        AtomicInteger told = new AtomicInteger();
+        session.resulted().listen(told::incrementAndGet);
+        services.decided().fire();
+        assertTrue(quick.isEmpty(), "none was issued");
+        IssuedQuote gone = new IssuedQuote(
+                folder.resolve("gone.quote"),
+                QuoteFactory.eINSTANCE.createQuote(),
+                "",
+                false,
+                Verification.UNKNOWN,
+                "",
+                "");
+        session.issued(gone);
+        assertEquals(1, told.get(), "what is shown names the quote");
+        services.decided().fire();
+        assertEquals(1, quick.size());
+        work(quick);
+        assertEquals(gone, session.issued(), "a file that cannot be read leaves what is known");
+        session.close();
+        work(quick);
+        services.decided().fire();
+        assertTrue(quick.isEmpty());
+    }
+
+    @Test
+    void surveyThatCannotBeRightPrintsNoQuote() {
+        Path pdf = folder.resolve("quote.pdf");
+        JobSession session = waiting();
+        setStatic(session, "1.0 bar");
+        PrintedPages pages = session.printedPages();
+        assertThrows(IllegalStateException.class, () -> pages.quote(pdf));
+        assertFalse(Files.exists(pdf));
     }
 }
