@@ -201,6 +201,7 @@ final class FaultSearchTest {
         assertTrue(faults.result().priced());
         assertTrue(faults.current());
         assertEquals(1, answered.get());
+        assertNotNull(faults.result().sheet(), faults.result().trouble());
         assertFalse(faults.pricing());
     }
 
