@@ -122,20 +122,19 @@ public final class ProtectiveConductorCheck implements CheckGroup {
         Solution fuse = curve.energyA2s(currentA, arcingS);
         double residualS = survey.protectedByResidual() ? survey.rules().number("rcd.trip") : Double.POSITIVE_INFINITY;
         double energyA2s = Math.min(fuse.orElse(Double.POSITIVE_INFINITY), currentA * currentA * residualS);
-        if (Double.isInfinite(energyA2s) && isCarried(findings, thinnest, currentA)) {
-            return;
-        }
         if (Double.isInfinite(energyA2s)) {
-            findings.on(CircuitChecks.ADIABATIC)
-                    .outcome(Outcome.FAILS)
-                    .variant("tooSlow")
-                    .argument("current", currentA)
-                    .argument("time", curve.longestS())
-                    .condition(Condition.of(thinnest.name()))
-                    .source(survey.rules().tableSource("loop"))
-                    .remedies(() -> remedies.forLoop(
-                            shower, Objects.requireNonNull(survey.device().ratingA())))
-                    .add();
+            if (!addIfCarried(findings, thinnest, currentA)) {
+                findings.on(CircuitChecks.ADIABATIC)
+                        .outcome(Outcome.FAILS)
+                        .variant("tooSlow")
+                        .argument("current", currentA)
+                        .argument("time", curve.longestS())
+                        .condition(Condition.of(thinnest.name()))
+                        .source(survey.rules().tableSource("loop"))
+                        .remedies(() -> remedies.forLoop(
+                                shower, Objects.requireNonNull(survey.device().ratingA())))
+                        .add();
+            }
             return;
         }
         double k = survey.rules().number("k");
@@ -171,7 +170,7 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 : Protection.adiabaticAreaMm2(currentA, timeS, survey.rules().number("k"))
                         .orElse(Double.POSITIVE_INFINITY);
         if (timeS == null || LimitType.exceeds(neededMm2, Objects.requireNonNull(thinnest.cpcMm2()))) {
-            if (isCarried(findings, thinnest, currentA)) {
+            if (addIfCarried(findings, thinnest, currentA)) {
                 return;
             }
             findings.on(check)
@@ -189,8 +188,8 @@ public final class ProtectiveConductorCheck implements CheckGroup {
                 .add();
     }
 
-    /** A fault current that the conductors carry for ever, as with an electrode of some ohms, burns none; if so, that is said. */
-    private boolean isCarried(Findings findings, RunSegment thinnest, double currentA) {
+    /** A fault current that the conductors carry for ever, as with an electrode of some ohms, burns none: if so, the answer is added. */
+    private boolean addIfCarried(Findings findings, RunSegment thinnest, double currentA) {
         Double carriedA = carriedA();
         if (carriedA == null || LimitType.exceeds(currentA, carriedA)) {
             return false;
