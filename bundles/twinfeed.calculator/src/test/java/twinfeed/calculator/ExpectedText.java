@@ -22,9 +22,9 @@ public final class ExpectedText {
             }
         }
         if (!expected.equals(text)) {
-            Path folder = Path.of("target", "texts");
-            Files.createDirectories(folder);
-            Files.writeString(folder.resolve(file), text);
+            Path found = Path.of("target", "texts").resolve(file);
+            Files.createDirectories(found.resolveSibling(""));
+            Files.writeString(found, text);
         }
         assertEquals(expected, text, file);
     }

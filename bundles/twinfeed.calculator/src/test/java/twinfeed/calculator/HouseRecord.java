@@ -68,6 +68,19 @@ public final class HouseRecord {
         return record;
     }
 
+    /**
+     * What a record says otherwise than another one, as the text of a file.
+     *
+     * @param record as {@link #of} gives it
+     * @param usual the other one; empty for all that the record says
+     */
+    public static String differences(Map<String, String> record, Map<String, String> usual) {
+        return record.entrySet().stream()
+                .filter(each -> !each.getValue().equals(usual.get(each.getKey())))
+                .map(each -> each.getValue() + "\n")
+                .collect(Collectors.joining());
+    }
+
     private static String head(Finding finding) {
         StringBuilder head = new StringBuilder(finding.check().key() + " " + finding.outcome());
         if (!finding.variant().isEmpty()) {

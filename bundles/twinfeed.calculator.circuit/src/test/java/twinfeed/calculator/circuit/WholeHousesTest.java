@@ -1,21 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.circuit;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.ExpectedText;
 import twinfeed.calculator.HouseRecord;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
@@ -47,7 +39,7 @@ import twinfeed.units.Voltage;
  * for the factors, 41.2 to 41.4 for loops, 54.7 and 54.8 for earthing and bonding, with conductors of BS EN 60228. The first file has every
  * check; the others what differs from it.
  *
- * <p>Where a change of the program is meant, the new text is in {@code target/whole-houses}: read what has changed before you take it over.
+ * <p>Where a change of the program is meant, the new text is in {@code target/texts/whole-houses}: read what has changed before you take it over.
  */
 class WholeHousesTest {
     private record House(String name, BiConsumer<Survey, Heater> change) {
@@ -303,26 +295,11 @@ class WholeHousesTest {
     Stream<DynamicTest> allThatIsSaidOfAHouse() {
         Map<String, String> suitable = SUITABLE.record();
         return Stream.concat(Stream.of(SUITABLE), OTHERS.stream())
-                .map(house -> DynamicTest.dynamicTest(house.name, () -> {
-                    String said = house.record().entrySet().stream()
-                            .filter(each ->
-                                    house == SUITABLE || !each.getValue().equals(suitable.get(each.getKey())))
-                            .map(Map.Entry::getValue)
-                            .collect(Collectors.joining("\n"));
-                    compare(house.name, said + "\n");
-                }));
-    }
-
-    private static void compare(String name, String said) throws IOException {
-        String read = "";
-        try (InputStream file = WholeHousesTest.class.getResourceAsStream("whole-houses/" + name + ".txt")) {
-            read = file == null ? "" : new String(file.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
-        }
-        if (!read.equals(said)) {
-            Path target = Path.of("target", "whole-houses", name + ".txt");
-            Files.createDirectories(Objects.requireNonNull(target.getParent()));
-            Files.writeString(target, said);
-        }
-        assertEquals(read, said);
+                .map(house -> DynamicTest.dynamicTest(
+                        house.name,
+                        () -> ExpectedText.same(
+                                WholeHousesTest.class,
+                                "whole-houses/" + house.name + ".txt",
+                                HouseRecord.differences(house.record(), house == SUITABLE ? Map.of() : suitable))));
     }
 }

@@ -1,21 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import twinfeed.calculator.ExpectedText;
 import twinfeed.calculator.HouseRecord;
 import twinfeed.calculator.SampleHouse;
 import twinfeed.model.catalogue.Heater;
@@ -37,7 +29,7 @@ import twinfeed.units.Temperature;
  * the exponent of NFPA 291 (memory); heights by 0.0981 bar a metre; losses of strainers, units and switches by the square of the flow;
  * velocities by bores of EN 1057. The first file has every check; the others what differs from it.
  *
- * <p>Where a change of the program is meant, the new text is in {@code target/whole-houses}: read what has changed before you take it over.
+ * <p>Where a change of the program is meant, the new text is in {@code target/texts/whole-houses}: read what has changed before you take it over.
  */
 class WholeHousesTest {
     private record House(String name, boolean present, BiConsumer<Survey, Heater> change) {
@@ -192,25 +184,11 @@ class WholeHousesTest {
     Stream<DynamicTest> allThatIsSaidOfAHouse() {
         Map<String, String> sample = SAMPLE.record();
         return Stream.concat(Stream.of(SAMPLE), OTHERS.stream())
-                .map(house -> DynamicTest.dynamicTest(house.name, () -> {
-                    String said = house.record().entrySet().stream()
-                            .filter(each -> house == SAMPLE || !each.getValue().equals(sample.get(each.getKey())))
-                            .map(Map.Entry::getValue)
-                            .collect(Collectors.joining("\n"));
-                    compare(house.name, said + "\n");
-                }));
-    }
-
-    private static void compare(String name, String said) throws IOException {
-        String read = "";
-        try (InputStream file = WholeHousesTest.class.getResourceAsStream("whole-houses/" + name + ".txt")) {
-            read = file == null ? "" : new String(file.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
-        }
-        if (!read.equals(said)) {
-            Path target = Path.of("target", "whole-houses", name + ".txt");
-            Files.createDirectories(Objects.requireNonNull(target.getParent()));
-            Files.writeString(target, said);
-        }
-        assertEquals(read, said);
+                .map(house -> DynamicTest.dynamicTest(
+                        house.name,
+                        () -> ExpectedText.same(
+                                WholeHousesTest.class,
+                                "whole-houses/" + house.name + ".txt",
+                                HouseRecord.differences(house.record(), house == SAMPLE ? Map.of() : sample))));
     }
 }
