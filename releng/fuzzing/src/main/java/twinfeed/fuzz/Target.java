@@ -16,24 +16,32 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.cli.Verbs;
+import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.pricebook.PricebookFactory;
 import twinfeed.pricing.texts.StandingTextFile;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.batch.BatchTask;
+import twinfeed.usecase.batch.BatchWriting;
 import twinfeed.usecase.quote.IssuedQuotes;
 import twinfeed.usecase.quote.QuotingService;
 
 /** Reads a file of one kind as the program does, in a folder of its own that holds the demonstration's files. */
 final class Target {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-    /** One in so many accepted jobs, catalogues and lists is also calculated, with all its heaters. */
+    /** One in so many accepted jobs and catalogues is also calculated, with all its heaters. */
     private static final int CALCULATED = 20;
 
-    /** The template of most lists: what is read of a row does not depend on the heaters, and most of the time goes into those. */
-    private static final String PRESENT_UNIT_ONLY = "present-unit-only.job";
+    /** One in so many lists is judged: its dwellings take a hundred times as long as reading it. */
+    private static final int JUDGED = 100;
+
+    /** Rows of the demonstration's list. */
+    private static final int ROWS = 8;
 
     private static final String WHOLE = "alder-beck.job";
 
@@ -42,6 +50,7 @@ final class Target {
     private final Path folder;
     private final Path input;
     private int accepted;
+    private int lists;
 
     /**
      * A target.
@@ -63,11 +72,6 @@ final class Target {
                 : kind == Kind.FIRM || kind == Kind.TEXTS
                         ? Files.createDirectory(folder.resolve("firm")).resolve(kind.file())
                         : folder.resolve(kind.file());
-        Files.write(
-                folder.resolve(PRESENT_UNIT_ONLY),
-                Files.readAllLines(folder.resolve(WHOLE)).stream()
-                        .filter(line -> !line.contains("<candidates>"))
-                        .toList());
         if (kind == Kind.FIRM) {
             Files.copy(demo.resolve("netherquill.png"), input.resolveSibling("netherquill.png"));
         }
@@ -161,7 +165,10 @@ final class Target {
                 service.book(input);
             }
             case DWELLINGS, DWELLINGS_XLSX -> {
-                return batch();
+                if (lists++ % JUDGED == 0) {
+                    return batch();
+                }
+                readRow(2 + lists % ROWS);
             }
             case FORM -> {
                 return filledIn();
@@ -201,14 +208,23 @@ final class Target {
         return said;
     }
 
+    /** Reads a list to its end and checks the survey of one row of it. */
+    private void readRow(int row) {
+        OpenedJob pattern = service.open(folder.resolve(WHOLE), null);
+        BatchTask task =
+                new BatchTask(pattern, PricebookFactory.eINSTANCE.createPriceBook(), FirmFile.none(), DAY, Locale.UK);
+        Job job = EcoreUtil.copy(pattern.job());
+        job.setSurvey(new BatchWriting(service, task).survey(input, row));
+        service.checked(pattern, job);
+    }
+
     private String batch() throws IOException {
         Path result = folder.resolve("result.xlsx");
         String said = run(
                 "batch",
                 input.toString(),
                 TEMPLATE,
-                folder.resolve(accepted % CALCULATED == 0 ? WHOLE : PRESENT_UNIT_ONLY)
-                        .toString(),
+                folder.resolve(WHOLE).toString(),
                 "--book",
                 folder.resolve("prices.csv").toString(),
                 "--out",
