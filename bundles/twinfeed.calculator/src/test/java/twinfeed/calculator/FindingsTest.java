@@ -117,13 +117,13 @@ class FindingsTest {
         Finding taken = last();
         assertEquals(List.of(), taken.remedies(), "it passes");
         for (double chance : new double[] {0, 0.05, 0.95, 1}) {
-            Finding sure = taken.withChance(new PassProbability(chance, 0, 1, ""));
+            Finding sure = taken.withChance(new PassProbability(chance, new MarginInterval(0, 1, "")));
             assertEquals(Outcome.PASSES, sure.outcome());
-            assertEquals(new PassProbability(chance, 0, 1, ""), sure.chance());
+            assertEquals(new PassProbability(chance, new MarginInterval(0, 1, "")), sure.chance());
             assertFalse(sure.stands() || sure.rulesOut());
         }
         for (double chance : new double[] {0.051, 0.5, 0.949}) {
-            Finding close = taken.withChance(new PassProbability(chance, 0, 1, ""));
+            Finding close = taken.withChance(new PassProbability(chance, new MarginInterval(0, 1, "")));
             assertEquals(Outcome.TOO_CLOSE, close.outcome());
             assertTrue(close.stands());
             assertFalse(close.rulesOut());

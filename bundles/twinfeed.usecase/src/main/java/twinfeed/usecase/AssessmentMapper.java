@@ -118,7 +118,7 @@ final class AssessmentMapper {
 
     private twinfeed.model.assessment.Finding finding(
             Finding finding, BooleanSupplier withWorking, Function<Step, String> origin) {
-        twinfeed.model.assessment.Finding record = new RecordedFinding(
+        RecordedFinding record = new RecordedFinding(
                 oneAtATime,
                 new RecordedFinding.Sentences(() -> words.sentence(finding), () -> words.forCustomer(finding)),
                 () -> withWorking.getAsBoolean() ? steps(finding, origin) : List.of(),
@@ -156,15 +156,19 @@ final class AssessmentMapper {
         }
     }
 
-    private void chance(Finding finding, twinfeed.model.assessment.Finding record) {
+    private void chance(Finding finding, RecordedFinding record) {
         @Nullable PassProbability chance = finding.chance();
         if (chance != null) {
             record.setChance(chance.passes());
-            if (finding.figures() != null) {
-                record.setLow(finding.check().unit().fromSi(chance.low()));
-                record.setHigh(finding.check().unit().fromSi(chance.high()));
-            }
-            record.setRemeasure(chance.remeasure().isEmpty() ? null : words.remeasure(chance));
+            record.later(() -> {
+                if (finding.figures() != null) {
+                    record.setLow(
+                            finding.check().unit().fromSi(chance.interval().low()));
+                    record.setHigh(
+                            finding.check().unit().fromSi(chance.interval().high()));
+                }
+                record.setRemeasure(chance.interval().remeasure().isEmpty() ? null : words.remeasure(chance));
+            });
         }
     }
 

@@ -22,6 +22,7 @@ final class RecordedFinding extends FindingImpl {
     private final Unwritten<Step> working;
     private final Unwritten<Series> curves;
     private @Nullable Sentences unsaid;
+    private @Nullable Runnable interval;
 
     /**
      * What says the sentences of a finding.
@@ -46,6 +47,15 @@ final class RecordedFinding extends FindingImpl {
         this.curves = new Unwritten<>(curves);
     }
 
+    /**
+     * What writes the interval of the margin and what to measure again, when first asked for.
+     *
+     * @param write sets them
+     */
+    void later(Runnable write) {
+        this.interval = write;
+    }
+
     @Override
     public EList<Step> getSteps() {
         return written(working, super::getSteps);
@@ -66,6 +76,34 @@ final class RecordedFinding extends FindingImpl {
     public @Nullable String getCustomerText() {
         say();
         return super.getCustomerText();
+    }
+
+    @Override
+    public @Nullable Double getLow() {
+        writeInterval();
+        return super.getLow();
+    }
+
+    @Override
+    public @Nullable Double getHigh() {
+        writeInterval();
+        return super.getHigh();
+    }
+
+    @Override
+    public @Nullable String getRemeasure() {
+        writeInterval();
+        return super.getRemeasure();
+    }
+
+    private void writeInterval() {
+        synchronized (lock) {
+            Runnable write = interval;
+            if (write != null) {
+                interval = null;
+                write.run();
+            }
+        }
     }
 
     private void say() {
@@ -106,6 +144,9 @@ final class RecordedFinding extends FindingImpl {
             case AssessmentPackage.FINDING__SERIES -> !getSeries().isEmpty();
             case AssessmentPackage.FINDING__TEXT -> getText() != null;
             case AssessmentPackage.FINDING__CUSTOMER_TEXT -> getCustomerText() != null;
+            case AssessmentPackage.FINDING__LOW -> getLow() != null;
+            case AssessmentPackage.FINDING__HIGH -> getHigh() != null;
+            case AssessmentPackage.FINDING__REMEASURE -> getRemeasure() != null;
             default -> super.eIsSet(featureID);
         };
     }

@@ -113,7 +113,8 @@ public final class FindingText {
 
     /** The reading to take again, in words; all of them where none stands out. */
     public String remeasure(PassProbability chance) {
-        return chance.remeasure().isEmpty() ? Runner.TEXTS.get(locale, "reading.all") : reading(chance.remeasure());
+        String path = chance.interval().remeasure();
+        return path.isEmpty() ? Runner.TEXTS.get(locale, "reading.all") : reading(path);
     }
 
     /** The missing readings in words. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.MarginInterval;
 import twinfeed.calculator.PassProbability;
 
 /**
@@ -59,10 +60,11 @@ final class ChancesByNeed {
         if (responses.stream().anyMatch(response -> !response.decided())) {
             draw();
         }
-        double[][] columns = draws.columns(MARGINS);
+        List<String> paths =
+                trials.inputs().list().stream().map(SampledInput::path).toList();
         List<Finding> findings = new ArrayList<>();
         for (int check = 0; check < trials.checks(); check++) {
-            findings.add(trials.nominal(check).withChance(chance(check, columns)));
+            findings.add(trials.nominal(check).withChance(chance(check, paths)));
         }
         return findings;
     }
@@ -113,23 +115,28 @@ final class ChancesByNeed {
         return judged.computeIfAbsent(draw, number -> undecided.at(draws.first(DRAWS)[number]));
     }
 
-    private PassProbability chance(int check, double[][] columns) {
+    private PassProbability chance(int check, List<String> paths) {
         Response response = responses.get(check);
         OpenCheck known = open.get(check);
         double passes = known == null ? (response.passesNominally() ? 1 : 0) : known.chance();
         if (!response.regular()) {
-            return new PassProbability(passes, 0, 0, "");
+            return new PassProbability(passes, MarginInterval.NONE);
         }
+        FirstDraws shared = draws;
+        return new PassProbability(passes, () -> interval(response, shared.columns(MARGINS), paths));
+    }
+
+    /** The interval of a margin; what works it out later keeps hold of the response alone, not of the house. */
+    private static MarginInterval interval(Response response, double[][] columns, List<String> paths) {
         double[] margins = response.margins(columns, MARGINS);
-        return new PassProbability(
-                passes,
+        return new MarginInterval(
                 Statistics.quantile(margins, PassProbability.DOUBT),
                 Statistics.upperQuantile(margins, PassProbability.DOUBT),
-                loudest(response, columns, margins));
+                loudest(response, columns, margins, paths));
     }
 
     /** The input whose effect goes most along with the margin: its share of the variance, to first order. */
-    private String loudest(Response response, double[][] columns, double[] margins) {
+    private static String loudest(Response response, double[][] columns, double[] margins, List<String> paths) {
         String path = "";
         double most = Statistics.LEAST_SHARE;
         for (int i : response.wide()) {
@@ -137,7 +144,7 @@ final class ChancesByNeed {
             double share = Statistics.correlationSquared(additions, margins);
             if (share > most) {
                 most = share;
-                path = trials.inputs().list().get(response.input(i)).path();
+                path = paths.get(response.input(i));
             }
         }
         return path;

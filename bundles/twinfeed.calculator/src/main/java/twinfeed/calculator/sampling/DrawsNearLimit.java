@@ -3,7 +3,6 @@ package twinfeed.calculator.sampling;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.Map;
 
@@ -51,11 +50,7 @@ final class DrawsNearLimit implements OpenDraws {
      * @param truths the true margins of the draws, near or not, that were judged before, by number
      */
     DrawsNearLimit(int[] near, double[] predicted, Map<Integer, Double> truths) {
-        this.draws = Arrays.stream(near)
-                .boxed()
-                .sorted(Comparator.comparingDouble(draw -> predicted[draw]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        this.draws = inOrder(near, predicted);
         this.margins = Arrays.stream(draws).mapToDouble(draw -> predicted[draw]).toArray();
         this.ranks = new int[predicted.length];
         Arrays.fill(ranks, -1);
@@ -67,6 +62,23 @@ final class DrawsNearLimit implements OpenDraws {
         this.chances = new double[draws.length];
         truths.forEach(this::keep);
         reckon();
+    }
+
+    /** The draws in the order of their margins; those of equal margins stay in their order. */
+    private static int[] inOrder(int[] near, double[] predicted) {
+        double[] sorted = new double[near.length];
+        Arrays.setAll(sorted, i -> predicted[near[i]]);
+        Arrays.sort(sorted);
+        int[] equalsBefore = new int[near.length];
+        int[] ordered = new int[near.length];
+        for (int draw : near) {
+            int place = Arrays.binarySearch(sorted, predicted[draw]);
+            while (place > 0 && sorted[place - 1] == sorted[place]) {
+                place--;
+            }
+            ordered[place + equalsBefore[place]++] = draw;
+        }
+        return ordered;
     }
 
     /** Whether a truth is news. */

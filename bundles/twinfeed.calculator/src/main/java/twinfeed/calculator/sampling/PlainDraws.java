@@ -4,6 +4,7 @@ package twinfeed.calculator.sampling;
 import java.util.ArrayList;
 import java.util.List;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.MarginInterval;
 import twinfeed.calculator.PassProbability;
 
 /** Chances from a fixed number of draws, each judged in truth: slow, and what the quicker way is measured by. */
@@ -49,13 +50,14 @@ final class PlainDraws {
     private PassProbability chance(int check) {
         double chance = (double) passes[check] / count;
         if (answered[check] < count) {
-            return new PassProbability(chance, 0, 0, "");
+            return new PassProbability(chance, MarginInterval.NONE);
         }
         return new PassProbability(
                 chance,
-                Statistics.quantile(margins[check], PassProbability.DOUBT),
-                Statistics.upperQuantile(margins[check], PassProbability.DOUBT),
-                loudest(margins[check]));
+                new MarginInterval(
+                        Statistics.quantile(margins[check], PassProbability.DOUBT),
+                        Statistics.upperQuantile(margins[check], PassProbability.DOUBT),
+                        loudest(margins[check])));
     }
 
     /** The input whose square of correlation with the margin is largest: its share of the variance, to first order. */

@@ -27,6 +27,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Intake;
 import twinfeed.calculator.LimitType;
+import twinfeed.calculator.MarginInterval;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SyntheticCalculator;
@@ -71,7 +72,8 @@ class FindingTextTest {
                 .findings()
                 .forEach(each -> findings.add(
                         each.check().equals(CLOSE)
-                                ? each.withChance(new PassProbability(0.37, 0, 1, "survey.water.test.flow"))
+                                ? each.withChance(
+                                        new PassProbability(0.37, new MarginInterval(0, 1, "survey.water.test.flow")))
                                 : each));
         Set<Outcome> said = EnumSet.noneOf(Outcome.class);
         for (Locale locale : List.of(Locale.UK, Locale.GERMAN)) {
@@ -154,7 +156,7 @@ class FindingTextTest {
                 Worded.of(findings -> findings.on(Worded.FLOW).compare(2, 1).add());
         assertEquals("Within the limit.", ENGLISH.sentence(passing));
         assertNull(ENGLISH.forCustomer(passing), "what passes is no news");
-        Finding close = tooLittle("blocked").withChance(new PassProbability(0.37, 0, 1, ""));
+        Finding close = tooLittle("blocked").withChance(new PassProbability(0.37, new MarginInterval(0, 1, "")));
         assertEquals(
                 "Too close to call: the chance that it passes is 37 %. Measure again: all readings.",
                 ENGLISH.sentence(close));

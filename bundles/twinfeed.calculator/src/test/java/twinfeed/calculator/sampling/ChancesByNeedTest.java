@@ -118,10 +118,13 @@ class ChancesByNeedTest {
     @Test
     void theReadingThatContributesMostIsNamed() {
         assertEquals(
-                "survey.water.test.flow", chance(byNeed(of(Double::sum, 10.5))).remeasure());
+                "survey.water.test.flow",
+                chance(byNeed(of(Double::sum, 10.5))).interval().remeasure());
         assertEquals(
                 "survey.electricity.externalLoop",
-                chance(byNeed(of((flow, loop) -> flow + 10 * loop, 15))).remeasure());
+                chance(byNeed(of((flow, loop) -> flow + 10 * loop, 15)))
+                        .interval()
+                        .remeasure());
     }
 
     @Test
@@ -129,8 +132,8 @@ class ChancesByNeedTest {
         Calculator sum = of(Double::sum, 10);
         PassProbability plain = plain(sum);
         PassProbability quick = chance(byNeed(sum));
-        assertEquals(plain.low(), quick.low(), 0.05);
-        assertEquals(plain.high(), quick.high(), 0.05);
+        assertEquals(plain.interval().low(), quick.interval().low(), 0.05);
+        assertEquals(plain.interval().high(), quick.interval().high(), 0.05);
     }
 
     /** A check that fails without a figure where the loop is above a limit. */

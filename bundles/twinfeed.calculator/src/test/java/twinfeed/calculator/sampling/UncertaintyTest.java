@@ -81,8 +81,8 @@ class UncertaintyTest {
     @Test
     void quantilesOfOneRectangularReading() {
         PassProbability chance = chance(sum(10), Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0 ohm"));
-        assertEquals(0.5 - 0.9, chance.low(), 0.003);
-        assertEquals(0.5 + 0.9, chance.high(), 0.003);
+        assertEquals(0.5 - 0.9, chance.interval().low(), 0.003);
+        assertEquals(0.5 + 0.9, chance.interval().high(), 0.003);
     }
 
     @Test
@@ -90,7 +90,7 @@ class UncertaintyTest {
         // Table of the normal distribution: P(z <= 1) = 0.8413, 5 % quantile at -1.6449.
         PassProbability chance = chance(sum(9.5), Fixtures.survey("10 L/min u 1 L/min", "0.5 ohm ± 0 ohm"));
         assertEquals(0.8413, chance.passes(), 0.002);
-        assertEquals(1 - 1.6449, chance.low(), 0.01);
+        assertEquals(1 - 1.6449, chance.interval().low(), 0.01);
     }
 
     @Test
@@ -112,10 +112,12 @@ class UncertaintyTest {
         assertEquals(
                 "survey.water.test.flow",
                 chance(sum(10.5), Fixtures.survey("10 L/min ± 1 L/min", "0.5 ohm ± 0.1 ohm"))
+                        .interval()
                         .remeasure());
         assertEquals(
                 "survey.electricity.externalLoop",
                 chance(sum(10.5), Fixtures.survey("10 L/min ± 0.1 L/min", "0.5 ohm ± 0.4 ohm"))
+                        .interval()
                         .remeasure());
     }
 
