@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import twinfeed.model.survey.Customer;
 import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
 import twinfeed.quotes.QuoteLife;
+import twinfeed.units.text.Texts;
 
 /**
  * A quote as a document of the type Quotation of the OASIS Universal Business Language, version 2.1, so that office programs can take it. Such a
@@ -38,16 +40,20 @@ public final class UblQuotation {
 
     private static final String CURRENCY = "currencyID";
 
+    private static final Texts TEXTS = new Texts(UblQuotation.class, "Interchange");
+
     private final Quote quote;
     private final QuoteOption option;
     private final Survey survey;
     private final Firm firm;
+    private final Locale locale;
 
-    private UblQuotation(Quote quote, QuoteOption option, Survey survey, Firm firm) {
+    private UblQuotation(Quote quote, QuoteOption option, Survey survey, Firm firm, Locale locale) {
         this.quote = quote;
         this.option = option;
         this.survey = survey;
         this.firm = firm;
+        this.locale = locale;
     }
 
     /**
@@ -55,13 +61,14 @@ public final class UblQuotation {
      *
      * @param survey customer and site
      * @param firm who quotes
+     * @param locale language of the quote's texts
      */
-    public static Optional<UblQuotation> of(Quote quote, Survey survey, Firm firm) {
+    public static Optional<UblQuotation> of(Quote quote, Survey survey, Firm firm, Locale locale) {
         return quote.getOptions().stream()
                 .filter(each -> quote.getChosen() == null || Objects.equals(quote.getChosen(), each.getName()))
                 .filter(each -> lines(each).findAny().isPresent())
                 .findFirst()
-                .map(option -> new UblQuotation(quote, option, survey, firm));
+                .map(option -> new UblQuotation(quote, option, survey, firm, locale));
     }
 
     private static Stream<QuoteLine> lines(QuoteOption option) {
@@ -125,18 +132,22 @@ public final class UblQuotation {
 
     private List<String> notes() {
         return Stream.of(
-                        Stream.of(quote.getNumber() == null ? "Draft, not issued." : ""),
+                        Stream.of(quote.getNumber() == null ? text("draft") : ""),
                         Stream.of(Objects.requireNonNullElse(option.getTitle(), "")),
                         Stream.of(Objects.requireNonNullElse(option.getText(), "")),
                         option.getPayments().stream().map(this::payment),
-                        option.getEnquiries().stream().map(each -> "Price on enquiry: " + each),
+                        option.getEnquiries().stream().map(each -> text("request") + ": " + each),
                         quote.getOptions().stream()
                                 .filter(other -> other != option)
-                                .map(other -> "Also offered: " + other.getTitle()),
+                                .map(other -> text("also") + ": " + other.getTitle()),
                         quote.getCautions().stream())
                 .flatMap(each -> each)
                 .filter(note -> !note.isBlank())
                 .toList();
+    }
+
+    private String text(String key) {
+        return TEXTS.get(locale, key);
     }
 
     private String payment(Payment payment) {

@@ -293,7 +293,7 @@ public final class IssuedQuotes {
                     .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                     .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
                     .add(out.ubl(), bytes -> QuotingService.quotation(
-                                    opened.current(), opened.frozen().survey(), firm)
+                                    opened.current(), opened.frozen().survey(), firm, locale)
                             .write(bytes))
                     .write();
         } catch (DocumentException refused) {

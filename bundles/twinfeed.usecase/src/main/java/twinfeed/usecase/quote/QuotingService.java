@@ -29,6 +29,7 @@ import twinfeed.usecase.choices.AppliedChoices;
 import twinfeed.usecase.choices.ChoicesInJob;
 import twinfeed.usecase.choices.QuoteChoices;
 import twinfeed.usecase.interchange.UblQuotation;
+import twinfeed.usecase.refusal.Refusals;
 import twinfeed.workbook.QuoteWorkbook;
 
 /** Prices assessed jobs and writes their quotes. */
@@ -122,15 +123,15 @@ public final class QuotingService {
         return new OutputFiles()
                 .add(out.workbook(), bytes -> QuoteWorkbook.write(document, bytes))
                 .add(out.pdf(), bytes -> QuotePdf.write(document, bytes))
-                .add(out.ubl(), bytes -> quotation(quote, survey(judged), firm).write(bytes));
+                .add(out.ubl(), bytes -> quotation(quote, survey(judged), firm, locale)
+                        .write(bytes));
     }
 
     /** The quote as a document that other programs read. */
-    static UblQuotation quotation(Quote quote, Survey survey, FirmFile firm) {
-        return UblQuotation.of(quote, survey, firm.firm())
-                .orElseThrow(() -> new UnusableException(
-                        "the quote offers nothing with a price, and a UBL Quotation needs a line; write it without --ubl",
-                        new IllegalStateException()));
+    static UblQuotation quotation(Quote quote, Survey survey, FirmFile firm, Locale locale) {
+        return UblQuotation.of(quote, survey, firm.firm(), locale)
+                .orElseThrow(
+                        () -> new UnusableException(Refusals.text("quotation.lines"), new IllegalStateException()));
     }
 
     /** The supplies of the house with the work of the quote's first option done; null where it needs none. */

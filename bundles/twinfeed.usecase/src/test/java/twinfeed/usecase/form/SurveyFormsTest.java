@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.form;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,11 +12,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
+import twinfeed.units.Resistance;
 import twinfeed.usecase.Demo;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 
@@ -75,6 +81,97 @@ class SurveyFormsTest {
         for (Path page : List.of(blank, missing)) {
             assertTrue(new String(Files.readAllBytes(page), 0, 5, java.nio.charset.StandardCharsets.ISO_8859_1)
                     .startsWith("%PDF-"));
+        }
+    }
+
+    private Path form(OpenedJob job) throws IOException {
+        Path catalogue = Demo.FOLDER.resolve("heaters.catalogue");
+        Path beside = folder.resolve("heaters.catalogue");
+        if (!Files.exists(beside)) {
+            Files.copy(catalogue, beside);
+        }
+        Path form = folder.resolve("form.xlsx");
+        forms.write(job, Locale.ENGLISH, form);
+        return form;
+    }
+
+    private OpenedJob demonstration() {
+        return service.open(Demo.FOLDER.resolve("alder-beck.job"), null);
+    }
+
+    @Test
+    void theCatalogueThatIsNamedBesideTheFormIsThatOfTheJob() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().setCatalogue(null);
+        Path out = folder.resolve("new.job");
+        forms.read(form(job), out, "heaters.catalogue");
+        assertEquals("heaters.catalogue", service.open(out, null).job().getCatalogue());
+    }
+
+    @Test
+    void aFormKeepsItsOwnCatalogue() throws IOException {
+        Path out = folder.resolve("new.job");
+        forms.read(form(demonstration()), out, "others.catalogue");
+        assertEquals("heaters.catalogue", service.open(out, null).job().getCatalogue());
+    }
+
+    @Test
+    void aHeaterThatTheCatalogueDoesNotHaveIsRefusedAtItsCell() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().getSurvey().getUnit().setHeaterId("h999");
+        Path out = folder.resolve("new.job");
+        Path form = form(job);
+        String refused = refused(form, out, null);
+        assertTrue(refused.matches("(?s).*[A-Z]\\d+, survey\\.unit\\.heaterId.*"), refused);
+        assertFalse(Files.exists(out));
+        Files.delete(folder.resolve("heaters.catalogue"));
+        forms.read(form, out, null);
+        assertTrue(Files.exists(out), "without its catalogue nobody knows");
+    }
+
+    @Test
+    void aWordThatNoRuleSetHasIsRefusedAtItsCell() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().getSurvey().setClimate("of-the-moon");
+        Path out = folder.resolve("new.job");
+        String refused = refused(form(job), out, null);
+        assertTrue(refused.matches("(?s).*[A-Z]\\d+, survey\\.climate.*"), refused);
+        assertTrue(refused.contains("of-the-moon"), refused);
+        assertFalse(Files.exists(out));
+    }
+
+    @Test
+    void whatIsOddIsSaidOnceAndDoesNotStopTheForm() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().getSurvey().getElectricity().getCircuit().setMeasuredLoop(Resistance.valueOf("0.01 ohm"));
+        Path out = folder.resolve("new.job");
+        List<String> warnings = forms.read(form(job), out, null);
+        assertTrue(Files.exists(out));
+        assertTrue(
+                warnings.stream().anyMatch(each -> each.contains("survey.electricity.circuit.measuredLoop")),
+                warnings.toString());
+        assertEquals(warnings.stream().distinct().toList(), warnings);
+    }
+
+    @Test
+    void paperNamesTheHouseAndWhatItsChecksWaitFor() throws IOException {
+        SurveyForms all = new SurveyForms(TwinfeedService.onClassPath());
+        OpenedJob job = demonstration();
+        job.job().getSurvey().getWater().getTest().setRunningPressure(null);
+        Path paper = folder.resolve("missing.pdf");
+        all.print(job, Locale.ENGLISH, DAY, paper);
+        String text = text(paper);
+        assertTrue(text.contains(job.job().getSurvey().getSite().getName()), text);
+        assertTrue(text.contains("Checks wait for these"), text);
+        assertTrue(text.contains("Running pressure, bar"), text);
+        job.job().getSurvey().getSite().setName(null);
+        all.print(job, Locale.ENGLISH, DAY, paper);
+        assertTrue(text(paper).contains("alder-beck"), "a house without a name goes by its file");
+    }
+
+    private static String text(Path pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 }
