@@ -251,7 +251,8 @@ final class BatchJournal implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        boolean empty = position == begin;
+        // What was judged before stays, even where work ended before its first row was asked for.
+        boolean empty = end == begin;
         lock.release();
         file.close();
         if (finished || empty) {

@@ -15,8 +15,10 @@ import twinfeed.diagnosis.repair.RepairAdvice;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.diagnosis.visit.FaultSheet.Answer;
 import twinfeed.diagnosis.visit.FaultSheet.Cause;
+import twinfeed.diagnosis.visit.FaultSheet.Expected;
 import twinfeed.diagnosis.visit.FaultSheet.Next;
 import twinfeed.diagnosis.visit.FaultSheet.Reading;
+import twinfeed.diagnosis.visit.FaultSheet.Tick;
 import twinfeed.document.DocumentTexts;
 import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
@@ -182,5 +184,131 @@ class JobSheetWriterTest {
                 .findFirst()
                 .orElseThrow()
                 .text();
+    }
+
+    private JobSheet whole() {
+        FaultSheet found = new FaultSheet(
+                "Heater 9.5 kW",
+                "part",
+                "The coil has failed.",
+                List.of(new Cause("coil", "Coil", 0.1, 0.01, "why", List.of())),
+                0,
+                null,
+                List.of(new Answer("hot", "Is it hot?", "yes", "said", "by the tenant")),
+                List.of(new Reading("Coil", "4 kohm", "3 to 5 kohm", true)),
+                List.of(
+                        new Tick("showerOff", "Switch it off", "A. Fitter", "09:10", true),
+                        new Tick("noticeUp", "Put up a notice", "", "", false)),
+                "Isolate first.",
+                List.of("The pressure is low."),
+                List.of("Asked: is it hot?"),
+                List.of(new Expected("Flow", "5 to 6 L/min")),
+                advice(null, null, List.of()),
+                List.of("An unknown observation."),
+                0,
+                "Engineering judgement",
+                List.of("Electricity can kill."));
+        return new JobSheetWriter(found, survey, Locale.ENGLISH)
+                .write("A job", Firm.of("Invented", "", ""), "1", LocalDate.of(2026, 9, 1));
+    }
+
+    @Test
+    void itIsReadInTheOrderOfTheWork() {
+        assertEquals(
+                List.of(
+                                "job.stop",
+                                "job.cautions",
+                                "job.next",
+                                "job.isolation",
+                                "job.causes",
+                                "job.links",
+                                "job.readings",
+                                "job.answers",
+                                "job.steps",
+                                "job.expected",
+                                "job.repair",
+                                "job.done",
+                                "job.notices",
+                                "job.source")
+                        .stream()
+                        .map(WORDS::get)
+                        .toList(),
+                whole().sections().stream().map(Section::title).toList());
+    }
+
+    @Test
+    void everySectionSaysWhatWasFound() {
+        JobSheet sheet = whole();
+        assertEquals(List.of("Isolate first."), section(sheet, "job.stop").sentences());
+        assertEquals(
+                List.of("Electricity can kill."), section(sheet, "job.cautions").sentences());
+        assertEquals(
+                List.of("The pressure is low."), section(sheet, "job.links").sentences());
+        assertEquals(List.of("Asked: is it hot?"), section(sheet, "job.steps").sentences());
+        assertEquals(
+                List.of("An unknown observation."),
+                section(sheet, "job.notices").sentences());
+        assertEquals(
+                List.of(
+                        List.of(JobSheet.DONE, "Switch it off", "A. Fitter", "09:10"),
+                        List.of("", "Put up a notice", "", "")),
+                rows(section(sheet, "job.isolation")));
+        assertEquals(
+                List.of(List.of(
+                        "Is it hot?", WORDS.get("job.answer.yes"), WORDS.get("job.origin.said"), "by the tenant")),
+                rows(section(sheet, "job.answers")));
+        assertEquals(List.of(List.of("Flow", "5 to 6 L/min", "")), rows(section(sheet, "job.expected")));
+        assertEquals(
+                List.of(List.of("1 %", "Coil", "why", "")), rows(section(sheet, "job.causes")), "one in a hundred");
+        assertEquals("The coil has failed.", sheet.conclusion().text());
+    }
+
+    @Test
+    void columnsHaveHeadsButThoseToTick() {
+        List<String> heads = Objects.requireNonNull(
+                        section(whole(), "job.isolation").table())
+                .columns()
+                .stream()
+                .map(JobSheet.Column::head)
+                .toList();
+        assertEquals("", heads.get(0));
+        assertEquals(WORDS.get("job.isolation.step"), heads.get(1));
+    }
+
+    @Test
+    void repairAndNewUnitsStandBesideOneAnother() {
+        RepairAdvice advice = new RepairAdvice(
+                "GBP",
+                List.of(new RepairAdvice.Line("Coil", new BigDecimal("80.00"))),
+                new BigDecimal("80.00"),
+                new BigDecimal("40.00"),
+                new BigDecimal("120.00"),
+                5,
+                List.of(
+                        new RepairAdvice.Replacement(
+                                "h95",
+                                "Heater 9.5 kW",
+                                new BigDecimal("318.50"),
+                                new BigDecimal("10.00"),
+                                new BigDecimal("328.50"),
+                                false),
+                        new RepairAdvice.Replacement(
+                                "h85",
+                                "Heater 8.5 kW",
+                                new BigDecimal("299.50"),
+                                new BigDecimal("10.00"),
+                                new BigDecimal("309.50"),
+                                true)),
+                null,
+                null,
+                "Repair it.",
+                List.of(),
+                List.of());
+        List<List<String>> rows = rows(section(sheet("part", null, List.of(), List.of(), advice), "job.repair"));
+        assertEquals(List.of("Coil", "\u00a380.00", "", ""), rows.get(0));
+        assertEquals(List.of(WORDS.get("job.repair.sum"), "\u00a380.00", "\u00a340.00", "\u00a3120.00"), rows.get(1));
+        assertEquals(List.of("Heater 9.5 kW", "\u00a3318.50", "\u00a310.00", "\u00a3328.50"), rows.get(2));
+        assertEquals("Heater 8.5 kW (price of a part still open)", rows.get(3).get(0));
+        assertEquals(4, rows.size());
     }
 }
