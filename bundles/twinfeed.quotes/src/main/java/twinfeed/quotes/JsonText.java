@@ -2,7 +2,9 @@
 package twinfeed.quotes;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
@@ -28,6 +30,10 @@ final class JsonText {
                 throw new IOException("something follows the JSON value");
             }
             return value;
+        } catch (JsonProcessingException broken) {
+            JsonLocation place = broken.getLocation();
+            String where = place == null ? "" : " (line " + place.getLineNr() + ", column " + place.getColumnNr() + ")";
+            throw new IllegalArgumentException(broken.getOriginalMessage() + where, broken);
         } catch (IOException broken) {
             throw new IllegalArgumentException(broken.getMessage(), broken);
         }

@@ -87,4 +87,65 @@ final class PriceBookFileTest {
                 .flatMap(one -> one.codes().stream())
                 .toList();
     }
+
+    @Test
+    void whatMayBeChosenIsWhatAFileMayHold() {
+        PriceBook book = book();
+        for (String taxClass : PriceBookFile.taxClasses()) {
+            book.getItems().get(0).setTaxClass(taxClass);
+            assertTrue(
+                    PriceBookFile.check(book, Locale.UK).stream()
+                            .noneMatch(one -> one.error() && one.field().equals("taxClass")),
+                    taxClass);
+        }
+        assertTrue(PriceBookFile.taxClasses().contains("standard"));
+        for (String rounding : PriceBookFile.roundings()) {
+            book.setRounding(rounding);
+            assertTrue(PriceBookFile.check(book, Locale.UK).stream().noneMatch(PriceBookFile.Remark::error), rounding);
+        }
+        assertTrue(PriceBookFile.roundings().size() > 1);
+    }
+
+    @Test
+    void aRemarkSaysWhatIsWrongAndWhatWouldBeRight() {
+        PriceBook book = book();
+        book.getItems().get(7).setTaxClass("luxury");
+        String text = PriceBookFile.check(book, Locale.UK).stream()
+                .filter(PriceBookFile.Remark::error)
+                .findFirst()
+                .orElseThrow()
+                .text();
+        assertTrue(text.contains("; ") && text.contains("standard"), text);
+    }
+
+    @Test
+    void theFirstItemIsNamedToo(@TempDir Path folder) {
+        PriceBook book = book();
+        book.getItems().get(0).setUnit(null);
+        Path out = folder.resolve("prices.csv");
+        InputException refused = assertThrows(InputException.class, () -> PriceBookFile.save(book, out, BOOK));
+        assertTrue(
+                refused.problems()
+                        .get(0)
+                        .element()
+                        .startsWith(book.getItems().get(0).getCode() + " "),
+                refused.getMessage());
+    }
+
+    /** Spreadsheet programs of some systems still write this encoding. */
+    @Test
+    void remarksInAnOlderEncodingAreKept(@TempDir Path folder) throws Exception {
+        Path older = folder.resolve("older.csv");
+        Files.write(older, "## Preise f\u00fcr 2026\nx\n".getBytes(java.nio.charset.Charset.forName("windows-1252")));
+        Path out = folder.resolve("prices.csv");
+        PriceBookFile.save(book(), out, older);
+        assertEquals("## Preise f\u00fcr 2026", Files.readAllLines(out).get(0));
+    }
+
+    @Test
+    void aBookIsWrittenAsCsvOnly(@TempDir Path folder) {
+        Path out = folder.resolve("prices.xlsx");
+        assertThrows(InputException.class, () -> PriceBookFile.save(book(), out, BOOK));
+        assertFalse(Files.exists(out));
+    }
 }

@@ -92,4 +92,13 @@ class FirmFolderTest {
         assertTrue(FirmFolder.dispensable("term.loft"));
         assertFalse(FirmFolder.dispensable("caution.electricity"));
     }
+
+    @Test
+    void englishWordingIsTheOneThatHoldsEverywhere() {
+        FirmFolder own = own();
+        own.saveWording(Locale.ROOT, java.util.Map.of("term.valid", "Until {validUntil}."));
+        assertEquals(own.wording(Locale.UK), own.wording(Locale.ROOT));
+        assertTrue(own.wording(Locale.GERMANY).isEmpty());
+        assertTrue(FirmFolder.shipped(Locale.UK).containsKey("term.valid"));
+    }
 }

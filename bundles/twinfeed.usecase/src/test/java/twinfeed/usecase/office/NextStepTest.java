@@ -155,4 +155,103 @@ final class NextStepTest {
                 .iterator()
                 .hasNext());
     }
+
+    @Test
+    void anOpenQuoteSaysTheDayThatItIsAbout() {
+        IssuedQuote open = quote("2026-0001", 1, QuoteState.ISSUED, 0);
+        OfficeFolder office = folder(List.of(), open);
+        assertEquals(ISSUED, NextStep.of(open, office, ISSUED.plusDays(8)).on());
+        assertEquals(UNTIL, NextStep.of(open, office, UNTIL.minusDays(7)).on(), "the last day on which it holds");
+    }
+
+    @Test
+    void aChangedFileComesBeforeEverythingElse() {
+        IssuedQuote open = quote("2026-0001", 1, QuoteState.ISSUED, 0);
+        IssuedQuote changed = new IssuedQuote(
+                open.file(), open.quote(), "", false, Verification.CHANGED, open.customer(), open.site());
+        assertEquals(
+                NextStep.Kind.CHECK_FILE,
+                NextStep.of(changed, folder(List.of(), changed), UNTIL).kind());
+    }
+
+    @Test
+    void whatWasDeclinedOrSupersededNeedsNothing() {
+        for (QuoteState state : List.of(QuoteState.DECLINED, QuoteState.SUPERSEDED)) {
+            IssuedQuote quote = quote("2026-0001", 1, state, 3);
+            assertEquals(
+                    NextStep.Kind.NONE,
+                    NextStep.of(quote, folder(List.of(), quote), ISSUED).kind());
+            assertFalse(NextStep.Kind.NONE.due());
+        }
+    }
+
+    @Test
+    void aFinishedJobNeedsNothingAndOneWithADeclinedQuoteIsLeftAlone() {
+        OfficeJob done = job("A. Customer", true, ISSUED.plusDays(20));
+        assertEquals(NextStep.Kind.DONE, next(done, folder(List.of()), OptionalInt.of(4)));
+        OfficeFolder declined = folder(List.of(), quote("2026-0001", 1, QuoteState.DECLINED, 3));
+        assertEquals(NextStep.Kind.NONE, next(job("A. Customer", true, null), declined, OptionalInt.of(0)));
+    }
+
+    @Test
+    void whatTheOfficeDoesNowIsDue() {
+        assertEquals(
+                List.of("checkFile", "lapses", "followUp", "doWork", "issue"),
+                java.util.Arrays.stream(NextStep.Kind.values())
+                        .filter(NextStep.Kind::due)
+                        .map(NextStep.Kind::key)
+                        .toList());
+    }
+
+    /** A quote that lapsed or was declined counts as an answer only where no revision followed. */
+    @Test
+    void revisedQuotesAreNoAnswers() {
+        OfficeRates rates = OfficeRates.of(
+                folder(
+                        List.of(),
+                        quote("2026-0001", 1, QuoteState.DECLINED, 4),
+                        quote("2026-0001", 2, QuoteState.ACCEPTED, 5),
+                        quote("2026-0002", 1, QuoteState.ISSUED, 0),
+                        quote("2026-0002", 2, QuoteState.DECLINED, 9),
+                        quote("2026-0003", 1, QuoteState.ISSUED, 0)),
+                UNTIL.plusDays(1));
+        assertEquals(3, rates.answered(), "accepted, declined and lapsed");
+        assertEquals(1, rates.accepted());
+        assertEquals(OptionalDouble.of(7), rates.medianDays());
+        assertEquals(
+                OptionalDouble.of(5),
+                OfficeRates.of(folder(List.of(), quote("2026-0001", 1, QuoteState.ACCEPTED, 5)), UNTIL)
+                        .medianDays());
+    }
+
+    @Test
+    void aJobWithoutCustomerOrDwellingIsReadToo(@TempDir Path office) throws Exception {
+        String job = Files.readString(Demo.FOLDER.resolve("rowan-brook.job"));
+        Files.writeString(office.resolve("nobody.job"), job.replaceAll("(?s)<(customer|site) [^>]*/>", ""));
+        Files.writeString(
+                office.resolve("site.job"),
+                job.replaceAll("(?s)<customer [^>]*/>", "<customer name=\" A. Tenant \"/>"));
+        OfficeFolder found = OfficeFolder.read(office, List.of());
+        assertEquals(List.of(), found.troubles());
+        OfficeJob nobody = found.jobs().get(0);
+        assertEquals("", nobody.customer() + nobody.site());
+        assertFalse(nobody.addressed());
+        OfficeJob site = found.jobs().get(1);
+        assertEquals("A. Tenant", site.customer());
+        assertTrue(site.addressed(), "the site has an address");
+    }
+
+    @Test
+    void aBrokenQuoteIsNamedAndHidesNoOther(@TempDir Path office) throws Exception {
+        Path quotes = Files.createDirectories(office.resolve("quotes"));
+        Files.writeString(quotes.resolve("2026-0001-r1.quote"), "no quote");
+        OfficeFolder found = OfficeFolder.read(office, List.of());
+        assertEquals(1, found.troubles().size());
+        String trouble = found.troubles().get(0);
+        assertTrue(
+                trouble.startsWith(quotes.resolve("2026-0001-r1.quote") + " is not an issued quote that can be read: "),
+                trouble);
+        assertTrue(trouble.contains("(line 1, column 4)"), trouble);
+        assertFalse(trouble.contains("Source"), trouble);
+    }
 }

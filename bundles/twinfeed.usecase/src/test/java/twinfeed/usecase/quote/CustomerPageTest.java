@@ -76,7 +76,7 @@ final class CustomerPageTest {
                 "Issued",
                 List.of(new Day("Date", null, "25 Nov 2026")),
                 new Said("For", "A. Tenant\n1 Mill Row"),
-                new Said("The shower at", " "),
+                new Said("The shower at", "Flat 2"),
                 new Part("Danger", List.of("Do not use it."), true),
                 new Said("What we found", "It is worn."),
                 new Part("Still to be measured", List.of("The pressure"), false),
@@ -109,6 +109,8 @@ final class CustomerPageTest {
                         "HEADING For",
                         "TEXT A. Tenant",
                         "TEXT 1 Mill Row",
+                        "HEADING The shower at",
+                        "TEXT Flat 2",
                         "DANGER Danger",
                         "DANGER Do not use it.",
                         "HEADING What we found",
@@ -150,6 +152,7 @@ final class CustomerPageTest {
     @Test
     void whereNothingIsOfferedThatIsSaidInstead() {
         List<String> lines = written(letter(List.of(), null, null));
+        assertTrue(lines.contains("HEADING What we found"), lines.toString());
         assertTrue(lines.contains("TEXT We can offer nothing."), lines.toString());
         assertTrue(
                 lines.stream().noneMatch(line -> line.startsWith("ROW") || line.startsWith("SUM")), lines.toString());

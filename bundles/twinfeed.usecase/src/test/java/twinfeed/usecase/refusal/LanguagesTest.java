@@ -2,6 +2,7 @@
 package twinfeed.usecase.refusal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -60,5 +61,13 @@ class LanguagesTest {
             Locale.setDefault(Locale.Category.DISPLAY, before);
         }
         assertEquals("there is no such rule set", Refusals.wrong("rules"));
+    }
+
+    @Test
+    void aRefusalNamesTheFileAndKeepsTheCause() {
+        java.io.IOException cause = new java.io.IOException("no room");
+        InputException refused = Refusals.exception(cause, "haus.job", "fault.unit");
+        assertSame(cause, refused.getCause());
+        assertEquals("haus.job", refused.problems().get(0).file());
     }
 }
