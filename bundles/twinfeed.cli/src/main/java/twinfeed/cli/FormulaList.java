@@ -45,8 +45,8 @@ final class FormulaList {
     private static String values(Parameter parameter) {
         Kind kind = parameter.kind();
         if (kind == null) {
-            String words = parameter.words().isEmpty() ? "a name" : "one of " + String.join(", ", parameter.words());
-            return words + (parameter.defaultWord() == null ? "" : "; " + parameter.defaultWord() + " if not given");
+            return (parameter.words().isEmpty() ? "a name" : "one of " + String.join(", ", parameter.words()))
+                    + word(parameter);
         }
         String range = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", "
                 + Quantities.format(kind, parameter.least(), 4) + " to " + Quantities.format(kind, parameter.most(), 4);
@@ -54,6 +54,16 @@ final class FormulaList {
         if (defaultValue != null) {
             return range + "; " + Quantities.format(kind, defaultValue, 4) + " if not given";
         }
-        return range + (parameter.required() ? "; needed" : "");
+        return range + needed(parameter);
+    }
+
+    /** What stands in place of a word that is not given; that nothing does is said by the help of its key. */
+    private static String word(Parameter parameter) {
+        String defaultWord = parameter.defaultWord();
+        return defaultWord == null || defaultWord.isEmpty() ? needed(parameter) : "; " + defaultWord + " if not given";
+    }
+
+    private static String needed(Parameter parameter) {
+        return parameter.required() ? "; needed" : "";
     }
 }

@@ -49,7 +49,8 @@ final class HelpVerb implements Callable<Integer> {
                     .page(FileKind.of(kind, FileKind.keys()))
                     .forEach(context.out()::println);
         } else {
-            Objects.requireNonNull(verb).usage(context.out());
+            // The program's own lines: a stream that sets in what a file's text begins anew would move them.
+            Objects.requireNonNull(verb).usage(all.getOut());
             if (kind == null) {
                 context.out().println(context.text("help.kinds") + " " + String.join(", ", FileKind.keys()));
             }

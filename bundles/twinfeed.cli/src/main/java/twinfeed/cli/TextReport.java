@@ -162,9 +162,7 @@ final class TextReport {
         }
         out.println(context.text("quote.danger"));
         Stream.concat(dangers.stream(), reported.stream()).forEach(danger -> out.println("  [NO] " + danger));
-        if (!dangers.isEmpty()) {
-            out.println(context.text("quote.notice"));
-        }
+        out.println(context.text("quote.notice"));
         out.println();
     }
 
@@ -189,7 +187,7 @@ final class TextReport {
     }
 
     private void sum(String key, java.math.BigDecimal amount, Quote quote) {
-        out.println("  " + CliContext.left(context.text(key), 73) + " " + context.amount(amount) + " "
+        out.println("  " + CliContext.left(context.text(key), 74) + " " + context.amount(amount) + " "
                 + quote.getCurrency());
     }
 

@@ -68,8 +68,7 @@ public final class Verbs {
                 .setParameterExceptionHandler((wrong, words) -> misspelt(wrong, arguments))
                 .setExecutionExceptionHandler((broken, command, parsed) -> ended(broken, arguments));
         if (arguments.length == 0) {
-            line.usage(context.err());
-            context.err().flush();
+            line.usage(line.getErr());
             return UNUSABLE;
         }
         int status = line.execute(arguments);
@@ -90,7 +89,7 @@ public final class Verbs {
         context.err().println(wrong.getMessage());
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(
                 wrong, wrong.getCommandLine().getErr())) {
-            wrong.getCommandLine().usage(context.err());
+            wrong.getCommandLine().usage(wrong.getCommandLine().getErr());
         }
         return UNUSABLE;
     }

@@ -116,6 +116,10 @@ class AfterWorkVerbsTest {
         Run none = Run.of("notice", job);
         assertEquals(2, none.status());
         assertTrue(none.err().contains("nothing to warn of"), none.err());
+        Run asked = Run.of("notice", job, "--finding", "circuit.rcd");
+        assertEquals(2, asked.status());
+        assertTrue(
+                asked.err().strip().endsWith("circuit.rcd is no failed safety check here; failed: none"), asked.err());
     }
 
     private boolean pdf(String name) throws IOException {

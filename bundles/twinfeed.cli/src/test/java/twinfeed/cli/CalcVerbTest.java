@@ -117,6 +117,107 @@ class CalcVerbTest {
         assertTrue(!run.out().contains("["), "a text is missing: " + run.out());
     }
 
+    /** Whether a key must be given, what stands in its place otherwise, and between which values it may lie. */
+    @Test
+    void listSaysOfEachKeyWhatItTakes() {
+        Run run = Run.of("calc", "--list", "capacity");
+        assertEquals(0, run.status(), run.err());
+        String out = run.out();
+        assertTrue(out.startsWith("capacity  What a cable carries where it runs"), out);
+        assertTrue(out.lines().skip(1).allMatch(line -> line.startsWith("  ")), "no other formula: " + out);
+        assertTrue(out.contains("area, 0.5000 mm² to 1000 mm²; needed"), out);
+        assertTrue(out.contains("by the rule set's name; a name; needed"), out);
+        assertTrue(out.contains("temperature, 0 °C to 60.00 °C; 30.00 °C if not given"), out);
+        assertTrue(out.contains("how they run; one of bunched, single-layer; bunched if not given"), out);
+        assertTrue(out.contains("instead of the temperature; ratio, 0.1000 to 2.000\n"), out);
+        assertTrue(out.contains("its first cable if left out; a name\n"), out);
+        Run loop = Run.of("calc", "--list", "loop");
+        assertTrue(loop.out().contains("instead of the sizes; gradient resistance, "), loop.out());
+        Run json = Run.of("calc", "--list", "capacity", "--json");
+        assertTrue(json.out().contains("\"capacity\"") && !json.out().contains("\"flow\""), json.out());
+        Run unknown = Run.of("calc", "--list", "banana");
+        assertEquals(2, unknown.status());
+        assertTrue(unknown.err().startsWith("\"banana\" is no calculation; calc --list names them"), unknown.err());
+        Run misspelt = Run.of("calc", "banana");
+        assertTrue(misspelt.err().contains("known are ") && misspelt.err().contains(", flow, "), misspelt.err());
+    }
+
+    @Test
+    void withoutANameItListsToo() {
+        assertEquals(Run.of("calc", "--list").out(), Run.of("calc").out());
+    }
+
+    /** Two digits are a rating, of which three are computed; more than six nobody reads off an instrument; zeros before a figure are none. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "9kW|3",
+                "9.5kW|3",
+                "230.1V|4",
+                "9.5000kW 230.00V|5",
+                "9.5000kW 230V|3",
+                "123.4567A|6",
+                "0.0012345m|5",
+                "00.1234m|4",
+                "-12.345C|5",
+                "copper 230.15V|5",
+                "copper|3",
+                "0m 230.15V|5"
+            })
+    void theLeastExactReadingSaysHowManyDigitsAreShown(String typed, int digits) {
+        assertEquals(digits, TypedDigits.of(java.util.List.of(typed.split(" "))));
+    }
+
+    @Test
+    void aTextOfSeveralKindsHasALineForEach() {
+        Run run = Run.of("calc", "units", "value=20K");
+        assertEquals(0, run.status(), run.err());
+        assertEquals(
+                1,
+                run.out()
+                        .lines()
+                        .filter(line -> line.startsWith("temperature: "))
+                        .count(),
+                run.out());
+        assertEquals(
+                1,
+                run.out()
+                        .lines()
+                        .filter(line -> line.startsWith("temperature difference: "))
+                        .count(),
+                run.out());
+        Run none = Run.of("calc", "units", "value=0bar");
+        assertTrue(none.out().startsWith("pressure: 0 bar = 0 kPa"), none.out());
+        Run exact = Run.of("calc", "units", "value=1m");
+        assertTrue(exact.out().contains("length: 1 m = 1000 mm = 100 cm = 0.001 km"), exact.out());
+        assertTrue(exact.out().contains(" = 3.28084 ft"), exact.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "units|takes value= and nothing else",
+                "units other=5m|takes value= and nothing else",
+                "units value=1bar other=2|takes value= and nothing else",
+                "units value=5|is no quantity with a unit",
+                "flow =5|\"=5\" is no KEY=VALUE"
+            })
+    void whatUnitsCannotUseIsRefused(String arguments, String message) {
+        Run run = Run.of((Object[]) ("calc " + arguments).split(" "));
+        assertEquals(2, run.status());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains(message), run.err());
+    }
+
+    @Test
+    void unitsHaveNoJsonDocument() {
+        Run run = Run.of("calc", "units", "value=1bar", "--json");
+        assertEquals(2, run.status());
+        assertTrue(run.out().contains("leave --json out"), run.out());
+    }
+
     /** One status in the same words as in an assessment: nobody reads what the table was taken down from. */
     @Test
     void sourcesHaveTheStatusWordsOfEveryOtherAnswer() {

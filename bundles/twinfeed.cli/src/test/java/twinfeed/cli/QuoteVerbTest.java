@@ -58,6 +58,8 @@ class QuoteVerbTest extends DemoFolder {
         String said = quote().out();
         assertTrue(said.startsWith("DANGER: the shower must not be used"), said);
         assertTrue(said.contains("[NO] The shower smells burnt"), said);
+        assertTrue(said.contains("written by the verb notice"), said);
+        assertEquals(0, Run.of("notice", job).status(), "that verb knows of it");
         assertTrue(Run.of("faults", job).out().contains("it stays off, with the breaker off and locked"));
     }
 
