@@ -416,6 +416,40 @@ class BatchVerbTest {
         assertTrue(run.err().contains("UTF-8"), run.err());
     }
 
+    /** A line for what there is, none for complaints, unanswered checks or rows of earlier work where there are none. */
+    @Test
+    void theAnswerHasNoLineForNothing() throws IOException {
+        Run run = batch(list("dwelling,symptoms", "One,-"));
+        assertEquals(0, run.status(), run.err());
+        List<String> lines = run.out().lines().toList();
+        assertEquals(
+                List.of(
+                        "Dwellings judged: 1",
+                        "A heater can be offered to: 1",
+                        "A safety check fails now in: 1",
+                        "Rows rejected: 0"),
+                lines.subList(0, 4));
+        assertTrue(lines.get(4).startsWith("Caution: "), run.out());
+        assertEquals("Written: " + out, lines.get(5));
+        assertEquals(6, lines.size(), run.out());
+        assertEquals("", run.err());
+    }
+
+    @Test
+    void ofManyRejectedRowsTheFirstAreNamedAndTheRestCounted() throws IOException {
+        List<String> lines = new java.util.ArrayList<>(List.of("dwelling,unit.age"));
+        for (int row = 0; row < 1003; row++) {
+            lines.add("House " + row + ",old");
+        }
+        Run run = batch(list(lines.toArray(String[]::new)));
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.out().contains("Rows rejected: 1003"), run.out());
+        List<String> told =
+                run.err().lines().filter(line -> line.contains("House ")).toList();
+        assertTrue(told.get(0).startsWith(folder.resolve("list.csv") + ", line 2, House 0: "), told.get(0));
+        assertTrue(run.err().contains("More rows rejected; the workbook lists them all: 3"), run.err());
+    }
+
     @Test
     void speaksGerman() throws IOException {
         assertEquals(0, batch(list("dwelling", "Haus 1"), "--language", "de").status());

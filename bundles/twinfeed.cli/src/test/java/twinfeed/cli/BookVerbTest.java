@@ -105,6 +105,47 @@ class BookVerbTest {
         assertFalse(Run.of("book", BOOK).out().contains("Every job may need"), "the demonstration's list is complete");
     }
 
+    /** A line for each kind of difference, with how many there are, and what becomes of the list at the end. */
+    @Test
+    void listsWhatIsNewOtherAndGoneAndEndsWithWhatBecomesOfIt() throws IOException {
+        String other = Files.readString(BOOK)
+                .replace("# valid-days: 30", "# valid-days: 45")
+                .lines()
+                .filter(line -> !line.startsWith("cable-10,") && !line.startsWith("part-hose,"))
+                .collect(Collectors.joining("\n", "", "\nh00,Heater,each,1.00,2.00,,,standard,,,,,,\n"));
+        Path list = Files.writeString(folder.resolve("other.csv"), other);
+        Path out = folder.resolve("out.csv");
+        Run run = Run.of("book", list, "--against", BOOK, "--out", out);
+        assertEquals(0, run.status(), run.err());
+        List<String> lines = run.out().lines().toList();
+        assertTrue(lines.contains("New: (1) h00"), run.out());
+        assertTrue(lines.contains("~ validDays: 30 -> 45"), run.out());
+        assertTrue(lines.contains("No longer there: (2) cable-10, part-hose"), run.out());
+        assertEquals("The list can be used as a price book.", lines.get(lines.size() - 2));
+        assertEquals("Written: " + out, lines.get(lines.size() - 1));
+        List<String> same =
+                Run.of("book", BOOK, "--against", BOOK).out().lines().toList();
+        assertTrue(same.stream().noneMatch(line -> line.matches("(New:|~|No longer there:).*")), same.toString());
+        assertEquals("The list can be used as a price book.", same.get(same.size() - 1));
+    }
+
+    @Test
+    void aRowThatCannotBeUsedIsAMessageAndTheAnswerSaysThatNothingWasTaken() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("bad.csv"), Files.readString(BOOK) + "h00,Heater,each,1.00,2;00,,,standard,,,,,,\n");
+        Path out = folder.resolve("out.csv");
+        Run run = Run.of("book", list, "--out", out);
+        assertEquals(2, run.status());
+        assertTrue(run.out().strip().endsWith("\nNothing was taken: correct the rejected rows first."), run.out());
+        assertFalse(run.out().contains("Written:"), run.out());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().contains("2;00"), run.err());
+        assertFalse(Files.exists(out));
+        Run json = Run.of("book", list, "--json");
+        assertEquals(2, json.status());
+        assertTrue(json.out().contains("\"usable\" : false"), json.out());
+    }
+
     @Test
     void takesNothingOfAListWithOneBadRow() throws IOException {
         String bad = Files.readString(BOOK)

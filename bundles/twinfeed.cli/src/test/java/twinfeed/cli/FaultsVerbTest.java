@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -128,6 +129,49 @@ class FaultsVerbTest {
         List<Object> words = new java.util.ArrayList<>(List.of("faults", job, "--by", "A. Fitter", "--at", "10:00"));
         words.addAll(List.of(more));
         return Run.of(words.toArray());
+    }
+
+    private Path firm() throws IOException {
+        return Files.writeString(folder.resolve("own.properties"), "name=Own Firm (invented)\n");
+    }
+
+    private static String cells(Path book) throws IOException {
+        StringBuilder text = new StringBuilder();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(book))) {
+            workbook.forEach(sheet ->
+                    sheet.forEach(row -> row.forEach(cell -> text.append(cell).append('\n'))));
+        }
+        return text.toString();
+    }
+
+    /** The firm beside the price book, another one that is named, or none. */
+    @Test
+    void theJobSheetBearsTheFirmsName() throws IOException {
+        Path sheet = folder.resolve("sheet.xlsx");
+        assertTrue(done(Run.of("faults", JOB, "--book", BOOK, "--out", sheet)).contains("Written: " + sheet));
+        assertTrue(cells(sheet).contains("Netherquill Showers (invented)"), cells(sheet));
+        done(Run.of("faults", JOB, "--book", BOOK, "--firm", firm(), "--out", sheet));
+        assertTrue(
+                cells(sheet).contains("Own Firm (invented)")
+                        && !cells(sheet).contains("Netherquill Showers (invented)"),
+                cells(sheet));
+        done(Run.of("faults", JOB, "--out", sheet));
+        assertFalse(cells(sheet).contains("Netherquill Showers (invented)"), cells(sheet));
+        Path pdf = folder.resolve("sheet.pdf");
+        assertTrue(done(Run.of("faults", JOB, "--pdf", pdf)).contains("Written: " + pdf));
+        assertTrue(Files.exists(pdf));
+    }
+
+    @Test
+    void aNoticeAndARecordBearTheFirmsNameToo() throws IOException {
+        Path job = changed("birch-syke.job", "condition=\"sound\"", "condition=\"scorched\"");
+        Path notice = folder.resolve("notice.xlsx");
+        done(Run.of("notice", job, "--book", BOOK, "--out", notice));
+        assertTrue(cells(notice).contains("Netherquill Showers (invented)"), cells(notice));
+        done(Run.of("notice", job, "--firm", firm(), "--out", notice));
+        assertTrue(cells(notice).contains("Own Firm (invented)"), cells(notice));
+        done(Run.of("notice", job, "--out", notice));
+        assertFalse(cells(notice).contains("Netherquill Showers (invented)"), cells(notice));
     }
 
     /** From a complaint to the cover, on the command line alone. */

@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.usecase.TwinfeedService;
@@ -34,6 +36,38 @@ class ProgressTest {
             Thread.sleep(1200);
             assertEquals(after, Files.readAllLines(log).size(), "it says no more when the work is done");
         }
+    }
+
+    private static String secondLine(Path folder, int done, int all, int before) throws Exception {
+        Path log = folder.resolve("log");
+        try (PrintStream err = new PrintStream(Files.newOutputStream(log), true, StandardCharsets.UTF_8);
+                Progress progress =
+                        new Progress(new CliContext(new TwinfeedService(List.of()), Run.DAY, System.out, err))) {
+            progress.done(done, all, before);
+            waitForLines(log, 2);
+        }
+        return Files.readAllLines(log).get(1);
+    }
+
+    /** Rows that earlier work had judged say nothing about the pace: of 100 rows 10 are done here and 60 are left. */
+    @Test
+    void theTimeThatIsLeftFollowsFromTheRowsDoneHere(@TempDir Path folder) throws Exception {
+        String line = secondLine(folder, 40, 100, 30);
+        Matcher said = Pattern.compile("40 of 100 rows, (\\d+) s, ([0-9.]+) a second, (\\d+) s left")
+                .matcher(line);
+        assertTrue(said.matches(), line);
+        double seconds = Double.parseDouble(said.group(1));
+        double rate = Double.parseDouble(said.group(2));
+        assertEquals(10 / seconds, rate, 10 / (seconds - 0.5) - 10 / seconds + 0.05, line);
+        assertEquals(60 / rate, Double.parseDouble(said.group(3)), 60 / (rate - 0.05) - 60 / rate + 0.51, line);
+    }
+
+    @Test
+    void beforeTheFirstRowNothingIsSaidOfTheTimeThatIsLeft(@TempDir Path folder) throws Exception {
+        String line = secondLine(folder, 0, 100, 0);
+        assertTrue(line.matches("0 of 100 rows, \\d+ s, 0\\.0 a second"), line);
+        String unknown = secondLine(folder, 5, 0, 0);
+        assertTrue(unknown.matches("5 rows, \\d+ s, \\d+\\.\\d a second"), unknown);
     }
 
     private static void waitForLines(Path log, int count) throws IOException, InterruptedException {

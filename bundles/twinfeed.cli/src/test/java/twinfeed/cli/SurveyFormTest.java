@@ -250,6 +250,12 @@ class SurveyFormTest {
         assertEquals(2, run.status());
         assertTrue(run.err().contains("--missing and --out FORM.pdf together"), run.err());
         assertFalse(Files.exists(folder.resolve("form.pdf")));
+        Run blank = Run.of("form", "--missing", "--out", folder.resolve("form.pdf"));
+        assertEquals(2, blank.status(), "nothing is missing of no job");
+        Run workbook =
+                Run.of("form", Run.DEMO.resolve("rowan-brook.job"), "--missing", "--out", folder.resolve("form.xlsx"));
+        assertEquals(2, workbook.status());
+        assertFalse(Files.exists(folder.resolve("form.pdf")) || Files.exists(folder.resolve("form.xlsx")));
     }
 
     private static void type(Path form, String label, String column, Object value) throws IOException {

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import twinfeed.model.pricebook.PriceBook;
+import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.IssuedQuotes;
+import twinfeed.usecase.quote.QuotingService;
+
+/** What the verbs say of a quote with two options and of its revision with one, in the folder of an office. */
+class OfficeVerbsTest {
+    private static final TwinfeedService SERVICE = TwinfeedService.onClassPath();
+    private static final PriceBook PRICES = SERVICE.book(Run.DEMO.resolve("prices.csv"));
+    private static final AssessedJob JUDGED =
+            SERVICE.judge(SERVICE.open(Run.DEMO.resolve("rowan-brook.job"), null), PRICES, null, Locale.ROOT);
+
+    @TempDir
+    Path folder;
+
+    private Path first;
+    private Path second;
+
+    @BeforeEach
+    void issue() {
+        first = IssuedQuotes.issue(JUDGED, draft(List.of()), PRICES, folder).file();
+        second = IssuedQuotes.revise(JUDGED, draft(List.of("h95")), PRICES, first)
+                .file();
+    }
+
+    private static twinfeed.model.quote.Quote draft(List<String> heaters) {
+        return QuotingService.draft(JUDGED, PRICES, Run.DAY, FirmFile.none(), Locale.ROOT, heaters);
+    }
+
+    private static Run done(Object... words) {
+        Run run = Run.of(words);
+        assertEquals(0, run.status(), run.err());
+        return run;
+    }
+
+    private static void change(Path file) throws IOException {
+        assertTrue(file.toFile().setWritable(true));
+        Files.writeString(file, Files.readString(file).replace("Rowan Brook", "Rowan Brock"));
+    }
+
+    @Test
+    void aComparisonSaysWhatWentWhatCameAndWhatIsOther() {
+        List<String> there = done("compare", first, second).out().lines().toList();
+        assertTrue(there.contains("- h85: 359.40"), there.toString());
+        assertTrue(
+                there.get(0).startsWith("~ summary: We recommend")
+                        && there.get(0).contains(" -> We checked"),
+                there.get(0));
+        List<String> back = done("compare", second, first).out().lines().toList();
+        assertTrue(back.contains("+ h85: 359.40"), back.toString());
+        assertEquals(
+                "The two quotes say the same.",
+                done("compare", first, first).out().strip());
+    }
+
+    @Test
+    void aQuoteThatWasChangedIsComparedButNotSilently() throws IOException {
+        change(second);
+        Run run = Run.of("compare", first, second);
+        assertEquals(1, run.status());
+        assertTrue(run.out().contains("- h85: 359.40"), run.out());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().startsWith(second + ": changed since it was issued"), run.err());
+    }
+
+    @Test
+    void theListHasWhatIsStillToBeChosenAndOfAnAcceptedQuoteWhatWas() {
+        List<String> open = done("issued", folder).out().lines().toList();
+        assertTrue(open.get(0).contains("  superseded 2026-11-25  "), open.get(0));
+        assertTrue(open.get(0).endsWith(", flat 2  h95 382.20 GBP, h85 359.40 GBP"), open.get(0));
+        assertTrue(open.get(1).contains("  open  Netherquill Lettings (invented), Rowan Brook, flat 2  "), open.get(1));
+        done("accept", second, "--option", "h95", "--date", "2026-11-27");
+        String accepted = done("issued", second).out();
+        assertTrue(accepted.contains("  accepted 2026-11-27  "), accepted);
+        assertEquals(1, accepted.lines().count());
+    }
+
+    @Test
+    void ofTwoOptionsTheListNamesTheOneThatWasAccepted() {
+        Path single =
+                IssuedQuotes.issue(JUDGED, draft(List.of()), PRICES, folder).file();
+        done("accept", single, "--option", "h85");
+        String line = done("issued", single).out();
+        assertTrue(line.contains("  accepted 2026-11-25  "), line);
+        assertTrue(line.stripTrailing().endsWith("  h85 359.40 GBP") && !line.contains("h95"), line);
+        assertEquals("{", done("issued", single, "--json").out().substring(0, 1));
+    }
+
+    @Test
+    void theListSaysOnAnotherDayThatAQuoteHasLapsed() {
+        assertTrue(done("issued", second).out().contains("  open  "));
+        assertTrue(done("issued", second, "--date", "2027-01-31").out().contains("  lapsed  "));
+    }
+
+    @Test
+    void oneBadFileHidesNoOther() throws IOException {
+        change(first);
+        Run changed = Run.of("issued", folder);
+        assertEquals(1, changed.status());
+        assertEquals(2, changed.out().lines().count(), changed.out());
+        assertTrue(changed.err().startsWith(first + ": changed since it was issued"), changed.err());
+        Files.writeString(first, "no quote");
+        Run unreadable = Run.of("issued", folder);
+        assertEquals(1, unreadable.status());
+        assertEquals(1, unreadable.out().lines().count(), unreadable.out());
+        assertTrue(unreadable.err().contains(first.getFileName().toString()), unreadable.err());
+        Run alone = Run.of("issued", first);
+        assertEquals(2, alone.status());
+        assertEquals("", alone.out());
+    }
+
+    @Test
+    void anOfficeIsVerifiedQuoteByQuote() throws IOException {
+        List<String> sound = done("verify", folder).out().lines().toList();
+        assertEquals(
+                List.of(
+                        first + ": unchanged since it was issued",
+                        second + ": unchanged since it was issued",
+                        "Everything is as it was issued."),
+                sound);
+        change(first);
+        Run run = Run.of("verify", folder);
+        assertEquals(1, run.status());
+        List<String> told = run.out().lines().toList();
+        assertTrue(told.get(0).startsWith(first + ": changed since it was issued"), run.out());
+        assertEquals("Not everything is as it was issued.", told.get(2));
+        Files.writeString(first, "no quote");
+        String broken = Run.of("verify", folder).out();
+        assertEquals(1, broken.split("2026-0001-r1.quote", -1).length - 1, "its file is named once: " + broken);
+        Files.delete(second);
+        Files.delete(first);
+        String missing = Run.of("verify", folder).out();
+        assertTrue(missing.startsWith("2026-0001: the number was taken"), missing);
+    }
+
+    /** A visit takes between a quarter of an hour and a day. */
+    @ParameterizedTest
+    @CsvSource({"0.25, 0", "24, 0", "0.2, 2", "24.1, 2"})
+    void aVisitTakesAQuarterOfAnHourToADay(String hours, int status) throws IOException {
+        Path calendar = folder.resolve("visit.ics");
+        Run run = Run.of(
+                "accept",
+                second,
+                "--option",
+                "h95",
+                "--visit",
+                "2026-12-03T09:00",
+                "--hours",
+                hours,
+                "--calendar",
+                calendar);
+        assertEquals(status, run.status(), run.err());
+        assertEquals(status == 0, Files.exists(calendar));
+        if (status == 0) {
+            assertTrue(run.err().contains("Written: " + calendar), run.err());
+            assertTrue(Files.readString(calendar).contains("DTSTART:20261203T090000"), Files.readString(calendar));
+            assertTrue(run.out().contains("2026-0001-r2 is accepted: " + second), run.out());
+        } else {
+            assertTrue(run.err().contains("takes 0.25 to 24 hours"), run.err());
+            assertTrue(done("issued", second).out().contains("  open  "), "nothing was accepted");
+        }
+    }
+
+    @Test
+    void aVisitWithoutAFileAndAFileWithoutAVisitAreRefused() {
+        Run visit = Run.of("accept", second, "--option", "h95", "--visit", "2026-12-03 09:00");
+        assertEquals(2, visit.status());
+        assertTrue(visit.err().contains("give both"), visit.err());
+        assertEquals(
+                2,
+                Run.of("accept", second, "--option", "h95", "--calendar", folder.resolve("visit.ics"))
+                        .status());
+    }
+
+    @Test
+    void anEntryOfTheCalendarSpeaksTheLanguageThatIsAskedFor() throws IOException {
+        Path calendar = folder.resolve("visit.ics");
+        Run run = done(
+                "accept",
+                second,
+                "--option",
+                "h95",
+                "--visit",
+                "2026-12-03 09:00",
+                "--calendar",
+                calendar,
+                "--language",
+                "de");
+        assertTrue(run.out().contains("2026-0001-r2 ist angenommen"), run.out());
+        assertFalse(run.err().contains("Written"), run.err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"accept", "decline", "reopen"})
+    void theDayOfADecisionIsTodayOrTheOneThatIsGiven(String verb) throws IOException {
+        Object[] words = verb.equals("accept")
+                ? new Object[] {verb, second, "--option", "h95"}
+                : verb.equals("decline")
+                        ? new Object[] {verb, second}
+                        : new Object[] {verb, second, "--reason", "A slip."};
+        if (verb.equals("reopen")) {
+            done("decline", second);
+        }
+        Object[] dated = java.util.stream.Stream.concat(
+                        java.util.Arrays.stream(words), java.util.stream.Stream.of("--date", "2026-11-28"))
+                .toArray();
+        done(dated);
+        String list = done("issued", second).out();
+        assertTrue(list.contains("2026-11-28"), list);
+        if (!verb.equals("reopen")) {
+            done("reopen", second, "--reason", "A slip.", "--date", "2026-11-28");
+            IssuedQuotes.decline(second, LocalDate.of(2026, 11, 28));
+        }
+    }
+
+    @Test
+    void thePartsOfAnAcceptedQuoteAreTickedOff() throws IOException {
+        done("accept", second, "--option", "h95");
+        Path sheet = folder.resolve("parts.xlsx");
+        Run list = done("parts", second, "--out", sheet);
+        assertEquals(
+                "  [ ]        1 each  Heater 9.5 kW, two-element" + " ".repeat(33) + "h95\n" + "Written: " + sheet
+                        + "\n",
+                list.out().replace(System.lineSeparator(), "\n"));
+        assertTrue(Files.exists(sheet));
+        String json = done("parts", second, "--json").out();
+        assertTrue(json.contains("\"quote\" : \"2026-0001-r2\"") && json.contains("\"code\" : \"h95\""), json);
+        byte[] before = Files.readAllBytes(second);
+        assertEquals(2, Run.of("parts", second, "--out", second).status(), "a quote is not replaced by its parts");
+        assertEquals(List.of(before.length), List.of(Files.readAllBytes(second).length));
+        Run german = done("parts", second, "--language", "de");
+        assertTrue(german.out().contains("[ ]"), german.out());
+    }
+}
