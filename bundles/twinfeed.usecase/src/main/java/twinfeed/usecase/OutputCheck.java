@@ -60,7 +60,12 @@ public final class OutputCheck {
         });
     }
 
+    /** By the name as it was given, and without its steps up: files are written by that one, even where a folder in it is not there. */
     private static boolean same(Path out, Path input) {
+        return sameFile(out, input) || sameFile(out.toAbsolutePath().normalize(), input);
+    }
+
+    private static boolean sameFile(Path out, Path input) {
         try {
             return Files.exists(out) && Files.exists(input) && Files.isSameFile(out, input);
         } catch (IOException unknown) {
