@@ -254,4 +254,12 @@ final class NextStepTest {
         assertTrue(trouble.contains("(line 1, column 4)"), trouble);
         assertFalse(trouble.contains("Source"), trouble);
     }
+
+    @Test
+    void theLatestQuoteOfAHouseIsTheOneThatCounts() {
+        IssuedQuote first = quote("2026-0001", 1, QuoteState.SUPERSEDED, 0);
+        IssuedQuote second = quote("2026-0001", 2, QuoteState.ISSUED, 0);
+        OfficeJob job = job("A. Customer", true, null);
+        assertEquals(second, folder(List.of(), first, second).latest(job).orElseThrow());
+    }
 }
