@@ -14,11 +14,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.rows.Row;
+import twinfeed.model.survey.PresentUnit;
+import twinfeed.model.survey.Site;
 import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
@@ -263,5 +267,63 @@ final class RowJudgeTest {
         assertEquals(1, survey.getSymptoms().size());
         assertEquals("40 \u00b0C", String.valueOf(survey.getTargetOutlet()), "what all share stays");
         assertEquals(7, JUDGE.fields().size());
+    }
+
+    @Test
+    void whatAListHasNoColumnForIsToBeReadThereToo() {
+        BatchTask task = task();
+        task.pattern().job().getSurvey().getWater().getTest().setRunningPressure(null);
+        RowJudge judge = new RowJudge(
+                SERVICE,
+                task,
+                "list.csv",
+                new Row(1, List.of("dwelling", "symptoms", "electricity.circuit.segments[1].length", "takenOn")));
+        DwellingResult dwelling = Objects.requireNonNull(
+                judge.take(row("Sedge Row 8", "kettling", "", "2026-11-20"), 0).result());
+        assertEquals("Cable: Length (1); running pressure", line(dwelling, "readThere"));
+        assertEquals(-1, dwelling.judged().age());
+        assertEquals(8, line(dwelling, "age"), "of the template");
+    }
+
+    @Test
+    void worksAreThoseOfTheHeaterThatIsOffered() {
+        DwellingResult dwelling = judged("Sedge Row 9", "", "", "", "", "", "", "", "h105; h95");
+        assertEquals("Heater 9.5 kW, two-element", dwelling.judged().offer());
+        assertEquals("", dwelling.judged().works());
+        assertEquals(Map.of(), Objects.requireNonNull(dwelling.offer()).works());
+    }
+
+    /** Nothing that was found, written or photographed in the template's house is true of another one. */
+    @Test
+    void whatIsOneHousesOwnIsTakenOutOfTheTemplate() {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        Site site = SurveyFactory.eINSTANCE.createSite();
+        site.setName("Rowan Brook");
+        site.setReference("NQ-1");
+        site.setAddress("1 Rowan Brook");
+        site.setNote("Dog.");
+        site.setLastInspection(DemoBatch.DAY);
+        site.setKind("flat");
+        survey.setSite(site);
+        PresentUnit unit = SurveyFactory.eINSTANCE.createPresentUnit();
+        unit.setGuaranteeUntil(DemoBatch.DAY);
+        unit.setNote("Scratched.");
+        unit.setHeaterId("h75");
+        survey.setUnit(unit);
+        survey.getSymptoms().add(SurveyFactory.eINSTANCE.createSymptom());
+        survey.setFaultFinding(SurveyFactory.eINSTANCE.createFaultFinding());
+        survey.setNotes("Invented.");
+        survey.setTakenBy("A. Fitter");
+        survey.getPhotos().add(SurveyFactory.eINSTANCE.createPhoto());
+        RowJudge.withoutOwn(survey);
+        Survey left = SurveyFactory.eINSTANCE.createSurvey();
+        left.setSite(SurveyFactory.eINSTANCE.createSite());
+        left.getSite().setKind("flat");
+        left.setUnit(SurveyFactory.eINSTANCE.createPresentUnit());
+        left.getUnit().setHeaterId("h75");
+        assertTrue(EcoreUtil.equals(left, survey), survey.toString());
+        Survey bare = SurveyFactory.eINSTANCE.createSurvey();
+        RowJudge.withoutOwn(bare);
+        assertTrue(EcoreUtil.equals(SurveyFactory.eINSTANCE.createSurvey(), bare));
     }
 }

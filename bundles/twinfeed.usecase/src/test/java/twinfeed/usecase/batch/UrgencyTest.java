@@ -49,4 +49,30 @@ class UrgencyTest {
                 Urgency.OPEN,
                 Urgency.of(AssessmentFactory.eINSTANCE.createAssessment(), SurveyFactory.eINSTANCE.createSurvey()));
     }
+
+    private static OptionAssessment failing(String... keys) {
+        OptionAssessment option = AssessmentFactory.eINSTANCE.createOptionAssessment();
+        for (String key : keys) {
+            Finding finding = AssessmentFactory.eINSTANCE.createFinding();
+            finding.setKey(key);
+            finding.setKind(FindingClass.SAFETY);
+            finding.setOutcome(Outcome.FAILS);
+            option.getFindings().add(finding);
+        }
+        return option;
+    }
+
+    /** Without a unit the house itself is unsafe only by what fails with every heater: a cable may be too thin for the strongest alone. */
+    @Test
+    void withoutAUnitOnlyWhatEveryHeaterFailsIsADangerNow() {
+        Assessment all = AssessmentFactory.eINSTANCE.createAssessment();
+        all.getOptions().add(failing("cable", "earth"));
+        all.getOptions().add(failing("earth", "device"));
+        assertEquals(
+                java.util.List.of("earth"),
+                Urgency.dangers(all).stream().map(Finding::getKey).toList());
+        assertEquals(Urgency.SAFETY, Urgency.of(all, SurveyFactory.eINSTANCE.createSurvey()));
+        all.getOptions().get(0).getFindings().remove(1);
+        assertEquals(Urgency.OPEN, Urgency.of(all, SurveyFactory.eINSTANCE.createSurvey()));
+    }
 }
