@@ -16,6 +16,7 @@ import twinfeed.document.QuoteLetter.Said;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.NumberText;
 
 /** What to take from the shelf for an accepted quote: its parts by their generic names, like ones added up. */
 public final class PartsListWriter {
@@ -85,6 +86,7 @@ public final class PartsListWriter {
             LocalDate day,
             Locale locale) {
         PageParts page = new PageParts(locale);
+        NumberText numbers = new NumberText(locale);
         page.table(
                 "parts.list",
                 List.of(),
@@ -96,7 +98,7 @@ public final class PartsListWriter {
                         page.column("parts.code", Kind.TEXT, 22)),
                 parts(option).stream()
                         .map(each -> List.of(
-                                "", each.quantity().toPlainString(), each.unit(), each.description(), each.code()))
+                                "", numbers.exact(each.quantity()), each.unit(), each.description(), each.code()))
                         .toList());
         page.sentences("parts.enquiries", Tone.NEXT, List.copyOf(option.getEnquiries()));
         return page.page(
