@@ -65,8 +65,7 @@ class ArgumentRangesTest {
         Fluid water = Fluid.waterAt(10);
         double laminarPaPerFlow = Pipe.frictionLossPa(pipe, water, 1e-6) / 1e-6;
         double at2000 = 2000 / Pipe.reynolds(1, 0.0136, water);
-        assertEquals(
-                1, Pipe.frictionLossPa(pipe, water, 0.999 * at2000) / (laminarPaPerFlow * 0.999 * at2000), 1e-9);
+        assertEquals(1, Pipe.frictionLossPa(pipe, water, 0.999 * at2000) / (laminarPaPerFlow * 0.999 * at2000), 1e-9);
         // 64/Re is 0.0319 there, and the factor of a smooth pipe about 0.0495.
         assertEquals(
                 1.55, Pipe.frictionLossPa(pipe, water, 1.001 * at2000) / (laminarPaPerFlow * 1.001 * at2000), 0.03);

@@ -9,6 +9,7 @@ import static twinfeed.calculator.Fixtures.works;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -235,7 +236,9 @@ class DemandChecksTest {
         assertEquals(List.of(), DemandRemedies.largerSwitch(100, 90));
         assertEquals(List.of(), DemandRemedies.largerSwitch(63, 100.1));
         Survey survey = Houses.house("100 A", "63 A");
-        DemandRemedies.largerSwitch(63, 100).get(0).edit().accept(survey);
+        Remedy larger = DemandRemedies.largerSwitch(63, 100).get(0);
+        assertEquals(Map.of("rating", 100.0), larger.arguments());
+        larger.edit().accept(survey);
         assertEquals(100, survey.getElectricity().getMainSwitch().si());
     }
 }
