@@ -48,6 +48,9 @@ public record FrozenQuote(
     /** The form before: the steps of each working stand in full at each finding. */
     private static final String STEPS_IN_FULL = "twinfeed-quote-1";
 
+    /** Of what is wrong with a damaged file so many characters are told. */
+    private static final int LONGEST_REASON = 300;
+
     /** How exceptions are named within the messages of others. */
     private static final Pattern CLASS = Pattern.compile("\\b(?:[a-z]\\w*\\.)+[A-Z]\\w*Exception: ");
 
@@ -119,9 +122,9 @@ public record FrozenQuote(
         }
     }
 
-    /** What a library says of a damaged file, without the names of its classes and without characters that a screen would obey. */
+    /** What is wrong with a damaged file, without names of a library's classes, without characters that a screen would obey, and not whole pages of it. */
     private static String reason(Exception foreign) {
-        return OneLine.of(CLASS.matcher(String.valueOf(foreign.getMessage())).replaceAll(""));
+        return OneLine.of(CLASS.matcher(String.valueOf(foreign.getMessage())).replaceAll(""), LONGEST_REASON);
     }
 
     private static FrozenQuote of(@Nullable Object tree, String name) {

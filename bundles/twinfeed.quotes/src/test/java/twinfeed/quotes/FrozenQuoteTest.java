@@ -132,6 +132,16 @@ class FrozenQuoteTest {
         assertTrue(said.chars().noneMatch(Character::isISOControl), said);
     }
 
+    /** Found by chance: a key that had grown by copies of its own end. */
+    @Test
+    void longNameInADamagedFileIsToldByItsBeginning() {
+        String damaged = text(withWorkings()).replaceFirst("\"symbol\"", "\"e" + "xpress".repeat(1000) + "\"");
+        String said = String.valueOf(
+                assertThrows(LifeException.class, () -> read(damaged)).getMessage());
+        assertTrue(said.contains("has no expressxpress") && said.contains("...; "), said);
+        assertTrue(said.length() < 500, said);
+    }
+
     @Test
     void valueThatIsNoneIsToldWithoutNamesOfClasses() {
         Issued issued = Issued.today();

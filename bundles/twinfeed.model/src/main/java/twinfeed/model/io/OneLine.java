@@ -19,6 +19,16 @@ public final class OneLine {
         return out.toString();
     }
 
+    /**
+     * The same, of a long text its beginning with an ellipsis.
+     *
+     * @param most most characters without the ellipsis, 1 or more
+     */
+    public static String of(String text, int most) {
+        String line = of(text);
+        return line.length() <= most ? line : line.substring(0, most) + "...";
+    }
+
     /** Control characters, line and paragraph separators, and the marks, embeddings, overrides and isolates of direction. */
     static boolean isUnsafe(char c) {
         return Character.isISOControl(c)

@@ -22,7 +22,7 @@ public final class ProblemLines {
         StringBuilder message = new StringBuilder();
         int told = 0;
         for (String each : lines) {
-            String line = shortened(OneLine.of(each));
+            String line = OneLine.of(each, LONGEST_LINE);
             if (told > 0 && message.length() + line.length() > LONGEST) {
                 return message.append('\n')
                         .append(Refusal.text("problem.more", String.valueOf(lines.size() - told)))
@@ -32,9 +32,5 @@ public final class ProblemLines {
             told++;
         }
         return message.toString();
-    }
-
-    private static String shortened(String line) {
-        return line.length() <= LONGEST_LINE ? line : line.substring(0, LONGEST_LINE) + "...";
     }
 }
