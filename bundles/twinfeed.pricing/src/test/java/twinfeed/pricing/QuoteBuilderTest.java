@@ -527,6 +527,9 @@ class QuoteBuilderTest {
         weaker.getRemedies().clear();
         Quote less = draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
         assertEquals("h95", less.getOptions().get(0).getName(), "one that is too weak is no bargain");
+        weaker.setPowerKw(9.2);
+        Quote little = draft(QuoteRequest.of(survey, assessment, book, DemoBook.DAY));
+        assertEquals("h95", little.getOptions().get(0).getName(), "nor is one that is a little too weak");
     }
 
     @Test

@@ -28,6 +28,7 @@ import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.circuit.formula.MaximumFormulas;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.Runner;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
@@ -118,6 +119,31 @@ class CableChecksTest {
         first().setGrouped(grouped);
         first().setInsulated(Length.valueOf(insulated));
         assertEquals(expectedA, value(finding(survey, heater, "circuit.capacity")), 0.001);
+    }
+
+    /** Nobody knows how warm the place is in summer: a factor above 1 (1.03 at 25 degC in table 4B1, memory) is not taken, nor in the drop. */
+    @Test
+    void aCoolPlaceDoesNotCountInFavour() {
+        first().setAmbient(Temperature.valueOf("25 °C"));
+        assertEquals(64, value(finding(survey, heater, "circuit.capacity")), 1e-9);
+        assertEquals(
+                List.of(1.0),
+                finding(survey, heater, "circuit.voltageDrop").working().steps().stream()
+                        .filter(step -> step.meaning().equals("ambientFactorCapped"))
+                        .map(Step::value)
+                        .toList());
+    }
+
+    /** Neither neighbours nor insulation: clipping it anew would change nothing. */
+    @Test
+    void apartAlreadyIsNotToBeClippedApart() {
+        first().setSize(Area.valueOf("2.5 mm2"));
+        Finding capacity = finding(survey, heater, "circuit.capacity");
+        assertEquals(Outcome.FAILS, capacity.outcome());
+        assertFalse(capacity.remedies().stream().anyMatch(work -> work.id().equals("clip-cable")));
+        first().setGrouped(2);
+        assertTrue(finding(survey, heater, "circuit.capacity").remedies().stream()
+                .anyMatch(work -> work.id().equals("clip-cable")));
     }
 
     /** A method that contains the insulation takes no factor for it again (notes of table 4D5; memory). */

@@ -30,6 +30,7 @@ import twinfeed.model.catalogue.Element;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.catalogue.SwitchPlace;
 import twinfeed.model.survey.PipeMaterial;
+import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Flow;
 import twinfeed.units.Length;
@@ -609,6 +610,18 @@ class PressureCalculatorTest {
         survey.getWater().getDrawOffs().get(0).setFlow(Flow.valueOf("40 L/min"));
         assertTrue(assumptions(survey, Samples.heater()).stream()
                 .anyMatch(text -> text.startsWith("This supply cannot give the 40 L/min stated for \"kitchen tap\"")));
+    }
+
+    /** EN 1057: 15 mm tube has a bore of 13.6 mm; drawn tube a roughness of 0.0015 mm (handbook tables of pipe friction). */
+    @Test
+    void whatTheTablesSayOfAPipeIsTold() {
+        Survey survey = Samples.survey();
+        PipeSegment pipe = survey.getWater().getSegments().get(1);
+        pipe.setSize("15 mm");
+        pipe.setBore(null);
+        List<String> told = assumptions(survey, Samples.heater());
+        assertTrue(told.contains("Bore of copper pipe 15 mm taken as 13.6 mm"), told.toString());
+        assertTrue(told.contains("Wall roughness of copper pipe taken as 0.0015 mm"), told.toString());
     }
 
     /** EN 1057: 15 mm tube has a bore of 13.6 mm. */

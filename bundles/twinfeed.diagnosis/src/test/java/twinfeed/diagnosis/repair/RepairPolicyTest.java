@@ -160,7 +160,10 @@ class RepairPolicyTest {
     void hardnessClasses() {
         assertEquals("hardness.soft", hardness("100 mg/L"));
         assertEquals("hardness.slight", hardness("101 mg/L"));
+        assertEquals("hardness.slight", hardness("150 mg/L"));
+        assertEquals("hardness.moderate", hardness("151 mg/L"));
         assertEquals("hardness.moderate", hardness("200 mg/L"));
+        assertEquals("hardness.hard", hardness("201 mg/L"));
         assertEquals("hardness.hard", hardness("300 mg/L"));
         assertEquals("hardness.very", hardness("301 mg/L"));
         assertEquals("hardness.moderate", LifeModel.own().hardnessClass(null));
