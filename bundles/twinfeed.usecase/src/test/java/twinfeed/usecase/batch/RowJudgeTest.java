@@ -26,6 +26,8 @@ import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.choices.ChoicesInJob;
+import twinfeed.usecase.choices.QuoteChoices;
 
 /** One row of a list, with a house of the demonstration as the template. */
 final class RowJudgeTest {
@@ -283,6 +285,21 @@ final class RowJudgeTest {
         assertEquals("Cable: Length (1); running pressure", line(dwelling, "readThere"));
         assertEquals(-1, dwelling.judged().age());
         assertEquals(8, line(dwelling, "age"), "of the template");
+    }
+
+    @Test
+    void whatWasDecidedOfTheTemplatesQuoteIsDecidedForThatHouseAlone() {
+        BatchTask task = task();
+        task.pattern()
+                .job()
+                .setQuote(ChoicesInJob.draft(QuoteChoices.NONE
+                        .offering(List.of("h85"), "")
+                        .discount(new BigDecimal("0.5"), null, "a friend")));
+        RowJudge judge = new RowJudge(SERVICE, task, "list.csv", new Row(1, List.of("dwelling")));
+        DwellingResult dwelling =
+                Objects.requireNonNull(judge.take(row("Sedge Row 1"), 0).result());
+        assertEquals("Heater 9.5 kW, two-element", dwelling.judged().offer());
+        assertEquals(judged("Sedge Row 1").judged().total(), dwelling.judged().total());
     }
 
     @Test

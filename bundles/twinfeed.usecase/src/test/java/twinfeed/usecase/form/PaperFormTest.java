@@ -14,12 +14,20 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.document.JobSheet;
 import twinfeed.document.JobSheet.Column;
 import twinfeed.document.JobSheet.Section;
+import twinfeed.model.check.ReadingRange;
+import twinfeed.model.form.FormPart;
+import twinfeed.model.form.SurveyForm;
 import twinfeed.model.job.Job;
 import twinfeed.model.job.JobFactory;
 import twinfeed.model.survey.Circuit;
@@ -248,5 +256,56 @@ class PaperFormTest {
         List<String> all = readings(english().missing(begun, Set.of(), "", DAY), "Electricity");
         assertTrue(all.contains("RCD: Rated residual current, mA"), all.toString());
         assertTrue(all.stream().noneMatch(each -> each.startsWith("Isolator:")), all.toString());
+    }
+
+    /** The values of the units in which they are asked for; which ones does not matter here. */
+    private static Job complete() {
+        Job job = JobFactory.eINSTANCE.createJob();
+        job.setSurvey(SurveyFactory.eINSTANCE.createSurvey());
+        List<FormPart> parts = SurveyForm.pages().stream()
+                .flatMap(page -> page.parts().stream())
+                .filter(part -> part.path().stream().noneMatch(EReference::isMany))
+                .toList();
+        for (FormPart part : parts) {
+            EObject owner = job;
+            for (EReference step : part.path()) {
+                if (owner.eGet(step) == null) {
+                    owner.eSet(step, EcoreUtil.create(step.getEReferenceType()));
+                }
+                owner = (EObject) Objects.requireNonNull(owner.eGet(step));
+            }
+            for (EAttribute attribute : part.attributes()) {
+                if (!attribute.isMany()) {
+                    owner.eSet(attribute, value(attribute));
+                }
+            }
+        }
+        return job;
+    }
+
+    private static Object value(EAttribute attribute) {
+        Class<?> type = attribute.getEAttributeType().getInstanceClass();
+        String text = type == LocalDate.class
+                ? "2026-10-06"
+                : type == Boolean.class || type == boolean.class
+                        ? "true"
+                        : attribute.getEAttributeType() instanceof EEnum list
+                                ? list.getELiterals().get(0).getLiteral()
+                                : ("1 " + ReadingRange.unit(attribute)).strip();
+        return EcoreUtil.createFromString(attribute.getEAttributeType(), text);
+    }
+
+    @Test
+    void whereNothingIsMissingThatIsSaid() {
+        JobSheet form = english().missing(complete(), Set.of(), "Rowan Brook", DAY);
+        assertEquals(List.of(), form.sections().stream().map(Section::title).toList());
+        assertEquals(
+                "The job lacks nothing that is asked on paper.",
+                form.facts().get(0).text());
+        Job open = complete();
+        open.getSurvey().getWater().setHardness(null);
+        JobSheet one = english().missing(open, Set.of(), "Rowan Brook", DAY);
+        assertEquals(List.of("Hardness, as calcium carbonate, mg/L"), readings(one, "Water"));
+        assertTrue(one.facts().get(0).text().startsWith("Only what the job lacks."));
     }
 }
