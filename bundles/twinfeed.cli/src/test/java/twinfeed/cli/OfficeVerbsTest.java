@@ -8,16 +8,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
@@ -31,20 +34,41 @@ class OfficeVerbsTest {
     private static final AssessedJob JUDGED =
             SERVICE.judge(SERVICE.open(Run.DEMO.resolve("rowan-brook.job"), null), PRICES, null, Locale.ROOT);
 
+    /** The folder's files by their paths; issued once, as every test begins with the same ones. */
+    private static final Map<String, byte[]> ISSUED = new TreeMap<>();
+
     @TempDir
     Path folder;
 
     private Path first;
     private Path second;
 
-    @BeforeEach
-    void issue() {
-        first = IssuedQuotes.issue(JUDGED, draft(List.of()), PRICES, folder).file();
-        second = IssuedQuotes.revise(JUDGED, draft(List.of("h95")), PRICES, first)
-                .file();
+    @BeforeAll
+    static void issue(@TempDir Path office) throws IOException {
+        if (ISSUED.isEmpty()) {
+            Path first =
+                    IssuedQuotes.issue(JUDGED, draft(List.of()), PRICES, office).file();
+            IssuedQuotes.revise(JUDGED, draft(List.of("h95")), PRICES, first);
+            try (Stream<Path> files = Files.walk(office)) {
+                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                    ISSUED.put(office.relativize(file).toString(), Files.readAllBytes(file));
+                }
+            }
+        }
     }
 
-    private static twinfeed.model.quote.Quote draft(List<String> heaters) {
+    @BeforeEach
+    void copyOffice() throws IOException {
+        for (Map.Entry<String, byte[]> each : ISSUED.entrySet()) {
+            Path file = folder.resolve(each.getKey());
+            Files.createDirectories(file.getParent());
+            Files.write(file, each.getValue());
+        }
+        first = folder.resolve("quotes/2026-0001-r1.quote");
+        second = folder.resolve("quotes/2026-0001-r2.quote");
+    }
+
+    private static Quote draft(List<String> heaters) {
         return QuotingService.draft(JUDGED, PRICES, Run.DAY, FirmFile.none(), Locale.ROOT, heaters);
     }
 
@@ -55,7 +79,6 @@ class OfficeVerbsTest {
     }
 
     private static void change(Path file) throws IOException {
-        assertTrue(file.toFile().setWritable(true));
         Files.writeString(file, Files.readString(file).replace("Rowan Brook", "Rowan Brock"));
     }
 
@@ -67,6 +90,7 @@ class OfficeVerbsTest {
                 there.get(0).startsWith("~ summary: We recommend")
                         && there.get(0).contains(" -> We checked"),
                 there.get(0));
+        assertTrue(done("compare", first, second, "--json").out().contains("\"before\" : \"359.40\""));
         List<String> back = done("compare", second, first).out().lines().toList();
         assertTrue(back.contains("+ h85: 359.40"), back.toString());
         assertEquals(
@@ -90,7 +114,8 @@ class OfficeVerbsTest {
         assertTrue(open.get(0).contains("  superseded 2026-11-25  "), open.get(0));
         assertTrue(open.get(0).endsWith(", flat 2  h95 382.20 GBP, h85 359.40 GBP"), open.get(0));
         assertTrue(open.get(1).contains("  open  Netherquill Lettings (invented), Rowan Brook, flat 2  "), open.get(1));
-        done("accept", second, "--option", "h95", "--date", "2026-11-27");
+        Run answer = done("accept", second, "--option", "h95", "--date", "2026-11-27");
+        assertEquals("2026-0001-r2 is accepted: " + second, answer.out().strip());
         String accepted = done("issued", second).out();
         assertTrue(accepted.contains("  accepted 2026-11-27  "), accepted);
         assertEquals(1, accepted.lines().count());
@@ -139,6 +164,7 @@ class OfficeVerbsTest {
                         second + ": unchanged since it was issued",
                         "Everything is as it was issued."),
                 sound);
+        assertTrue(done("verify", folder, "--json").out().contains("\"sound\" : true"));
         change(first);
         Run run = Run.of("verify", folder);
         assertEquals(1, run.status());
@@ -211,27 +237,49 @@ class OfficeVerbsTest {
         assertFalse(run.err().contains("Written"), run.err());
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"accept", "decline", "reopen"})
-    void theDayOfADecisionIsTodayOrTheOneThatIsGiven(String verb) throws IOException {
-        Object[] words = verb.equals("accept")
-                ? new Object[] {verb, second, "--option", "h95"}
-                : verb.equals("decline")
-                        ? new Object[] {verb, second}
-                        : new Object[] {verb, second, "--reason", "A slip."};
-        if (verb.equals("reopen")) {
-            done("decline", second);
-        }
-        Object[] dated = java.util.stream.Stream.concat(
-                        java.util.Arrays.stream(words), java.util.stream.Stream.of("--date", "2026-11-28"))
-                .toArray();
-        done(dated);
-        String list = done("issued", second).out();
-        assertTrue(list.contains("2026-11-28"), list);
-        if (!verb.equals("reopen")) {
-            done("reopen", second, "--reason", "A slip.", "--date", "2026-11-28");
-            IssuedQuotes.decline(second, LocalDate.of(2026, 11, 28));
-        }
+    /** Today where no day is given; what was taken back stays in the list, with what had been chosen, if anything was. */
+    @Test
+    void aDecisionHasItsDayAndStaysInTheListWhenItIsTakenBack() {
+        done("decline", second, "--date", "2026-11-26");
+        assertTrue(done("issued", second).out().contains("  declined 2026-11-26  "));
+        Run reopened = done("reopen", second, "--reason", "A slip.", "--date", "2026-11-27");
+        assertEquals("2026-0001-r2 is issued: " + second, reopened.out().strip());
+        done("accept", second, "--option", "h95", "--date", "2026-11-28");
+        done("reopen", second, "--reason", "Another flat.", "--date", "2026-11-29");
+        Run declined = done("decline", second);
+        assertTrue(declined.out().startsWith("2026-0001-r2 is declined: " + second), declined.out());
+        List<String> lines = done("issued", second).out().lines().toList();
+        assertTrue(lines.get(0).contains("  declined 2026-11-25  "), lines.get(0));
+        assertEquals(
+                List.of(
+                        "    declined 2026-11-26, taken back 2026-11-27: A slip.",
+                        "    accepted 2026-11-28 (h95), taken back 2026-11-29: Another flat."),
+                lines.subList(1, 3));
+    }
+
+    @Test
+    void aQuoteIsWrittenAgainUnderTheNamesThatAreGiven() throws IOException {
+        Run nothing = Run.of("reprint", second);
+        assertEquals(2, nothing.status());
+        assertTrue(nothing.err().contains("name at least one file"), nothing.err());
+        assertEquals(
+                2,
+                Run.of("reprint", second, "--ubl", folder.resolve("quote.txt")).status());
+        Path ubl = folder.resolve("quote.xml");
+        Run run = done("reprint", second, "--ubl", ubl);
+        assertTrue(run.out().startsWith("2026-0001-r2 is issued: " + second), run.out());
+        assertTrue(run.out().contains("Written: " + ubl), run.out());
+        assertTrue(Files.readString(ubl).contains("2026-0001-r2"));
+        Run german = done("reprint", second, "--ubl", ubl, "--language", "de");
+        assertFalse(german.out().contains("Written"), german.out());
+        assertTrue(done("reprint", second, "--ubl", ubl, "--json").out().contains("\"ubl\" : \"" + ubl));
+    }
+
+    @Test
+    void anOfficeInWhichNothingWasIssuedHasAnEmptyList() throws IOException {
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        assertEquals("Nothing was issued there.", done("issued", empty).out().strip());
+        assertFalse(done("issued", empty, "--json").out().contains("Nothing"));
     }
 
     @Test
@@ -249,6 +297,10 @@ class OfficeVerbsTest {
         byte[] before = Files.readAllBytes(second);
         assertEquals(2, Run.of("parts", second, "--out", second).status(), "a quote is not replaced by its parts");
         assertEquals(List.of(before.length), List.of(Files.readAllBytes(second).length));
+        Path firm = Files.writeString(folder.resolve("own.properties"), "name=Own Firm (invented)\n");
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), firm);
+        assertEquals(2, Run.of("parts", second, "--firm", firm, "--out", link).status());
+        assertTrue(Files.readString(firm).startsWith("name="), "nor is the firm's file");
         Run german = done("parts", second, "--language", "de");
         assertTrue(german.out().contains("[ ]"), german.out());
     }
