@@ -96,6 +96,15 @@ class AfterWorkVerbsTest {
                 run.out());
         assertTrue(run.out().contains("not the certificate"), run.out());
         assertTrue(pdf("record.pdf") && pdf("page.pdf"));
+        List<String> end = run.out().lines().skip(run.out().lines().count() - 4).toList();
+        assertTrue(end.get(0).startsWith("Caution: "), run.out());
+        assertEquals(
+                List.of(
+                        "Written: " + record,
+                        "Written: " + folder.resolve("record.pdf"),
+                        "Written: " + folder.resolve("page.pdf")),
+                end.subList(1, 4));
+        assertTrue(Files.readString(job).contains("doneOn=\"2026-10-20\""), "the day that was given");
         String cells = cells(record);
         for (String words : List.of(
                 "This is not that certificate",
@@ -167,12 +176,46 @@ class AfterWorkVerbsTest {
         }
     }
 
+    /** What was quoted with the new unit counts as done, and is said, so that nobody takes it for seen. */
+    @Test
+    void theWorkThatIsTakenAsDoneIsListed() throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        Path job = Files.copy(Run.DEMO.resolve("alder-beck.job"), folder.resolve("alder-beck.job"));
+        Run run = Run.of("complete", job, "--by", "A. Fitter", "--reading", "heaterId=h95", "--book", BOOK);
+        assertEquals(0, run.status(), run.err());
+        assertTrue(
+                run.out()
+                        .contains("Work taken as done:" + System.lineSeparator()
+                                + "  - Lift the cable out of the insulation"),
+                run.out());
+        assertTrue(Files.readString(job).contains("doneOn=\"" + Run.DAY + "\""), "today where no day is given");
+    }
+
+    /** Whoever has to give the command again would enter the readings twice. */
+    @Test
+    void noReadingIsSavedWhereTheRecordCannotBeWritten() throws IOException {
+        Path job = job();
+        byte[] before = Files.readAllBytes(job);
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), job);
+        assertEquals(2, complete(job, READINGS, "--out", link).status());
+        assertEquals(
+                2,
+                complete(job, READINGS, "--record", folder.resolve("no/such/r.pdf"))
+                        .status());
+        assertEquals(
+                2,
+                complete(job, READINGS, "--customer", folder.resolve("page.xlsx"))
+                        .status());
+        assertTrue(java.util.Arrays.equals(before, Files.readAllBytes(job)));
+    }
+
     @Test
     void whatIsMissingIsNamed() throws IOException {
         Run run = complete(job(), List.of("loop=0.28 ohm"));
         assertEquals(1, run.status());
         assertTrue(run.out().startsWith("Not complete"), run.out());
         assertTrue(run.out().contains("[??] Polarity at the origin of the supply: not entered"), run.out());
+        assertFalse(run.out().contains("Work taken as done"), run.out());
     }
 
     @Test
@@ -214,6 +257,10 @@ class AfterWorkVerbsTest {
         Run notice = Run.of("notice", job, "--pdf", folder.resolve("n.pdf"), "--out", folder.resolve("n.xlsx"));
         assertEquals(0, notice.status(), notice.err());
         assertTrue(notice.out().contains("Insulation resistance"), notice.out());
+        assertTrue(notice.out().startsWith("Unsafe, not to be used:"), notice.out());
+        assertTrue(notice.out().contains("Caution: "), notice.out());
+        assertTrue(notice.out().contains("Written: " + folder.resolve("n.xlsx")), notice.out());
+        assertTrue(notice.out().contains("Written: " + folder.resolve("n.pdf")), notice.out());
         String cells = cells(folder.resolve("n.xlsx"));
         assertTrue(cells.contains("Nobody uses the shower"), cells);
         assertTrue(cells.contains("signature") && cells.contains("Do not use"), cells);
@@ -230,6 +277,10 @@ class AfterWorkVerbsTest {
         assertEquals(
                 0,
                 Run.of("notice", job, "--finding", "circuit.isolatorCondition").status());
+        String before = Files.readString(job);
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), job);
+        assertEquals(2, Run.of("notice", job, "--out", link).status());
+        assertEquals(before, Files.readString(job), "no notice replaces the job");
         Run wrong = Run.of("notice", job, "--finding", "circuit.rcd");
         assertEquals(2, wrong.status());
         assertTrue(wrong.err().contains("circuit.isolatorCondition"), wrong.err());
@@ -243,12 +294,17 @@ class AfterWorkVerbsTest {
                 job,
                 Files.readString(job)
                         .replaceFirst("<symptoms ", "<symptoms key=\"leakFromCase\" answer=\"yes\"/>\n    <symptoms "));
+        Files.writeString(job, Files.readString(job).replace("condition=\"sound\"", "condition=\"scorched\""));
         Run english = Run.of("notice", job);
         assertEquals(0, english.status(), english.err());
         assertTrue(
                 english.out().contains("Reported or seen: Water comes out of the case of the shower."), english.out());
         Run german = Run.of("notice", job, "--language", "de", "--finding", "leakFromCase");
         assertTrue(german.out().contains("Gemeldet oder gesehen: "), german.out() + german.err());
+        assertEquals(
+                1, german.out().lines().filter(line -> line.contains("[NO]")).count(), "only what was asked for");
+        assertEquals(
+                2, english.out().lines().filter(line -> line.contains("[NO]")).count(), english.out());
     }
 
     @Test

@@ -222,6 +222,21 @@ class FaultsVerbTest {
         assertEquals(before, Files.readString(job));
     }
 
+    /** Whoever has to give the command again would answer twice. */
+    @Test
+    void noAnswerIsSavedWhereTheSheetCannotBeWritten() throws IOException {
+        Path job = changed("hazel-ghyll.job", "Hazel Ghyll 5", "Hazel Ghyll 5");
+        String before = Files.readString(job);
+        Run run = enter(
+                job,
+                "--answer",
+                "otherTapsWeak=no",
+                "--out",
+                folder.resolve("no/such/sheet.xlsx").toString());
+        assertEquals(2, run.status(), run.out());
+        assertEquals(before, Files.readString(job));
+    }
+
     @Test
     void theSameInputGivesTheSameText() {
         assertEquals(done(Run.of("faults", JOB, "--book", BOOK)), done(Run.of("faults", JOB, "--book", BOOK)));

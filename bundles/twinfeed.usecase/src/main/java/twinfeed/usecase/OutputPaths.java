@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import twinfeed.model.io.AtomicFile;
 
 /**
  * Where a quote or a job sheet is written to. All of it appears, or nothing.
@@ -65,7 +66,8 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, @Nullable
     /**
      * Refuses places that no quote or sheet may take.
      *
-     * @throws twinfeed.model.io.InputException if one is an input, no regular file, write-protected, or ends otherwise than its kind
+     * @throws twinfeed.model.io.InputException if one is an input, no regular file, write-protected, in a folder
+     *     that is not there, or ends otherwise than its kind
      */
     public void check() {
         if (workbook != null) {
@@ -77,5 +79,6 @@ public record OutputPaths(@Nullable Path workbook, @Nullable Path pdf, @Nullable
         if (ubl != null) {
             OutputCheck.check(ubl, ".xml", inputs);
         }
+        files().forEach(AtomicFile::checkFolder);
     }
 }

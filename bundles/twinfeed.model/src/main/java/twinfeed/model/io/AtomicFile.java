@@ -125,6 +125,18 @@ public final class AtomicFile {
         }
     }
 
+    /**
+     * Refuses a place in a folder that is not there, in the words with which writing there would fail.
+     *
+     * @throws InputException that says so
+     */
+    public static void checkFolder(Path path) {
+        Path folder = path.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw failed(path, new NoSuchFileException(path.toString()));
+        }
+    }
+
     static InputException failed(Path path, IOException e) {
         String reason = e instanceof NoSuchFileException
                 ? Refusal.text("save.noFolder")
