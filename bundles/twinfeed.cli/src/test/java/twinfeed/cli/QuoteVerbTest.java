@@ -44,6 +44,7 @@ class QuoteVerbTest extends DemoFolder {
     @Test
     void whatRulesNothingOutIsNotMarkedAsAFailure() {
         String out = Run.of("assess", job).out();
+        assertTrue(Run.of("assess", job, "--brief").out().length() < out.length() / 2, "without workings");
         assertTrue(out.contains("[ !] Likeliest cause: "), out);
         assertTrue(out.contains("[NO] Capacity of the cable: "), out);
     }
@@ -82,6 +83,10 @@ class QuoteVerbTest extends DemoFolder {
     @Test
     void strictTellsScriptsOfAFailure() {
         assertEquals(1, Run.of("assess", job, "--strict", "--brief").status());
+        assertEquals(0, Run.of("assess", job, "--brief").status(), "nobody asked");
+        Run suits = Run.of("options", Run.DEMO.resolve("rowan-brook.job"), "--strict");
+        assertEquals(
+                0, suits.status(), "every candidate suits; what the present unit fails does not count: " + suits.out());
     }
 
     private static UnaryOperator<String> replacing(String old, String fresh) {
