@@ -24,6 +24,8 @@ set "BUILD="
 set /p BUILD=<"%HERE%configuration\build"
 set "STATE=%LOCALAPPDATA%\Twinfeed\state\%BUILD%"
 set "QUIET=-Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr -XX:-UsePerfData -Djava.awt.headless=true"
+rem The window runs all day beside other programs: a heap that begins small and shrinks again.
+set "LASTING=-XX:+UseSerialGC -Xms32m -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 %QUIET%"
 set "QUICK=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC %QUIET%"
 if not exist "%STATE%\ready" "%BIN%java.exe" %QUICK% "-Dtwinfeed.state=%STATE%" -cp "%HERE%twinfeed.jar" twinfeed.launcher.WarmUp <nul >nul 2>nul
 
@@ -44,5 +46,5 @@ if "%STATUS%"=="68" exit /b 4
 exit /b 3
 
 :desktop
-start "" "%BIN%javaw.exe" %QUIET% "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
+start "" "%BIN%javaw.exe" %LASTING% "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 exit /b 0
