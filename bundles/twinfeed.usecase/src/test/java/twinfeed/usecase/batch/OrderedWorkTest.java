@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -68,11 +69,14 @@ final class OrderedWorkTest {
 
     @Test
     void aThreadThatIsStoppedStopsWaiting() {
+        CompletableFuture<Integer> open = new CompletableFuture<>();
         try (OrderedWork<Integer> work = new OrderedWork<>(result -> {})) {
-            work.give(() -> 1);
+            work.give(open::join);
             Thread.currentThread().interrupt();
             assertThrows(IllegalStateException.class, work::finish);
             assertTrue(Thread.interrupted(), "and stays stopped");
+        } finally {
+            open.complete(1);
         }
     }
 }
