@@ -48,8 +48,7 @@ final class CompletionServiceTest {
 
     @BeforeEach
     void copy() throws IOException {
-        job = Files.copy(Demo.FOLDER.resolve("rowan-brook.job"), folder.resolve("rowan-brook.job"));
-        Files.copy(Demo.FOLDER.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        job = Demo.copyJob("rowan-brook.job", folder);
     }
 
     private OpenedJob recorded(String key, String text) {

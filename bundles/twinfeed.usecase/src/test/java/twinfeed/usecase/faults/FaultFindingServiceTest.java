@@ -54,8 +54,7 @@ final class FaultFindingServiceTest {
 
     @BeforeEach
     void copy() throws IOException {
-        job = Files.copy(Demo.FOLDER.resolve("rowan-brook.job"), folder.resolve("rowan-brook.job"));
-        Files.copy(Demo.FOLDER.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        job = Demo.copyJob("rowan-brook.job", folder);
     }
 
     private OpenedJob reported() {
