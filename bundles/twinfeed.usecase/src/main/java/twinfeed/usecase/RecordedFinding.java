@@ -19,10 +19,10 @@ import twinfeed.model.assessment.impl.FindingImpl;
  */
 final class RecordedFinding extends FindingImpl {
     private final Object lock;
-    private final Unwritten<Step> working;
-    private final Unwritten<Series> curves;
-    private @Nullable Sentences unsaid;
-    private @Nullable Runnable interval;
+    private final Unwritten sentences;
+    private final Unwritten working;
+    private final Unwritten curves;
+    private Unwritten interval = new Unwritten(() -> {});
 
     /**
      * What says the sentences of a finding.
@@ -42,9 +42,12 @@ final class RecordedFinding extends FindingImpl {
      */
     RecordedFinding(Object lock, Sentences sentences, Supplier<List<Step>> working, Supplier<List<Series>> curves) {
         this.lock = lock;
-        this.unsaid = sentences;
-        this.working = new Unwritten<>(working);
-        this.curves = new Unwritten<>(curves);
+        this.sentences = new Unwritten(() -> {
+            setText(sentences.text.get());
+            setCustomerText(sentences.customerText.get());
+        });
+        this.working = new Unwritten(() -> super.getSteps().addAll(working.get()));
+        this.curves = new Unwritten(() -> super.getSeries().addAll(curves.get()));
     }
 
     /**
@@ -53,7 +56,7 @@ final class RecordedFinding extends FindingImpl {
      * @param write sets them
      */
     void later(Runnable write) {
-        this.interval = write;
+        this.interval = new Unwritten(write);
     }
 
     @Override
@@ -68,72 +71,50 @@ final class RecordedFinding extends FindingImpl {
 
     @Override
     public @Nullable String getText() {
-        say();
-        return super.getText();
+        return written(sentences, super::getText);
     }
 
     @Override
     public @Nullable String getCustomerText() {
-        say();
-        return super.getCustomerText();
+        return written(sentences, super::getCustomerText);
     }
 
     @Override
     public @Nullable Double getLow() {
-        writeInterval();
-        return super.getLow();
+        return written(interval, super::getLow);
     }
 
     @Override
     public @Nullable Double getHigh() {
-        writeInterval();
-        return super.getHigh();
+        return written(interval, super::getHigh);
     }
 
     @Override
     public @Nullable String getRemeasure() {
-        writeInterval();
-        return super.getRemeasure();
+        return written(interval, super::getRemeasure);
     }
 
-    private void writeInterval() {
+    private <T extends @Nullable Object> T written(Unwritten part, Supplier<T> value) {
         synchronized (lock) {
-            Runnable write = interval;
-            if (write != null) {
-                interval = null;
-                write.run();
-            }
+            part.write();
+            return value.get();
         }
     }
 
-    private void say() {
-        synchronized (lock) {
-            Sentences sentences = unsaid;
-            if (sentences != null) {
-                unsaid = null;
-                setText(sentences.text.get());
-                setCustomerText(sentences.customerText.get());
-            }
-        }
-    }
+    /** What writes a part of the finding, until somebody has asked for it. */
+    private static final class Unwritten {
+        private @Nullable Runnable writes;
 
-    private <T> EList<T> written(Unwritten<T> content, Supplier<EList<T>> list) {
-        synchronized (lock) {
-            Supplier<List<T>> writes = content.writes;
-            if (writes != null) {
-                content.writes = null;
-                list.get().addAll(writes.get());
-            }
-            return list.get();
-        }
-    }
-
-    /** What writes the content of a list, until somebody has asked for it. */
-    private static final class Unwritten<T> {
-        private @Nullable Supplier<List<T>> writes;
-
-        Unwritten(Supplier<List<T>> writes) {
+        Unwritten(Runnable writes) {
             this.writes = writes;
+        }
+
+        void write() {
+            Runnable once = writes;
+            if (once != null) {
+                writes = null;
+                once.run();
+            }
         }
     }
 
