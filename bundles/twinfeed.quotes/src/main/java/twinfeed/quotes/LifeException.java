@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.quotes;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -26,9 +28,24 @@ public final class LifeException extends RuntimeException {
 
     /** What is wrong and what would be right. */
     public String message(Locale locale) {
-        Object[] values = arguments.toArray();
-        return MESSAGES.inOrder(locale, key + ".wrong", values) + "; "
-                + MESSAGES.inOrder(locale, key + ".right", values);
+        return message(locale, arguments);
+    }
+
+    private String message(Locale locale, List<String> values) {
+        return MESSAGES.inOrder(locale, key + ".wrong", values.toArray()) + "; "
+                + MESSAGES.inOrder(locale, key + ".right", values.toArray());
+    }
+
+    /** The same about a file, which is named once, with its whole path. */
+    public String message(Path file) {
+        Locale locale = Locale.getDefault(Locale.Category.DISPLAY);
+        String name = String.valueOf(file.getFileName());
+        if (arguments.isEmpty() || !arguments.get(0).equals(name)) {
+            return file + ": " + message(locale);
+        }
+        List<String> values = new ArrayList<>(arguments);
+        values.set(0, file.toString());
+        return message(locale, values);
     }
 
     /** The same in the language of the program. */

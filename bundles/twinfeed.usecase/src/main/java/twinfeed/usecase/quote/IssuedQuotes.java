@@ -166,7 +166,7 @@ public final class IssuedQuotes {
                             new QuoteCorrection(each.was(), each.decidedOn(), each.chosen(), each.on(), each.reason()))
                     .toList();
         } catch (LifeException refused) {
-            throw unusable(file, refused);
+            throw new UnusableException(refused.message(file), refused);
         } catch (IOException unreadable) {
             throw Refusals.exception(unreadable, file, "issued.unreadable");
         }
@@ -198,18 +198,10 @@ public final class IssuedQuotes {
         try {
             return step.take();
         } catch (LifeException refused) {
-            throw unusable(where, refused);
+            throw new UnusableException(refused.message(where), refused);
         } catch (IOException unwritable) {
             throw Refusals.exception(unwritable, where, "issued.unwritable", String.valueOf(unwritable.getMessage()));
         }
-    }
-
-    /** Names the file with its whole path, and once. */
-    private static UnusableException unusable(Path file, LifeException refused) {
-        String message = String.valueOf(refused.getMessage());
-        String name = file.getFileName() + " ";
-        String text = message.startsWith(name) ? file + " " + message.substring(name.length()) : file + ": " + message;
-        return new UnusableException(text, refused);
     }
 
     /** Two issued quotes line by line. */
@@ -339,7 +331,7 @@ public final class IssuedQuotes {
         try {
             return QuoteFolder.open(file);
         } catch (LifeException refused) {
-            throw unusable(file, refused);
+            throw new UnusableException(refused.message(file), refused);
         } catch (IOException unreadable) {
             throw Refusals.exception(unreadable, file, "issued.unreadable");
         }
