@@ -49,6 +49,7 @@ final class Target {
     private final Kind kind;
     private final Path folder;
     private final Path input;
+    private final OpenedJob template;
     private int accepted;
     private int lists;
 
@@ -72,6 +73,7 @@ final class Target {
                 : kind == Kind.FIRM || kind == Kind.TEXTS
                         ? Files.createDirectory(folder.resolve("firm")).resolve(kind.file())
                         : folder.resolve(kind.file());
+        this.template = service.open(folder.resolve(WHOLE), null);
         if (kind == Kind.FIRM) {
             Files.copy(demo.resolve("netherquill.png"), input.resolveSibling("netherquill.png"));
         }
@@ -139,8 +141,7 @@ final class Target {
     private List<byte[]> quotes() throws IOException {
         Path office = Files.createDirectories(folder.resolve("office"));
         PriceBook book = service.book(folder.resolve("prices.csv"));
-        OpenedJob opened = service.open(folder.resolve("alder-beck.job"), null);
-        AssessedJob assessed = service.judge(opened, book, null, Locale.UK);
+        AssessedJob assessed = service.judge(template, book, null, Locale.UK);
         IssuedQuotes.issue(
                 assessed,
                 QuotingService.draft(assessed, book, DAY, FirmFile.load(folder.resolve("firm.properties")), Locale.UK),
@@ -159,7 +160,7 @@ final class Target {
         Files.write(input, content);
         switch (kind) {
             case JOB -> looked(service.open(input, null));
-            case CATALOGUE -> looked(service.open(folder.resolve("alder-beck.job"), input));
+            case CATALOGUE -> looked(service.open(folder.resolve(WHOLE), input));
             case BOOK, BOOK_XLSX -> {
                 service.bookReport(input, null);
                 service.book(input);
@@ -210,12 +211,11 @@ final class Target {
 
     /** Reads a list to its end and checks the survey of one row of it. */
     private void readRow(int row) {
-        OpenedJob pattern = service.open(folder.resolve(WHOLE), null);
         BatchTask task =
-                new BatchTask(pattern, PricebookFactory.eINSTANCE.createPriceBook(), FirmFile.none(), DAY, Locale.UK);
-        Job job = EcoreUtil.copy(pattern.job());
+                new BatchTask(template, PricebookFactory.eINSTANCE.createPriceBook(), FirmFile.none(), DAY, Locale.UK);
+        Job job = EcoreUtil.copy(template.job());
         job.setSurvey(new BatchWriting(service, task).survey(input, row));
-        service.checked(pattern, job);
+        service.checked(template, job);
     }
 
     private String batch() throws IOException {
