@@ -22,11 +22,10 @@ public final class ScaledConstants implements MethodMutatorFactory {
 
             @Override
             public void visitInsn(int opcode) {
-                double value = opcode == Opcodes.DCONST_1 ? scaled(1.0) : 1;
-                if (value == 1) {
-                    super.visitInsn(opcode);
+                if (opcode == Opcodes.DCONST_1) {
+                    visitLdcInsn(1.0); // javac's short form of it
                 } else {
-                    super.visitLdcInsn(value);
+                    super.visitInsn(opcode);
                 }
             }
 
