@@ -13,9 +13,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.Remedy;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.OptionAssessment;
@@ -102,30 +104,20 @@ final class TwinfeedServiceTest {
                         .getVerdict());
     }
 
+    private static Remedy remedy(String code, int quantity, int leadDays) {
+        return new Remedy(code, code, Map.of(), List.of(Remedy.Item.of(code, quantity)), false, leadDays, survey -> {});
+    }
+
     @Test
     void theCheaperWorkWinsByTheBookInForce() {
         WorkCost.Source costs = BookCosts.of(PRICES, rowan());
         assertEquals(new WorkCost(0, BigDecimal.ZERO.setScale(2), 0), costs.of(List.of()));
-        twinfeed.calculator.Remedy cable = new twinfeed.calculator.Remedy(
-                "cable",
-                "cable",
-                java.util.Map.of(),
-                List.of(twinfeed.calculator.Remedy.Item.of("cable-10", 7)),
-                false,
-                9,
-                survey -> {});
+        Remedy cable = remedy("cable-10", 7, 9);
         WorkCost cost = costs.of(List.of(cable));
         assertEquals(0, cost.enquiries());
         assertTrue(cost.price().signum() > 0);
         assertEquals(9, cost.leadDays());
-        twinfeed.calculator.Remedy unknown = new twinfeed.calculator.Remedy(
-                "x",
-                "x",
-                java.util.Map.of(),
-                List.of(twinfeed.calculator.Remedy.Item.of("no-such-code", 1)),
-                false,
-                0,
-                survey -> {});
+        Remedy unknown = remedy("no-such-code", 1, 0);
         assertEquals(1, costs.of(List.of(unknown)).enquiries(), "nobody knows its price");
         assertEquals(
                 WorkCost.BY_COUNT.of(List.of(cable)),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Verdict;
 
@@ -50,27 +51,27 @@ final class BatchTotalsTest {
 
     @Test
     void unitsThatAreThereAreCountedByVerdict() {
-        add(Results.of(Results.judged(2, Urgency.SOUND, 3, 0, Verdict.SUITS), "", null));
+        add(sound(2, null));
         assertEquals(List.of("suits|1|||"), rows("totals.present"));
-        add(Results.of(Results.judged(3, Urgency.SOUND, 3, 0, Verdict.SUITS), "", null));
+        add(sound(3, null));
         add(Results.of(Results.judged(4, Urgency.OPEN, -1, 0, null), "", null));
         assertEquals(List.of("suits|2|||", text("totals.unknown") + "|1|||"), rows("totals.present"));
+    }
+
+    private static DwellingResult sound(int row, @Nullable DwellingOffer offer) {
+        return Results.of(Results.judged(row, Urgency.SOUND, 3, 0, Verdict.SUITS), "", offer);
     }
 
     @Test
     void whatIsOfferedAddsUp() {
         assertEquals(List.of(), rows("totals.offer"));
-        add(Results.of(
-                Results.judged(2, Urgency.SOUND, 3, 0, Verdict.SUITS),
-                "",
+        add(sound(
+                2,
                 Results.offer(
                         Verdict.SUITS,
                         "100.00",
                         Map.of("Pump", new BigDecimal("10.00"), "Cable", new BigDecimal("30.00")))));
-        add(Results.of(
-                Results.judged(3, Urgency.SOUND, 3, 0, Verdict.SUITS),
-                "",
-                Results.offer(Verdict.SUITS, "50.00", Map.of("Pump", new BigDecimal("30.00")))));
+        add(sound(3, Results.offer(Verdict.SUITS, "50.00", Map.of("Pump", new BigDecimal("30.00")))));
         assertEquals(List.of("suits|2|150.00|30.00|180.00"), rows("totals.offer"));
         assertEquals(List.of("Pump|2|40.00||", "Cable|1|30.00||"), rows("totals.work"), "dearest first");
         assertEquals(List.of("Unit|2|316.00||"), rows("totals.other"));
@@ -78,7 +79,7 @@ final class BatchTotalsTest {
         add(Results.of(4, Urgency.OPEN, 3, 0, ""));
         DwellingOffer asked = new DwellingOffer(
                 Verdict.SUITS, BigDecimal.ONE, BigDecimal.ZERO, BigDecimal.ONE, true, Map.of(), Map.of());
-        add(Results.of(Results.judged(5, Urgency.SOUND, 3, 0, Verdict.SUITS), "", asked));
+        add(sound(5, asked));
         assertEquals(
                 List.of(
                         "suits|3|151.00|30.00|181.00",
@@ -89,9 +90,8 @@ final class BatchTotalsTest {
 
     @Test
     void worksOfOnePriceAreInTheOrderOfTheirNames() {
-        add(Results.of(
-                Results.judged(2, Urgency.SOUND, 3, 0, Verdict.SUITS),
-                "",
+        add(sound(
+                2,
                 Results.offer(
                         Verdict.SUITS,
                         "100.00",
