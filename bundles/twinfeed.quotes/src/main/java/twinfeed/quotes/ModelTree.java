@@ -22,15 +22,19 @@ import org.jspecify.annotations.Nullable;
  * booleans and whole numbers stay what they are, doubles too, and decimals, dates, quantities and enumerations are text, so
  * that no digit is lost.
  */
-final class ModelTree {
+public final class ModelTree {
     private ModelTree() {}
 
     static Map<String, @Nullable Object> of(EObject object) {
         return of(object, List.of());
     }
 
-    /** The tree without these attributes. */
-    static Map<String, @Nullable Object> of(EObject object, Collection<EAttribute> without) {
+    /**
+     * The tree without these attributes.
+     *
+     * @throws IllegalArgumentException if something of the object has no form in a tree
+     */
+    public static Map<String, @Nullable Object> of(EObject object, Collection<EAttribute> without) {
         Map<String, @Nullable Object> tree = new LinkedHashMap<>();
         for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {
             if (object.eIsSet(feature) && !feature.isTransient() && !without.contains(feature)) {

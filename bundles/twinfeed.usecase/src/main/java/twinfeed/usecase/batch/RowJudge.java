@@ -38,6 +38,7 @@ public final class RowJudge {
     private final Columns columns;
     private final List<String> labels;
     private final DwellingSheets sheets;
+    private final AlikeHouses houses;
 
     /**
      * For the rows below a head.
@@ -55,6 +56,7 @@ public final class RowJudge {
         this.columns = new Columns(list, head, template);
         this.labels = columns.fields().stream().map(this::label).toList();
         this.sheets = new DwellingSheets(task.locale(), () -> labels);
+        this.houses = new AlikeHouses(house -> this.service.judge(house, task.book(), null, task.locale()));
     }
 
     /** The head of the plain lines, without a line feed. */
@@ -149,7 +151,7 @@ public final class RowJudge {
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
         List<DwellingReading> readings = columns.fill(row, job.getSurvey());
-        AssessedJob judged = service.judge(service.checked(task.pattern(), job), task.book(), null, task.locale());
+        AssessedJob judged = houses.judged(service.checked(task.pattern(), job));
         String name = columns.dwelling(row);
         FaultSheet faults = faults(judged);
         try {

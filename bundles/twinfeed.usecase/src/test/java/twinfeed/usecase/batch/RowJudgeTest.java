@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -32,22 +33,19 @@ import twinfeed.usecase.choices.QuoteChoices;
 /** One row of a list, with a house of the demonstration as the template. */
 final class RowJudgeTest {
     private static final TwinfeedService SERVICE = TwinfeedService.onClassPath();
-    private static final RowJudge JUDGE = new RowJudge(
-            SERVICE,
-            task(),
-            "list.csv",
-            new Row(
-                    1,
-                    List.of(
-                            "dwelling",
-                            "symptoms",
-                            "unit.age",
-                            "site.address",
-                            "site.lastInspection",
-                            "water.test.runningPressure",
-                            "electricity.circuit.segments[1].length",
-                            "unit.heaterId",
-                            "candidates")));
+    private static final Row HEAD = new Row(
+            1,
+            List.of(
+                    "dwelling",
+                    "symptoms",
+                    "unit.age",
+                    "site.address",
+                    "site.lastInspection",
+                    "water.test.runningPressure",
+                    "electricity.circuit.segments[1].length",
+                    "unit.heaterId",
+                    "candidates"));
+    private static final RowJudge JUDGE = new RowJudge(SERVICE, task(), "list.csv", HEAD);
 
     private static BatchTask task() {
         Path book = Demo.FOLDER.resolve("prices.csv");
@@ -342,5 +340,23 @@ final class RowJudgeTest {
         Survey bare = SurveyFactory.eINSTANCE.createSurvey();
         RowJudge.withoutOwn(bare);
         assertTrue(EcoreUtil.equals(SurveyFactory.eINSTANCE.createSurvey(), bare));
+    }
+
+    @Test
+    void aRowIsJudgedTheSameWhateverCameBeforeIt() {
+        RowJudge after = new RowJudge(SERVICE, task(), "list.csv", HEAD);
+        List<Row> rows = IntStream.rangeClosed(2, 6)
+                .mapToObj(number -> new Row(
+                        number,
+                        List.of(
+                                "Sedge Row " + number,
+                                number == 4 ? "isolatorHot" : "",
+                                "9",
+                                number + " Sedge Row; Westermere")))
+                .toList();
+        for (Row row : rows) {
+            RowJudge alone = new RowJudge(SERVICE, task(), "list.csv", HEAD);
+            assertEquals(alone.take(row, 0), after.take(row, 0));
+        }
     }
 }
