@@ -74,12 +74,17 @@ final class BatchIdentity {
     }
 
     private void text(String text) {
-        digest.update(text.getBytes(StandardCharsets.UTF_8));
+        bytes(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** With an end, so that no part passes for the beginning of the next. */
+    private void bytes(byte[] part) {
+        digest.update(part);
         digest.update((byte) 0);
     }
 
     private void object(EObject object) {
-        digest.update(ModelFile.of(object.eClass(), EObject.class).bytes("", object));
+        bytes(ModelFile.of(object.eClass(), EObject.class).bytes("", object));
     }
 
     /** The firm's own wording may stand in the reasons. */
@@ -92,7 +97,8 @@ final class BatchIdentity {
             found.forEach(files::add);
         }
         for (Path file : files) {
-            digest.update(Files.readAllBytes(file));
+            text(String.valueOf(file.getFileName())); // which language it is for
+            bytes(Files.readAllBytes(file));
         }
     }
 }

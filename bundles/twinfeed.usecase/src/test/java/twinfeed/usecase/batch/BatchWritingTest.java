@@ -20,8 +20,14 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.LimitType;
+import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.document.Firm;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.io.InputException;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.units.Kind;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
@@ -165,6 +171,11 @@ final class BatchWritingTest {
         works.add(identity(firm, list));
         Files.writeString(firm.resolve("standing-texts.properties"), "term.valid=Until {validUntil}.\n");
         works.add(identity(firm, list));
+        for (String name : List.of("Netherquill (invented)", "Other (invented)")) {
+            FirmFile head = new FirmFile(Firm.of(name, "", ""), null);
+            works.add(BatchIdentity.of(SERVICE, new BatchTask(template, prices, head, DemoBatch.DAY, Locale.UK), list)
+                    .bytes());
+        }
         template.job().getSurvey().getUnit().setAge(9);
         works.add(BatchIdentity.of(SERVICE, task(), list).bytes());
         template.catalogue().getHeaters().get(0).setTitle("Another");
@@ -199,7 +210,9 @@ final class BatchWritingTest {
         Path text = Files.writeString(folder.resolve("list.xlsx"), "no workbook");
         assertThrows(UnusableException.class, () -> written(text, out, (done, all, before) -> {}));
         Path nowhere = folder.resolve("nowhere.xlsx");
-        assertThrows(InputException.class, () -> written(nowhere, out, (done, all, before) -> {}));
+        InputException none =
+                assertThrows(InputException.class, () -> written(nowhere, out, (done, all, before) -> {}));
+        assertTrue(none.getMessage().contains("nowhere.xlsx: there is no such file"), none.getMessage());
         assertFalse(Files.exists(out));
         try (Stream<Path> left = Files.list(folder)) {
             assertTrue(left.noneMatch(each -> each.toString().endsWith(".judged")));
@@ -230,5 +243,141 @@ final class BatchWritingTest {
                 "420 mg/L", writing.survey(list, 7).getWater().getHardness().toString());
         assertThrows(InputException.class, () -> writing.survey(list, 4));
         assertThrows(InputException.class, () -> writing.survey(list, 2));
+    }
+
+    /** A safety check that a dwelling's notes decide, and that is left open where they say so. */
+    private static TwinfeedService decidedByTheNotes() {
+        Check check = Check.of("made.safe", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
+        return new TwinfeedService(List.of(new SyntheticCalculator("made-up", List.of(check), (survey, findings) -> {
+            if (!"open".equals(survey.getNotes())) {
+                findings.on(check)
+                        .compare("unsafe".equals(survey.getNotes()) ? -1 : 1, 0)
+                        .add();
+            }
+        })));
+    }
+
+    @Test
+    void whatTheDwellingsHaveInCommonIsCounted() throws IOException {
+        Path list = list(
+                """
+                dwelling,notes,symptoms
+                Sedge Row 1,unsafe,
+                Sedge Row 2,open,
+                Sedge Row 3,unsafe,isolatorHot
+                Sedge Row 4,,
+                Sedge Row 5,unsafe,
+                Sedge Row 6,open,
+                Sedge Row 7,,
+                Sedge Row 8,,
+                Sedge Row 9,,
+                """);
+        TwinfeedService service = decidedByTheNotes();
+        for (String out : List.of("out.csv", "out.xlsx")) {
+            List<Integer> progress = new ArrayList<>();
+            List<String> told = new ArrayList<>();
+            BatchReport report = new BatchWriting(service, task())
+                    .write(
+                            list,
+                            folder.resolve(out),
+                            (done, all, before) -> progress.add(done),
+                            dwelling -> told.add(dwelling.name()));
+            assertEquals(9, report.judged());
+            assertEquals(6, report.offered(), "not where it is unsafe");
+            assertEquals(2, report.unanswered());
+            assertEquals(3, report.unsafe());
+            assertEquals(1, report.complaints());
+            assertEquals(List.of(1, 2, 3, 4, 5, 6, 7, 8, 9), progress);
+            assertEquals(9, told.size());
+        }
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(folder.resolve("out.xlsx")))) {
+            assertEquals(
+                    9,
+                    totals(book.getSheetAt(0), "Urgency"),
+                    "every dwelling is in the totals: " + cells(book.getSheetAt(0)));
+        }
+    }
+
+    /** How many dwellings the totals count in a group of lines. */
+    private static int totals(XSSFSheet sheet, String group) {
+        int counted = 0;
+        for (org.apache.poi.ss.usermodel.Row row : sheet) {
+            if (group.equals(String.valueOf(row.getCell(0)))) {
+                counted += (int) row.getCell(2).getNumericCellValue();
+            }
+        }
+        return counted;
+    }
+
+    /** A row that ends where the next begins, and the same text as one row. */
+    @Test
+    void rowsAreToldApartFromOneRowOfTheSameText() throws IOException {
+        byte[] two = BatchIdentity.of(SERVICE, task(), list("dwelling,notes\na\nb\n"))
+                .bytes();
+        byte[] one = BatchIdentity.of(SERVICE, task(), list("dwelling,notes\na3,b\n"))
+                .bytes();
+        assertFalse(Arrays.equals(two, one));
+    }
+
+    /** The same wording counts for another language when its file gets another name. */
+    @Test
+    void wordingIsToldApartByItsLanguage() throws IOException {
+        Path list = list(LIST);
+        Path firm = Files.createDirectory(folder.resolve("firm"));
+        Files.writeString(firm.resolve("firm.properties"), "name=Netherquill (invented)\n");
+        Path english = Files.writeString(firm.resolve("standing-texts.properties"), "term.valid=Until {validUntil}.\n");
+        byte[] before = identity(firm, list);
+        Files.move(english, firm.resolve("standing-texts_de.properties"));
+        assertFalse(Arrays.equals(before, identity(firm, list)));
+    }
+
+    /** Each line goes on where the line before ends, in either form. */
+    @Test
+    void aJsonObjectALineTellsEachRow() throws IOException {
+        Path out = folder.resolve("out.jsonl");
+        written(list(LIST), out, (done, all, before) -> {});
+        List<String> lines = Files.readAllLines(out);
+        assertEquals(4, lines.size());
+        assertTrue(lines.get(3).contains("\"Sedge Row 3\""), lines.get(3));
+        assertTrue(lines.stream().allMatch(line -> line.startsWith("{") && line.endsWith("}")), lines.toString());
+    }
+
+    /** Reading of the list is no work on it: where the disk or the result's folder fails, the file is named. */
+    @Test
+    void aResultInAFolderThatIsNotThereIsRefusedByItsName() throws IOException {
+        Path list = list(LIST);
+        Path out = folder.resolve("no folder/out.csv");
+        UnusableException refused =
+                assertThrows(UnusableException.class, () -> written(list, out, (done, all, before) -> {}));
+        assertTrue(refused.getMessage().startsWith(out + ": "), refused.getMessage());
+    }
+
+    @Test
+    void theWorkbookNamesListFirmAndDay() throws IOException {
+        Path firm = Files.createDirectory(folder.resolve("firm"));
+        Files.writeString(firm.resolve("firm.properties"), "name=Netherquill (invented)\naccent=00AA55\n");
+        Path out = folder.resolve("out.xlsx");
+        new BatchWriting(
+                        SERVICE,
+                        new BatchTask(
+                                template,
+                                prices,
+                                FirmFile.beside(firm.resolve("prices.csv")),
+                                DemoBatch.DAY,
+                                Locale.UK))
+                .write(list(LIST), out, (done, all, before) -> {});
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(out))) {
+            assertEquals(
+                    "2026-11-29",
+                    String.valueOf(book.getProperties()
+                            .getCoreProperties()
+                            .getCreated()
+                            .toInstant()
+                            .toString()
+                            .substring(0, 10)));
+            assertEquals(
+                    "Netherquill (invented)",
+                    book.getProperties().getCoreProperties().getCreator());
+        }
     }
 }
