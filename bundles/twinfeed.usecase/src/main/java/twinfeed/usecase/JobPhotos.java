@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
@@ -145,9 +146,16 @@ public final class JobPhotos implements PhotoSource {
         if (inside(file) != null) {
             return "";
         }
-        return file.matches("[^\\x00]*") && Files.exists(folder.resolve(file))
-                ? Refusals.text("photo.outside")
-                : Refusals.text("photo.missing");
+        return Refusals.text(elsewhere(file) ? "photo.outside" : "photo.missing");
+    }
+
+    /** Whether something of that name is there, if not where a picture may be; which names are none differs by system. */
+    private boolean elsewhere(String file) {
+        try {
+            return Files.exists(folder.resolve(file));
+        } catch (InvalidPathException none) {
+            return false;
+        }
     }
 
     /** The file of a name, links followed; null if there is none, or it lies elsewhere. */
@@ -158,7 +166,7 @@ public final class JobPhotos implements PhotoSource {
                     && Files.isRegularFile(picture)
                     && picture.toRealPath().startsWith(folder.toRealPath());
             return in ? picture : null;
-        } catch (java.nio.file.InvalidPathException | IOException none) {
+        } catch (InvalidPathException | IOException none) {
             return null;
         }
     }

@@ -3,20 +3,28 @@ package twinfeed.usecase;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.Survey;
+import twinfeed.model.survey.SurveyFactory;
 
 /** Pictures are read back by the JDK's own reader. */
 class JobPhotosTest {
@@ -87,5 +95,61 @@ class JobPhotosTest {
         assertTrue(missing.getMessage().contains("gone.jpg"), "the missing one is named: " + missing.getMessage());
         picture("outside.jpg", 10, 10);
         assertThrows(InputException.class, () -> photos.small("../outside.jpg", 240));
+    }
+
+    private Survey naming(@Nullable String... files) {
+        Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+        for (String file : files) {
+            Photo photo = SurveyFactory.eINSTANCE.createPhoto();
+            photo.setFile(file);
+            survey.getPhotos().add(photo);
+        }
+        return survey;
+    }
+
+    @Test
+    void picturesOfASurveyAreThoseThatAreThere() throws IOException {
+        photos.take(picture("meter.jpg", 40, 30));
+        picture("outside.jpg", 10, 10);
+        @Nullable String unnamed = null;
+        Survey survey = naming("gone.jpg", "meter.jpg", unnamed, "../outside.jpg");
+        assertEquals(Map.of("meter.jpg", job.resolveSibling("meter.jpg")), photos.of(survey));
+        try (InputStream open = photos.open("meter.jpg")) {
+            assertArrayEquals(Files.readAllBytes(job.resolveSibling("meter.jpg")), open.readAllBytes());
+        }
+        assertNull(photos.open("gone.jpg"));
+    }
+
+    @Test
+    void aNameThatOpensNothingSaysWhy() throws IOException {
+        photos.take(picture("meter.jpg", 40, 30));
+        picture("outside.jpg", 10, 10);
+        assertEquals("", photos.problem("meter.jpg"));
+        assertEquals("there is no such file", photos.problem("gone.jpg"));
+        assertEquals("there is no such file", photos.problem("no\0name.jpg"));
+        assertEquals("it is no file in the job's folder", photos.problem("../outside.jpg"));
+    }
+
+    @Test
+    void everyFurtherPictureOfANameGetsTheNextNumber() throws IOException {
+        for (int at = 1; at <= 3; at++) {
+            byte[] content = Files.readAllBytes(picture("x.png", 10 * at, 10));
+            assertEquals(at == 1 ? "pasted.png" : "pasted-" + at + ".png", photos.take(content, "pasted.png"));
+            assertEquals(at == 1 ? "pasted" : "pasted-" + at, photos.take(content, "pasted"));
+            assertArrayEquals(content, Files.readAllBytes(job.resolveSibling(at == 1 ? "pasted" : "pasted-" + at)));
+        }
+    }
+
+    /** By the signatures of the two formats: 89 50 4E 47 of PNG (ISO/IEC 15948), FF D8 of JPEG (ITU-T T.81). */
+    @Test
+    void aPictureThatIsMadeSmallerHasTheEndingOfItsFormat() throws IOException {
+        for (String name : List.of("plan.png", "roof.jpg")) {
+            // Of noise 4800 wide: more than 3 MiB in either format.
+            String kept = photos.take(picture(name, 4800, name.endsWith(".png") ? 400 : 1600));
+            byte[] content = Files.readAllBytes(job.resolveSibling(kept));
+            assertEquals(name, kept);
+            assertEquals(name.endsWith(".png") ? (byte) 0x89 : (byte) 0xFF, content[0]);
+            assertEquals(2400, ImageIO.read(new ByteArrayInputStream(content)).getWidth());
+        }
     }
 }
