@@ -16,14 +16,17 @@ final class ProgramVersion {
 
     /** The version as outputs name it, like 1.2.3. */
     static String read() {
-        Properties properties = new Properties();
         try (InputStream in = ProgramVersion.class.getResourceAsStream(RESOURCE)) {
-            if (in != null) {
-                properties.load(in);
-            }
+            return in == null ? DEVELOPMENT : of(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The version in such a resource; {@code development} where the build has not filled it in. */
+    static String of(InputStream in) throws IOException {
+        Properties properties = new Properties();
+        properties.load(in);
         String version = properties.getProperty("version", DEVELOPMENT);
         return version.startsWith("$") ? DEVELOPMENT : version;
     }

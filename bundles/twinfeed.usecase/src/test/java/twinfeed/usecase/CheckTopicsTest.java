@@ -3,8 +3,10 @@ package twinfeed.usecase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.flow.FlowCalculator;
 import twinfeed.model.assessment.Assessment;
@@ -43,5 +45,48 @@ class CheckTopicsTest {
         assertEquals(Supply.WATER, activation.getSupply());
         assertFalse(stranger.isSetTopic() || stranger.isSetSupply());
         assertEquals(CheckTopic.SCALDING, named.getTopic());
+    }
+
+    private static Finding under(String key, String condition) {
+        Finding finding = finding(key);
+        finding.setCondition(condition);
+        return finding;
+    }
+
+    /** Neither of both stands in a file: the readings are declared, and the piece is what the condition begins with. */
+    @Test
+    void findingsOfAFileGetTheirReadingsAndTheirPieceAgain() {
+        FlowCalculator flow = new FlowCalculator();
+        Finding winter = under("flow.winter", "rising main, July, kitchen tap open");
+        Finding whole = under("flow.byMonth", "rising main, upper");
+        Finding other = under("nobody.knows", "riser");
+        Finding nowhere = under("nobody.knows", "rising mains");
+        Finding named = under("nobody.knows", "riser");
+        named.setSubject("loft");
+        Finding asked = under("flow.intake", "riser");
+        asked.getNeeds().add("survey.water");
+        Finding plain = finding("flow.outlet");
+        OptionAssessment option = MAKE.createOptionAssessment();
+        option.getFindings().addAll(List.of(winter, whole, other, nowhere, named, asked));
+        option.getAfterWork().add(plain);
+        Assessment record = MAKE.createAssessment();
+        record.getOptions().add(option);
+        new CheckTopics(List.of(flow)).place(record, Set.of("rising main", "rising main, upper", "riser"));
+        List<String> needs = flow.descriptor().checks().stream()
+                .filter(check -> check.key().equals("flow.winter"))
+                .findFirst()
+                .orElseThrow()
+                .needs();
+        assertFalse(needs.isEmpty());
+        assertEquals(needs, winter.getNeeds());
+        assertEquals("rising main", winter.getSubject());
+        assertEquals("rising main, upper", whole.getSubject(), "the longest name that fits");
+        assertEquals("riser", other.getSubject());
+        assertEquals(List.of(), other.getNeeds());
+        assertNull(nowhere.getSubject());
+        assertEquals("loft", named.getSubject());
+        assertEquals(List.of("survey.water"), asked.getNeeds());
+        assertNull(asked.getSubject(), "it was not read from a file");
+        assertNull(plain.getSubject());
     }
 }

@@ -11,6 +11,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
@@ -71,5 +74,27 @@ class FirmFileTest {
         assertEquals("Invented", found.firm().name());
         assertEquals(0x00AAFF, found.firm().accent());
         assertNull(FirmFile.none().folder());
+    }
+
+    @Test
+    void itsOwnWordingLiesBesideIt() throws IOException {
+        FirmFile firm = firm("name=Invented");
+        String shipped = firm.texts(Locale.UK).get("term.valid", Map.of()).orElseThrow();
+        Files.writeString(folder.resolve("standing-texts.properties"), "term.valid={firm} holds its prices.\n");
+        assertEquals(
+                "Invented holds its prices.",
+                firm.texts(Locale.UK).get("term.valid", Map.of()).orElseThrow());
+        assertEquals(
+                shipped,
+                FirmFile.none().texts(Locale.UK).get("term.valid", Map.of()).orElseThrow());
+    }
+
+    @Test
+    void itsKeysAreKnown() throws IOException {
+        assertEquals(6, FirmFile.keys().size());
+        firm(FirmFile.keys().stream()
+                .filter(key -> !key.equals("accent"))
+                .map(key -> key + "=")
+                .collect(Collectors.joining("\n")));
     }
 }

@@ -6,16 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
+import twinfeed.model.quote.QuoteFactory;
+import twinfeed.model.quote.QuoteLine;
+import twinfeed.workbook.text.WorkbookException;
 
 /** A slip of the keyboard must not cost a survey or a price book, and what is written appears whole or not at all. */
 final class OutputTest {
@@ -142,6 +152,7 @@ final class OutputTest {
         OutputFiles files = new OutputFiles().add(folder.resolve("a.txt"), out -> out.write('a'));
         try (var staged = files.reserve()) {
             assertFalse(Files.exists(folder.resolve("a.txt")));
+            assertTrue(taken() > 1 << 16, "bytes taken beside the files: " + taken());
             files.writeTo(staged);
         }
         assertEquals("a", Files.readString(folder.resolve("a.txt")));
@@ -152,5 +163,62 @@ final class OutputTest {
         assertEquals(List.of("a.txt", "house.pdf"), left());
         OutputFiles nowhere = new OutputFiles().add(folder.resolve("house.pdf/x.txt"), out -> out.write('x'));
         assertThrows(InputException.class, nowhere::reserve);
+    }
+
+    /** Bytes of what lies in the folder but for the files with names of their own. */
+    private long taken() throws IOException {
+        long bytes = 0;
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                bytes +=
+                        Set.of("a.txt", "house.pdf").contains(file.getFileName().toString()) ? 0 : Files.size(file);
+            }
+        }
+        return bytes;
+    }
+
+    @Test
+    void whatIsWrongWithAWorkbookIsToldInTwoHalves() {
+        Path list = folder.resolve("sub/list.xlsx");
+        UnusableException refused =
+                ListProblem.of(list, new WorkbookException("noWorkbook", Map.of("file", "list.xlsx")));
+        assertEquals(1, refused.problems().size());
+        InputProblem problem = refused.problems().get(0);
+        assertEquals(list.toString(), problem.file());
+        assertEquals("no workbook", problem.wrong());
+        assertEquals("save it as .xlsx, or give a .csv file its ending", problem.right());
+        InputProblem plain = ListProblem.of(list, new WorkbookException("noSheet", Map.of("file", "other.xlsx")))
+                .problems()
+                .get(0);
+        assertEquals("other.xlsx: the workbook has no sheet", plain.wrong());
+        assertEquals("", plain.right());
+    }
+
+    @Test
+    void aLanguageIsOneOfThoseWithTexts() {
+        assertEquals(Locale.forLanguageTag("de-AT"), Languages.of("de_AT"));
+        assertEquals(Locale.ENGLISH, Languages.of("en"));
+        InputException refused = assertThrows(InputException.class, () -> Languages.of("fr"));
+        assertTrue(refused.getMessage().contains("en, de"), refused.getMessage());
+    }
+
+    @Test
+    void aQuantityIsWrittenAsATradespersonWritesIt() {
+        QuoteLine line = QuoteFactory.eINSTANCE.createQuoteLine();
+        line.setQuantity(new BigDecimal("0.8333"));
+        line.setUnit("h");
+        assertEquals("50 min", LineQuantity.of(line, Locale.UK).replace('\u00a0', ' '));
+    }
+
+    private static String version(String resource) throws IOException {
+        return ProgramVersion.of(new ByteArrayInputStream(resource.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @Test
+    void theVersionIsThatOfTheBuild() throws IOException {
+        assertEquals("1.2.3", version("version=1.2.3\n"));
+        assertEquals("development", version("version=${revision}\n"), "not filled in");
+        assertEquals("development", version("# nothing\n"));
+        assertFalse(ProgramVersion.read().isEmpty());
     }
 }

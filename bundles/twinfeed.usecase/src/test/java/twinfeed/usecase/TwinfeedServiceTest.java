@@ -4,33 +4,50 @@ package twinfeed.usecase;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.Calculator;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.assessment.CheckTopic;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.io.InputException;
+import twinfeed.model.job.Job;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.model.rows.CsvRows;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Kind;
 
 /** The service at a house of the demonstration, whose breaker is too small for the strongest heater. */
 final class TwinfeedServiceTest {
     private static final TwinfeedService SERVICE = TwinfeedService.onClassPath();
     private static final Path BOOK = Demo.FOLDER.resolve("prices.csv");
     private static final PriceBook PRICES = SERVICE.book(BOOK);
+
+    private static final Check MADE = Check.of("made.up", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
 
     @TempDir
     private Path folder;
@@ -175,5 +192,174 @@ final class TwinfeedServiceTest {
         assertEquals(
                 noBook.getMessage().indexOf("text.xlsx"), noBook.getMessage().lastIndexOf("text.xlsx"), "named once");
         assertFalse(noBook.problems().get(0).right().isEmpty(), noBook.getMessage());
+    }
+
+    private static TwinfeedService made(BiConsumer<Survey, Findings> answers) {
+        return new TwinfeedService(List.of(new SyntheticCalculator("made-up", List.of(MADE), answers)));
+    }
+
+    @Test
+    void theCalculatorsOfTheClassPathAreThere() {
+        List<String> ids = TwinfeedService.onClassPath().calculators().stream()
+                .map(calculator -> calculator.descriptor().id())
+                .toList();
+        assertTrue(ids.containsAll(List.of("flow", "pressure", "circuit")), ids.toString());
+    }
+
+    @Test
+    void aTopicIsAnsweredByTheCheckThatNamesIt() {
+        assertEquals("flow.winter", SERVICE.check(CheckTopic.WINTER_FLOW).orElseThrow());
+        assertEquals("pressure.scald", SERVICE.check(CheckTopic.SCALDING).orElseThrow());
+    }
+
+    @Test
+    void twoCalculatorsOfOneIdAreAProblem() {
+        Calculator one = new SyntheticCalculator("made-up", List.of(), (survey, findings) -> {});
+        Calculator other = new SyntheticCalculator("made-up", List.of(MADE), (survey, findings) -> {});
+        assertEquals(1, new TwinfeedService(List.of(one, other)).problems().size());
+    }
+
+    @Test
+    void aMadeJobIsCheckedAndKeepsTheCatalogue() {
+        OpenedJob opened = rowan();
+        Job job = EcoreUtil.copy(opened.job());
+        OpenedJob checked = SERVICE.checked(opened, job);
+        assertSame(job, checked.job());
+        assertSame(opened.catalogue(), checked.catalogue());
+    }
+
+    /** One check left open, and one calculator that breaks, in each of two options. */
+    @Test
+    void checksWithoutAnAnswerAreCountedOverAllOptions() {
+        OpenedJob opened = rowan();
+        assertEquals(
+                0,
+                made((survey, findings) -> findings.on(MADE).compare(1, 0).add())
+                        .judge(opened, null, "h95", Locale.UK)
+                        .unansweredChecks());
+        AssessedJob open = made((survey, findings) -> {}).judge(opened, null, "h95", Locale.UK);
+        assertEquals(2, open.unansweredChecks());
+        assertTrue(open.unanswered());
+        AssessedJob broken = made((survey, findings) -> {
+                    throw new IllegalStateException("broken");
+                })
+                .judge(opened, null, "h95", Locale.UK);
+        assertEquals(4, broken.unansweredChecks());
+    }
+
+    @Test
+    void theFirstOptionMayNeedWorkToo() {
+        OpenedJob opened = rowan();
+        opened.job().getSurvey().setUnit(null);
+        Remedy note = new Remedy("note", "note", Map.of(), List.of(), false, 0, survey -> survey.setNotes("done"));
+        AssessedJob judged = made((survey, findings) -> findings.on(MADE)
+                        .compare("done".equals(survey.getNotes()) ? 1 : -1, 0)
+                        .remedy(note)
+                        .add())
+                .judge(opened, null, "h95", Locale.UK);
+        assertEquals(
+                "done", judged.withWork(judged.record().getOptions().get(0)).getNotes());
+    }
+
+    @Test
+    void aSurveyWithoutADayIsPricedOnTheDayOfTheBook() {
+        OpenedJob opened = rowan();
+        Remedy cable = remedy("cable-10", 7, 9);
+        WorkCost dated = BookCosts.of(PRICES, opened).of(List.of(cable));
+        opened.job().getSurvey().setTakenOn(null);
+        assertEquals(dated, BookCosts.of(PRICES, opened).of(List.of(cable)));
+    }
+
+    /** Text of the CSV list as a workbook. */
+    private Path workbook() throws IOException {
+        Path file = folder.resolve("prices.xlsx");
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(file)) {
+            XSSFSheet sheet = book.createSheet("Prices");
+            CsvRows.read(BOOK, 10_000, 1, row -> {
+                var cells = sheet.createRow(row.number() - 1);
+                for (int at = 0; at < row.cells().size(); at++) {
+                    cells.createCell(at).setCellValue(row.cells().get(at));
+                }
+            });
+            book.write(out);
+        }
+        return file;
+    }
+
+    @Test
+    void aPriceBookIsReadFromEitherKindOfFile() throws IOException {
+        PriceBook text = SERVICE.book(BOOK);
+        assertEquals(
+                new BigDecimal("158.00"),
+                text.getItems().stream()
+                        .filter(item -> item.getCode().equals("h95"))
+                        .findFirst()
+                        .orElseThrow()
+                        .getPrice());
+        assertEquals(text.getItems().size(), SERVICE.book(workbook()).getItems().size());
+    }
+
+    @Test
+    void aPriceBookThatIsNotThereIsNamedAsSuch() {
+        for (String name : List.of("nowhere.csv", "nowhere.xlsx")) {
+            Path nowhere = folder.resolve(name);
+            InputException refused = assertThrows(InputException.class, () -> SERVICE.book(nowhere));
+            assertTrue(refused.getMessage().contains(name + ": there is no such file"), refused.getMessage());
+        }
+    }
+
+    /** Codes that every job, a kind of work or a repair may need; each calculator's are told under its title. */
+    @Test
+    void whatABookLacksIsToldByWhatNeedsIt() {
+        PriceBook less = EcoreUtil.copy(PRICES);
+        less.getItems().removeIf(item -> Set.of("task-isolate", "cable-10", "part-hose")
+                .contains(item.getCode()));
+        List<BookReport.Lack> lacking = SERVICE.lacking(less);
+        assertEquals(new BookReport.Lack(BookReport.Need.JOB, "", List.of("task-isolate")), lacking.get(0));
+        assertEquals(
+                new BookReport.Lack(BookReport.Need.REPAIR, "", List.of("part-hose")), lacking.get(lacking.size() - 1));
+        List<BookReport.Lack> work = lacking.subList(1, lacking.size() - 1);
+        assertTrue(work.stream().allMatch(each -> each.need() == BookReport.Need.WORK), work.toString());
+        assertEquals(
+                1,
+                work.stream().filter(each -> each.codes().contains("cable-10")).count(),
+                "once, although several calculators need it");
+        assertEquals(
+                "Circuit",
+                work.stream()
+                        .filter(each -> each.codes().contains("cable-10"))
+                        .findFirst()
+                        .orElseThrow()
+                        .subject());
+    }
+
+    /**
+     * Heat that the water takes up: 9.5 kW between 5 and 40 degC, of water of about 4.19 kJ/(kg K), give 9.5 / (35 x 4.19) kg/s
+     * = 3.89 kg/min.
+     */
+    @Test
+    void aFormulaAnswersWithItsWorkingInWords() {
+        NamedFormula flow = SERVICE.formula("flow").orElseThrow();
+        FormulaAnswer answer = flow.answer(Map.of("power", "9.5kW", "intake", "5C", "outlet", "40C"), Locale.UK);
+        FormulaAnswer.Result mass = answer.results().get(0);
+        assertEquals(3.89 / 60, mass.si(), 0.01 / 60);
+        assertEquals(flow.text(Locale.UK, "result." + mass.key()), mass.title());
+        assertFalse(answer.refused());
+        assertEquals(FormulaAnswer.Note.NONE, answer.trouble());
+        assertTrue(answer.steps().stream().anyMatch(step -> "P".equals(step.getSymbol())), answer.steps()::toString);
+        answer.steps().forEach(step -> assertFalse(step.getMeaning().isEmpty()));
+    }
+
+    @Test
+    void aFormulaWithoutAnAnswerSaysWhy() {
+        NamedFormula flow = SERVICE.formula("flow").orElseThrow();
+        FormulaAnswer answer = flow.answer(Map.of("power", "9.5kW", "intake", "40C", "outlet", "38C"), Locale.UK);
+        assertTrue(answer.refused());
+        assertEquals(List.of(), answer.results());
+        assertEquals(
+                flow.text(Locale.UK, "trouble." + answer.trouble().key()),
+                answer.trouble().text());
+        assertFalse(answer.trouble().text().isEmpty());
     }
 }
