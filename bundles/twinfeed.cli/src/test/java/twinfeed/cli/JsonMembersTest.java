@@ -237,4 +237,14 @@ class JsonMembersTest {
         assertFalse(book.get("usable").asBoolean());
         assertEquals(3, book.size(), book.toString());
     }
+
+    @Test
+    void anAssessmentNamesItsAssumptions() throws IOException {
+        AssessedJob assessed = assessed(new Filled().of(AssessmentPackage.Literals.ASSESSMENT, Assessment.class));
+        assertEquals(
+                "[\"text\"]",
+                printed(json -> json.assessment(assessed, false))
+                        .get("assumptions")
+                        .toString());
+    }
 }
