@@ -10,10 +10,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -190,5 +192,25 @@ class QuoteVerbTest extends DemoFolder {
                 var book = new org.apache.poi.xssf.usermodel.XSSFWorkbook(stream)) {
             return book.getAllPictures().size();
         }
+    }
+
+    /** A survey of August, prices from September on, a quote in November; and a quote that is dated before its prices. */
+    @Test
+    void aSurveyMayBeOlderThanThePricesAndAQuoteMayNot(@TempDir Path folder) throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        String survey = Files.readString(Run.DEMO.resolve("rowan-brook.job"));
+        Path job = Files.writeString(
+                folder.resolve("august.job"), survey.replace("takenOn=\"2026-10-07\"", "takenOn=\"2026-08-07\""));
+        Path book = Run.DEMO.resolve("prices.csv");
+        for (String verb : List.of("options", "faults")) {
+            Run run = Run.of(verb, job, "--book", book);
+            assertEquals(0, run.status(), verb + ": " + run.err());
+        }
+        Run quote = Run.of("quote", job, "--book", book, "--out", folder.resolve("quote.xlsx"));
+        assertEquals(0, quote.status(), quote.err());
+        Run early = Run.of("quote", job, "--book", book, "--out", folder.resolve("early.xlsx"), "--date", "2026-08-31");
+        assertEquals(2, early.status(), early.err());
+        assertTrue(early.err().contains("the price book holds from 2026-09-01"), early.err());
+        assertFalse(Files.exists(folder.resolve("early.xlsx")));
     }
 }

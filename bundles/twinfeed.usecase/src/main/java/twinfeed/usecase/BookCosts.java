@@ -18,8 +18,13 @@ public final class BookCosts implements WorkCost.Source {
     private final RemedyPrices prices;
 
     private BookCosts(PriceBook book, @Nullable LocalDate date) {
-        LocalDate day = date == null ? book.getDate() : date;
-        this.prices = RemedyPrices.withReplacement(book, day);
+        this.prices = RemedyPrices.withReplacement(book, day(book, date));
+    }
+
+    /** That of the survey; of a book that holds from a later day, its first, for works are compared by the prices of the quote to come. */
+    private static LocalDate day(PriceBook book, @Nullable LocalDate surveyed) {
+        LocalDate first = book.getDate();
+        return surveyed == null || (first != null && surveyed.isBefore(first)) ? first : surveyed;
     }
 
     /**

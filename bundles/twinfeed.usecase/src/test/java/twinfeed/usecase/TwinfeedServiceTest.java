@@ -270,6 +270,19 @@ final class TwinfeedServiceTest {
         assertEquals(dated, BookCosts.of(PRICES, opened).of(List.of(cable)));
     }
 
+    /** A house surveyed in August, and new prices from September on: works are compared by those of the quote to come. */
+    @Test
+    void aSurveyFromBeforeTheBookIsPricedOnTheFirstDayOfTheBook() {
+        OpenedJob opened = rowan();
+        Remedy cable = remedy("cable-10", 7, 9);
+        WorkCost dated = BookCosts.of(PRICES, opened).of(List.of(cable));
+        opened.job().getSurvey().setTakenOn(PRICES.getDate().minusDays(1));
+        assertEquals(dated, BookCosts.of(PRICES, opened).of(List.of(cable)));
+        assertEquals(
+                Verdict.SUITS_WITH_WORK,
+                last(SERVICE.judge(opened, PRICES, "h105", Locale.UK)).getVerdict());
+    }
+
     /** Text of the CSV list as a workbook. */
     private Path workbook() throws IOException {
         Path file = folder.resolve("prices.xlsx");

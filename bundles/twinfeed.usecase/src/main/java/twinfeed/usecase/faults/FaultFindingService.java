@@ -21,6 +21,7 @@ import twinfeed.model.io.LockedFile;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.pricing.QuoteException;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.Candidates;
 import twinfeed.usecase.FirmFile;
@@ -69,10 +70,15 @@ public final class FaultFindingService {
      * @param date day of the prices
      * @param locale language of the texts
      * @throws twinfeed.model.io.InputException if the survey has no unit
+     * @throws UnusableException if the book does not hold on that day
      */
     public static FaultSheet sheet(AssessedJob judged, PriceBook book, LocalDate date, Locale locale) {
         AssessedFaults.readData();
-        return AssessedFaults.builder(judged, locale).sheet(book, date, offers(judged, book, date, locale));
+        try {
+            return AssessedFaults.builder(judged, locale).sheet(book, date, offers(judged, book, date, locale));
+        } catch (QuoteException refused) {
+            throw new UnusableException(judged.opened().file() + ": " + refused.getMessage(), refused);
+        }
     }
 
     /**

@@ -65,10 +65,10 @@ public final class QuotingService {
             AssessedJob judged, PriceBook book, LocalDate date, FirmFile firm, Locale locale, List<String> heaters) {
         QuoteChoices choices = ChoicesInJob.of(judged.opened().job());
         AppliedChoices applied = new AppliedChoices(choices, judged.record(), book);
-        QuoteRequest request = QuoteRequest.of(survey(judged), applied.assessment(), applied.book(), date)
-                .reporting(AssessedFaults.report(judged, book, date, locale))
-                .in(locale, firm.texts(locale));
         try {
+            QuoteRequest request = QuoteRequest.of(survey(judged), applied.assessment(), applied.book(), date)
+                    .reporting(AssessedFaults.report(judged, book, date, locale))
+                    .in(locale, firm.texts(locale));
             Quote quote = QuoteBuilder.draft(applied.apply(request, heaters));
             applied.explain(quote);
             return quote;

@@ -245,14 +245,13 @@ final class BatchWritingTest {
         assertThrows(InputException.class, () -> writing.survey(list, 2));
     }
 
-    /** A safety check that a dwelling's notes decide, and that is left open where they say so. */
-    private static TwinfeedService decidedByTheNotes() {
+    /** A safety check that the age of the unit decides: it fails from 30 years on, and is left open at 20. */
+    private static TwinfeedService decidedByTheAge() {
         Check check = Check.of("made.safe", FindingClass.SAFETY, LimitType.AT_LEAST, Kind.RATIO);
         return new TwinfeedService(List.of(new SyntheticCalculator("made-up", List.of(check), (survey, findings) -> {
-            if (!"open".equals(survey.getNotes())) {
-                findings.on(check)
-                        .compare("unsafe".equals(survey.getNotes()) ? -1 : 1, 0)
-                        .add();
+            int age = survey.getUnit().getAge();
+            if (age != 20) {
+                findings.on(check).compare(age < 30 ? 1 : -1, 0).add();
             }
         })));
     }
@@ -261,18 +260,18 @@ final class BatchWritingTest {
     void whatTheDwellingsHaveInCommonIsCounted() throws IOException {
         Path list = list(
                 """
-                dwelling,notes,symptoms
-                Sedge Row 1,unsafe,
-                Sedge Row 2,open,
-                Sedge Row 3,unsafe,isolatorHot
-                Sedge Row 4,,
-                Sedge Row 5,unsafe,
-                Sedge Row 6,open,
-                Sedge Row 7,,
-                Sedge Row 8,,
-                Sedge Row 9,,
+                dwelling,unit.age,symptoms
+                Sedge Row 1,30,
+                Sedge Row 2,20,
+                Sedge Row 3,31,isolatorHot
+                Sedge Row 4,4,
+                Sedge Row 5,32,
+                Sedge Row 6,20,
+                Sedge Row 7,7,
+                Sedge Row 8,8,
+                Sedge Row 9,9,
                 """);
-        TwinfeedService service = decidedByTheNotes();
+        TwinfeedService service = decidedByTheAge();
         for (String out : List.of("out.csv", "out.xlsx")) {
             List<Integer> progress = new ArrayList<>();
             List<String> told = new ArrayList<>();
@@ -379,5 +378,18 @@ final class BatchWritingTest {
                     "Netherquill (invented)",
                     book.getProperties().getCoreProperties().getCreator());
         }
+    }
+
+    /** No row can be priced then: the list is refused once, and not row by row. */
+    @Test
+    void aDayBeforeThePricesHoldIsRefused() throws IOException {
+        Path list = list(LIST);
+        Path out = folder.resolve("out.csv");
+        BatchTask early = new BatchTask(
+                template, prices, FirmFile.none(), prices.getDate().minusDays(1), Locale.UK);
+        UnusableException refused = assertThrows(UnusableException.class, () -> new BatchWriting(SERVICE, early)
+                .write(list, out, (done, all, before) -> {}));
+        assertTrue(refused.getMessage().startsWith("the price book holds from"), refused.getMessage());
+        assertFalse(Files.exists(out) || Files.exists(BatchJournal.beside(out)));
     }
 }

@@ -38,6 +38,7 @@ import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.quote.QuotingService;
 
 /** The fault-finding at a house of the demonstration. */
@@ -152,5 +153,15 @@ final class FaultFindingServiceTest {
             assertTrue(text.contains("rowan-brook"), text);
             assertTrue(text.contains("25 Nov 2026"), text);
         }
+    }
+
+    @Test
+    void aVisitFromBeforeThePricesHoldIsRefused() {
+        PriceBook book = SERVICE.book(Demo.FOLDER.resolve("prices.csv"));
+        OpenedJob opened = SERVICE.open(job, null);
+        UnusableException refused = assertThrows(
+                UnusableException.class,
+                () -> finding.sheet(opened, book, book.getDate().minusDays(1), Locale.UK));
+        assertTrue(refused.getMessage().startsWith(job + ": the price book holds from"), refused.getMessage());
     }
 }

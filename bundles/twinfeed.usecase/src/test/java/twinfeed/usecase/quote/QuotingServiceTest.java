@@ -123,4 +123,17 @@ final class QuotingServiceTest {
                         OutputPaths.workbook(wrong)));
         assertFalse(Files.exists(wrong));
     }
+
+    @Test
+    void aQuoteFromBeforeThePricesHoldIsRefused() {
+        UnusableException refused = assertThrows(
+                UnusableException.class,
+                () -> QuotingService.draft(
+                        JudgedHouse.JUDGED,
+                        JudgedHouse.BOOK,
+                        JudgedHouse.BOOK.getDate().minusDays(1),
+                        FirmFile.none(),
+                        Locale.UK));
+        assertTrue(refused.getMessage().contains("the price book holds from"), refused.getMessage());
+    }
 }
