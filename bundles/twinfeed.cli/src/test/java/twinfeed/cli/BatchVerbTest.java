@@ -4,6 +4,7 @@ package twinfeed.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -24,6 +26,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import twinfeed.usecase.FirmFile;
+import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.batch.BatchTask;
+import twinfeed.usecase.batch.BatchWriting;
 
 class BatchVerbTest {
     private static final Path JOB = Run.DEMO.resolve("alder-beck.job");
@@ -460,5 +466,59 @@ class BatchVerbTest {
         Run unknown = batch(list("dwelling", "Haus 1"), "--language", "fr");
         assertEquals(2, unknown.status());
         assertTrue(unknown.err().contains("en, de"), unknown.err());
+    }
+
+    @Test
+    void noFileThatWasReadIsReplacedAndTheNameSaysTheForm() throws IOException {
+        Path list = list("dwelling", "One");
+        Path book = Files.copy(BOOK, folder.resolve("prices.csv"));
+        for (Path wrong : List.of(list, book, folder.resolve("result.txt"))) {
+            Run run = Run.of("batch", list, "--template", JOB, "--book", book, "--out", wrong);
+            assertEquals(2, run.status(), run.out());
+            assertTrue(run.err().contains(wrong.getFileName().toString()), run.err());
+        }
+        assertEquals("dwelling\nOne\n", Files.readString(list));
+        assertFalse(Files.exists(folder.resolve("result.txt")));
+    }
+
+    /** Rows that were judged before the work was stopped are taken over, which is said beside the answer. */
+    @Test
+    void whatWasStoppedGoesOnWithTheSameCommand() throws IOException {
+        Path list = list("dwelling,unit.age", "One,3", "Two,old", "Three,4");
+        TwinfeedService service = TwinfeedService.onClassPath();
+        BatchTask task = new BatchTask(
+                service.open(JOB, null), service.book(BOOK), FirmFile.beside(BOOK), Run.DAY, CliContext.LOCALE);
+        assertThrows(CancellationException.class, () -> new BatchWriting(service, task)
+                .write(list, out, (done, all, before) -> {
+                    if (done == 2) {
+                        throw new CancellationException();
+                    }
+                }));
+        assertFalse(Files.exists(out));
+        Run run = batch(list);
+        assertEquals(0, run.status(), run.err());
+        assertTrue(run.err().contains("Judged before and taken over: 2"), run.err());
+        assertTrue(run.out().contains("Dwellings judged: 2"), run.out());
+        assertFalse(batch(list).err().contains("taken over"), "the work before was complete");
+    }
+
+    @Test
+    void aJsonDocumentTakesThePlaceOfTheText() throws IOException {
+        Run run = batch(list("dwelling", "One"), "--json");
+        assertEquals(0, run.status(), run.err());
+        com.fasterxml.jackson.databind.JsonNode answer =
+                new com.fasterxml.jackson.databind.ObjectMapper().readTree(run.out());
+        assertEquals(out.toString(), answer.get("result").asText());
+        assertEquals(1, answer.get("judged").asInt());
+    }
+
+    /** The demonstration's prices hold from 2026-09-01: an earlier day is the caller's slip, not a fault of the program. */
+    @Test
+    void aDayBeforeThePricesHoldIsRefused() throws IOException {
+        Run run = batch(list("dwelling", "One"), "--date", "2026-08-31");
+        assertEquals(2, run.status(), run.err());
+        assertTrue(run.err().contains("the price book holds from 2026-09-01"), run.err());
+        assertFalse(Files.exists(out));
+        assertEquals(0, batch(list("dwelling", "One"), "--date", "2026-09-01").status());
     }
 }

@@ -166,4 +166,30 @@ class BookVerbTest {
         assertEquals(2, run.status());
         assertTrue(run.err().contains("none.xlsx: there is no such file"), run.err());
     }
+
+    @Test
+    void noFileThatWasReadIsReplacedAndTheNameSaysTheKind() throws IOException {
+        Path list = Files.copy(BOOK, folder.resolve("list.csv"));
+        Path present = Files.copy(BOOK, folder.resolve("present.csv"));
+        for (Path out : List.of(list, present, folder.resolve("list.txt"))) {
+            Run run = Run.of("book", list, "--against", present, "--out", out);
+            assertEquals(2, run.status(), run.out());
+            assertTrue(run.err().contains(out.getFileName().toString()), run.err());
+        }
+        assertEquals(Files.readString(BOOK), Files.readString(list));
+        assertEquals(Files.readString(BOOK), Files.readString(present));
+        assertFalse(Files.exists(folder.resolve("list.txt")));
+    }
+
+    /** A row that can be used and is odd all the same: it stands below the others, and the list is usable. */
+    @Test
+    void whatIsOddInARowIsSaid() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("odd.csv"), Files.readString(BOOK) + "h00,Heater,each,5.00,2.00,,,standard,,,,,,\n");
+        Run run = Run.of("book", list);
+        assertEquals(0, run.status(), run.err());
+        assertTrue(
+                run.out().lines().anyMatch(line -> line.startsWith("  ") && line.contains("sells below its cost")),
+                run.out());
+    }
 }

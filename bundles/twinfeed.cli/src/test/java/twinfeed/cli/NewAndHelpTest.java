@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
@@ -188,5 +189,15 @@ class NewAndHelpTest {
         assertEquals(0, all.status());
         assertTrue(all.out().contains("price-book") && all.out().contains("assess"), all.out());
         assertFalse(all.out().contains("{"), all.out());
+    }
+
+    @Test
+    void everyFileThatWasWrittenIsNamed() {
+        Path job = folder.resolve("named.job");
+        assertEquals("Written: " + job, Run.of("new", "job", "--out", job).out().strip());
+        Path firm = folder.resolve("named firm");
+        List<String> lines = Run.of("new", "firm", "--out", firm).out().lines().toList();
+        assertTrue(lines.contains("Written: " + firm.resolve("prices.csv")), lines.toString());
+        assertTrue(lines.contains("Written: " + firm.resolve("firm.properties")), lines.toString());
     }
 }

@@ -90,5 +90,8 @@ class UnansweredTest {
         Run run = run("batch", list, "--template", JOB, "--book", BOOK, "--out", out, "--json");
         assertEquals(4, run.status(), run.err());
         assertTrue(run.out().replace(" ", "").contains("\"unanswered\":2"), run.out());
+        Run text = run("batch", list, "--template", JOB, "--book", BOOK, "--out", out);
+        assertEquals(4, text.status(), text.err());
+        assertTrue(text.out().contains("\nA calculator left a check unanswered in: 2\n"), text.out());
     }
 }
