@@ -76,4 +76,25 @@ class ProgressTest {
         }
         assertTrue(Files.readAllLines(log).size() >= count, "no line came");
     }
+
+    /** The quickest of several, for a busy machine may hold one of them up: there is nothing to wait for. */
+    @Test
+    void closingDoesNotWait() {
+        long quickestMs = Long.MAX_VALUE;
+        for (int tries = 0; tries < 5; tries++) {
+            Progress progress = new Progress(Run.english());
+            long begun = System.nanoTime();
+            progress.close();
+            quickestMs = Math.min(quickestMs, (System.nanoTime() - begun) / 1_000_000);
+        }
+        assertTrue(quickestMs < 900, quickestMs + " ms");
+    }
+
+    @Test
+    void whoeverIsStoppedWhileItClosesLearnsOfIt() {
+        Progress progress = new Progress(Run.english());
+        Thread.currentThread().interrupt();
+        progress.close();
+        assertTrue(Thread.interrupted());
+    }
 }

@@ -27,6 +27,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
+import twinfeed.model.survey.Photo;
+import twinfeed.model.survey.SurveyFactory;
 import twinfeed.workbook.Office;
 
 /** A survey as a workbook and back; LibreOffice and POI change it between as a person would. */
@@ -299,5 +301,51 @@ class SurveyFormTest {
             }
         }
         throw new AssertionError("the form has no row " + label);
+    }
+
+    /** What is odd in a survey stops neither of both verbs, and both say it, beside what they wrote. */
+    @Test
+    void whatIsOddIsSaidWhenAFormIsWrittenAndRead() throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        Path job = Files.writeString(
+                folder.resolve("odd.job"),
+                Files.readString(Run.DEMO.resolve("rowan-brook.job"))
+                        .replace("winterIntake=\"5 °C\"", "winterIntake=\"35 °C\""));
+        Path form = folder.resolve("form.xlsx");
+        Run written = Run.of("form", job, "--out", form);
+        assertEquals(0, written.status(), written.err());
+        assertTrue(written.err().contains("above the warmest month"), written.err());
+        assertEquals("Written: " + form, written.out().strip());
+        Path back = folder.resolve("back.job");
+        Run read = Run.of("read", form, "--out", back);
+        assertEquals(0, read.status(), read.err());
+        assertTrue(read.err().contains("above the warmest month"), read.err());
+        assertEquals("Written: " + back, read.out().strip());
+    }
+
+    private static Path written(Path form) {
+        Run run = Run.of("form", Run.DEMO.resolve("rowan-brook.job"), "--out", form);
+        assertEquals(0, run.status(), run.err());
+        return form;
+    }
+
+    @Test
+    void theNameOfAnOutputSaysItsKindAndNothingThatAJobNamesIsReplaced() throws IOException {
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        Path text = folder.resolve("form.txt");
+        assertEquals(2, Run.of("form", "--out", text).status());
+        Path form = written(folder.resolve("good.xlsx"));
+        assertEquals(2, Run.of("read", form, "--out", text).status());
+        assertFalse(Files.exists(text));
+        Job house = JobFile.load(Run.DEMO.resolve("rowan-brook.job"));
+        Photo photo = SurveyFactory.eINSTANCE.createPhoto();
+        photo.setFile("plan.xlsx");
+        house.getSurvey().getPhotos().add(photo);
+        Path job = folder.resolve("house.job");
+        JobFile.save(house, job);
+        Path plan = Files.writeString(folder.resolve("plan.xlsx"), "somebody's plan");
+        Run run = Run.of("form", job, "--out", plan);
+        assertEquals(2, run.status(), run.out());
+        assertEquals("somebody's plan", Files.readString(plan));
     }
 }
