@@ -137,6 +137,7 @@ class JobPhotosTest {
             assertEquals(at == 1 ? "pasted.png" : "pasted-" + at + ".png", photos.take(content, "pasted.png"));
             assertEquals(at == 1 ? "pasted" : "pasted-" + at, photos.take(content, "pasted"));
             assertArrayEquals(content, Files.readAllBytes(job.resolveSibling(at == 1 ? "pasted" : "pasted-" + at)));
+            assertEquals(at == 1 ? ".png" : "-" + at + ".png", photos.take(content, ".png"));
         }
     }
 
