@@ -48,6 +48,10 @@ public final class LifeModel {
     }
 
     static LifeModel own() {
+        return Own.MODEL;
+    }
+
+    private static LifeModel readOwn() {
         InputStream stream = LifeModel.class.getResourceAsStream("life.csv");
         if (stream == null) {
             throw new IllegalStateException("life.csv is missing");
@@ -106,5 +110,10 @@ public final class LifeModel {
             sum += Math.min(rate, value("mostRate"));
         }
         return sum;
+    }
+
+    /** Read once: a list of dwellings asks for each of them. */
+    private static final class Own {
+        static final LifeModel MODEL = readOwn();
     }
 }
