@@ -357,7 +357,9 @@ final class TwinfeedServiceTest {
         FormulaAnswer answer = flow.answer(Map.of("power", "9.5kW", "intake", "5C", "outlet", "40C"), Locale.UK);
         FormulaAnswer.Result mass = answer.results().get(0);
         assertEquals(3.89 / 60, mass.si(), 0.01 / 60);
-        assertEquals(flow.text(Locale.UK, "result." + mass.key()), mass.title());
+        assertEquals("mass flow", mass.title());
+        assertEquals("Massenstrom", flow.text(Locale.GERMANY, "result.massFlow"));
+        assertEquals("January", flow.text(Locale.UK, "month.1"), "a text that all calculators share");
         assertFalse(answer.refused());
         assertEquals(FormulaAnswer.Note.NONE, answer.trouble());
         assertTrue(answer.steps().stream().anyMatch(step -> "P".equals(step.getSymbol())), answer.steps()::toString);
@@ -371,8 +373,18 @@ final class TwinfeedServiceTest {
         assertTrue(answer.refused());
         assertEquals(List.of(), answer.results());
         assertEquals(
-                flow.text(Locale.UK, "trouble." + answer.trouble().key()),
-                answer.trouble().text());
-        assertFalse(answer.trouble().text().isEmpty());
+                new FormulaAnswer.Note(
+                        "noHeatingNeeded", "the outlet temperature is not above the intake: there is nothing to heat"),
+                answer.trouble());
+    }
+
+    @Test
+    void whatToMindAboutAnAnswerIsSaidInWords() {
+        FormulaAnswer answer = SERVICE.formula("flow")
+                .orElseThrow()
+                .answer(Map.of("power", "9.5kW", "intake", "5C", "outlet", "60C"), Locale.UK);
+        assertEquals(1, answer.warnings().size(), answer.warnings()::toString);
+        assertEquals("scaldStrong", answer.warnings().get(0).key());
+        assertTrue(answer.warnings().get(0).text().contains("can scald"), answer.warnings()::toString);
     }
 }
