@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Assumptions;
 import twinfeed.calculator.Calculator;
@@ -58,34 +57,33 @@ class AssessmentRecordTest {
             new Runner(CALCULATORS, (mean, spread, month, southern) -> mean + spread + month), Locale.UK);
     private static final SourceText SOURCES = SourceText.in(Locale.UK);
 
-    /** With tolerances and works: the unit that is there, and the strongest heater. */
-    private static AssessedJob whole;
-
-    @BeforeAll
-    static void judgeTheDemonstration() {
-        whole = judged("h105");
-    }
-
+    /** With tolerances and works: the unit that is there, and one other heater. */
     private static AssessedJob judged(String heater) {
         TwinfeedService service = new TwinfeedService(CALCULATORS);
         return service.judge(service.open(Demo.FOLDER.resolve("alder-beck.job"), null), null, heater, Locale.UK);
     }
 
-    private static OptionAssessment option(String heater) {
-        return whole.record().getOptions().stream()
+    /** As the house is, which is quick. */
+    private static AssessedJob asItIs() {
+        TwinfeedService service = new TwinfeedService(CALCULATORS);
+        return service.quickAssess(service.open(Demo.FOLDER.resolve("alder-beck.job"), null), Locale.UK);
+    }
+
+    private static OptionAssessment option(AssessedJob judged, String heater) {
+        return judged.record().getOptions().stream()
                 .filter(option -> option.getHeaterId().equals(heater))
                 .findFirst()
                 .orElseThrow();
     }
 
     /** The findings in all options as the house is, beside what the calculators answered. */
-    private static void eachFinding(BiConsumer<twinfeed.calculator.Finding, Finding> compares) {
-        List<OptionResult> options = whole.assessed().options();
-        assertEquals(options.size(), whole.record().getOptions().size());
+    private static void eachFinding(AssessedJob judged, BiConsumer<twinfeed.calculator.Finding, Finding> compares) {
+        List<OptionResult> options = judged.assessed().options();
+        assertEquals(options.size(), judged.record().getOptions().size());
         for (int i = 0; i < options.size(); i++) {
             compare(
                     options.get(i).findings(),
-                    whole.record().getOptions().get(i).getFindings(),
+                    judged.record().getOptions().get(i).getFindings(),
                     compares);
         }
     }
@@ -102,8 +100,9 @@ class AssessmentRecordTest {
 
     @Test
     void aRecordNamesRulesProgramAndAssumptions() {
-        AssessmentResult assessed = whole.assessed();
-        Assessment record = whole.record();
+        AssessedJob judged = asItIs();
+        AssessmentResult assessed = judged.assessed();
+        Assessment record = judged.record();
         assertEquals(SOURCES.of(assessed.rules().title()), record.getRules());
         assertEquals(SOURCES.of(assessed.rules().caution()), record.getRulesNote());
         assertEquals(TwinfeedService.VERSION, record.getProgram());
@@ -125,15 +124,16 @@ class AssessmentRecordTest {
 
     @Test
     void anOptionNamesItsHeaterAndWhatDecides() {
-        OptionAssessment present = option("h85");
+        AssessedJob judged = judged("h105");
+        OptionAssessment present = option(judged, "h85");
         assertEquals("Heater 8.5 kW, two-element", present.getTitle());
         assertEquals(8.5, present.getPowerKw());
         assertEquals(Verdict.SUITS_WITH_WORK, present.getVerdict());
         assertEquals("circuit.capacity", present.getBinding());
         assertEquals(List.of(), present.getUnmended());
         assertTrue(present.getPresent());
-        assertEquals("circuit.smallestConductor", option("h105").getBinding());
-        assertFalse(option("h105").getPresent());
+        assertEquals("circuit.smallestConductor", option(judged, "h105").getBinding());
+        assertFalse(option(judged, "h105").getPresent());
     }
 
     @Test
@@ -150,8 +150,9 @@ class AssessmentRecordTest {
 
     @Test
     void aFindingSaysWhatItsCheckAnswered() {
+        AssessedJob judged = asItIs();
         Set<String> seen = new TreeSet<>();
-        eachFinding((answer, record) -> {
+        eachFinding(judged, (answer, record) -> {
             String key = answer.check().key();
             assertEquals(key, record.getKey());
             assertEquals(answer.calculator(), record.getCalculator(), key);
@@ -174,8 +175,9 @@ class AssessmentRecordTest {
 
     @Test
     void figuresStandInTheUnitThatIsPrinted() {
+        AssessedJob judged = asItIs();
         Set<String> seen = new TreeSet<>();
-        eachFinding((answer, record) -> {
+        eachFinding(judged, (answer, record) -> {
             twinfeed.calculator.Finding.Figures figures = answer.printed();
             String key = answer.check().key();
             boolean limited = figures != null && figures.limited();
@@ -191,8 +193,9 @@ class AssessmentRecordTest {
     /** The interval is that of the margin in the unit that is printed; a check in words has none. */
     @Test
     void howSureAFindingIsStandsBesideIt() {
+        AssessedJob judged = judged("h105");
         Set<String> seen = new TreeSet<>();
-        eachFinding((answer, record) -> {
+        eachFinding(judged, (answer, record) -> {
             PassProbability chance = answer.chance();
             String key = answer.check().key();
             boolean interval = chance != null && answer.figures() != null;
@@ -209,12 +212,13 @@ class AssessmentRecordTest {
 
     @Test
     void aCurveHasTitlesUnitsAndItsPoints() {
-        Series along = option("h85").getFindings().stream()
+        AssessedJob judged = asItIs();
+        Series along = option(judged, "h85").getFindings().stream()
                 .filter(finding -> finding.getKey().equals("circuit.voltageDrop"))
                 .flatMap(finding -> finding.getSeries().stream())
                 .findFirst()
                 .orElseThrow();
-        twinfeed.calculator.Series drawn = whole.assessed().options().get(0).findings().stream()
+        twinfeed.calculator.Series drawn = judged.assessed().options().get(0).findings().stream()
                 .filter(finding -> finding.check().key().equals("circuit.voltageDrop"))
                 .flatMap(finding -> finding.series().stream())
                 .findFirst()
@@ -234,8 +238,9 @@ class AssessmentRecordTest {
 
     @Test
     void aLineOfAWorkingHasItsMeaningSourceAndOrigin() {
+        AssessedJob judged = asItIs();
         Set<String> seen = new TreeSet<>();
-        eachFinding((answer, record) -> {
+        eachFinding(judged, (answer, record) -> {
             List<twinfeed.calculator.formula.Step> steps = answer.working().steps();
             assertEquals(steps.size(), record.getSteps().size(), answer.check().key());
             for (int i = 0; i < steps.size(); i++) {
@@ -257,7 +262,8 @@ class AssessmentRecordTest {
 
     @Test
     void workNamesWhatItFixesAndNeeds() {
-        List<Remedy> works = option("h105").getRemedies();
+        AssessedJob judged = judged("h105");
+        List<Remedy> works = option(judged, "h105").getRemedies();
         assertEquals(
                 List.of("full-bore-valve", "enclosure-rcbo-45", "cable-16"),
                 works.stream().map(Remedy::getId).toList());
@@ -303,10 +309,11 @@ class AssessmentRecordTest {
     /** What the work does not change has its working above already. */
     @Test
     void afterTheWorkAWorkingStandsOnlyWhereSomethingChanged() {
+        AssessedJob judged = judged("h105");
         Set<String> seen = new TreeSet<>();
-        for (int i = 0; i < whole.plans().size(); i++) {
-            WorkPlan plan = whole.plans().get(i);
-            compare(plan.after().findings(), whole.record().getOptions().get(i).getAfterWork(), (after, record) -> {
+        for (int i = 0; i < judged.plans().size(); i++) {
+            WorkPlan plan = judged.plans().get(i);
+            compare(plan.after().findings(), judged.record().getOptions().get(i).getAfterWork(), (after, record) -> {
                 twinfeed.calculator.Finding before =
                         plan.before().finding(after.check().key()).orElseThrow();
                 boolean same = before.outcome() == after.outcome()
@@ -327,11 +334,7 @@ class AssessmentRecordTest {
 
     @Test
     void anOptionWithoutWorkSaysNothingOfAfterwards() {
-        TwinfeedService service = new TwinfeedService(CALCULATORS);
-        service.quickAssess(whole.opened(), Locale.UK)
-                .record()
-                .getOptions()
-                .forEach(option -> assertEquals(List.of(), option.getAfterWork()));
+        asItIs().record().getOptions().forEach(option -> assertEquals(List.of(), option.getAfterWork()));
     }
 
     /** A residual-current breaker of 40 A takes the place of a breaker of 40 A: what is read at the old one is not read at the new one. */
