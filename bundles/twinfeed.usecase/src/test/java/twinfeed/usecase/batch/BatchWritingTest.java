@@ -320,14 +320,17 @@ final class BatchWritingTest {
 
     /** The same wording counts for another language when its file gets another name. */
     @Test
-    void wordingIsToldApartByItsLanguage() throws IOException {
+    void wordingIsToldApartByItsTextAndItsLanguage() throws IOException {
         Path list = list(LIST);
         Path firm = Files.createDirectory(folder.resolve("firm"));
         Files.writeString(firm.resolve("firm.properties"), "name=Netherquill (invented)\n");
         Path english = Files.writeString(firm.resolve("standing-texts.properties"), "term.valid=Until {validUntil}.\n");
         byte[] before = identity(firm, list);
+        Files.writeString(english, "term.valid=No longer than {validUntil}.\n");
+        byte[] worded = identity(firm, list);
+        assertFalse(Arrays.equals(before, worded));
         Files.move(english, firm.resolve("standing-texts_de.properties"));
-        assertFalse(Arrays.equals(before, identity(firm, list)));
+        assertFalse(Arrays.equals(worded, identity(firm, list)));
     }
 
     /** Each line goes on where the line before ends, in either form. */
