@@ -157,6 +157,15 @@ class AssessmentRecordTest {
             assertEquals(key, record.getKey());
             assertEquals(answer.calculator(), record.getCalculator(), key);
             assertEquals(WORDS.title(answer), record.getTitle(), key);
+            assertEquals(WORDS.sentence(answer), record.getText(), key);
+            assertEquals(WORDS.forCustomer(answer), record.getCustomerText(), key);
+            assertEquals(
+                    answer.remedies().stream()
+                            .map(work -> WORDS.remedy(answer.calculator(), work))
+                            .toList(),
+                    record.getOffers(),
+                    key);
+            seen.add(record.getOffers().isEmpty() ? "no offer" : "offer");
             assertEquals(answer.check().kind(), record.getKind(), key);
             assertEquals(answer.outcome(), record.getOutcome(), key);
             assertEquals(answer.condition().subject(), record.getSubject(), key);
@@ -170,7 +179,7 @@ class AssessmentRecordTest {
             assertEquals(answer.check().topic() != CheckTopic.OTHER, record.isSetTopic(), key);
             assertEquals(answer.check().topic(), record.getTopic(), key);
         });
-        assertEquals(Set.of("condition", "no condition", "source", "no source"), seen);
+        assertEquals(Set.of("condition", "no condition", "source", "no source", "offer", "no offer"), seen);
     }
 
     @Test

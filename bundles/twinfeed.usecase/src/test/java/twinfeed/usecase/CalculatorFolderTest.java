@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
@@ -32,6 +35,7 @@ import org.osgi.framework.launch.Framework;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.engine.CalculatorProblem;
 import twinfeed.calculator.engine.CalculatorProblem.Kind;
+import twinfeed.usecase.foreign.ShelfActivator;
 import twinfeed.usecase.foreign.ShelfCalculator;
 
 /** Jars in the folder for third parties: the good ones are used, each of the others is named. */
@@ -110,7 +114,8 @@ class CalculatorFolderTest {
             jar.write(code);
             if (listed) {
                 jar.putNextEntry(new ZipEntry("META-INF/services/" + Calculator.class.getName()));
-                jar.write((ShelfCalculator.class.getName() + " # the only one\n").getBytes(StandardCharsets.UTF_8));
+                jar.write(("# made up\n\n" + ShelfCalculator.class.getName() + " # the only one\n")
+                        .getBytes(StandardCharsets.UTF_8));
             }
         }
     }
@@ -197,5 +202,96 @@ class CalculatorFolderTest {
         CalculatorFolder wrong = new CalculatorFolder(
                 saying(Map.of("twinfeed.calculators", scratch.resolve("nowhere").toString())));
         assertEquals(Kind.NO_FOLDER, wrong.problems().get(0).kind());
+    }
+
+    /** A jar whose bundle registers its calculator itself. */
+    private void registering(String file, Manifest manifest) throws IOException {
+        manifest.getMainAttributes().putValue("Bundle-Activator", ShelfActivator.class.getName());
+        manifest.getMainAttributes()
+                .putValue("Import-Package", "twinfeed.calculator,twinfeed.units.text,org.osgi.framework");
+        try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(folder.resolve(file)), manifest)) {
+            for (String name : List.of("ShelfCalculator", "ShelfActivator", "ShelfActivator$1")) {
+                String entry = "twinfeed/usecase/foreign/" + name + ".class";
+                jar.putNextEntry(new ZipEntry(entry));
+                try (InputStream stream = ShelfActivator.class.getResourceAsStream("/" + entry)) {
+                    jar.write(stream.readAllBytes());
+                }
+            }
+            jar.putNextEntry(new ZipEntry("META-INF/services/" + Calculator.class.getName()));
+            jar.write(ShelfCalculator.class.getName().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private List<CalculatorProblem> inOrder() {
+        return new CalculatorFolder(framework.getBundleContext()).problems();
+    }
+
+    @Test
+    void whatABundleRegistersItselfIsNotRegisteredOnceMore() throws Exception {
+        registering("shelf.jar", headers("shelf", "1.0.0"));
+        assertEquals(Map.of(), problems());
+        assertEquals(1, offered().size());
+    }
+
+    @Test
+    void aCalculatorThatItsBundleCannotMakeIsNamed() throws IOException {
+        Manifest broken = headers("shelf", "1.0.0");
+        broken.getMainAttributes().putValue("Shelf-Broken", "yes");
+        registering("shelf.jar", broken);
+        assertEquals(List.of(new CalculatorProblem("shelf.jar", Kind.NOT_LOADED, "the shelf")), inOrder());
+    }
+
+    @Test
+    void aJarThatWasTakenAwayIsUninstalled() throws Exception {
+        jar("gone.jar", headers("gone", "1.0.0"), content(), true);
+        jar("shelf.jar", headers("shelf", "1.0.0"), content(), true);
+        assertEquals(Map.of(), problems());
+        assertEquals(2, offered().size());
+        Files.delete(folder.resolve("gone.jar"));
+        assertEquals(List.of(), inOrder());
+        assertEquals(1, offered().size());
+        assertEquals(
+                List.of("shelf"),
+                Arrays.stream(framework.getBundleContext().getBundles())
+                        .filter(bundle -> bundle.getLocation().startsWith("reference:"))
+                        .map(Bundle::getSymbolicName)
+                        .toList());
+    }
+
+    @Test
+    void aJarThatIsNoBundleDoesNotStayInTheFramework() throws IOException {
+        int before = framework.getBundleContext().getBundles().length;
+        jar("no-headers.jar", new Manifest(), content(), true);
+        assertEquals(List.of(new CalculatorProblem("no-headers.jar", Kind.NO_BUNDLE, "")), inOrder());
+        assertEquals(before, framework.getBundleContext().getBundles().length);
+    }
+
+    /** The innermost reason, in one line: what a person can act on. */
+    @Test
+    void theReasonIsToldAndTheJarsComeByTheirNames() throws IOException {
+        byte[] newer = content();
+        newer[MAJOR_VERSION] = 99;
+        for (String name : List.of("m", "c", "x", "a", "k")) {
+            jar(name + ".jar", headers(name, "1.0.0"), newer, true);
+        }
+        List<CalculatorProblem> problems = inOrder();
+        assertEquals(
+                List.of("a.jar", "c.jar", "k.jar", "m.jar", "x.jar"),
+                problems.stream().map(CalculatorProblem::source).toList());
+        for (CalculatorProblem problem : problems) {
+            assertTrue(problem.detail().contains("class file version 99"), problem.detail());
+            assertFalse(problem.detail().contains("\n"), problem.detail());
+        }
+    }
+
+    @Test
+    void theFolderOfAnInstallationMayLieBelowAFolderWithABlank() throws IOException {
+        Path calculators = Files.createDirectories(scratch.resolve("an installation/calculators"));
+        Files.writeString(calculators.resolve("readme.txt"), "no jar");
+        Files.writeString(calculators.resolve(".hidden"), "no jar, and nobody's business");
+        String installed = "file:" + scratch.resolve("an installation") + "/";
+        assertEquals(
+                List.of(new CalculatorProblem("readme.txt", Kind.NO_JAR, "")),
+                new CalculatorFolder(saying(Map.of("osgi.install.area", installed))).problems());
     }
 }
