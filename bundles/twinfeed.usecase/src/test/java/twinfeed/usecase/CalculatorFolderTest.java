@@ -207,10 +207,14 @@ class CalculatorFolderTest {
     /** A jar whose bundle registers its calculator itself. */
     private void registering(String file, Manifest manifest) throws IOException {
         manifest.getMainAttributes().putValue("Bundle-Activator", ShelfActivator.class.getName());
+        jarOfTheShelf(file, manifest, ShelfCalculator.class);
+    }
+
+    private void jarOfTheShelf(String file, Manifest manifest, Class<?> listed) throws IOException {
         manifest.getMainAttributes()
                 .putValue("Import-Package", "twinfeed.calculator,twinfeed.units.text,org.osgi.framework");
         try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(folder.resolve(file)), manifest)) {
-            for (String name : List.of("ShelfCalculator", "ShelfActivator", "ShelfActivator$1")) {
+            for (String name : List.of("ShelfCalculator", "ShelfActivator", "ShelfActivator$1", "ShelfActivator$Unmakeable")) {
                 String entry = "twinfeed/usecase/foreign/" + name + ".class";
                 jar.putNextEntry(new ZipEntry(entry));
                 try (InputStream stream = ShelfActivator.class.getResourceAsStream("/" + entry)) {
@@ -218,7 +222,7 @@ class CalculatorFolderTest {
                 }
             }
             jar.putNextEntry(new ZipEntry("META-INF/services/" + Calculator.class.getName()));
-            jar.write(ShelfCalculator.class.getName().getBytes(StandardCharsets.UTF_8));
+            jar.write(listed.getName().getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -293,5 +297,11 @@ class CalculatorFolderTest {
         assertEquals(
                 List.of(new CalculatorProblem("readme.txt", Kind.NO_JAR, "")),
                 new CalculatorFolder(saying(Map.of("osgi.install.area", installed))).problems());
+    }
+
+    @Test
+    void aCalculatorThatThrowsWhenItIsMadeIsNamedWithWhatItSays() throws IOException {
+        jarOfTheShelf("shelf.jar", headers("shelf", "1.0.0"), ShelfActivator.Unmakeable.class);
+        assertEquals(List.of(new CalculatorProblem("shelf.jar", Kind.NOT_LOADED, "the shelf is empty")), inOrder());
     }
 }

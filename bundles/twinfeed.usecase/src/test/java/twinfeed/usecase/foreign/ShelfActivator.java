@@ -36,4 +36,12 @@ public final class ShelfActivator implements BundleActivator {
 
     @Override
     public void stop(BundleContext context) {}
+
+    /** A calculator that cannot be made. */
+    public static final class Unmakeable {
+        /** Never ends well. */
+        public Unmakeable() {
+            throw new IllegalStateException("the shelf\n  is empty");
+        }
+    }
 }
