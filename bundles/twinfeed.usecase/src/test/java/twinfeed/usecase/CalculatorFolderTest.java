@@ -214,7 +214,8 @@ class CalculatorFolderTest {
         manifest.getMainAttributes()
                 .putValue("Import-Package", "twinfeed.calculator,twinfeed.units.text,org.osgi.framework");
         try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(folder.resolve(file)), manifest)) {
-            for (String name : List.of("ShelfCalculator", "ShelfActivator", "ShelfActivator$1", "ShelfActivator$Unmakeable")) {
+            for (String name :
+                    List.of("ShelfCalculator", "ShelfActivator", "ShelfActivator$1", "ShelfActivator$Unmakeable")) {
                 String entry = "twinfeed/usecase/foreign/" + name + ".class";
                 jar.putNextEntry(new ZipEntry(entry));
                 try (InputStream stream = ShelfActivator.class.getResourceAsStream("/" + entry)) {

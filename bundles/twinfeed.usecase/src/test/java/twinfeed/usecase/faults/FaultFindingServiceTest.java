@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -147,7 +148,11 @@ final class FaultFindingServiceTest {
         OpenedJob opened = reported();
         FaultSheet sheet = finding.sheet(opened, null, DAY, Locale.UK);
         Path pdf = folder.resolve("sheet.pdf");
-        FaultFindingService.write(opened, sheet, FirmFile.none(), DAY, Locale.UK, OutputPaths.pdf(pdf));
+        Path workbook = folder.resolve("sheet.xlsx");
+        FaultFindingService.write(opened, sheet, FirmFile.none(), DAY, Locale.UK, new OutputPaths(workbook, pdf));
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
+            assertTrue(book.getNumberOfSheets() > 0);
+        }
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertTrue(text.contains("rowan-brook"), text);
