@@ -22,10 +22,14 @@ public final class NearestName {
         int least = Math.max(2, unknown.length() / 3) + 1;
         String written = letters(unknown);
         for (String name : known) {
-            int distance = distance(written, letters(name));
-            if (distance < least) {
-                least = distance;
-                best = name;
+            String letters = letters(name);
+            // As many letters as one is longer must be taken out: a word of a damaged file may have thousands.
+            if (Math.abs(letters.length() - written.length()) < least) {
+                int distance = distance(written, letters);
+                if (distance < least) {
+                    least = distance;
+                    best = name;
+                }
             }
         }
         return best;

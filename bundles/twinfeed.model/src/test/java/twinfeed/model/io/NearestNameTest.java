@@ -40,6 +40,16 @@ class NearestNameTest {
         assertEquals("sittinglog", NearestName.of("kittenlog", List.of("sittinglog")));
     }
 
+    /** One letter more, and a third of the letters more, may still be taken out. */
+    @Test
+    void longerAndShorterWords() {
+        assertEquals("flow", NearestName.of("floww", NAMES));
+        assertEquals("flow", NearestName.of("lo", NAMES));
+        assertEquals("pressure", NearestName.of("pressuretest", List.of("pressure")));
+        assertEquals("", NearestName.of("pressuretests", List.of("pressure")));
+        assertEquals("", NearestName.of("flow".repeat(20_000), NAMES));
+    }
+
     @Test
     void nothingKnown() {
         assertEquals("", NearestName.of("flow", List.of()));
