@@ -35,7 +35,7 @@ if /i "%~x1"==".job" goto desktop
 
 set "CLASSES="
 if exist "%STATE%\headless.jsa" set CLASSES="-XX:SharedArchiveFile=%STATE%\headless.jsa"
-if "%~1"=="batch" set "QUICK=-XX:+UseSerialGC %QUIET%"
+if "%~1"=="batch" set "QUICK=-XX:+UseSerialGC -Xms128m -Xmn64m -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 %QUIET%"
 "%BIN%java.exe" %QUICK% %CLASSES% -Dtwinfeed.exit.base=64 "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 set "STATUS=%ERRORLEVEL%"
 rem A status of the program's own comes with 64 added, which tells it from those by which a Java machine gives up.
