@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -48,7 +50,7 @@ public final class FieldPath {
      */
     public static FieldPath of(String text) {
         List<Step> steps = new ArrayList<>();
-        for (String part : text.strip().split("\\.(?![^\\[]*])", -1)) {
+        for (String part : parts(text.strip())) {
             Matcher matcher = STEP.matcher(part);
             if (!matcher.matches()) {
                 throw new FieldException("field.form");
@@ -56,6 +58,26 @@ public final class FieldPath {
             steps.add(new Step(matcher.group(1), matcher.group(2)));
         }
         return new FieldPath(List.copyOf(steps));
+    }
+
+    /** What stands between the points outside brackets. One way through, from the end, for a damaged file may have thousands of points. */
+    private static Deque<String> parts(String text) {
+        Deque<String> parts = new ArrayDeque<>();
+        int end = text.length();
+        boolean inBrackets = false;
+        for (int at = end - 1; at >= 0; at--) {
+            char letter = text.charAt(at);
+            if (letter == ']') {
+                inBrackets = true;
+            } else if (letter == '[') {
+                inBrackets = false;
+            } else if (letter == '.' && !inBrackets) {
+                parts.addFirst(text.substring(at + 1, end));
+                end = at;
+            }
+        }
+        parts.addFirst(text.substring(0, end));
+        return parts;
     }
 
     /**
