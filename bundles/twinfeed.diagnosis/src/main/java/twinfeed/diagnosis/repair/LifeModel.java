@@ -25,6 +25,9 @@ public final class LifeModel {
     /** So that a hardness on the edge of a band, as typed, falls into the lower one. */
     private static final double EDGE = 1e-6;
 
+    /** Read once: a list of dwellings asks for it for each of them. */
+    private static final LifeModel OWN = readOwn();
+
     private final Map<String, Double> values = new LinkedHashMap<>();
 
     private LifeModel(Table table) {
@@ -48,7 +51,7 @@ public final class LifeModel {
     }
 
     static LifeModel own() {
-        return Own.MODEL;
+        return OWN;
     }
 
     private static LifeModel readOwn() {
@@ -110,10 +113,5 @@ public final class LifeModel {
             sum += Math.min(rate, value("mostRate"));
         }
         return sum;
-    }
-
-    /** Read once: a list of dwellings asks for each of them. */
-    private static final class Own {
-        static final LifeModel MODEL = readOwn();
     }
 }
