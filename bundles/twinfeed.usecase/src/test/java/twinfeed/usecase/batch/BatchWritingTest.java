@@ -60,7 +60,16 @@ final class BatchWritingTest {
     }
 
     private BatchTask task() {
-        return new BatchTask(template, prices, FirmFile.none(), DemoBatch.DAY, Locale.UK);
+        return task(FirmFile.none());
+    }
+
+    private BatchTask task(FirmFile firm) {
+        return new BatchTask(template, prices, firm, DemoBatch.DAY, Locale.UK);
+    }
+
+    /** For the firm that is described in a folder. */
+    private BatchTask task(Path folderOfFirm) {
+        return task(FirmFile.beside(folderOfFirm.resolve("prices.csv")));
     }
 
     private BatchReport written(Path list, Path out, BatchProgress progress) {
@@ -173,8 +182,7 @@ final class BatchWritingTest {
         works.add(identity(firm, list));
         for (String name : List.of("Netherquill (invented)", "Other (invented)")) {
             FirmFile head = new FirmFile(Firm.of(name, "", ""), null);
-            works.add(BatchIdentity.of(SERVICE, new BatchTask(template, prices, head, DemoBatch.DAY, Locale.UK), list)
-                    .bytes());
+            works.add(BatchIdentity.of(SERVICE, task(head), list).bytes());
         }
         template.job().getSurvey().getUnit().setAge(9);
         works.add(BatchIdentity.of(SERVICE, task(), list).bytes());
@@ -187,16 +195,7 @@ final class BatchWritingTest {
     }
 
     private byte[] identity(Path firm, Path list) throws IOException {
-        return BatchIdentity.of(
-                        SERVICE,
-                        new BatchTask(
-                                template,
-                                prices,
-                                FirmFile.beside(firm.resolve("prices.csv")),
-                                DemoBatch.DAY,
-                                Locale.UK),
-                        list)
-                .bytes();
+        return BatchIdentity.of(SERVICE, task(firm), list).bytes();
     }
 
     @Test
@@ -359,15 +358,7 @@ final class BatchWritingTest {
         Path firm = Files.createDirectory(folder.resolve("firm"));
         Files.writeString(firm.resolve("firm.properties"), "name=Netherquill (invented)\naccent=00AA55\n");
         Path out = folder.resolve("out.xlsx");
-        new BatchWriting(
-                        SERVICE,
-                        new BatchTask(
-                                template,
-                                prices,
-                                FirmFile.beside(firm.resolve("prices.csv")),
-                                DemoBatch.DAY,
-                                Locale.UK))
-                .write(list(LIST), out, (done, all, before) -> {});
+        new BatchWriting(SERVICE, task(firm)).write(list(LIST), out, (done, all, before) -> {});
         try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(out))) {
             assertEquals(
                     "2026-11-29",
