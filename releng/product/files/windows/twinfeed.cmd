@@ -25,7 +25,8 @@ set /p BUILD=<"%HERE%configuration\build"
 set "STATE=%LOCALAPPDATA%\Twinfeed\state\%BUILD%"
 set "QUIET=-Xshare:auto -Xlog:disable -XX:+DisplayVMOutputToStderr -XX:-UsePerfData -Djava.awt.headless=true"
 rem The window runs all day beside other programs: a heap that begins small and shrinks again.
-set "LASTING=-XX:+UseSerialGC -Xms32m -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 %QUIET%"
+set "SHRINKING=-XX:+UseSerialGC -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 %QUIET%"
+set "LASTING=-Xms32m %SHRINKING%"
 set "QUICK=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC %QUIET%"
 if not exist "%STATE%\ready" "%BIN%java.exe" %QUICK% "-Dtwinfeed.state=%STATE%" -cp "%HERE%twinfeed.jar" twinfeed.launcher.WarmUp <nul >nul 2>nul
 
@@ -35,7 +36,7 @@ if /i "%~x1"==".job" goto desktop
 
 set "CLASSES="
 if exist "%STATE%\headless.jsa" set CLASSES="-XX:SharedArchiveFile=%STATE%\headless.jsa"
-if "%~1"=="batch" set "QUICK=-XX:+UseSerialGC -Xms128m -Xmn64m -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 %QUIET%"
+if "%~1"=="batch" set "QUICK=-Xms128m -Xmn64m %SHRINKING%"
 "%BIN%java.exe" %QUICK% %CLASSES% -Dtwinfeed.exit.base=64 "-Dtwinfeed.state=%STATE%" %TWINFEED_JAVA_OPTIONS% -jar "%HERE%twinfeed.jar" %*
 set "STATUS=%ERRORLEVEL%"
 rem A status of the program's own comes with 64 added, which tells it from those by which a Java machine gives up.
