@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -18,8 +17,6 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Intake;
 import twinfeed.calculator.SampleHouse;
-import twinfeed.calculator.engine.AssessmentResult;
-import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.pressure.hydraulics.FeedHydraulics;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
@@ -43,32 +40,14 @@ class PressureCalculatorTest {
     private static final Consumer<Survey> AS_IT_IS = survey -> {};
     private static final Consumer<Heater> THE_SAMPLE = heater -> {};
 
-    private static void supply(Survey survey, String staticPressure, String running, String flow) {
-        survey.getWater().getTest().setStaticPressure(Pressure.valueOf(staticPressure));
-        survey.getWater().getTest().setRunningPressure(Pressure.valueOf(running));
-        survey.getWater().getTest().setFlow(Flow.valueOf(flow));
-    }
-
-    /** The gauge at the heater itself: no pipe is left to count. */
-    private static void gaugeAtHeater(Survey survey) {
-        survey.getWater().getTest().setGaugeAfter("shower branch");
-        survey.getWater().getTest().setGaugeHeight(null);
-    }
-
-    private static List<String> assumptions(Survey survey, Heater heater) {
-        AssessmentResult assessed = Houses.runner().assess(survey, List.of(new Candidate(heater, false)));
-        FindingText words = new FindingText(Houses.runner(), Locale.ENGLISH);
-        return assessed.assumptions().stream().map(words::assumption).toList();
-    }
-
     /** Closed form: 3.0 - 1.4 (9/15)^1.85 = 2.456 bar. */
     @Test
     void nothingUpstreamOfTheGaugeIsCounted() {
         Finding running = Houses.finding(
                 "pressure.running",
                 survey -> {
-                    supply(survey, "3.0 bar", "1.6 bar", "15 L/min");
-                    gaugeAtHeater(survey);
+                    Houses.supply(survey, "3.0 bar", "1.6 bar", "15 L/min");
+                    Houses.gaugeAtHeater(survey);
                 },
                 heater -> heater.setRunningPressureFlow(Flow.valueOf("9 L/min")));
         assertEquals(2.456, Fixtures.value(running), 0.001);
@@ -78,12 +57,11 @@ class PressureCalculatorTest {
     /** Half a metre of water is 0.049 bar. */
     @Test
     void theGaugesHeightIsAdded() {
-        double level =
-                Fixtures.value(Houses.finding("pressure.running", PressureCalculatorTest::gaugeAtHeater, THE_SAMPLE));
+        double level = Fixtures.value(Houses.finding("pressure.running", Houses::gaugeAtHeater, THE_SAMPLE));
         double above = Fixtures.value(Houses.finding(
                 "pressure.running",
                 survey -> {
-                    gaugeAtHeater(survey);
+                    Houses.gaugeAtHeater(survey);
                     survey.getWater().getTest().setGaugeHeight(Length.valueOf("0.5 m"));
                 },
                 THE_SAMPLE));
@@ -100,15 +78,15 @@ class PressureCalculatorTest {
         Finding weak = Houses.finding(
                 "pressure.running",
                 survey -> {
-                    supply(survey, "3.0 bar", "1.6 bar", "15 L/min");
-                    gaugeAtHeater(survey);
+                    Houses.supply(survey, "3.0 bar", "1.6 bar", "15 L/min");
+                    Houses.gaugeAtHeater(survey);
                 },
                 large);
         Finding stiff = Houses.finding(
                 "pressure.running",
                 survey -> {
-                    supply(survey, "2.0 bar", "1.9 bar", "15 L/min");
-                    gaugeAtHeater(survey);
+                    Houses.supply(survey, "2.0 bar", "1.9 bar", "15 L/min");
+                    Houses.gaugeAtHeater(survey);
                 },
                 large);
         assertEquals(0.984, Fixtures.value(weak), 0.001);
@@ -117,7 +95,7 @@ class PressureCalculatorTest {
 
     @Test
     void aTestThatCannotBeIsNamed() {
-        Consumer<Survey> impossible = survey -> supply(survey, "2.0 bar", "2.3 bar", "12 L/min");
+        Consumer<Survey> impossible = survey -> Houses.supply(survey, "2.0 bar", "2.3 bar", "12 L/min");
         Finding test = Houses.finding("pressure.test", impossible, THE_SAMPLE);
         assertEquals(Outcome.FAILS, test.outcome());
         assertEquals("refused", test.variant());
@@ -130,8 +108,8 @@ class PressureCalculatorTest {
     @Test
     void aStiffSupplyIsGoodNews() {
         Survey survey = Samples.survey();
-        supply(survey, "3.0 bar ± 0.05 bar", "2.97 bar ± 0.05 bar", "15 L/min");
-        gaugeAtHeater(survey);
+        Houses.supply(survey, "3.0 bar ± 0.05 bar", "2.97 bar ± 0.05 bar", "15 L/min");
+        Houses.gaugeAtHeater(survey);
         Finding running = Uncertainty.plain(Houses.runner(), 1024, Uncertainty.SEED)
                 .judge(survey, new Candidate(Samples.heater(), false))
                 .finding("pressure.running")
@@ -139,13 +117,13 @@ class PressureCalculatorTest {
         assertEquals(Outcome.PASSES, running.outcome());
         assertTrue(running.chance().passes() > 0.999);
         Finding level = Houses.finding(
-                "pressure.running", house -> supply(house, "2.0 bar", "2.0 bar", "12 L/min"), THE_SAMPLE);
+                "pressure.running", house -> Houses.supply(house, "2.0 bar", "2.0 bar", "12 L/min"), THE_SAMPLE);
         assertEquals(Outcome.PASSES, level.outcome());
     }
 
     @Test
     void aTestWithoutFlowIsNamed() {
-        Consumer<Survey> still = survey -> supply(survey, "3.0 bar", "2.0 bar", "0 L/min");
+        Consumer<Survey> still = survey -> Houses.supply(survey, "3.0 bar", "2.0 bar", "0 L/min");
         assertEquals(
                 List.of("survey.water.test.flow"),
                 Houses.finding("pressure.test", still, THE_SAMPLE).missing());
@@ -157,7 +135,7 @@ class PressureCalculatorTest {
     /** Practice of NFPA 291: at least a tenth. A stiff supply is not rejected, only doubted. */
     @Test
     void aSmallDropIsDoubtedButServes() {
-        Consumer<Survey> stiff = survey -> supply(survey, "3.0 bar", "2.85 bar", "12 L/min");
+        Consumer<Survey> stiff = survey -> Houses.supply(survey, "3.0 bar", "2.85 bar", "12 L/min");
         Finding test = Houses.finding("pressure.test", stiff, THE_SAMPLE);
         assertEquals(Outcome.FAILS, test.outcome());
         assertFalse(test.rulesOut());
@@ -171,7 +149,7 @@ class PressureCalculatorTest {
     @Test
     void tooHighAPressureGetsAReducingValve() {
         Survey survey = Samples.survey();
-        supply(survey, "6.0 bar", "4.0 bar", "12 L/min");
+        Houses.supply(survey, "6.0 bar", "4.0 bar", "12 L/min");
         Heater heater = Samples.heater();
         heater.setMaximumStaticPressure(Pressure.valueOf("5 bar"));
         Finding high = Houses.finding(survey, heater, "pressure.static");
@@ -215,6 +193,8 @@ class PressureCalculatorTest {
         double flow = ((Number) margin.arguments().get("flow")).doubleValue();
         assertEquals("heatingBreak", margin.variant());
         assertEquals(0.4 * flow * flow / 64 - 0.3 * 0.0980665, Fixtures.value(margin), 0.0001);
+        assertEquals(-0.3, step(margin, "z_h"), 1e-12);
+        assertEquals(Fixtures.value(margin), step(margin, "p_sw"), 1e-12);
     }
 
     /** Ahead of the throttle the largest flow is the worst, and every open tap makes it worse. */
@@ -246,7 +226,7 @@ class PressureCalculatorTest {
         unknown.unsetSwitchPlace();
         Finding margin = Houses.finding(Samples.survey(), unknown, "pressure.switch");
         assertEquals(Math.min(inlet, heating), margin.printed().margin(), 1e-12);
-        assertTrue(assumptions(Samples.survey(), unknown).stream()
+        assertTrue(Houses.assumptions(Samples.survey(), unknown).stream()
                 .anyMatch(text ->
                         text.startsWith("It is not known where the pressure switch of \"Heater of the test\" is:")));
     }
@@ -282,7 +262,7 @@ class PressureCalculatorTest {
     void aStrainerNobodyDescribedIsAnAssumption() {
         Heater heater = Samples.heater();
         heater.setInletLoss(null);
-        assertTrue(assumptions(Samples.survey(), heater)
+        assertTrue(Houses.assumptions(Samples.survey(), heater)
                 .contains("Loss of strainer and solenoid valve of \"Heater of the test\" taken as 0.05 bar at 12 L/min"
                         + " (engineering judgement): its instructions do not say"));
     }
@@ -291,7 +271,7 @@ class PressureCalculatorTest {
     void aStifferSupplyLetsOthersDrawMore() {
         double weak = Fixtures.value(Houses.finding("pressure.dropOut", AS_IT_IS, THE_SAMPLE));
         double stiff = Fixtures.value(Houses.finding(
-                "pressure.dropOut", survey -> supply(survey, "3.0 bar", "2.4 bar", "12 L/min"), THE_SAMPLE));
+                "pressure.dropOut", survey -> Houses.supply(survey, "3.0 bar", "2.4 bar", "12 L/min"), THE_SAMPLE));
         assertTrue(stiff > weak);
         assertEquals(
                 12,
@@ -322,11 +302,7 @@ class PressureCalculatorTest {
     }
 
     private static double step(Finding finding, String symbol) {
-        return finding.working().steps().stream()
-                .filter(step -> step.symbol().equals(symbol))
-                .findFirst()
-                .orElseThrow()
-                .value();
+        return Houses.step(finding, symbol).value();
     }
 
     /** 39.9 degC all the year and 40 degC wanted: over 1000 L/min could be heated. The pipe's open end decides how much runs. */
@@ -365,6 +341,7 @@ class PressureCalculatorTest {
         Finding frail = Houses.finding(
                 "pressure.tapOpens", survey -> survey.getCustomer().setVulnerable(true), THE_SAMPLE);
         assertEquals(Outcome.FAILS, frail.outcome());
+        assertEquals("cutOut", frail.variant());
         assertTrue(frail.rulesOut());
         Finding bare = Houses.finding("pressure.tapOpens", AS_IT_IS, heater -> heater.setCutOutTemperature(null));
         assertTrue(Fixtures.value(bare) > 60);
@@ -374,7 +351,7 @@ class PressureCalculatorTest {
     @Test
     void aUnitThatHoldsItsFlowStaysCool() {
         Finding held = Houses.finding(
-                "pressure.tapOpens", survey -> supply(survey, "3.0 bar", "2.4 bar", "12 L/min"), heater -> {
+                "pressure.tapOpens", survey -> Houses.supply(survey, "3.0 bar", "2.4 bar", "12 L/min"), heater -> {
                     heater.setStabilised(true);
                     heater.setStabilisedMinimum(Pressure.valueOf("0.1 bar"));
                 });
@@ -392,8 +369,8 @@ class PressureCalculatorTest {
         Finding stiff = Houses.finding(
                 "pressure.tapOpens",
                 survey -> {
-                    supply(survey, "6.0 bar", "5.9 bar", "20 L/min");
-                    gaugeAtHeater(survey);
+                    Houses.supply(survey, "6.0 bar", "5.9 bar", "20 L/min");
+                    Houses.gaugeAtHeater(survey);
                 },
                 unknown);
         assertEquals(Outcome.PASSES, stiff.outcome());
@@ -413,6 +390,7 @@ class PressureCalculatorTest {
         double power = ((Number) full.arguments().get("power")).doubleValue();
         assertEquals(18.4 + power / (flow / 60 * 0.9986 * 4.18), Fixtures.value(full), 0.3);
         assertEquals(Outcome.FAILS, full.outcome());
+        assertEquals("cutOut", full.variant(), "hotter than the 55 degC at which the cut-out opens");
         assertFalse(full.rulesOut());
         Finding low = Houses.finding("pressure.summerLow", AS_IT_IS, narrow);
         assertTrue(Fixtures.value(low) < Fixtures.value(full));
@@ -441,7 +419,6 @@ class PressureCalculatorTest {
         assertEquals("measured", available.variant());
     }
 
-    /** 10 L/min in 13.6 mm: 1.147 m/s; EN 806-3 allows 4 m/s in a pipe to one fitting and 2 m/s in a shared one. */
     /** The Drinking Water Inspectorate calls water hard above 200 mg/L of calcium carbonate. */
     @Test
     void scaleIsToBeExpectedFromHardWaterOn() {
@@ -449,6 +426,7 @@ class PressureCalculatorTest {
         assertEquals(200, Fixtures.limit(scale), 1e-9);
     }
 
+    /** 10 L/min in 13.6 mm: 1.147 m/s; EN 806-3 allows 4 m/s in a pipe to one fitting and 2 m/s in a shared one. */
     @Test
     void velocityIsThatOfThePipe() {
         Finding velocity = Houses.finding("pressure.velocity", AS_IT_IS, THE_SAMPLE);
@@ -471,7 +449,7 @@ class PressureCalculatorTest {
     })
     void theLargestLossIsNamed(String staticPressure, String running, String cause) {
         Finding loss = Houses.finding(
-                "pressure.loss", survey -> supply(survey, staticPressure, running, "12 L/min"), THE_SAMPLE);
+                "pressure.loss", survey -> Houses.supply(survey, staticPressure, running, "12 L/min"), THE_SAMPLE);
         assertEquals(cause, loss.variant());
         double sum = ((Number) loss.arguments().get("sum")).doubleValue();
         double parts = List.of("supply", "pipe", "fittings", "height").stream()
@@ -486,7 +464,7 @@ class PressureCalculatorTest {
         Finding loss = Houses.finding(
                 "pressure.loss",
                 survey -> {
-                    supply(survey, "3.0 bar", "2.7 bar", "12 L/min");
+                    Houses.supply(survey, "3.0 bar", "2.7 bar", "12 L/min");
                     survey.getWater()
                             .getSegments()
                             .add(SampleHouse.pipe(
@@ -573,7 +551,7 @@ class PressureCalculatorTest {
     /** Ofwat guaranteed standards: 7 m of head, 0.7 bar. */
     @Test
     void aSupplyUnderTheStandardIsReported() {
-        Consumer<Survey> weak = survey -> supply(survey, "0.65 bar", "0.4 bar", "8 L/min");
+        Consumer<Survey> weak = survey -> Houses.supply(survey, "0.65 bar", "0.4 bar", "8 L/min");
         assertEquals(
                 Outcome.FAILS,
                 Houses.finding("pressure.standard", weak, THE_SAMPLE).outcome());
@@ -600,7 +578,7 @@ class PressureCalculatorTest {
         // EN 806-3 Table 2: kitchen sink 0.2 L/s, basin 0.1 L/s
         assertEquals(0.2e-3, feed.taps().get(0).flowM3PerS(), 1e-12);
         assertEquals(0.1e-3, feed.taps().get(1).flowM3PerS(), 1e-12);
-        assertTrue(assumptions(survey, Samples.heater())
+        assertTrue(Houses.assumptions(survey, Samples.heater())
                 .contains("Flow of \"kitchen tap\" on its own taken as 12 L/min (EN 806-3 design flow): not measured"));
     }
 
@@ -608,7 +586,7 @@ class PressureCalculatorTest {
     void aTapThatTheSupplyCannotFeedIsWideOpen() {
         Survey survey = Samples.survey();
         survey.getWater().getDrawOffs().get(0).setFlow(Flow.valueOf("40 L/min"));
-        assertTrue(assumptions(survey, Samples.heater()).stream()
+        assertTrue(Houses.assumptions(survey, Samples.heater()).stream()
                 .anyMatch(text -> text.startsWith("This supply cannot give the 40 L/min stated for \"kitchen tap\"")));
     }
 
@@ -619,7 +597,7 @@ class PressureCalculatorTest {
         PipeSegment pipe = survey.getWater().getSegments().get(1);
         pipe.setSize("15 mm");
         pipe.setBore(null);
-        List<String> told = assumptions(survey, Samples.heater());
+        List<String> told = Houses.assumptions(survey, Samples.heater());
         assertTrue(told.contains("Bore of copper pipe 15 mm taken as 13.6 mm"), told.toString());
         assertTrue(told.contains("Wall roughness of copper pipe taken as 0.0015 mm"), told.toString());
     }

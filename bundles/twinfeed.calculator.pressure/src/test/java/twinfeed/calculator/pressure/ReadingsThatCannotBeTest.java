@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.Fitting;
@@ -106,10 +107,24 @@ class ReadingsThatCannotBeTest {
                 }));
     }
 
-    /** The ends of what is believed: 100 bar, running at nothing, 1 m³/s, 1 mm, 1 m, 1000 fittings. */
+    /** The ends of what is believed: 100 bar, running at nothing, 1 m³/s, 1 mm, 1 m, 10 km, 1000 fittings, a twentieth of the bore. */
     @Test
     void whatIsOnlyJustPossibleIsWorkedWith() {
         for (Consumer<Survey> change : List.<Consumer<Survey>>of(
+                survey -> {
+                    test(survey).setRunningPressure(Pressure.valueOf("0 bar"));
+                    test(survey).setGaugeHeight(null);
+                },
+                survey -> test(survey).setGaugeHeight(Length.ofSi(10_000)),
+                survey -> branch(survey).setLength(Length.ofSi(10_000)),
+                survey -> branch(survey).setRise(Length.ofSi(-10_000)),
+                survey -> branch(survey).setRoughness(Length.valueOf("0 mm")),
+                survey -> {
+                    branch(survey).setBore(Length.valueOf("20 mm"));
+                    branch(survey).setRoughness(Length.valueOf("1 mm"));
+                },
+                survey -> basin(survey).setHeight(Length.ofSi(10_000)),
+                survey -> survey.setWinterIntake(Temperature.ofSi(100)),
                 survey -> test(survey).setStaticPressure(Pressure.valueOf("100 bar")),
                 survey -> test(survey).setRunningPressure(Pressure.valueOf("0 bar")),
                 survey -> test(survey).setFlow(Flow.ofSi(1)),
@@ -140,6 +155,19 @@ class ReadingsThatCannotBeTest {
                 },
                 heater -> {});
         assertEquals(List.of("survey.water.segments[1].bore", BRANCH + "rise"), running.missing());
+    }
+
+    /** A tap without a name is named by its place in the list, whatever is wrong with those before it. */
+    @Test
+    void aTapWithoutANameIsNamedByItsNumber() {
+        Finding running = Houses.finding(
+                "pressure.running",
+                survey -> survey.getWater().getDrawOffs().forEach(tap -> {
+                    tap.setName(null);
+                    tap.setFlow(Flow.valueOf("0 L/min"));
+                }),
+                heater -> {});
+        assertEquals(List.of("survey.water.drawOffs[1].flow", "survey.water.drawOffs[2].flow"), running.missing());
     }
 
     /** Three valves of K = 6 in place of one lose three times as much; K typed in takes the place of the table's. */
@@ -208,6 +236,84 @@ class ReadingsThatCannotBeTest {
                                     heater.setDownstreamFlow(null);
                                 })
                         .missing());
+    }
+
+    /** The ends of what is believed of a heater: 0 and 100 bar, 1 m³/s, a tenth of a millilitre a minute. */
+    @Test
+    void whatIsOnlyJustPossibleOfAHeaterIsWorkedWith() {
+        Finding closedAtNothing = unit("pressure.switch", heater -> {
+            heater.setMakePressure(Pressure.valueOf("0 bar"));
+            heater.setBreakPressure(null);
+        });
+        assertEquals(Outcome.PASSES, closedAtNothing.outcome());
+        assertEquals(0, Fixtures.limit(closedAtNothing), 0);
+        assertEquals(
+                Outcome.FAILS,
+                unit("pressure.switch", heater -> heater.setMakePressure(Pressure.valueOf("100 bar")))
+                        .outcome());
+        assertEquals(
+                Outcome.PASSES,
+                unit("pressure.switch", heater -> {
+                            heater.setMakePressure(Pressure.valueOf("0.1 bar"));
+                            heater.setBreakPressure(Pressure.valueOf("0 bar"));
+                        })
+                        .outcome());
+        assertEquals(
+                Outcome.FAILS,
+                unit("pressure.activation", heater -> heater.setActivationFlow(Flow.ofSi(1)))
+                        .outcome());
+        assertEquals(
+                Outcome.PASSES,
+                unit("pressure.activation", heater -> heater.setActivationFlow(Flow.ofSi(1e-9 / 6)))
+                        .outcome());
+    }
+
+    /** The flow at which the least running pressure holds is typed with it; 0 L/min is a slip that both checks name. */
+    @Test
+    void aRunningPressureAtNoFlowIsNamed() {
+        for (String check : List.of("pressure.running", "pressure.peak")) {
+            assertEquals(
+                    List.of("heater.runningPressureFlow"),
+                    unit(check, heater -> heater.setRunningPressureFlow(Flow.ofSi(0)))
+                            .missing());
+        }
+    }
+
+    @Test
+    void aStaticPressureOfNothingIsNamedByTheCheckOfTheTest() {
+        Finding test = Houses.finding(
+                "pressure.test", survey -> Houses.supply(survey, "0 bar", "0 bar", "12 L/min"), heater -> {});
+        assertEquals(List.of(TEST + "staticPressure"), test.missing());
+    }
+
+    /** Each reading may be off by 0.1 bar: 3.2 bar running of 3.0 bar is just too much, for the check of the test and for the others alike. */
+    @Test
+    void aRunningPressureAtTheEndOfTheGaugesErrorIsRefusedEverywhere() {
+        Consumer<Survey> tooHigh = survey -> {
+            test(survey).setRunningPressure(Pressure.ofSi(320_000));
+            test(survey).setGaugeHeight(null);
+        };
+        assertEquals(
+                "refused",
+                Houses.finding("pressure.test", tooHigh, heater -> {}).variant());
+        assertEquals(
+                List.of(TEST + "runningPressure"),
+                Houses.finding("pressure.running", tooHigh, heater -> {}).missing());
+    }
+
+    /** The test ran at nothing with the 8 L/min that the heater needs, at its inlet: no pressure is left, and that is what is said. */
+    @Test
+    void aRunningPressureOfNothingIsNone() {
+        Finding running = Houses.finding(
+                "pressure.running",
+                survey -> {
+                    Houses.supply(survey, "3.0 bar", "0 bar", "8 L/min");
+                    Houses.gaugeAtHeater(survey);
+                    survey.getWater().getDrawOffs().clear();
+                },
+                heater -> {});
+        assertEquals(0, Fixtures.value(running), 0);
+        assertEquals("none", running.variant());
     }
 
     /** 3.19 bar may be 3.0 too where each reading of the gauge may be off by 0.1 bar: the supply is stiff. */

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,6 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SampleHouse;
-import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
@@ -75,10 +73,6 @@ class WaterSourceTest {
         return plan.works().stream().map(Remedy::id).toList();
     }
 
-    private static String words(Finding finding) {
-        return new FindingText(Houses.runner(), Locale.UK).sentence(finding);
-    }
-
     @Test
     void theMainSuitsEveryHeater() {
         Finding finding = Houses.finding(house(WaterSource.MAINS), Samples.heater(), SOURCE);
@@ -99,7 +93,7 @@ class WaterSourceTest {
             assertEquals(Outcome.NOT_APPLICABLE, peak.outcome());
             assertEquals(
                     "The water comes from a tank, whose pressure does not depend on what the neighbours draw.",
-                    words(peak));
+                    Houses.words(peak));
         }
     }
 
@@ -111,7 +105,9 @@ class WaterSourceTest {
         assertEquals(Outcome.FAILS, query.outcome());
         assertFalse(query.check().deciding(), "a query and no verdict");
         // 2.5 bar over 9.81 kPa for each metre of water: 25 m.
-        assertTrue(words(query).contains("the gauge shows 2.5 bar: the tank would have to be 25 m"), words(query));
+        assertTrue(
+                Houses.words(query).contains("the gauge shows 2.5 bar: the tank would have to be 25 m"),
+                Houses.words(query));
         // Density 1000 kg/m3 at 4 degC times standard gravity 9.80665 m/s2.
         assertEquals(2.5e5 / 9806.65, ((Number) query.arguments().get("height")).doubleValue(), 0.01);
         assertEquals(
@@ -171,7 +167,8 @@ class WaterSourceTest {
         survey.getWater().setHottestFeed(Temperature.valueOf("60 °C"));
         Finding hot = Houses.finding(survey, heater, SOURCE);
         assertEquals(Outcome.FAILS, hot.outcome());
-        assertTrue(words(hot).contains("Water of up to 60 °C feeds the heater, but its instructions allow only 55 °C"));
+        assertTrue(Houses.words(hot)
+                .contains("Water of up to 60 °C feeds the heater, but its instructions allow only 55 °C"));
     }
 
     /** The tank is too low for the heater; the main that was measured is not. */
@@ -253,7 +250,7 @@ class WaterSourceTest {
         assertEquals(
                 "Cannot tell yet. Missing: a test of the supply with the stop valve fully open. Open the valve fully and take the"
                         + " two-point test again.",
-                words(Houses.finding(survey, Samples.heater(), "pressure.switch")));
+                Houses.words(Houses.finding(survey, Samples.heater(), "pressure.switch")));
         WorkPlan plan = plan(survey, Samples.heater());
         assertEquals(Verdict.CANNOT_TELL, plan.verdict());
         assertEquals(List.of(), works(plan));

@@ -82,7 +82,7 @@ public final class FeedReader {
         Feed tapless = new Feed(curve, run, List.of(), origin(test));
         TapReader tapReader = new TapReader(context, tapless, testFluid(), pieces);
         for (DrawOff drawOff : feedWater.getDrawOffs()) {
-            String name = drawOff.getName() == null ? String.valueOf(taps.size() + 1) : drawOff.getName();
+            String name = drawOff.getName() == null ? String.valueOf(number + 1) : drawOff.getName();
             int tee = position(feedWater, drawOff.getTeeAfter(), "survey.water.drawOffs[" + name + "].teeAfter");
             // A tap ahead of the gauge draws on the supply that the gauge saw, so it is taken at the gauge.
             SurveyedTap known = fitted == null ? null : fitted.taps().get(number);
