@@ -55,8 +55,9 @@ public final class DrawOffEffect implements CheckGroup {
         }
         HottestMoment worst = flows.feed().mostOpen() == 0 || !flows.heats() ? null : worst(heater, flows);
         if (worst == null) {
-            String why = flows.feed().mostOpen() == 0 ? "noTap" : "";
-            if (!why.isEmpty()
+            boolean noTap = flows.feed().mostOpen() == 0;
+            String why = noTap ? "noTap" : flows.heats() ? "noWater" : "";
+            if (noTap
                     && flows.heats()
                     && LimitType.exceeds(
                             heater.house().targetC(), heater.house().hottestC())) {

@@ -54,7 +54,7 @@ public final class SwitchDropOut implements CheckGroup {
             least = least == null || limit.value() < least.value() ? limit : least;
         }
         if (least == null) {
-            heater.cannotTell(PressureChecks.DROP_OUT, "survey.water.test.runningPressure");
+            heater.notApplicable(PressureChecks.DROP_OUT, "noWater");
         } else {
             report(heater, flows, breaks, least);
         }
