@@ -124,9 +124,4 @@ public final class FeedHydraulics {
     public double[] tapFlows(double flowM3PerS, List<SurveyedTap> open) {
         return open.isEmpty() ? new double[0] : new SeveralTees(feed, open.size(), fluid).tapFlows(flowM3PerS);
     }
-
-    /** Flow from the gauge, m3/s, while the unit takes a flow, m3/s, with the first taps open. */
-    double totalAt(double flowM3PerS, int open) {
-        return open == 0 ? flowM3PerS : new SeveralTees(feed, open, fluid).totalAt(flowM3PerS);
-    }
 }

@@ -156,11 +156,6 @@ public final class OperatingPointWorking {
         return this;
     }
 
-    /** The flow, L/min, alone. */
-    public static Working flow(UnitFlows flows, OperatingPoint point) {
-        return of(flows, point).addFlow().lines.build();
-    }
-
     /** The largest flow, L/min, that the feed drives through a unit fully open. */
     public static Working available(
             FeedConditions feed, OperatingPoint point, Outlet fullBore, Supplier<Working> outlet) {
