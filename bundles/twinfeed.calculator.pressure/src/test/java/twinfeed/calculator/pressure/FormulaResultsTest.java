@@ -116,6 +116,21 @@ class FormulaResultsTest {
         assertEquals(2 * Math.sqrt(3e5 / 9803.7 - 3), si(shut, "showerFlow") * L_PER_MIN, 0.001);
     }
 
+    /** Bernoulli and the outlet's own law in series: the working of a narrow outlet ends in the flow that was found. */
+    @Test
+    void theWorkingOfANarrowOutletEndsInItsFlow() {
+        calculate("network", "static=3bar,tap=shut,shower-outlet=2L/min,shower-outlet-bore=4mm");
+    }
+
+    /** The ends of what is believed: a wall of a twentieth of its bore, and a flow that uses the supply up to nothing. */
+    @Test
+    void whatIsOnlyJustPossibleIsCalculated() {
+        calculate("network", "static=3bar,shower-outlet=2L/min,common-bore=20mm,common-roughness=1mm");
+        calculate("head-loss", "bore=20mm,roughness=1mm,length=1m,flow=9L/min");
+        Answer nothingLeft = calculate("supply-curve", "static=3bar,running=0bar,flow=15L/min,at=15L/min");
+        assertEquals(0, si(nothingLeft, "pressure"), 1e-9);
+    }
+
     @ParameterizedTest
     @CsvSource({"common", "shower", "tap"})
     void noWallIsRougherThanItsPipeIsWide(String pipe) {

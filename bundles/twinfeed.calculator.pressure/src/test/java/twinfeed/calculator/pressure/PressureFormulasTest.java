@@ -54,6 +54,7 @@ class PressureFormulasTest {
         "network, 'static=3bar,running=3bar,flow=9L/min,shower-outlet=2L/min', runningNotBelowStatic",
         "network, 'static=0.2bar,shower-outlet=2L/min,shower-rise=4m', supplyTooWeak",
         "network, 'static=3bar,shower-outlet=2L/min,pump=1bar', pumpAndFlow",
+        "network, 'static=3bar,shower-outlet=2L/min,running=2bar', runningAndFlow",
         "network, 'static=3bar,shower-outlet=2L/min,exponent=1.9', exponentWithoutTest",
         "switch-margin, 'make=0.2bar,break=0.3bar,flow=4L/min', breakAboveMake",
         "tap-opens, 'power=9.5kW,intake=40C,ratio=50%', noHeatingNeeded",
@@ -73,6 +74,7 @@ class PressureFormulasTest {
         "'static=3bar,running=2.7bar,flow=15L/min,at=9L/min', ''",
         "'static=3bar,running=1.6bar,flow=15L/min,at=18L/min', beyondTest",
         "'static=7m head,at=0L/min,rise=3.5m', belowGuaranteed",
+        "'static=0.6bar,running=0.4bar,flow=8L/min,at=4L/min', belowGuaranteed",
         // Ofwat's guaranteed standard: 7 m of head in the communication pipe.
         "'static=7.1m head,at=0L/min,rise=3.5m', ''",
     })

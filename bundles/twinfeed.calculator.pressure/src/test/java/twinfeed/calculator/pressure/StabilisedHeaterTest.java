@@ -3,9 +3,12 @@ package twinfeed.calculator.pressure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.SampleHouse;
+import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
@@ -62,6 +65,63 @@ class StabilisedHeaterTest {
         Finding finding = Houses.finding(houseWithThreeShowers(), stabilised(), "pressure.tapOpens");
         assertEquals(46.6, hottest(stabilised()), 0.05);
         assertEquals(Outcome.FAILS, finding.outcome());
+    }
+
+    /** Nothing is known of the open unit nor of what it needs to hold its flow: whether it holds it cannot be told. */
+    @Test
+    void asksForWhatHoldingItsFlowNeeds() {
+        Heater heater = stabilised();
+        heater.setRunningPressureFlow(null);
+        heater.setStabilisedMinimum(null);
+        Finding finding = Houses.finding(houseWithThreeShowers(), heater, "pressure.tapOpens");
+        assertEquals(List.of("heater.stabilisedMinimum"), finding.missing());
+        heater.setStabilised(false);
+        assertEquals(
+                Outcome.FAILS,
+                Houses.finding(houseWithThreeShowers(), heater, "pressure.tapOpens")
+                        .outcome());
+    }
+
+    /** One of the two is enough to judge: the losses of the open unit, or what holding its flow needs. */
+    @Test
+    void isJudgedByEither() {
+        Heater byLosses = stabilised();
+        byLosses.setStabilisedMinimum(null);
+        assertEquals(
+                Outcome.FAILS,
+                Houses.finding(houseWithThreeShowers(), byLosses, "pressure.tapOpens")
+                        .outcome());
+        Heater byNeed = stabilised();
+        byNeed.setRunningPressureFlow(null);
+        Survey strict = houseWithThreeShowers();
+        Houses.parameter(strict, "hottest-frail", "41 °C");
+        Finding finding = Houses.finding(strict, byNeed, "pressure.tapOpens");
+        assertEquals(Outcome.FAILS, finding.outcome());
+        assertEquals(41.7, Fixtures.value(finding), 0.05);
+        assertEquals(Fixtures.value(finding), last(finding), 1e-8);
+        byNeed.setDownstreamPressure(null);
+        Finding nothingBehind = Houses.finding(strict, byNeed, "pressure.scald");
+        assertEquals(Fixtures.value(nothingBehind), last(nothingBehind), 1e-8);
+        assertEquals(0, Houses.step(nothingBehind, "R_d").value(), 0);
+    }
+
+    private static double last(Finding finding) {
+        List<Step> steps = finding.working().steps();
+        return steps.get(steps.size() - 1).value();
+    }
+
+    /** A valve that needs nothing, and nothing behind it: it is judged as one that stays where it is. */
+    @Test
+    void thatNeedsNothingIsTakenAsAThrottle() {
+        Heater needless = stabilised();
+        needless.setRunningPressureFlow(null);
+        needless.setDownstreamPressure(null);
+        needless.setStabilisedMinimum(Pressure.valueOf("0 bar"));
+        Heater throttled = stabilised();
+        throttled.setRunningPressureFlow(null);
+        throttled.setDownstreamPressure(null);
+        throttled.setStabilised(false);
+        assertEquals(hottest(throttled), hottest(needless), 1e-9);
     }
 
     /** Only where the losses of the open unit are not known does the least that holding needs stand in for them. */

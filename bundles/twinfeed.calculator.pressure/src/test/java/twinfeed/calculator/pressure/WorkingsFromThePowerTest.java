@@ -3,6 +3,7 @@ package twinfeed.calculator.pressure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -245,6 +246,12 @@ class WorkingsFromThePowerTest {
                         .findFirst()
                         .orElseThrow();
                 assertEquals(12, tapBefore, 1e-9);
+                assertEquals(
+                        "survey.water.drawOffs[kitchen tap].flow",
+                        Houses.step(finding(survey, heater, "pressure.velocity"), "Q_t")
+                                .origin(),
+                        "before the work it is what was read");
+                assertNotNull(Houses.step(velocity, "Q_t").expression(), "after it, what its outlet gives");
                 assertTrue(
                         value(velocity, "Q_t") > 12.2,
                         "with more pressure the kitchen tap gives more than the 12 L/min read");

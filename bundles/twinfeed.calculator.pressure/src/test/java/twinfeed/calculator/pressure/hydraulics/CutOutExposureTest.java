@@ -40,7 +40,9 @@ class CutOutExposureTest {
     void doesNotActBelowItsTemperature() {
         assertFalse(of(54).acts());
         assertEquals(54, of(54).reachedC());
+        assertFalse(of(55).acts());
         assertEquals(55, of(55).reachedC());
+        assertEquals(Double.POSITIVE_INFINITY, of(55).untilOffS());
     }
 
     @Test

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SampleHouse;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.PipeMaterial;
@@ -21,6 +22,7 @@ import twinfeed.model.survey.WaterTest;
 import twinfeed.units.Flow;
 import twinfeed.units.Length;
 import twinfeed.units.Pressure;
+import twinfeed.units.Ratio;
 
 /** What each work changes in the survey, also where the survey says little. */
 class WaterChangesTest {
@@ -79,6 +81,10 @@ class WaterChangesTest {
     void aReducingValveLowersOnlyWhatIsHigher() {
         WaterChanges.reduce(house, 3.5e5);
         assertEquals(3e5, test.getStaticPressure().si(), 1e-6);
+        test.setRunningPressure(Pressure.valueOf("2.8 bar"));
+        WaterChanges.reduce(house, 3e5);
+        assertEquals(
+                2.8e5, test.getRunningPressure().si(), 1e-6, "a valve set to the pressure that is there does nothing");
         WaterChanges.reduce(house, 2e5);
         assertEquals(2e5, test.getStaticPressure().si(), 1e-6);
         assertEquals(1.6e5, test.getRunningPressure().si(), 1e-6);
@@ -113,6 +119,8 @@ class WaterChangesTest {
         pipe("unknown", PipeMaterial.PLASTIC, "3 m");
         pipe("hose", PipeMaterial.HOSE, "1 m");
         pipe("odd size", PipeMaterial.COPPER, "4 m").setSize("no such size");
+        // EN 1057: 28 mm tube has a bore of 26.2 mm.
+        pipe("wide by size", PipeMaterial.COPPER, "5 m").setSize("28 mm");
         assertEquals(
                 List.of("by size", "unknown", "odd size"),
                 WaterChanges.narrowBranch(water).stream()
@@ -121,6 +129,39 @@ class WaterChangesTest {
         assertEquals(9, WaterChanges.lengthM(WaterChanges.narrowBranch(water)), 1e-9);
         WaterChanges.widenBranch(house);
         assertEquals(List.of(), WaterChanges.narrowBranch(water));
+    }
+
+    /** What was typed of the old wall or of the old valve does not hold for the new one. */
+    @Test
+    void newPipesAndValvesHaveNoOldReadings() {
+        PipeSegment rusty = pipe("rusty", PipeMaterial.GALVANISED, "2 m");
+        rusty.setBore(Length.valueOf("14.9 mm"));
+        rusty.setRoughness(Length.valueOf("0.5 mm"));
+        rusty.getFittings().add(WaterChanges.fitting(WaterChanges.REDUCED_VALVE, 1));
+        rusty.getFittings().get(0).setK(Ratio.valueOf("40"));
+        WaterChanges.replaceFittings(house, WaterChanges.REDUCED_VALVE, WaterChanges.FULL_BORE_VALVE);
+        assertNull(rusty.getFittings().get(0).getK());
+        WaterChanges.widenBranch(house);
+        assertNull(rusty.getRoughness());
+    }
+
+    /** Where only the gauge's own pipe carries a tap, the unit has its pipe to itself already. */
+    @Test
+    void whoHasAPipeOfTheirOwnIsOfferedNone() {
+        pipe("service", PipeMaterial.PE, "5 m");
+        pipe("branch", PipeMaterial.COPPER, "3 m").setSize("28 mm");
+        test.setGaugeAfter("service");
+        DrawOff kitchen = MAKE.createDrawOff();
+        kitchen.setTeeAfter("service");
+        water.getDrawOffs().add(kitchen);
+        assertEquals(List.of(), WaterRemedies.widerPipes(water));
+        kitchen.setTeeAfter("branch");
+        assertEquals(
+                List.of("own-branch"),
+                WaterRemedies.widerPipes(water).stream().map(Remedy::id).toList());
+        water.setTest(null);
+        assertEquals(List.of(), WaterRemedies.widerPipes(water));
+        assertEquals(List.of(), WaterRemedies.widerPipes(null));
     }
 
     @Test
@@ -175,6 +216,24 @@ class WaterChangesTest {
         assertEquals(raised, test.getRunningPressure().si(), 1e-6, "of a pipe of unknown bore nothing is known");
     }
 
+    /** A wall of 1 mm is more than the 5 % of a 12 mm bore up to which Colebrook-White holds: it counts as the 0.6 mm that are. */
+    @Test
+    void aWallRougherThanTheFrictionLawHoldsCountsAsItsRoughest() {
+        PipeSegment service = pipe("service", PipeMaterial.GALVANISED, "6 m");
+        test.setGaugeAfter("service");
+        service.setBore(Length.valueOf("12 mm"));
+        service.setRoughness(Length.valueOf("1 mm"));
+        WaterChanges.renewService(house);
+        double rough = test.getRunningPressure().si();
+        test.setRunningPressure(Pressure.valueOf("2 bar"));
+        service.setMaterial(PipeMaterial.GALVANISED);
+        service.setBore(Length.valueOf("12 mm"));
+        service.setRoughness(Length.valueOf("0.6 mm"));
+        WaterChanges.renewService(house);
+        assertEquals(test.getRunningPressure().si(), rough, 1e-6);
+        assertTrue(rough > 2.1e5 && rough < 0.98 * 3e5, "between the reading and the most that is believed: " + rough);
+    }
+
     @Test
     void aSharedServicePipeIsRenewedWhateverItIs() {
         assertFalse(WaterChanges.renewableService(water));
@@ -191,12 +250,13 @@ class WaterChangesTest {
         assertTrue(MainRemedy.of(null).isEmpty());
         assertTrue(MainRemedy.of(water).isEmpty(), "it is fed from the main");
         water.setSource(WaterSource.TANK);
+        WaterTest main = MAKE.createWaterTest();
         assertTrue(MainRemedy.of(water).isEmpty(), "nobody knows how far the main is");
         PipeSegment planned = MAKE.createPipeSegment();
         planned.setLength(Length.valueOf("6 m"));
         water.setMainPipe(planned);
+        main.setGaugeAfter("loft");
         assertTrue(MainRemedy.of(water).isEmpty(), "the main was not tested");
-        WaterTest main = MAKE.createWaterTest();
         water.setMainTest(main);
         assertFalse(MainRemedy.measured(water));
         main.setStaticPressure(Pressure.valueOf("3 bar"));
@@ -205,7 +265,11 @@ class WaterChangesTest {
         assertFalse(MainRemedy.measured(water));
         main.setFlow(Flow.valueOf("12 L/min"));
         water.setBackflowProtection(WaterChanges.DOUBLE_CHECK_VALVE);
+        planned.setLength(Length.valueOf("0 m"));
+        assertTrue(MainRemedy.of(water).isEmpty(), "no pipe is that short");
+        planned.setLength(Length.valueOf("6 m"));
         MainRemedy.of(water).orElseThrow().edit().accept(house);
+        assertNull(water.getTest().getGaugeAfter(), "the new pipe begins where the main was tested");
         assertEquals(WaterSource.MAINS, water.getSource());
         assertEquals(3, water.getSegments().get(0).getFittings().size());
         water.setTest(null);
