@@ -402,6 +402,24 @@ class PressureCalculatorTest {
         assertTrue(single.rulesOut(), "with one element no setting helps");
     }
 
+    /** An element of which nobody says the power may be the larger one: the lowest setting is taken as full power. */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {"-", "0 kW"})
+    void withoutThePowerOfEachElementNoSettingIsLower(String power) {
+        Consumer<Heater> unsaid = heater -> {
+            heater.getElements().add(element("4.5 kW"));
+            heater.getElements().add(CatalogueFactory.eINSTANCE.createElement());
+            heater.getElements().get(1).setPower(power == null ? null : Power.valueOf(power));
+        };
+        assertEquals(
+                Houses.finding("pressure.summer", AS_IT_IS, unsaid).arguments().get("power"),
+                Houses.finding("pressure.summerLow", AS_IT_IS, unsaid)
+                        .arguments()
+                        .get("power"));
+    }
+
     private static Element element(String power) {
         Element element = CatalogueFactory.eINSTANCE.createElement();
         element.setPower(Power.valueOf(power));

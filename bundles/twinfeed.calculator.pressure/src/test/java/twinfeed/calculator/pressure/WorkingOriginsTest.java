@@ -11,12 +11,15 @@ import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.SampleHouse;
+import twinfeed.calculator.formula.Origin;
 import twinfeed.calculator.formula.Step;
 import twinfeed.calculator.pressure.survey.NamedPipe;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.catalogue.SwitchPlace;
 import twinfeed.model.survey.Fitting;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Pressure;
 import twinfeed.units.Ratio;
 import twinfeed.units.Temperature;
 import twinfeed.units.TemperatureDifference;
@@ -119,6 +122,36 @@ class WorkingOriginsTest {
         Step make = Houses.step(Houses.finding(survey, heater, "pressure.dropOut"), "p_b");
         assertEquals("heater[sample].makePressure", make.origin());
         assertEquals(0.3, make.value(), 1e-12);
+    }
+
+    /** What closes the switch is compared with the make pressure, what keeps it closed with the break pressure, or else with that of making. */
+    @Test
+    void theLimitOfTheSwitchIsTheFigureThatCounts() {
+        Heater heater = Samples.heater();
+        assertEquals(List.of("makePressure", "heater[sample].makePressure", "0.3"), limitOfTheSwitch(heater));
+        heater.setSwitchPlace(SwitchPlace.HEATING_CHAMBER);
+        assertEquals(List.of("makePressure", "heater[sample].makePressure", "0.3"), limitOfTheSwitch(heater));
+        // The hose that hangs down takes 0.029 bar from what keeps it closed: 0.29 bar are then the harder limit.
+        heater.setBreakPressure(Pressure.valueOf("0.29 bar"));
+        assertEquals(List.of("breakPressure", "heater[sample].breakPressure", "0.29"), limitOfTheSwitch(heater));
+        heater.setBreakPressure(null);
+        assertEquals(List.of("breakPressure", "heater[sample].makePressure", "0.3"), limitOfTheSwitch(heater));
+    }
+
+    private List<String> limitOfTheSwitch(Heater heater) {
+        Step limit = Houses.step(Houses.finding(survey, heater, "pressure.switch"), "lim");
+        return List.of(limit.meaning(), limit.origin(), String.valueOf(limit.value()));
+    }
+
+    /** The rounds of the search for a draw-off stand in the working, and what each leaves over: nothing after the last. */
+    @Test
+    void theRoundsOfTheDropOutStandInItsWorking() {
+        Finding dropOut = Houses.finding(survey, Samples.heater(), "pressure.dropOut");
+        for (int round = 1; round <= 5; round++) {
+            assertEquals(
+                    Origin.ROUND + round, Houses.step(dropOut, "E_d" + round).origin());
+        }
+        assertEquals(0, Houses.step(dropOut, "E_d5").value(), 1e-12);
     }
 
     /** A month that is colder than the winter that was typed governs, for the coldest water is the thickest. */
