@@ -347,6 +347,8 @@ class OrdinaryHousesTest {
         survey.setTakenOn(LocalDate.parse("2026-05-01"));
         survey.getUnit().setGuaranteeUntil(LocalDate.parse("2026-05-01"));
         assertEquals("valid", present("circuit.guarantee").variant(), "the last day counts");
+        survey.setTakenOn(LocalDate.parse("2026-05-02"));
+        assertEquals("", present("circuit.guarantee").variant(), "the day after it has ended");
         assertEquals("present", present("circuit.recall").variant());
         assertEquals(
                 Outcome.NOT_APPLICABLE,

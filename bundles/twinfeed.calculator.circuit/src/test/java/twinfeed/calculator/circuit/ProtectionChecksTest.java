@@ -434,7 +434,14 @@ class ProtectionChecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"IPX4, PASSES", "IP25, PASSES", "IPX2, FAILS", "IP X5, PASSES", "splashproof, NOT_APPLICABLE"})
+    @CsvSource({
+        "IPX4, PASSES",
+        "IP25, PASSES",
+        "IPX2, FAILS",
+        "IPX0, FAILS",
+        "IP X5, PASSES",
+        "splashproof, NOT_APPLICABLE"
+    })
     void waterProtection(String code, Outcome expected) {
         heater.setIngress(code);
         assertEquals(expected, outcome("circuit.waterProtection"));
