@@ -88,6 +88,7 @@ class CableChecksTest {
         assertEquals(39.583, value(current), 0.001);
         assertEquals(40, limit(current));
         assertTrue(sentence(current).contains("37.9 A at 230 V"), sentence(current));
+        assertTrue(current.source().contains("BS 7671"), current.source());
     }
 
     /** Closed form: 10.5 kW at 240 V draws 46.1 A at 253 V; a caution only. */

@@ -12,6 +12,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.Fixtures;
+import twinfeed.calculator.MarginInterval;
+import twinfeed.calculator.PassProbability;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
@@ -101,5 +103,56 @@ class DeviceChoiceTest {
                 .map(work -> work.arguments().get("segments"))
                 .toList();
         assertEquals(List.of("board to loft"), lifted);
+    }
+
+    /** 10.8 kW at 240 V draw just 45 A. */
+    @Test
+    void aDeviceOfJustTheCurrentIsOffered() {
+        heater.setPower(Power.valueOf("10.8 kW"));
+        circuit.getRcd().setKind(RcdKind.NONE);
+        assertEquals("device-rcbo-45", works("circuit.rcd").get(0));
+    }
+
+    /** 10 mm² by method 100 carries 45 A (BS 7671 table 4D5; memory): too little for the 50 A that are there, enough for those that may come. */
+    @Test
+    void aPieceIsLiftedForTheDeviceThatIsThere() {
+        circuit.getDevice().setRating(Current.valueOf("50 A"));
+        circuit.getSegments().get(0).setMethod("100");
+        assertTrue(works("circuit.capacity").contains("lift-out-of-insulation"));
+    }
+
+    /** Too close to call, so work is looked for; but the RCBO of 40 A that is there is no work. */
+    @Test
+    void theDeviceThatIsThereIsNotOfferedAgain() {
+        circuit.getRcd().setKind(RcdKind.RCBO);
+        Finding close = finding(survey, heater, "circuit.designCurrent")
+                .withChance(new PassProbability(0.5, MarginInterval.NONE));
+        assertEquals(Outcome.TOO_CLOSE, close.outcome());
+        assertEquals(List.of("device-rcbo-45"), Fixtures.works(close));
+        circuit.getDevice().setRating(Current.valueOf("45 A"));
+        close = finding(survey, heater, "circuit.designCurrent")
+                .withChance(new PassProbability(0.5, MarginInterval.NONE));
+        assertEquals(List.of("device-rcbo-40"), Fixtures.works(close));
+    }
+
+    /** A new consumer unit comes with a main switch of 100 A (common practice). */
+    @Test
+    void aNewConsumerUnitHasANewMainSwitch() {
+        survey.getElectricity().setMainSwitch(Current.valueOf("63 A"));
+        circuit.getRcd().setKind(RcdKind.NONE);
+        circuit.getDevice().setKind("fuse-3036");
+        Survey changed = Fixtures.after(survey, finding(survey, heater, "circuit.rcd"), "consumer-unit-rcbo-40");
+        assertEquals(100, changed.getElectricity().getMainSwitch().si(), 1e-12);
+    }
+
+    /** The edit holds for a copy of which nobody knows the room, too. */
+    @Test
+    void anIsolatorIsMovedOutOfTheZonesOfAnyRoom() {
+        survey.getSite().setOutsideZones(false);
+        Finding zones = finding(survey, heater, "circuit.zones");
+        Survey roomless = EcoreUtil.copy(survey);
+        roomless.setSite(null);
+        zones.remedies().get(0).edit().accept(roomless);
+        assertEquals(true, roomless.getSite().getOutsideZones());
     }
 }

@@ -13,9 +13,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Length;
 import twinfeed.units.LetThrough;
+import twinfeed.units.Power;
 import twinfeed.units.Resistance;
 import twinfeed.units.Voltage;
 
@@ -45,6 +47,12 @@ class MissingRatingsTest {
     void aHeaterOfNoVoltageHasNoRating(String check) {
         heater.setVoltage(Voltage.valueOf("0 V"));
         assertEquals(List.of(VOLTAGE), missing(check));
+    }
+
+    @Test
+    void aHeaterOfNoPowerHasNoRating() {
+        heater.setPower(Power.valueOf("0 kW"));
+        assertEquals(List.of("heater.power"), missing("designCurrent"));
     }
 
     @ParameterizedTest
@@ -98,5 +106,19 @@ class MissingRatingsTest {
         assertEquals(List.of(piece + "[1].length", piece + "[2].length"), missing("deliveredPower"));
         circuit.getSegments().get(0).setLength(Length.valueOf("4 m"));
         assertEquals(List.of(piece + "[2].length"), missing("deliveredPower"));
+    }
+
+    /** Also in what a check says of the piece that governs, and in its working. */
+    @Test
+    void thePieceThatGovernsIsNamedByItsNumber() {
+        circuit.getSegments().forEach(piece -> piece.setName(null));
+        circuit.getSegments().get(1).setSize(Area.valueOf("6 mm2"));
+        assertEquals(
+                "2", finding(survey, heater, "circuit.capacity").condition().subject());
+        List<String> sources = finding(survey, heater, "circuit.voltageDrop").working().steps().stream()
+                .filter(step -> step.meaning().equals("dropGradient"))
+                .map(step -> step.source().substring(0, 3))
+                .toList();
+        assertEquals(List.of("1; ", "2; "), sources);
     }
 }

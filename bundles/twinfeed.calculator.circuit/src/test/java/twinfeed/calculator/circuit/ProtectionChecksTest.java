@@ -181,6 +181,23 @@ class ProtectionChecksTest {
         assertEquals(150, last(finding(survey, heater, "circuit.electrodeStability")), 1e-9);
     }
 
+    /** Without a protective conductor there is no loop to judge, and a size of no table has none that is known. */
+    @Test
+    void aProtectiveConductorThatIsNotThereOrNotKnown() {
+        circuit.getSegments().get(0).setHasCpc(false);
+        Finding loop = finding(survey, heater, "circuit.loopImpedance");
+        assertEquals(Outcome.NOT_APPLICABLE, loop.outcome());
+        assertEquals("withoutCpc", loop.variant());
+        circuit.getSegments().get(0).setHasCpc(true);
+        circuit.getSegments().get(0).setSize(Area.valueOf("7 mm2"));
+        Finding conductor = finding(survey, heater, "circuit.protectiveConductor");
+        assertEquals(List.of("survey.electricity.circuit.segments[board to loft].size"), conductor.missing());
+        assertEquals("7 mm²", conductor.arguments().get("what"));
+        assertEquals(
+                List.of("survey.electricity.circuit.segments[board to loft].size"),
+                finding(survey, heater, "circuit.loopImpedance").missing());
+    }
+
     @Test
     void whatTheLoopLacksIsNamed() {
         feed.setExternalLoop(null);
