@@ -71,7 +71,11 @@ public final class FaultsPane {
         ends.add(session.edits().changed().listen(this::refresh));
         ends.add(search.asking().listen(sheet::show));
         ends.add(search.resulted().listen(this::show));
-        ends.add(session.resulted().listen(sheet::show));
+        ends.add(session.resulted().listen(() -> {
+            if (halves.getVisible()) {
+                sheet.show();
+            }
+        }));
         halves.addListener(SWT.Dispose, event -> ends.forEach(Runnable::run));
     }
 
@@ -144,12 +148,12 @@ public final class FaultsPane {
         FaultResult result = search.result();
         @Nullable FaultSheet known = result == null ? null : result.sheet();
         boolean complete = search.coverMayComeOff();
-        if (known != null) {
-            isolation.show(known);
-        }
+        boolean changed = known != null && isolation.show(known);
         underCover.enable(complete);
-        Controls.show(locked, complete ? "" : words.get("faults.locked"));
-        questions.fit();
+        changed |= Controls.show(locked, complete ? "" : words.get("faults.locked"));
+        if (changed) {
+            questions.fit();
+        }
         sheet.show();
     }
 

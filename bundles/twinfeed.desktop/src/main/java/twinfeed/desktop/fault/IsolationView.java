@@ -55,8 +55,10 @@ final class IsolationView {
         }
     }
 
-    void show(FaultSheet sheet) {
-        Controls.show(notice, sheet.isolationNotice().isEmpty() ? "" : "\u26A0 " + sheet.isolationNotice());
+    /** Shows the steps and who ticked them; the answer is whether it has to be laid out again. */
+    boolean show(FaultSheet sheet) {
+        boolean changed =
+                Controls.show(notice, sheet.isolationNotice().isEmpty() ? "" : "\u26A0 " + sheet.isolationNotice());
         if (boxes.size() != sheet.isolation().size()) {
             make(sheet.isolation());
         }
@@ -64,10 +66,11 @@ final class IsolationView {
         for (int i = 0; i < boxes.size(); i++) {
             FaultSheet.Tick tick = sheet.isolation().get(i);
             boolean next = !tick.done() && (open || tick.step().equals(ANY_TIME));
-            show(boxes.get(i), tick, next);
+            changed |= show(boxes.get(i), tick, next);
             open &= tick.done();
         }
         again.setEnabled(sheet.isolation().stream().anyMatch(FaultSheet.Tick::done));
+        return changed;
     }
 
     /** Puts the cursor onto the step that is next. */
@@ -98,14 +101,14 @@ final class IsolationView {
         }
     }
 
-    private void show(Button box, FaultSheet.Tick tick, boolean next) {
+    private boolean show(Button box, FaultSheet.Tick tick, boolean next) {
         box.setSelection(tick.done());
         box.setEnabled(next);
         Label text = (Label) box.getData("text");
         String done =
                 tick.done() ? "\n" + words.format("isolation.done", Map.of("by", tick.by(), "at", tick.at())) : "";
-        text.setText(((boxes.indexOf(box) + 1) + "  " + tick.title() + done).replace("&", "&&"));
         Tone tone = tick.done() ? Tone.GOOD : Tone.QUIET;
         text.setForeground(next ? body.getForeground() : ThemeColours.of(tone, text));
+        return Controls.setText(text, (boxes.indexOf(box) + 1) + "  " + tick.title() + done);
     }
 }

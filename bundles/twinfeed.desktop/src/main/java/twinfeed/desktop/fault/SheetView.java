@@ -64,28 +64,34 @@ final class SheetView {
         return scroll;
     }
 
+    /** Shows what is known now; laid out again only where something has changed, which takes long. */
     void show() {
         FaultResult result = search.result();
         boolean trouble =
                 search.current() && result != null && !result.trouble().isEmpty();
         state.setForeground(ThemeColours.of(trouble ? Tone.BAD : Tone.QUIET, state));
-        Controls.show(state, trouble && result != null ? result.trouble() : progress());
+        boolean changed = Controls.show(state, trouble && result != null ? result.trouble() : progress());
         boolean pricing = search.pricing();
         if (result != null && result.sheet() != null && (!result.sheet().equals(shown) || pricing != pricingShown)) {
             pricingShown = pricing;
             scroll.control().setRedraw(false);
             show(result.sheet());
             scroll.control().setRedraw(true);
+            changed = true;
         }
         boolean there = shown != null && !trouble;
         String notice = there && shown != null ? shown.isolationNotice() : "";
-        Controls.show(unsafe, notice.isEmpty() ? "" : "\u26A0 " + notice);
+        changed |= Controls.show(unsafe, notice.isEmpty() ? "" : "\u26A0 " + notice);
         for (Control each : new Control[] {summary, causes.control(), causesHeading, others, rest, next.control()}) {
             GridData data = (GridData) each.getLayoutData();
-            data.exclude = !there || (each == others && others.getText().isEmpty());
-            each.setVisible(!data.exclude);
+            boolean hidden = !there || (each == others && others.getText().isEmpty());
+            changed |= data.exclude != hidden;
+            data.exclude = hidden;
+            each.setVisible(!hidden);
         }
-        scroll.fit();
+        if (changed) {
+            scroll.fit();
+        }
     }
 
     private String progress() {

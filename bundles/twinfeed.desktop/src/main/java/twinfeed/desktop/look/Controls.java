@@ -131,13 +131,22 @@ public final class Controls {
         return choice;
     }
 
-    /** Shows a text, or takes its room away where there is none. */
+    /** Shows a text, or takes its room away where there is none; the answer is whether it has to be laid out again. */
     public static boolean show(Label label, String text) {
         GridData data = (GridData) label.getLayoutData();
-        boolean changed = data.exclude != text.isEmpty() || !label.getText().equals(text);
+        boolean appears = data.exclude != text.isEmpty();
         data.exclude = text.isEmpty();
         label.setVisible(!data.exclude);
-        label.setText(text.replace("&", "&&"));
+        return setText(label, text) || appears;
+    }
+
+    /** Writes a text as it is, not with a letter underlined; the answer is whether it was another one. */
+    public static boolean setText(Label label, String text) {
+        String written = text.replace("&", "&&");
+        boolean changed = !label.getText().equals(written);
+        if (changed) {
+            label.setText(written);
+        }
         return changed;
     }
 

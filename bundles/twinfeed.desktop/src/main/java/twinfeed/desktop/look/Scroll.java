@@ -36,10 +36,18 @@ public final class Scroll {
 
     /** Lays it out again after something on it has grown or shrunk. */
     public void fit() {
+        fit(scroll, content);
+    }
+
+    /**
+     * Lays the content of something that scrolls out again. Measures all of it once, which is what takes long; the places come from what was
+     * measured.
+     */
+    public static void fit(ScrolledComposite scroll, Composite content) {
         int width = scroll.getClientArea().width;
         if (width > 0) {
-            content.layout(true, true);
-            scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+            scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT, true).y);
+            content.layout(false, true);
         }
     }
 

@@ -23,6 +23,7 @@ import twinfeed.desktop.form.Page.Several;
 import twinfeed.desktop.form.Remark;
 import twinfeed.desktop.form.Remarks;
 import twinfeed.desktop.look.Controls;
+import twinfeed.desktop.look.Scroll;
 import twinfeed.desktop.look.ThemeColours;
 import twinfeed.document.shape.Tone;
 
@@ -218,11 +219,14 @@ final class PageView {
     }
 
     private void fit() {
+        fit(scroll, content);
+    }
+
+    private static void fit(ScrolledComposite scroll, Composite content) {
         int width = scroll.getClientArea().width;
         if (width > 0) {
             FieldRow.narrow(content, width);
-            content.layout(true, true);
-            scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
+            Scroll.fit(scroll, content);
         }
     }
 
@@ -233,12 +237,7 @@ final class PageView {
             parent = parent.getParent();
         }
         if (parent instanceof ScrolledComposite scroll && scroll.getContent() instanceof Composite content) {
-            int width = scroll.getClientArea().width;
-            if (width > 0) {
-                FieldRow.narrow(content, width);
-                content.layout(true, true);
-                scroll.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);
-            }
+            fit(scroll, content);
         }
     }
 }

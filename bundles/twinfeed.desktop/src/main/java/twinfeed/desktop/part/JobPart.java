@@ -83,7 +83,11 @@ public final class JobPart implements Editor {
         parent.setLayout(layout);
         this.notices = new JobNotices(new NoticeBar(parent), words, jobs, session, last);
         this.panes = new SashForm(parent, SWT.HORIZONTAL);
-        panes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        GridData room = new GridData(SWT.FILL, SWT.FILL, true, true);
+        // They take the room there is; nobody has to measure for a notice what all of them would like to have.
+        room.widthHint = 0;
+        room.heightHint = 0;
+        panes.setLayoutData(room);
         CompletionPrint print = new CompletionPrint(this, parent.getShell(), words);
         this.survey = new SurveyPane(panes, session, words);
         this.findings = new FindingsPane(

@@ -90,6 +90,6 @@ final class NoticeBar {
         passing &= visible;
         ((GridData) bar.getLayoutData()).exclude = !visible;
         bar.setVisible(visible);
-        bar.getParent().layout(true, true);
+        bar.getParent().layout();
     }
 }

@@ -4,6 +4,7 @@ package twinfeed.desktop.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.events.SelectionListener;
@@ -43,6 +44,8 @@ final class WorkingPane {
     private final Label basis;
     private final Table steps;
     private final Columns columns;
+    private @Nullable Finding of;
+    private boolean shown;
 
     WorkingPane(Composite parent, Words words, Runnable explain, Runnable warn) {
         this.words = words;
@@ -101,8 +104,13 @@ final class WorkingPane {
         new TableColumn(steps, style).setText(words.get(key));
     }
 
-    /** Shows a finding; null shows nothing. */
+    /** Shows a finding; null shows nothing. What is shown already stays as it is, scrolled to where it is. */
     void show(@Nullable Finding finding) {
+        if (shown && EcoreUtil.equals(finding, of)) {
+            return;
+        }
+        shown = true;
+        of = finding;
         steps.removeAll();
         heading.setText(
                 finding == null
