@@ -10,30 +10,37 @@ import java.util.List;
  * load. A line is a command; {@code {scratch}} in it stands for a folder that is deleted afterwards; {@code #} begins a remark.
  */
 public final class Training {
+    /** Argument by which only the first command is run. */
+    static final String FIRST_ONLY = "first";
+
     private Training() {}
 
     /**
      * Runs them in the area named by the system property {@value StateArea#PROPERTY}. What they print and how they end is of no
      * interest: a command that a release no longer knows loads fewer classes.
      *
-     * @param arguments none
+     * @param arguments none, or {@value #FIRST_ONLY}
      * @throws Exception if the framework does not start
      */
     public static void main(String[] arguments) throws Exception {
         int status = Main.FAULT;
         try {
-            train(Installation.running(), Path.of(System.getProperty(StateArea.PROPERTY, "")));
+            List<String> commands = commands(Installation.running());
+            train(
+                    Installation.running(),
+                    Path.of(System.getProperty(StateArea.PROPERTY, "")),
+                    commands.subList(0, List.of(arguments).contains(FIRST_ONLY) ? 1 : commands.size()));
             status = 0;
         } finally {
             System.exit(status); // the framework's threads would keep the process
         }
     }
 
-    private static void train(Installation installation, Path state) throws Exception {
+    private static void train(Installation installation, Path state, List<String> commands) throws Exception {
         FrameworkArea scratch = FrameworkArea.forOneRun();
         FrameworkArea settled = new FrameworkArea(state.resolve(StateArea.SETTLED), true, false);
         try (Framework framework = new Framework(LaunchMode.HEADLESS.settings(installation, false), settled)) {
-            for (String line : commands(installation)) {
+            for (String line : commands) {
                 framework.run(
                         line.replace("{scratch}", scratch.folder().toString()).split(" +"));
             }

@@ -75,17 +75,17 @@ public final class WarmUp {
         Path archive = folder.resolve(StateArea.ARCHIVE);
         Path unproved = folder.resolve(StateArea.ARCHIVE + ".unproved");
         Files.deleteIfExists(unproved);
-        boolean made = run("-XX:ArchiveClassesAtExit=" + unproved);
+        boolean made = run("-XX:ArchiveClassesAtExit=" + unproved, List.of());
         // A start with it has to succeed before any other relies on it.
-        if (made && Files.exists(unproved) && run("-XX:SharedArchiveFile=" + unproved)) {
+        if (made && Files.exists(unproved) && run("-XX:SharedArchiveFile=" + unproved, List.of(Training.FIRST_ONLY))) {
             Files.move(unproved, archive, StandardCopyOption.ATOMIC_MOVE);
         }
         Files.deleteIfExists(unproved);
     }
 
     /** Runs the training in a process of its own; true if it ended well. */
-    private boolean run(String option) throws IOException, InterruptedException {
-        Process training = new ProcessBuilder(command(option))
+    private boolean run(String option, List<String> arguments) throws IOException, InterruptedException {
+        Process training = new ProcessBuilder(command(option, arguments))
                 .directory(installation.folder().toFile())
                 .redirectInput(Redirect.PIPE)
                 .redirectOutput(Redirect.DISCARD)
@@ -99,12 +99,13 @@ public final class WarmUp {
     }
 
     /** The same Java machine with the same options: an archive serves no other. */
-    private List<String> command(String option) {
+    private List<String> command(String option, List<String> arguments) {
         List<String> command = new ArrayList<>();
         command.add(ProcessHandle.current().info().command().orElse("java"));
         command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
         command.add(option);
         command.addAll(List.of("-cp", System.getProperty("java.class.path", ""), Training.class.getName()));
+        command.addAll(arguments);
         return command;
     }
 }
