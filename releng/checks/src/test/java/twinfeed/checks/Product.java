@@ -48,6 +48,12 @@ record Product(Path folder, Map<String, String> environment) {
         return new Product(folder, Map.of());
     }
 
+    /** The same, but that it can keep nothing between starts: its first start does not make the archive of classes, which takes long. */
+    Product keepingNothing() throws IOException {
+        Files.createFile(folder.resolve("state")); // no folder can be made of that name
+        return with("XDG_CACHE_HOME", "/dev/null");
+    }
+
     Product with(String name, String value) {
         Map<String, String> changed = new HashMap<>(environment);
         changed.put(name, value);

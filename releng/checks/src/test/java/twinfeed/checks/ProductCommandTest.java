@@ -11,6 +11,8 @@ import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -20,6 +22,7 @@ import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.checks.Product.Run;
@@ -36,8 +39,37 @@ class ProductCommandTest {
     private static Product product = new Product(Path.of(""), java.util.Map.of());
 
     @BeforeAll
-    static void copyTheProduct() throws IOException {
+    static void startTheProductOnce() throws IOException {
         product = Product.copyTo(scratch.resolve("a product"));
+        assertAnswers(product);
+        copy(kept(), scratch.resolve("kept"));
+    }
+
+    /** Tests damage what the first start has kept; it takes long to make. */
+    @BeforeEach
+    void putBackWhatTheFirstStartHasKept() throws IOException {
+        delete(kept());
+        copy(scratch.resolve("kept"), kept());
+    }
+
+    private static Path kept() {
+        return product.folder().resolve("state");
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(from.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
     }
 
     private static void assertAnswers(Product started) {
@@ -113,7 +145,6 @@ class ProductCommandTest {
 
     @Test
     void takesClassesFromTheArchiveOfTheFirstStart() throws IOException {
-        assertAnswers(product);
         Path log = scratch.resolve("classes.txt");
         // The Java machine splits its options at spaces, as any shell would.
         Run run = product.with("TWINFEED_JAVA_OPTIONS", "-Xlog:class+load:file=../classes.txt")
@@ -132,62 +163,52 @@ class ProductCommandTest {
 
     @Test
     void ignoresAnArchiveThatIsNone() throws IOException {
-        Product fresh = Product.copyTo(scratch.resolve("broken archive"));
-        assertAnswers(fresh);
-        Path archive = fresh.state().resolve("headless.jsa");
+        Path archive = product.state().resolve("headless.jsa");
         assertTrue(Files.size(archive) > 1_000_000);
         for (String broken : List.of("", "no archive")) {
             Files.delete(archive);
             Files.writeString(archive, broken);
-            assertAnswers(fresh);
+            assertAnswers(product);
         }
         Files.delete(archive);
-        assertAnswers(fresh);
+        assertAnswers(product);
     }
 
     /** The Java machine does not survive an archive that was cut off after it was made; that costs one run and no more. */
     @Test
     void recoversFromAnArchiveThatWasCutOff() throws IOException {
-        Product fresh = Product.copyTo(scratch.resolve("cut archive"));
-        assertAnswers(fresh);
-        Path archive = fresh.state().resolve("headless.jsa");
+        Path archive = product.state().resolve("headless.jsa");
         byte[] whole = Files.readAllBytes(archive);
         Files.delete(archive);
         Files.write(archive, java.util.Arrays.copyOf(whole, whole.length / 3));
-        Run crashed = fresh.run(CALC);
+        Run crashed = product.run(CALC);
         assertEquals(3, crashed.status());
-        assertAnswers(fresh);
+        assertAnswers(product);
         assertTrue(Files.size(archive) > whole.length / 2);
     }
 
     @Test
     void ignoresTheArchiveOfAnotherFolder() throws IOException {
-        Product first = Product.copyTo(scratch.resolve("first"));
-        assertAnswers(first);
-        Path moved = Files.move(first.folder(), scratch.resolve("moved"));
-        assertAnswers(new Product(moved, java.util.Map.of()));
+        Path moved = Files.move(product.folder(), scratch.resolve("moved"));
+        try {
+            assertAnswers(new Product(moved, java.util.Map.of()));
+        } finally {
+            Files.move(moved, product.folder());
+        }
     }
 
     @Test
     void worksWhereNothingCanBeKept() throws IOException {
-        Product fresh = Product.copyTo(scratch.resolve("nothing kept"));
-        Files.createFile(fresh.folder().resolve("state")); // no folder can be made of that name
-        Product started = fresh.with("XDG_CACHE_HOME", "/dev/null").with("HOME", "/dev/null");
+        Product started =
+                Product.copyTo(scratch.resolve("nothing kept")).keepingNothing().with("HOME", "/dev/null");
         assertAnswers(started);
         assertAnswers(started);
     }
 
     @Test
     void worksWhereWhatWasKeptIsGone() throws IOException {
-        Product fresh = Product.copyTo(scratch.resolve("gone"));
-        assertAnswers(fresh);
-        Path framework = fresh.state().resolve("headless");
-        try (Stream<Path> files = Files.walk(framework)) {
-            for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
-                Files.delete(file);
-            }
-        }
-        assertAnswers(fresh);
+        delete(product.state().resolve("headless"));
+        assertAnswers(product);
     }
 
     @Test

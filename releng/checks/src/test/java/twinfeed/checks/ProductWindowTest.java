@@ -63,6 +63,7 @@ class ProductWindowTest {
     void screenThatIsNotThereIsNamed() throws Exception {
         Path home = Files.createDirectory(scratch.resolve("home"));
         Product product = Product.copyTo(scratch.resolve("a product"))
+                .keepingNothing()
                 .with("DISPLAY", ":9876")
                 .with("WAYLAND_DISPLAY", "")
                 .with("GDK_BACKEND", "x11")

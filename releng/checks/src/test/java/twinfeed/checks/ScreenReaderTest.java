@@ -13,11 +13,15 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * What a screen reader is told of the window. The judge is from outside: the bus of assistive technology of the desktop (AT-SPI 2),
- * read by its own library, through which every page is opened too.
+ * read by its own library, through which every page is opened too. Both languages at once, each on a screen and a bus of its own: a reader
+ * waits for the window most of the time.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class ScreenReaderTest {
     private static final Path LAUNCHER = Path.of("/usr/libexec/at-spi-bus-launcher");
     private static final long LIMIT_S = 600;
@@ -98,6 +102,7 @@ class ScreenReaderTest {
             throws Exception {
         Path home = Files.createDirectory(scratch.resolve("home"));
         Product product = Product.copyTo(scratch.resolve("product"))
+                .keepingNothing()
                 .with("DISPLAY", screen.display())
                 .with("HOME", home.toString())
                 .with("LANG", "C.UTF-8")
