@@ -22,7 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
@@ -44,25 +44,41 @@ class LiveChainTest {
     /** What the workbook does not follow: the static pressure of a house of which too little is known for a working. */
     private static final String ONLY_THE_PROGRAM = "pressure.static";
 
+    private static final List<String> HOUSES =
+            List.of("alder-beck", "rowan-brook", "hazel-ghyll", "willow-mere", "birch-syke");
+
+    /** In every run each house has every second of its inputs changed, its neighbour the others; all of them by the profile "whole-judges". */
+    private static final int EVERY = Integer.getInteger("twinfeed.changes.every", 2);
+
+    private static final int LEAST = 6;
+
     private final Books books = new Books();
 
     @TempDir
     private Path folder;
 
+    private static List<String> houses() {
+        return HOUSES;
+    }
+
+    private static boolean chosen(ChangedInput change, String house) {
+        return (change.ordinal() + HOUSES.indexOf(house)) % EVERY == 0;
+    }
+
     @ParameterizedTest
-    @CsvSource({"alder-beck, 6", "rowan-brook, 6", "hazel-ghyll, 6", "willow-mere, 6", "birch-syke, 6"})
-    void aChangedInputGivesWhatTheProgramGives(String name, int least) throws Exception {
+    @MethodSource("houses")
+    void aChangedInputGivesWhatTheProgramGives(String name) throws Exception {
         Office.assumePresent();
         OpenedJob job = books.opened(name + ".job");
         byte[] written = books.of(job);
         Map<ChangedInput, Path> files = new LinkedHashMap<>();
         for (ChangedInput change : ChangedInput.values()) {
-            byte[] changed = change.in(job) ? withInput(written, change, job) : null;
+            byte[] changed = chosen(change, name) && change.in(job) ? withInput(written, change, job) : null;
             if (changed != null) {
                 files.put(change, Files.write(folder.resolve(change + ".xlsx"), changed));
             }
         }
-        assertTrue(files.size() >= least, files.keySet()::toString);
+        assertTrue(files.size() >= LEAST / EVERY, files.keySet()::toString);
         Office.convert(folder, "xlsx", files.values().toArray(new Path[0]));
         List<String> differences = new ArrayList<>();
         int compared = 0;

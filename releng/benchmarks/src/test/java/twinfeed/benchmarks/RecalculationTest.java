@@ -18,7 +18,7 @@ import twinfeed.workbook.Recalculation;
  * formulas is what the program wrote, to 1e-9.
  */
 class RecalculationTest {
-    private static final int AT_ONCE = 25;
+    private static final int AT_ONCE = 10;
     /** A sample in every run; all 200 by the profile "whole-judges". A multiple of {@link #AT_ONCE}. */
     private static final int SURVEYS = Integer.getInteger("twinfeed.surveys", AT_ONCE);
 

@@ -29,7 +29,7 @@ import twinfeed.model.assessment.Verdict;
  */
 class WorksTest {
     /** A sample in every run; all 2000 by the profile "whole-judges". */
-    private static final int HOUSES = Integer.getInteger("twinfeed.houses", 300);
+    private static final int HOUSES = Integer.getInteger("twinfeed.houses", 150);
 
     /** Houses in which more sets can come about are left out: those with a dozen works and more. */
     private static final int MOST_SETS = 500;
