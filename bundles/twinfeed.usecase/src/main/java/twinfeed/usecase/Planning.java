@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
@@ -24,13 +25,16 @@ final class Planning {
     private final Uncertainty ofWorks;
     private final RemedySearch search;
     private final boolean sideBySide;
+    private final BooleanSupplier wanted;
 
     /**
      * Planning.
      *
      * @param sideBySide whether several options may be planned at once
+     * @param wanted whether somebody still waits for the answer; asked before each house that is judged
      */
-    Planning(Runner runner, WorkCost.Source costs, boolean sideBySide) {
+    Planning(Runner runner, WorkCost.Source costs, boolean sideBySide, BooleanSupplier wanted) {
+        this.wanted = wanted;
         this.sideBySide = sideBySide;
         this.runner = runner;
         this.uncertainty = Uncertainty.byNeed(runner);
@@ -48,15 +52,23 @@ final class Planning {
     }
 
     private WorkPlan plan(Survey survey, OptionResult nominal) {
+        goOn();
         Candidate candidate = nominal.candidate();
         return search.plan(survey, candidate, uncertainty.judge(survey, survey, candidate, nominal));
     }
 
     /** A set of works that fails with the readings as taken need not be drawn: it is no answer whatever the tolerances. */
     private OptionResult judge(Survey surveyed, Survey edited, Candidate candidate) {
+        goOn();
         OptionResult result = runner.judge(surveyed, edited, candidate);
         return result.findings().stream().anyMatch(Finding::stands)
                 ? result
                 : ofWorks.judge(surveyed, edited, candidate, result);
+    }
+
+    private void goOn() {
+        if (!wanted.getAsBoolean()) {
+            throw new NoLongerWantedException();
+        }
     }
 }

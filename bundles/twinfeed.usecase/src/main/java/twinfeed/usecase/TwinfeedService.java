@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
@@ -189,6 +190,17 @@ public final class TwinfeedService {
         return titled(judged, book, locale);
     }
 
+    /**
+     * The same for all heaters of the survey, for somebody who may not want the answer any more before it is there.
+     *
+     * @param wanted whether it is still wanted; asked by several threads
+     * @throws NoLongerWantedException if it was not
+     */
+    public AssessedJob judge(OpenedJob opened, @Nullable PriceBook book, Locale locale, BooleanSupplier wanted) {
+        return titled(
+                judge(opened, new Candidates(opened).all(), BookCosts.of(book, opened), locale, wanted), book, locale);
+    }
+
     /** The same with the names of heaters in the language, as far as the price book has them in it. */
     private static AssessedJob titled(AssessedJob judged, @Nullable PriceBook book, Locale locale) {
         if (book != null) {
@@ -254,9 +266,18 @@ public final class TwinfeedService {
      */
     public AssessedJob judgeCandidates(
             OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
+        return judge(opened, candidates, costs, locale, () -> true);
+    }
+
+    private AssessedJob judge(
+            OpenedJob opened,
+            List<Candidate> candidates,
+            WorkCost.Source costs,
+            Locale locale,
+            BooleanSupplier wanted) {
         Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
         AssessmentResult assessed = runner.assess(survey, candidates);
-        List<WorkPlan> plans = new Planning(runner, costs, sideBySide).plans(survey, assessed.options());
+        List<WorkPlan> plans = new Planning(runner, costs, sideBySide, wanted).plans(survey, assessed.options());
         AssessmentResult sure = new AssessmentResult(
                 assessed.rules(),
                 assessed.grid(),

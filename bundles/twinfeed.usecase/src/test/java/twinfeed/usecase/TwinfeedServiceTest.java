@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -99,6 +100,25 @@ final class TwinfeedServiceTest {
                 twinfeed.pricing.TranslatedBook.text(PRICES, Locale.GERMANY, "Heater 10.5 kW, two-element"),
                 last(judged).getTitle());
         assertFalse(last(judged).getTitle().startsWith("Heater"), last(judged).getTitle());
+    }
+
+    @Test
+    void anAnswerThatIsNoLongerWantedIsGivenUp() {
+        OpenedJob alder = SERVICE.open(Demo.FOLDER.resolve("alder-beck.job"), null);
+        AtomicInteger asked = new AtomicInteger();
+        AssessedJob judged = SERVICE.oneByOne().judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() > 0);
+        assertEquals(
+                SERVICE.judge(alder, PRICES, null, Locale.UK)
+                        .record()
+                        .getOptions()
+                        .size(),
+                judged.record().getOptions().size());
+        int houses = asked.get();
+        assertTrue(houses > judged.record().getOptions().size(), "before each option and each set of works: " + houses);
+        asked.set(0);
+        assertThrows(NoLongerWantedException.class, () -> SERVICE.oneByOne()
+                .judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() < houses));
+        assertEquals(houses, asked.get(), "nothing is judged after the answer is not wanted");
     }
 
     @Test

@@ -239,24 +239,20 @@ final class FindingsPane {
         JobResult result = session.result();
         String trouble = result == null || result.judged() != null ? "" : result.trouble();
         state.setForeground(ThemeColours.of(trouble.isEmpty() ? Tone.QUIET : Tone.BAD, state));
-        String text = trouble.isEmpty() ? progress() : words.get("findings.trouble") + "\n" + trouble;
+        String text = trouble.isEmpty()
+                ? result == null ? words.get("findings.computing") : ""
+                : words.get("findings.trouble") + "\n" + trouble;
         if (Controls.show(state, text)) {
             state.getParent().layout();
         }
-    }
-
-    private String progress() {
-        if (session.current()) {
-            return "";
-        }
-        return words.get(session.glanced() ? "findings.searching" : "findings.computing");
+        heading.setText(chosenOption()
+                .map(each -> headingOf(each, result).replace("&", "&&"))
+                .orElse(words.get("pane.findings")));
     }
 
     private void show() {
         showState();
         Optional<OptionAssessment> option = chosenOption();
-        heading.setText(option.map(each -> headingOf(each, session.result()).replace("&", "&&"))
-                .orElse(words.get("pane.findings")));
         String binding = option.map(OptionAssessment::getBinding).orElse(null);
         tree.setRedraw(false);
         OptionAssessment shown = option.orElse(null);
@@ -284,8 +280,9 @@ final class FindingsPane {
                 group.findings().forEach(finding -> new TreeItem(item, SWT.NONE));
             }
         }
+        OptionAssessment planned = planned(option);
         for (int i = 0; i < groups.size(); i++) {
-            group(tree.getItem(i), groups.get(i), option, binding);
+            group(tree.getItem(i), groups.get(i), planned, binding);
         }
     }
 
@@ -294,32 +291,44 @@ final class FindingsPane {
     }
 
     private void draw() {
-        Optional<OptionAssessment> option = chosenOption();
+        OptionAssessment option = chosenOption().orElse(null);
         JobResult result = session.result();
-        AssessedJob judged = result == null ? null : result.judged();
-        feeds.offer(judged != null && HouseDrawing.hasWork(option.orElse(null)));
-        feeds.show(drawing(judged, option.orElse(null)));
+        OptionAssessment planned = planned(option);
+        feeds.offer(result != null && result.judged() != null && HouseDrawing.hasWork(planned));
+        feeds.show(drawing(option, planned));
         room(pane);
     }
 
-    private HouseDrawing drawing(@Nullable AssessedJob judged, @Nullable OptionAssessment option) {
-        if (judged == null || option == null) {
+    /** The option with the work on it; until that is known, with the work before the change. */
+    private @Nullable OptionAssessment planned(@Nullable OptionAssessment option) {
+        return OptionTable.same(session.whole(), option);
+    }
+
+    private HouseDrawing drawing(@Nullable OptionAssessment option, @Nullable OptionAssessment planned) {
+        if (option == null) {
             return HouseDrawing.unassessed(session.survey(), words.locale());
         }
-        if (!feeds.withWork()) {
+        JobResult whole = session.whole();
+        AssessedJob judged = whole == null ? null : whole.judged();
+        if (!feeds.withWork() || judged == null || planned == null) {
             return HouseDrawing.asItIs(session.survey(), option, words.locale());
         }
-        Survey changed = judged.withWork(option);
-        return HouseDrawing.withWork(judged.opened().job().getSurvey(), changed, option, words.locale());
+        Survey changed = judged.withWork(planned);
+        return HouseDrawing.withWork(judged.opened().job().getSurvey(), changed, planned, words.locale());
     }
 
     private String headingOf(OptionAssessment option, @Nullable JobResult result) {
         OptionTable rows = new OptionTable(words);
-        String verdict = result == null ? "" : rows.verdict(option, result).toString();
+        String verdict = result == null
+                ? ""
+                : session.current()
+                        ? rows.verdict(option, result).toString()
+                        : rows.open().toString();
         return words.format("findings.of", Map.of("option", rows.title(option), "verdict", verdict));
     }
 
-    private void group(TreeItem item, FindingGroup group, @Nullable OptionAssessment option, @Nullable String binding) {
+    private void group(
+            TreeItem item, FindingGroup group, @Nullable OptionAssessment planned, @Nullable String binding) {
         boolean filled = !item.getText().isEmpty();
         item.setText(0, group.title());
         item.setText(1, group.tally(words));
@@ -328,11 +337,12 @@ final class FindingsPane {
         for (int i = 0; i < group.findings().size(); i++) {
             Finding finding = group.findings().get(i);
             finding(item.getItem(i), finding, finding.getKey().equals(binding));
-            Finding after = option == null ? null : FindingGroup.afterWork(option, finding);
+            Finding after = planned == null ? null : FindingGroup.afterWork(planned, finding);
             Mark mark = after == null ? null : Mark.of(after, words.locale());
             item.getItem(i).setText(AFTER, mark == null ? "" : mark.toString());
             if (mark != null) {
-                item.getItem(i).setForeground(AFTER, ThemeColours.of(mark.tone(), tree));
+                Tone tone = session.planned() ? mark.tone() : Tone.QUIET;
+                item.getItem(i).setForeground(AFTER, ThemeColours.of(tone, tree));
             }
         }
         if (!filled) {

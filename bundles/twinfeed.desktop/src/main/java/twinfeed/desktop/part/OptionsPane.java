@@ -22,6 +22,7 @@ import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.OptionRow;
 import twinfeed.desktop.view.OptionTable;
+import twinfeed.document.shape.Tone;
 
 /** The options side by side, and under them the quote as it stands. */
 final class OptionsPane {
@@ -88,7 +89,7 @@ final class OptionsPane {
     }
 
     private void show() {
-        rows = new OptionTable(words).of(session.result());
+        rows = new OptionTable(words).of(session.result(), session.whole());
         table.setItemCount(rows.size());
         for (int i = 0; i < rows.size(); i++) {
             row(table.getItem(i), rows.get(i));
@@ -112,6 +113,11 @@ final class OptionsPane {
         item.setText(3, row.binding());
         item.setText(4, row.work());
         item.setForeground(1, ThemeColours.of(row.verdict().tone(), table));
+        // Until it is worked out anew, what belongs to the survey before the change.
+        boolean known = session.planned();
+        for (int column : new int[] {2, 4}) {
+            item.setForeground(column, known ? null : ThemeColours.of(Tone.QUIET, table));
+        }
     }
 
     private void select() {
@@ -132,6 +138,7 @@ final class OptionsPane {
     private void detail(OptionRow row) {
         String work = row.work().isEmpty() ? "" : "\n" + words.format("option.workIs", Map.of("work", row.work()));
         String text = words.format("option.decidedBy", Map.of("check", row.binding())) + work;
+        label.setForeground(session.planned() ? null : ThemeColours.of(Tone.QUIET, label));
         if (detail.show(row.binding().isEmpty() ? "" : text)) {
             label.getParent().layout();
         }

@@ -79,7 +79,7 @@ final class QuotePane {
         change.setData("twinfeed.field", "quote.change");
         Controls.name(change, words.get("quote.change"));
         this.table = table();
-        QuoteMenu menu = new QuoteMenu(words, changes, this::chosen);
+        QuoteMenu menu = new QuoteMenu(words, changes, this::changeable);
         menu.under(change);
         menu.over(table);
         this.columns = Columns.of(table, 0, 120, 4);
@@ -130,13 +130,22 @@ final class QuotePane {
         return index >= 0 && index < rows.size() ? rows.get(index) : null;
     }
 
+    /** The row that can be changed; none while the quote is worked out anew. */
+    private @Nullable QuoteRow changeable() {
+        return session.planned() ? chosen() : null;
+    }
+
     private void show() {
-        JobResult result = session.result();
+        JobResult result = session.whole();
+        boolean known = session.planned();
         @Nullable Quote quote = result == null ? null : result.quote();
         @Nullable
         OptionAssessment chosen = OptionTable.chosen(result, session.chosen()).orElse(null);
         Optional<QuoteOption> option = QuoteRows.option(quote, chosen);
-        heading.setText(option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
+        heading.setText(
+                option.isPresent() && !known
+                        ? words.get("quote.again")
+                        : option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
         basis.show(quote == null ? "" : basis(quote));
         showIssued();
         Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
@@ -147,11 +156,20 @@ final class QuotePane {
                 ? List.of()
                 : option.map(offered -> new QuoteRows(words).of(quote, offered, hand))
                         .orElse(List.of());
-        table.removeAll();
-        rows.forEach(this::row);
+        fill(known);
         reselect(before);
         columns.fit();
         pane.layout();
+    }
+
+    /** Rows that are there get other texts, so that nothing blinks and nothing scrolls away. */
+    private void fill(boolean known) {
+        table.setRedraw(false);
+        table.setItemCount(rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            row(table.getItem(i), rows.get(i), known);
+        }
+        table.setRedraw(true);
     }
 
     /** A draft goes on after it was issued; what was issued stands as it was then. */
@@ -195,6 +213,7 @@ final class QuotePane {
 
     /** The row that was chosen stays so, as far as it is still there. */
     private void reselect(@Nullable QuoteRow before) {
+        table.deselectAll();
         for (int i = 0; before != null && i < rows.size(); i++) {
             if (rows.get(i).text().equals(before.text())) {
                 table.select(i);
@@ -203,8 +222,7 @@ final class QuotePane {
         }
     }
 
-    private void row(QuoteRow row) {
-        TableItem item = new TableItem(table, SWT.NONE);
+    private void row(TableItem item, QuoteRow row, boolean known) {
         item.setText(new String[] {
             (row.level() == Level.LINE ? "   " : "") + (row.byHand() ? HAND : "") + row.text(),
             row.quantity(),
@@ -212,9 +230,11 @@ final class QuotePane {
             row.net(),
             row.note()
         });
-        if (row.level() != Level.LINE) {
-            item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        }
+        item.setFont(
+                row.level() == Level.LINE
+                        ? null
+                        : JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        item.setForeground(known ? null : ThemeColours.of(Tone.QUIET, table));
         item.setForeground(4, ThemeColours.of(Tone.QUIET, table));
     }
 }

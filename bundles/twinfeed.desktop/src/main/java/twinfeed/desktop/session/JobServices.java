@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -220,20 +221,22 @@ public final class JobServices {
     /**
      * Judges and prices a job that nobody else changes meanwhile. Never throws: whatever goes wrong behind the user interface
      * must be read there, or the window would go on showing an older answer as if it were this one.
+     *
+     * @param wanted whether the answer still counts; without a wish for it what is left of the work is not done
      */
-    JobResult result(long revision, OpenedJob opened) {
-        return result(revision, opened, locale);
+    JobResult result(long revision, OpenedJob opened, BooleanSupplier wanted) {
+        return result(revision, opened, locale, wanted);
     }
 
     /** The same in the language of the papers. */
     JobResult paperResult(OpenedJob opened) {
-        return result(0, opened, papers());
+        return result(0, opened, papers(), () -> true);
     }
 
-    private JobResult result(long revision, OpenedJob opened, Locale language) {
+    private JobResult result(long revision, OpenedJob opened, Locale language, BooleanSupplier wanted) {
         @Nullable Prices inForce = prices(opened.job().getSurvey());
         return attempt(revision, opened, () -> {
-            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), null, language);
+            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), language, wanted);
             return priced(revision, judged, inForce, language);
         });
     }
@@ -322,7 +325,7 @@ public final class JobServices {
         Locale language = papers();
         JobResult shown = result;
         if (result.judged() != null && !language.equals(locale)) {
-            shown = result(result.revision(), result.judged().opened(), language);
+            shown = result(result.revision(), result.judged().opened(), language, () -> true);
         }
         @Nullable AssessedJob judged = shown.judged();
         @Nullable Quote quote = shown.quote();

@@ -39,6 +39,7 @@ public final class JobSession {
     private Path file;
     private FileFingerprint mark;
     private @Nullable JobResult result;
+    private @Nullable JobResult whole;
     private @Nullable String chosen;
     private @Nullable IssuedQuote issued;
 
@@ -77,7 +78,11 @@ public final class JobSession {
         long asked = recalculation.next();
         OpenedJob copy = copy();
         recalculation.ask(asked, () -> services.quickAssess(asked, copy), threads.quick(), this::deliver);
-        recalculation.ask(asked, () -> services.result(asked, copy), threads.thorough(), this::deliver);
+        recalculation.ask(
+                asked,
+                () -> services.result(asked, copy, () -> asked == recalculation.revision()),
+                threads.thorough(),
+                this::deliver);
         computing.fire();
     }
 
@@ -86,6 +91,9 @@ public final class JobSession {
         // The quick answer may come behind the whole one, which it must not hide.
         if (known == null || known.revision() < answer.revision() || answer.complete()) {
             result = answer;
+            if (answer.complete()) {
+                whole = answer;
+            }
             resulted.fire();
         }
     }
@@ -169,6 +177,20 @@ public final class JobSession {
     /** The newest result; null before the first. It may be of an older state: see {@link #current()}. */
     public @Nullable JobResult result() {
         return result;
+    }
+
+    /**
+     * The newest result with works and prices; null before the first. While it is worked out anew, that of the survey before the change: it
+     * stays on the screen, in the colour of what is quiet, until the next is there.
+     */
+    public @Nullable JobResult whole() {
+        return whole;
+    }
+
+    /** Whether the works and prices on the screen belong to the same state of the survey as the findings; not while they are looked for. */
+    public boolean planned() {
+        JobResult known = result;
+        return known == null || known.complete();
     }
 
     /** Whether the result is that of the survey as it is now, and all of it. */

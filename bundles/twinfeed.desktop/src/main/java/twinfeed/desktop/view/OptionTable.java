@@ -28,11 +28,27 @@ public final class OptionTable {
         this.figures = new Figures(words.locale());
     }
 
-    /** A row for each option of a result. */
-    public List<OptionRow> of(@Nullable JobResult result) {
+    /**
+     * A row for each option of a result.
+     *
+     * @param whole the newest result with works and prices, from which they are taken until those of the other are known
+     */
+    public List<OptionRow> of(@Nullable JobResult result, @Nullable JobResult whole) {
         return result == null
                 ? List.of()
-                : all(result).stream().map(option -> row(option, result)).toList();
+                : all(result).stream()
+                        .map(option -> row(option, result, result.complete() ? result : whole))
+                        .toList();
+    }
+
+    /** The option of a result that is the same as one of another; null if it has none. */
+    public static @Nullable OptionAssessment same(@Nullable JobResult result, @Nullable OptionAssessment option) {
+        return option == null
+                ? null
+                : all(result).stream()
+                        .filter(each -> key(each).equals(key(option)))
+                        .findFirst()
+                        .orElse(null);
     }
 
     /** What tells an option from the others: the same heater can be there and be offered anew. */
@@ -62,19 +78,25 @@ public final class OptionTable {
 
     /** The verdict, or that it is not known yet. */
     public Mark verdict(OptionAssessment option, JobResult result) {
-        return result.complete()
-                ? Mark.of(option.getVerdict(), words.locale())
-                : new Mark("\u2026", words.get("option.open"), Tone.QUIET);
+        return result.complete() ? Mark.of(option.getVerdict(), words.locale()) : open();
     }
 
-    private OptionRow row(OptionAssessment option, JobResult result) {
+    /** That the verdict is not known yet. */
+    public Mark open() {
+        return new Mark("\u2026", words.get("option.open"), Tone.QUIET);
+    }
+
+    private OptionRow row(OptionAssessment option, JobResult result, @Nullable JobResult whole) {
+        OptionAssessment planned = same(whole, option);
         return new OptionRow(
                 key(option),
                 title(option),
                 verdict(option, result),
                 binding(option),
-                option.getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining("; ")),
-                price(option, result.quote()));
+                planned == null
+                        ? ""
+                        : planned.getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining("; ")),
+                planned == null || whole == null ? "" : price(planned, whole.quote()));
     }
 
     /** The option's title; the unit that is there is named so. */

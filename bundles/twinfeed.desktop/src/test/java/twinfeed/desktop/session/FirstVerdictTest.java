@@ -90,7 +90,7 @@ final class FirstVerdictTest {
     }
 
     private OptionAssessment option() {
-        JobResult result = services.result(1, session.copy());
+        JobResult result = services.result(1, session.copy(), () -> true);
         assertEquals("", result.trouble());
         return result.judged().record().getOptions().stream()
                 .filter(each -> "h105".equals(each.getHeaterId()))

@@ -114,7 +114,7 @@ final class JobServicesTest {
     void firmThatCannotBeReadLeavesTheFindingsWithoutAQuote() throws Exception {
         services.usePrices(book);
         Files.writeString(folder.resolve("firm.properties"), "nmae=Misspelt\n");
-        JobResult result = services.result(7, opened);
+        JobResult result = services.result(7, opened, () -> true);
         assertNotNull(result.judged());
         assertNull(result.quote());
         assertEquals(7, result.revision());
@@ -139,9 +139,9 @@ final class JobServicesTest {
 
     @Test
     void customersPageIsInTheLanguageOfThePapers() {
-        assertTrue(services.page(services.result(1, opened)).isEmpty(), "no prices, no page");
+        assertTrue(services.page(services.result(1, opened, () -> true)).isEmpty(), "no prices, no page");
         services.usePrices(book);
-        JobResult result = services.result(1, opened);
+        JobResult result = services.result(1, opened, () -> true);
         CustomerPage english = services.page(result).orElseThrow();
         assertTrue(text(english).contains("Heater 8.5 kW, two-element"), text(english));
         assertFalse(text(english).contains("Zu zahlen"), text(english));

@@ -4,7 +4,9 @@ package twinfeed.desktop.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -83,6 +85,24 @@ final class JobSessionTest {
         assertFalse(session.current());
         setStatic(session, "2.9 bar");
         assertFalse(session.glanced(), "what is shown is older than what was typed");
+    }
+
+    @Test
+    void wholeAnswerStaysUntilTheNextIsThere() {
+        JobSession session = waiting();
+        ReadingPath candidates = ReadingPath.of(SurveyPackage.Literals.SURVEY, "candidates");
+        session.edits().setAll(session.survey(), candidates.last(), List.of("h85"));
+        work(quick);
+        assertNull(session.whole());
+        work(thorough);
+        JobResult first = session.whole();
+        assertSame(session.result(), first);
+        setStatic(session, "2.9 bar");
+        work(quick);
+        assertSame(first, session.whole());
+        assertNotSame(session.result(), first);
+        work(thorough);
+        assertSame(session.result(), session.whole());
     }
 
     @Test

@@ -63,7 +63,7 @@ final class QuoteEditsTest {
     }
 
     private JobResult result() {
-        JobResult result = services.result(1, session.copy());
+        JobResult result = services.result(1, session.copy(), () -> true);
         assertEquals("", result.trouble());
         return result;
     }

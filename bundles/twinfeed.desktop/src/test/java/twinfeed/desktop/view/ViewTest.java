@@ -3,10 +3,12 @@ package twinfeed.desktop.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,7 @@ import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
 import twinfeed.model.quote.QuoteLine;
@@ -32,6 +35,8 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
 import twinfeed.model.quote.TaxSum;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.QuoteBuilder;
+import twinfeed.pricing.QuoteRequest;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.TwinfeedService;
 
@@ -56,7 +61,7 @@ final class ViewTest {
     @Test
     void presentUnitAndTheSameHeaterOfferedAreTwoRows() throws Exception {
         JobResult result = new JobResult(1, true, judged(), null, "");
-        List<OptionRow> rows = new OptionTable(words).of(result);
+        List<OptionRow> rows = new OptionTable(words).of(result, result);
         assertEquals(5, rows.size());
         assertEquals("present:h85", rows.get(0).key());
         assertEquals("offered:h85", rows.get(1).key());
@@ -70,13 +75,42 @@ final class ViewTest {
     void verdictIsLeftOpenUntilTheWholeAnswerIsThere() throws Exception {
         AssessedJob judged = judged();
         OptionRow quick = new OptionTable(words)
-                .of(new JobResult(1, false, judged, null, ""))
+                .of(new JobResult(1, false, judged, null, ""), null)
                 .get(1);
         assertEquals(Tone.QUIET, quick.verdict().tone());
         OptionRow whole = new OptionTable(words)
-                .of(new JobResult(1, true, judged, null, ""))
+                .of(new JobResult(1, true, judged, null, ""), null)
                 .get(1);
         assertFalse(whole.verdict().tone() == Tone.QUIET);
+    }
+
+    /** The quick answer after a change has no works and no prices: those before the change stay, the verdict does not. */
+    @Test
+    void worksAndPricesOfTheAnswerBeforeStayUntilTheNextIsWhole() throws Exception {
+        AssessedJob quick = judged();
+        PriceBook prices = service.book(folder.resolve("prices.csv"));
+        AssessedJob planned =
+                service.judge(service.open(folder.resolve("alder-beck.job"), null), prices, null, Locale.UK);
+        Quote quote = QuoteBuilder.draft(QuoteRequest.of(
+                planned.opened().job().getSurvey(), planned.record(), prices, LocalDate.of(2026, 11, 25)));
+        JobResult whole = new JobResult(1, true, planned, quote, "");
+        OptionTable table = new OptionTable(words);
+        List<OptionRow> before = table.of(whole, whole);
+        List<OptionRow> after = table.of(new JobResult(2, false, quick, null, ""), whole);
+        assertTrue(
+                before.stream()
+                        .anyMatch(row -> !row.work().isEmpty() && !row.price().isEmpty()),
+                before.toString());
+        for (int i = 0; i < before.size(); i++) {
+            assertEquals(before.get(i).work(), after.get(i).work());
+            assertEquals(before.get(i).price(), after.get(i).price());
+            assertEquals(table.open(), after.get(i).verdict());
+        }
+        assertEquals(
+                "",
+                table.of(new JobResult(2, false, quick, null, ""), null).get(1).price(),
+                "none was there before");
+        assertNull(OptionTable.same(null, planned.record().getOptions().get(0)));
     }
 
     /** What nobody decided is shown as open, never as good. */
