@@ -44,7 +44,7 @@ final class WorkingPane {
     private final Label basis;
     private final Table steps;
     private final Columns columns;
-    private @Nullable Finding of;
+    private @Nullable Finding current;
     private boolean shown;
 
     WorkingPane(Composite parent, Words words, Runnable explain, Runnable warn) {
@@ -106,11 +106,11 @@ final class WorkingPane {
 
     /** Shows a finding; null shows nothing. What is shown already stays as it is, scrolled to where it is. */
     void show(@Nullable Finding finding) {
-        if (shown && EcoreUtil.equals(finding, of)) {
+        if (shown && EcoreUtil.equals(finding, current)) {
             return;
         }
         shown = true;
-        of = finding;
+        current = finding;
         steps.removeAll();
         heading.setText(
                 finding == null
