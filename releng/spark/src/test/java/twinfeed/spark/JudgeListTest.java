@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.UnusableException;
 import twinfeed.usecase.batch.BatchTask;
 import twinfeed.usecase.batch.BatchWriting;
 
@@ -59,6 +60,10 @@ final class JudgeListTest {
     }
 
     private String onSpark(Path list, int partitions) throws IOException {
+        return onSpark(list, partitions, DAY);
+    }
+
+    private String onSpark(Path list, int partitions, String day) throws IOException {
         Path out = out(list, partitions);
         JudgeList.run(
                 spark,
@@ -66,7 +71,7 @@ final class JudgeListTest {
                         "--list", list.toString(),
                         "--template", JOB.toString(),
                         "--book", BOOK.toString(),
-                        "--date", DAY,
+                        "--date", day,
                         "--out", out.toString(),
                         "--partitions", String.valueOf(partitions)));
         ByteArrayOutputStream all = new ByteArrayOutputStream();
@@ -128,6 +133,15 @@ final class JudgeListTest {
         Files.writeString(csv, "dwelling,water.hardnes\nSedge Row 1,180 mg/L\n");
         RuntimeException refused = assertThrows(RuntimeException.class, () -> onSpark(csv, 2));
         assertTrue(refused.getMessage().contains("water.hardnes"), refused.getMessage());
+        assertFalse(Files.exists(out(csv, 2)));
+    }
+
+    @Test
+    void pricesThatDoNotHoldOnTheDayRefuseTheListBeforeAnyRowIsJudged() throws IOException {
+        Path csv = folder.resolve("list.csv");
+        Files.writeString(csv, "dwelling,water.hardness\nSedge Row 1,180 mg/L\n");
+        RuntimeException refused = assertThrows(UnusableException.class, () -> onSpark(csv, 2, "2001-01-01"));
+        assertTrue(refused.getMessage().contains("2001"), refused.getMessage());
         assertFalse(Files.exists(out(csv, 2)));
     }
 }

@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.pricebook.PriceBook;
+import twinfeed.pricing.QuoteException;
+import twinfeed.pricing.RemedyPrices;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.UnusableException;
 
 /**
  * How the dwellings of a list are to be judged and priced.
@@ -19,6 +22,19 @@ import twinfeed.usecase.OpenedJob;
  * @param locale language of the results
  */
 public record BatchTask(OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+    /**
+     * Refuses prices that do not hold on the day. They are wrong for every row, so the list is refused as a whole, before its first row.
+     *
+     * @throws UnusableException if they do not
+     */
+    void checkPrices() {
+        try {
+            RemedyPrices.withReplacement(book, date);
+        } catch (QuoteException refused) {
+            throw new UnusableException(refused.message(locale), refused);
+        }
+    }
+
     /** The heaters that the pattern asks about, in the order of the catalogue. */
     List<Heater> heaters() {
         List<String> asked = pattern.job().getSurvey().getCandidates();

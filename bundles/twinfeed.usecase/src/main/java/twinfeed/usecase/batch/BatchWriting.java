@@ -11,8 +11,6 @@ import java.util.function.IntConsumer;
 import twinfeed.model.io.AtomicFile;
 import twinfeed.model.io.InputException;
 import twinfeed.model.survey.Survey;
-import twinfeed.pricing.QuoteException;
-import twinfeed.pricing.RemedyPrices;
 import twinfeed.usecase.TwinfeedService;
 import twinfeed.usecase.UnusableException;
 import twinfeed.workbook.batch.ResultWorkbook;
@@ -79,7 +77,7 @@ public final class BatchWriting {
      * @param judged takes each dwelling, on the caller's thread
      */
     public BatchReport write(Path list, Path out, BatchProgress progress, Consumer<JudgedDwelling> judged) {
-        checkPrices();
+        task.checkPrices();
         try (RejectedRows refused = new RejectedRows()) {
             BatchIdentity identity = BatchIdentity.of(service, task, list);
             try (BatchJournal journal = BatchJournal.of(out, identity.bytes())) {
@@ -95,15 +93,6 @@ public final class BatchWriting {
             throw new UnusableException(out + ": " + full.getMessage(), full);
         } catch (UncheckedIOException full) {
             throw new UnusableException(out + ": " + full.getMessage(), full);
-        }
-    }
-
-    /** A book that does not hold on the day is wrong for every row, so the list is refused as a whole. */
-    private void checkPrices() {
-        try {
-            RemedyPrices.withReplacement(task.book(), task.date());
-        } catch (QuoteException refused) {
-            throw new UnusableException(refused.message(task.locale()), refused);
         }
     }
 

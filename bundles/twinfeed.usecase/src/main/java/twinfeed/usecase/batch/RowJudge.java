@@ -46,8 +46,10 @@ public final class RowJudge {
      * @param list what messages call the list
      * @param head the row that names the columns
      * @throws InputException if a column is no field of a survey or stands twice, or none names the dwelling
+     * @throws UnusableException if the prices do not hold on the day
      */
     public RowJudge(TwinfeedService service, BatchTask task, String list, Row head) {
+        task.checkPrices();
         this.service = service.oneByOne();
         this.task = task;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
