@@ -124,7 +124,7 @@ class ComposedCallsTest {
     /** Placeholders by key, over all files and languages of a bundle. */
     private static Map<String, Set<String>> messages(Path bundle) throws IOException {
         Map<String, Set<String>> all = new TreeMap<>();
-        for (Path file : files(bundle.resolve("src/main/resources"), ".properties")) {
+        for (Path file : Project.files(bundle.resolve("src/main/resources"), ".properties")) {
             Properties properties = new Properties();
             try (Reader reader = Files.newBufferedReader(file)) {
                 properties.load(reader);
@@ -146,7 +146,7 @@ class ComposedCallsTest {
 
     private static List<Call> calls(Path bundle) throws IOException {
         List<Call> all = new ArrayList<>();
-        for (Path file : files(bundle.resolve("src/main/java"), ".java")) {
+        for (Path file : Project.files(bundle.resolve("src/main/java"), ".java")) {
             String text = Files.readString(file);
             String owner = String.valueOf(file.getFileName()).replace(".java", "");
             for (MatchResult match : CALL.matcher(text).results().toList()) {
@@ -175,16 +175,5 @@ class ComposedCallsTest {
             }
         }
         return -1;
-    }
-
-    private static List<Path> files(Path folder, String ending) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.walk(folder)) {
-            return found.filter(file -> file.toString().endsWith(ending))
-                    .sorted()
-                    .toList();
-        }
     }
 }

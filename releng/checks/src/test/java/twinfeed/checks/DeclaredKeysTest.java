@@ -16,7 +16,6 @@ import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.CalculatorDescriptor;
@@ -78,14 +77,8 @@ class DeclaredKeysTest {
         assertEquals(List.of(), strange);
     }
 
-    private static List<Path> sources(String bundle) throws IOException {
-        Path folder = Project.bundle(bundle).resolve("src/main/java");
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(file -> file.toString().endsWith(".java")).toList();
-        }
+    private static List<Path> sources(String bundle) {
+        return Project.files(Project.bundle(bundle).resolve("src/main/java"), ".java");
     }
 
     /** Pricing's rules on codes are data; a rule for a code that nobody declares would never apply. */

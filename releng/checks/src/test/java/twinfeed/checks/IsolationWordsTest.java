@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The words of the safe isolation stand in one place and in its steps; nothing says that a unit is proved dead before its cover is off. */
@@ -39,12 +38,10 @@ class IsolationWordsTest {
                 .toList();
     }
 
-    private static List<Path> messages() throws IOException {
-        try (Stream<Path> all = Files.walk(Project.ROOT.resolve("bundles"))) {
-            return all.filter(file -> file.toString().endsWith(".properties")
-                            && file.toString().replace('\\', '/').contains("/src/main/resources/"))
-                    .toList();
-        }
+    private static List<Path> messages() {
+        return Project.files(Project.ROOT.resolve("bundles"), ".properties").stream()
+                .filter(file -> file.toString().replace('\\', '/').contains("/src/main/resources/"))
+                .toList();
     }
 
     private static String read(Path file) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,7 +20,6 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -64,7 +62,7 @@ class MessageCallsTest {
     /** Placeholders by key and file, over all languages of a file; a key may stand in several files of a bundle. */
     private static Map<String, Map<String, Set<String>>> messages(Path bundle) throws IOException {
         Map<String, Map<String, Set<String>>> all = new TreeMap<>();
-        for (Path file : files(bundle.resolve("src/main/resources"), ".properties")) {
+        for (Path file : Project.files(bundle.resolve("src/main/resources"), ".properties")) {
             Properties properties = new Properties();
             try (Reader reader = Files.newBufferedReader(file)) {
                 properties.load(reader);
@@ -83,7 +81,7 @@ class MessageCallsTest {
 
     private static List<Call> calls(Path bundle) throws IOException {
         List<Call> all = new ArrayList<>();
-        for (Path file : files(bundle.resolve("src/main/java"), ".java")) {
+        for (Path file : Project.files(bundle.resolve("src/main/java"), ".java")) {
             String text = Files.readString(file);
             for (MatchResult match : CALL.matcher(text).results().toList()) {
                 String rest = CallText.inside(text, match.end());
@@ -107,18 +105,5 @@ class MessageCallsTest {
         }
         Matcher pair = PAIR.matcher(rest);
         return pair.find() ? Optional.of(Set.of(pair.group(1))) : Optional.empty();
-    }
-
-    private static List<Path> files(Path folder, String ending) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> found = Files.walk(folder)) {
-            return found.filter(file -> file.toString().endsWith(ending))
-                    .sorted()
-                    .toList();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 }

@@ -3,9 +3,13 @@ package twinfeed.checks;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,6 +42,38 @@ final class Project {
 
     static Path bundle(String name) {
         return ROOT.resolve("bundles").resolve(name);
+    }
+
+    /**
+     * Files of an ending below a folder, in the order of their names; none where it is not there. What is built is left out: other modules are at
+     * work there.
+     */
+    static List<Path> files(Path folder, String ending) {
+        List<Path> files = new ArrayList<>();
+        try {
+            if (Files.isDirectory(folder)) {
+                Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                    @Override
+                    public FileVisitResult preVisitDirectory(Path inner, BasicFileAttributes attributes) {
+                        return inner.endsWith("target") || inner.endsWith("node_modules")
+                                ? FileVisitResult.SKIP_SUBTREE
+                                : FileVisitResult.CONTINUE;
+                    }
+
+                    @Override
+                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                        if (file.toString().endsWith(ending)) {
+                            files.add(file);
+                        }
+                        return FileVisitResult.CONTINUE;
+                    }
+                });
+            }
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        Collections.sort(files);
+        return files;
     }
 
     /** Names of the jars that lie inside a bundle. */

@@ -86,16 +86,16 @@ class ReadabilityTest {
     private static Map<String, String> customerTexts() throws IOException {
         Map<String, String> texts = new TreeMap<>();
         Path bundles = Project.ROOT.resolve("bundles");
-        try (Stream<Path> files = Files.walk(bundles)) {
-            for (Path file : files.filter(ReadabilityTest::english).sorted().toList()) {
-                Properties properties = new Properties();
+        for (Path file : Project.files(bundles, ".properties")) {
+            Properties properties = new Properties();
+            if (english(file)) {
                 try (Reader reader = Files.newBufferedReader(file)) {
                     properties.load(reader);
                 }
-                for (String key : properties.stringPropertyNames()) {
-                    if (forCustomers(file, key)) {
-                        texts.put(key, properties.getProperty(key).strip());
-                    }
+            }
+            for (String key : properties.stringPropertyNames()) {
+                if (forCustomers(file, key)) {
+                    texts.put(key, properties.getProperty(key).strip());
                 }
             }
         }
@@ -119,9 +119,7 @@ class ReadabilityTest {
 
     private static boolean english(Path file) {
         String path = file.toString().replace('\\', '/');
-        return path.contains("/src/main/resources/")
-                && path.endsWith(".properties")
-                && !path.endsWith("_de.properties");
+        return path.contains("/src/main/resources/") && !path.endsWith("_de.properties");
     }
 
     @Test

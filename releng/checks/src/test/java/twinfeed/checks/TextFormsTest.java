@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Messages have one form and numbers for people one way of being written, whatever bundle says them. */
@@ -37,17 +36,10 @@ class TextFormsTest {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{[^}]*}");
     private static final Pattern FORM = Pattern.compile("\\{[a-zA-Z0-9]+(:~?[0-9])?}");
 
-    private static List<Path> files(String below, String ending) throws IOException {
-        List<Path> all = new ArrayList<>();
-        for (String bundle : Project.bundles()) {
-            Path folder = Project.bundle(bundle).resolve(below);
-            if (Files.isDirectory(folder)) {
-                try (Stream<Path> found = Files.walk(folder)) {
-                    found.filter(file -> file.toString().endsWith(ending)).forEach(all::add);
-                }
-            }
-        }
-        return all;
+    private static List<Path> files(String below, String ending) {
+        return Project.bundles().stream()
+                .flatMap(bundle -> Project.files(Project.bundle(bundle).resolve(below), ending).stream())
+                .toList();
     }
 
     @Test
