@@ -77,25 +77,29 @@ public final class JobSession {
     public void recalculate() {
         long asked = recalculation.next();
         OpenedJob copy = copy();
-        recalculation.ask(asked, () -> services.quickAssess(asked, copy), threads.quick(), this::deliver);
+        // One after the other: the search for works would take processors from the answer that is to be on the screen
+        // first.
+        recalculation.ask(asked, () -> services.quickAssess(asked, copy), threads.quick(), answer -> {
+            deliver(answer);
+            search(asked, copy);
+        });
+        computing.fire();
+    }
+
+    private void search(long asked, OpenedJob copy) {
         recalculation.ask(
                 asked,
                 () -> services.result(asked, copy, () -> asked == recalculation.revision()),
                 threads.thorough(),
                 this::deliver);
-        computing.fire();
     }
 
     private void deliver(JobResult answer) {
-        JobResult known = result;
-        // The quick answer may come behind the whole one, which it must not hide.
-        if (known == null || known.revision() < answer.revision() || answer.complete()) {
-            result = answer;
-            if (answer.complete()) {
-                whole = answer;
-            }
-            resulted.fire();
+        result = answer;
+        if (answer.complete()) {
+            whole = answer;
         }
+        resulted.fire();
     }
 
     /** The job as it is now, for work on another thread. */

@@ -38,8 +38,8 @@ import twinfeed.usecase.firm.FirmFolder;
 
 /** Lays out what all parts and handlers share, and opens what is to be seen first. */
 public final class Startup {
-    /** Thorough work begins so much later than the quick one, which is to be on the screen first; who types on meanwhile has it given up. */
-    private static final long PAUSE_MS = 40;
+    /** Thorough work begins so much later than the quick answer is there, for that has still to be drawn; who types on has it given up. */
+    private static final long PAUSE_MS = 20;
 
     private static final String STACK = "twinfeed.desktop.stack";
 

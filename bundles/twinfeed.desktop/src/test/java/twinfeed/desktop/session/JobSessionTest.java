@@ -106,14 +106,24 @@ final class JobSessionTest {
     }
 
     @Test
-    void quickAnswerThatComesLateDoesNotHideTheWholeOne() {
+    void worksAreLookedForWhenTheQuickAnswerIsThere() {
         JobSession session = waiting();
-        ReadingPath candidates = ReadingPath.of(SurveyPackage.Literals.SURVEY, "candidates");
-        session.edits().setAll(session.survey(), candidates.last(), List.of("h85"));
-        work(thorough);
-        assertTrue(session.current());
+        session.recalculate();
+        assertEquals(List.of(), thorough);
         work(quick);
-        assertTrue(session.current());
+        assertEquals(1, thorough.size());
+    }
+
+    @Test
+    void searchForWhatWasTypedBeforeIsGivenUp() {
+        JobSession session = waiting();
+        session.recalculate();
+        work(quick);
+        Runnable before = thorough.get(0);
+        setStatic(session, "2.9 bar");
+        before.run();
+        assertNull(session.whole());
+        assertFalse(session.current());
     }
 
     @Test
@@ -124,8 +134,8 @@ final class JobSessionTest {
         setStatic(session, "2.9 bar");
         setStatic(session, "2.8 bar");
         setStatic(session, "2.7 bar");
-        assertEquals(3, thorough.size());
         work(quick);
+        assertEquals(1, thorough.size());
         assertEquals(1, shown.get(), "only the last question is worth an answer");
         assertEquals(3, session.result().revision());
     }
