@@ -211,9 +211,9 @@ final class EveryPageWindowTest extends DemoWindow {
     @Test
     @Order(2)
     void findingsWithTheirWorking() throws Exception {
-        for (int option = 0;
-                option < ui.ask(() -> ui.field(Table.class, "options").getItemCount());
-                option++) {
+        // What is said differs from option to option, which matters for the language; the tables do not.
+        int options = GERMAN ? ui.ask(() -> ui.field(Table.class, "options").getItemCount()) : 1;
+        for (int option = 0; option < options; option++) {
             int chosen = option;
             ui.run(() -> select("options", chosen));
             List<TreeItem> findings =
