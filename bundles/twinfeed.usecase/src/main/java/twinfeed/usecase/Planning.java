@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
@@ -19,7 +20,7 @@ import twinfeed.model.survey.Survey;
  * Finds the least costly work for each option, tolerances of the readings counted. Options do not depend on one another and are
  * planned side by side where that is wanted, each on a copy of the survey of its own.
  */
-final class Planning {
+final class Planning implements RemedySearch.Judge {
     private final Runner runner;
     private final Uncertainty uncertainty;
     private final Uncertainty ofWorks;
@@ -39,7 +40,7 @@ final class Planning {
         this.runner = runner;
         this.uncertainty = Uncertainty.byNeed(runner);
         this.ofWorks = Uncertainty.untilDoubt(runner);
-        this.search = new RemedySearch(this::judge, costs, runner.influence());
+        this.search = new RemedySearch(this, costs, runner.influence());
     }
 
     List<WorkPlan> plans(Survey survey, List<OptionResult> options) {
@@ -57,13 +58,19 @@ final class Planning {
         return search.plan(survey, candidate, uncertainty.judge(survey, survey, candidate, nominal));
     }
 
+    @Override
+    public OptionResult judge(Survey surveyed, Survey edited, Candidate candidate) {
+        return judge(surveyed, edited, candidate, result -> true);
+    }
+
     /** A set of works that fails with the readings as taken need not be drawn: it is no answer whatever the tolerances. */
-    private OptionResult judge(Survey surveyed, Survey edited, Candidate candidate) {
+    @Override
+    public OptionResult judge(Survey surveyed, Survey edited, Candidate candidate, Predicate<OptionResult> promising) {
         goOn();
         OptionResult result = runner.judge(surveyed, edited, candidate);
         return result.findings().stream().anyMatch(Finding::stands)
                 ? result
-                : ofWorks.judge(surveyed, edited, candidate, result);
+                : ofWorks.judge(surveyed, edited, candidate, result, promising);
     }
 
     private void goOn() {

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.MarginInterval;
 import twinfeed.calculator.PassProbability;
@@ -42,16 +44,22 @@ final class ChancesByNeed {
     private final Trials trials;
     private Trials undecided;
     private final FirstDraws draws;
-    private final boolean ofWorks;
+    private final @Nullable Predicate<List<Finding>> promising;
     private final List<Response> responses;
     private final Map<Integer, OpenCheck> open = new TreeMap<>();
     private final Map<Integer, Trial> judged = new HashMap<>();
 
-    ChancesByNeed(Trials trials, FirstDraws draws, boolean ofWorks) {
+    /**
+     * Chances.
+     *
+     * @param promising for a set of works: whether it may be the answer, by findings that are sure and chances that may be rough; those of one that
+     *     is not stay so. Null without works.
+     */
+    ChancesByNeed(Trials trials, FirstDraws draws, @Nullable Predicate<List<Finding>> promising) {
         this.trials = trials;
         this.undecided = trials;
         this.draws = draws;
-        this.ofWorks = ofWorks;
+        this.promising = promising;
         this.responses = Response.of(trials);
     }
 
@@ -60,6 +68,11 @@ final class ChancesByNeed {
         if (responses.stream().anyMatch(response -> !response.decided())) {
             draw();
         }
+        return known();
+    }
+
+    /** With the chances as far as they are known. */
+    private List<Finding> known() {
         List<String> paths =
                 trials.inputs().list().stream().map(SampledInput::path).toList();
         List<Finding> findings = new ArrayList<>();
@@ -87,17 +100,26 @@ final class ChancesByNeed {
         for (int draw = 0; draw < COMPARED; draw++) {
             learn(draw);
         }
-        drawUntil(ACCURACY);
-        if (ofWorks && !doubtful(0)) {
-            drawUntil(ACCURACY_OF_WORKS);
+        if (promising == null) {
+            drawUntil(ACCURACY, open.values());
+            return;
+        }
+        drawUntil(ACCURACY, () -> open.values().stream()
+                .filter(each -> !each.isCertain(FOR_CERTAIN))
+                .iterator());
+        if (!doubtful(FOR_CERTAIN) && promising.test(known())) {
+            drawUntil(ACCURACY, open.values());
+            if (!doubtful(0)) {
+                drawUntil(ACCURACY_OF_WORKS, open.values());
+            }
         }
     }
 
-    private void drawUntil(double accuracy) {
-        OpenCheck next = OpenCheck.leastKnown(open.values(), accuracy);
-        while (next != null && judged.size() < MOST && !(ofWorks && doubtful(FOR_CERTAIN))) {
+    private void drawUntil(double accuracy, Iterable<OpenCheck> which) {
+        OpenCheck next = OpenCheck.leastKnown(which, accuracy);
+        while (next != null && judged.size() < MOST && !(promising != null && doubtful(FOR_CERTAIN))) {
             learn(next.next());
-            next = OpenCheck.leastKnown(open.values(), accuracy);
+            next = OpenCheck.leastKnown(which, accuracy);
         }
     }
 

@@ -176,8 +176,10 @@ final class DrawsNearLimit implements OpenDraws {
                 from++;
             }
             trend = from == before ? trend : trend(truths, from);
-            chances[rank] = share(rank, truths, from, trend);
-            for (int i = from; i < from + WINDOW; i++) {
+            int passing = passing(rank, truths, from, trend);
+            chances[rank] = (double) passing / WINDOW;
+            // Where all say the same, none of them has an influence.
+            for (int i = from; i < from + WINDOW && passing % WINDOW != 0; i++) {
                 influences[i] += ((passesWith(rank, truths[i], trend) ? 1 : 0) - chances[rank]) / WINDOW;
             }
         }
@@ -221,11 +223,16 @@ final class DrawsNearLimit implements OpenDraws {
 
     /** The share of the truths around with whose addition a draw passes. */
     private double share(int rank, int[] truths, int from, double trend) {
+        return (double) passing(rank, truths, from, trend) / WINDOW;
+    }
+
+    /** With how many additions of the truths around a draw passes. */
+    private int passing(int rank, int[] truths, int from, double trend) {
         int passing = 0;
         for (int i = from; i < from + WINDOW; i++) {
             passing += passesWith(rank, truths[i], trend) ? 1 : 0;
         }
-        return (double) passing / WINDOW;
+        return passing;
     }
 
     private boolean passesWith(int rank, int truth, double trend) {

@@ -113,6 +113,11 @@ final class OpenCheck {
         return deciding && doubt() - PassProbability.DOUBT > deviations * deviation();
     }
 
+    /** Whether it is known, by more than so many standard deviations, if it is too close to call. */
+    boolean isCertain(int deviations) {
+        return Math.abs(doubt() - PassProbability.DOUBT) > deviations * deviation();
+    }
+
     private double doubt() {
         double chance = chance();
         return Math.min(chance, 1 - chance);

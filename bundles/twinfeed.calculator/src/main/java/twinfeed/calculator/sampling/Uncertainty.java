@@ -3,6 +3,8 @@ package twinfeed.calculator.sampling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
@@ -97,6 +99,21 @@ public final class Uncertainty implements RemedySearch.Judge {
      * @param nominal the result with the readings as taken, under all conditions
      */
     public OptionResult judge(Survey surveyed, Survey changed, Candidate candidate, OptionResult nominal) {
+        return judge(surveyed, changed, candidate, nominal, result -> true);
+    }
+
+    /**
+     * The same for a set of works.
+     *
+     * @param promising whether a set may be the answer, by its outcomes, which are sure, and its chances, which may be rough; they stay so where it
+     *     is not
+     */
+    public OptionResult judge(
+            Survey surveyed,
+            Survey changed,
+            Candidate candidate,
+            OptionResult nominal,
+            Predicate<OptionResult> promising) {
         Survey copy = EcoreUtil.copy(changed);
         Survey before = surveyed == changed ? copy : EcoreUtil.copy(surveyed);
         SampledInputs inputs = SampledInputs.of(before, copy, Runner.rules(changed));
@@ -104,17 +121,21 @@ public final class Uncertainty implements RemedySearch.Judge {
             return nominal;
         }
         Trials trials = new Trials(runner, before, copy, candidate, inputs, nominal);
-        List<Finding> sampled = sampled(trials, inputs.drawn());
-        List<Finding> findings = new ArrayList<>(nominal.findings());
-        for (int check = 0; check < sampled.size(); check++) {
-            findings.set(trials.index(check), sampled.get(check));
-        }
-        return OptionResult.of(candidate, findings);
+        Function<List<Finding>, OptionResult> result = sampled -> {
+            List<Finding> findings = new ArrayList<>(nominal.findings());
+            for (int check = 0; check < sampled.size(); check++) {
+                findings.set(trials.index(check), sampled.get(check));
+            }
+            return OptionResult.of(candidate, findings);
+        };
+        return result.apply(sampled(trials, inputs.drawn(), sampled -> promising.test(result.apply(sampled))));
     }
 
-    private List<Finding> sampled(Trials trials, DrawnInputs inputs) {
+    private List<Finding> sampled(Trials trials, DrawnInputs inputs, Predicate<List<Finding>> promising) {
         return method == Method.PLAIN || trials.inputs().list().size() > MOST_INPUTS
                 ? new PlainDraws(trials, new Draws(inputs, seed), points).findings()
-                : new ChancesByNeed(trials, FirstDraws.of(inputs, seed), method == Method.UNTIL_DOUBT).findings();
+                : new ChancesByNeed(
+                                trials, FirstDraws.of(inputs, seed), method == Method.UNTIL_DOUBT ? promising : null)
+                        .findings();
     }
 }

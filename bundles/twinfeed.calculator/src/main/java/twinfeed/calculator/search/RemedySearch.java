@@ -56,6 +56,16 @@ public final class RemedySearch {
          * @param changed a copy of it with works done; may be the same
          */
         OptionResult judge(Survey surveyed, Survey changed, Candidate candidate);
+
+        /**
+         * The same for a set of works, whose chances may stay rough where it is not the answer.
+         *
+         * @param promising whether it may be, by outcomes that are sure
+         */
+        default OptionResult judge(
+                Survey surveyed, Survey changed, Candidate candidate, Predicate<OptionResult> promising) {
+            return judge(surveyed, changed, candidate);
+        }
     }
 
     /** A search with the usual limit that takes each calculator's works to change the answers of all. */
@@ -207,7 +217,7 @@ public final class RemedySearch {
         private OptionResult judge(List<Remedy> works) {
             Survey edited = EcoreUtil.copy(survey);
             works.forEach(work -> work.edit().accept(edited));
-            OptionResult after = judge.judge(survey, edited, candidate);
+            OptionResult after = judge.judge(survey, edited, candidate, this::mends);
             after.findings().stream()
                     .filter(finding -> !finding.stands())
                     .forEach(finding -> mendable.add(finding.check().key()));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleBinaryOperator;
@@ -18,6 +19,7 @@ import twinfeed.calculator.Fixtures;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.PassProbability;
 import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
@@ -165,5 +167,27 @@ class ChancesByNeedTest {
         Finding sure = untilDoubt(failingAbove(0.791));
         assertEquals(Outcome.PASSES, sure.outcome());
         assertEquals(0.985, chance(sure).passes(), 0.01);
+    }
+
+    /** What is no answer for another reason needs only to be known on which side of the doubt it lies. */
+    @Test
+    void theChancesOfASetOfWorksThatIsNoAnswerStayRough() {
+        Calculator sure = failingAbove(0.799);
+        untilDoubt(sure);
+        int needed = judgements.get();
+        judgements.set(0);
+        Uncertainty chances = Uncertainty.untilDoubt(Fixtures.runner(sure));
+        Survey survey = survey();
+        OptionResult nominal = Fixtures.runner(sure).judge(survey, survey, Fixtures.candidate());
+        List<Outcome> told = new ArrayList<>();
+        Finding rough = chances.judge(survey, survey, Fixtures.candidate(), nominal, result -> {
+                    told.add(result.findings().get(0).outcome());
+                    return false;
+                })
+                .findings()
+                .get(0);
+        assertEquals(List.of(Outcome.PASSES), told, "it is asked once, with outcomes that are sure");
+        assertEquals(Outcome.PASSES, rough.outcome());
+        assertTrue(judgements.get() < needed * 2 / 3, judgements + " instead of " + needed);
     }
 }

@@ -123,6 +123,36 @@ class OpenCheckTest {
         assertTrue(shifted(-0.86).doubtful(0));
     }
 
+    /** 1 in 20 fails where it becomes too close; a chance of 2 in 100 lies 3 in 100 off that, on either side alike. */
+    @Test
+    void onWhichSideOfTheDoubtACheckLiesIsCertainWhenItIsFarEnoughOff() {
+        assertTrue(shifted(0.96).isCertain(4), "every draw is known");
+        assertTrue(shifted(-0.96).isCertain(4));
+        assertTrue(shifted(0.5).isCertain(4), "it is too close for certain");
+        OpenCheck counted = check(true, predicted -> predicted);
+        int asked = 0;
+        do {
+            // It has no margin, and it passes always.
+            counted.learn(asked++, new Trial(new boolean[] {true}, new double[] {Double.NaN}));
+        } while (!counted.isCertain(4));
+        assertTrue(asked > 60 && asked < 120, "asked: " + asked);
+        assertTrue(counted.deviation() > 0.005, "that needs less than the chance itself: " + counted.deviation());
+        assertEquals(1, counted.chance(), 1e-9);
+    }
+
+    /** A response that is right in half of the draws tells nothing: that 29 of 30 draws pass tells more. */
+    @Test
+    void whereTheResponseIsOfNoUseTheDrawsThatPassAreCounted() {
+        OpenCheck check = check(true, predicted -> predicted);
+        int asked = 0;
+        do {
+            check.learn(asked, new Trial(new boolean[] {asked % 30 != 7}, new double[] {Double.NaN}));
+            asked++;
+        } while (check.deviation() > 0.01);
+        assertEquals(29 / 30.0, check.chance(), 0.01);
+        assertTrue(asked < 300, "asked: " + asked);
+    }
+
     /** A check whose response is right, and says so much more. */
     private static OpenCheck shifted(double by) {
         double[] predicted = IntStream.range(0, DRAWS)

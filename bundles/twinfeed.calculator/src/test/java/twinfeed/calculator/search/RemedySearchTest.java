@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Calculator;
@@ -27,6 +28,7 @@ import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.engine.Influence;
+import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
@@ -177,6 +179,41 @@ class RemedySearchTest {
         }
         // The random houses must not all be easy or hopeless, or the comparison says nothing.
         assertTrue(needed > 400 && none > 400, needed + " need work, " + none + " have none");
+    }
+
+    /** Of each set the judge can ask whether it may be the answer, for only then its chances have to be fine. The sets before the answer are none. */
+    @Test
+    void onlyTheSetThatIsTakenMayBeTheAnswer() {
+        int several = 0;
+        for (long seed = 0; seed < 200; seed++) {
+            World world = new World(seed);
+            Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", world.checks, world::answer));
+            List<Boolean> told = new ArrayList<>();
+            RemedySearch.Judge judge = new RemedySearch.Judge() {
+                @Override
+                public OptionResult judge(Survey surveyed, Survey changed, Candidate candidate) {
+                    return runner.judge(surveyed, changed, candidate);
+                }
+
+                @Override
+                public OptionResult judge(
+                        Survey surveyed, Survey changed, Candidate candidate, Predicate<OptionResult> promising) {
+                    OptionResult result = judge(surveyed, changed, candidate);
+                    told.add(promising.test(result));
+                    return result;
+                }
+            };
+            Survey survey = SurveyFactory.eINSTANCE.createSurvey();
+            WorkPlan plan = new RemedySearch(judge, world::cost)
+                    .plan(survey, Fixtures.candidate(), runner.judge(survey, Fixtures.candidate()));
+            if (!plan.works().isEmpty()) {
+                several += told.size() > 1 ? 1 : 0;
+                assertEquals(told.size() - 1, told.indexOf(true), "seed " + seed + ": " + told);
+            } else {
+                assertFalse(told.contains(true), "seed " + seed + ": " + told);
+            }
+        }
+        assertTrue(several > 20, "searches of several sets: " + several);
     }
 
     @Test
