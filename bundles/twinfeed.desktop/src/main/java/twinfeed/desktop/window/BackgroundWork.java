@@ -38,10 +38,22 @@ final class BackgroundWork implements Executor {
 
     @Override
     public void execute(Runnable work) {
-        ICoreRunnable piece = monitor -> work.run();
+        ICoreRunnable piece = monitor -> {
+            pause();
+            work.run();
+        };
         Job job = Job.createSystem(name, piece);
         job.setRule(rule);
         job.setPriority(Job.SHORT);
-        job.schedule(pauseMs);
+        job.schedule();
+    }
+
+    /** By the platform's own delay a piece would begin up to 50 ms later than was asked for, so long do its idle workers sleep. */
+    private void pause() {
+        try {
+            Thread.sleep(pauseMs);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 }
