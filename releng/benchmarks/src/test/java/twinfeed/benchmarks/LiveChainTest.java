@@ -47,8 +47,8 @@ class LiveChainTest {
     private static final List<String> HOUSES =
             List.of("alder-beck", "rowan-brook", "hazel-ghyll", "willow-mere", "birch-syke");
 
-    /** In every run each house has every second of its inputs changed, its neighbour the others; all of them by the profile "whole-judges". */
-    private static final int EVERY = Integer.getInteger("twinfeed.changes.every", 2);
+    /** In every run each house has every third of its inputs changed, its neighbours the others; all of them by the profile "whole-judges". */
+    private static final int EVERY = Integer.getInteger("twinfeed.changes.every", 3);
 
     private static final int LEAST = 6;
 
