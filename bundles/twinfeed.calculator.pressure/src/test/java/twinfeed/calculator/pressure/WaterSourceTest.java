@@ -133,6 +133,19 @@ class WaterSourceTest {
         assertEquals(Outcome.FAILS, Houses.finding(survey, heater, SOURCE).outcome());
     }
 
+    /** Ten metres up, 1 bar, no header tank within a house hangs; a hundredth more may be a pump's. */
+    @Test
+    void aTankIsDoubtfulAboveTenMetresOfWater() {
+        Survey survey = house(WaterSource.TANK);
+        Heater heater = Samples.heater();
+        heater.setPumpedFeedAllowed(false);
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.0 bar"));
+        survey.getWater().getTest().setRunningPressure(Pressure.valueOf("0.5 bar"));
+        assertEquals(Outcome.PASSES, Houses.finding(survey, heater, SOURCE).outcome());
+        survey.getWater().getTest().setStaticPressure(Pressure.valueOf("1.01 bar"));
+        assertEquals(Outcome.CANNOT_TELL, Houses.finding(survey, heater, SOURCE).outcome());
+    }
+
     @Test
     void aHotFeedIsMovedToTheColdMain() {
         Survey survey = house(WaterSource.HOT);

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.pressure.PressureCalculator;
+import twinfeed.engineering.water.Scald;
 import twinfeed.units.text.Phrase;
 
 /**
@@ -28,6 +29,29 @@ class BurnTimeTest {
     void inTheUnitInWhichItIsSaid(double celsius, String english, String german) {
         assertEquals(english, said(Locale.ENGLISH, celsius));
         assertEquals(german, said(Locale.GERMAN, celsius));
+    }
+
+    /** A little more than a second, a minute and an hour are said so, a little less in the unit below. */
+    @ParameterizedTest
+    @CsvSource({"1, burn.atOnce, burn.seconds", "60, burn.seconds, burn.minutes", "3600, burn.minutes, burn.hour"})
+    void theUnitChangesWhereItIsFull(double seconds, String below, String from) {
+        assertEquals(below, BurnTime.at(celsius(0.99 * seconds)).key());
+        assertEquals(from, BurnTime.at(celsius(1.01 * seconds)).key());
+    }
+
+    /** The water that burns within a time: the hotter, the sooner. */
+    private static double celsius(double seconds) {
+        double cooler = 44;
+        double hotter = 80;
+        for (int i = 0; i < 60; i++) {
+            double middle = (cooler + hotter) / 2;
+            if (Scald.secondsToBurn(middle) > seconds) {
+                cooler = middle;
+            } else {
+                hotter = middle;
+            }
+        }
+        return hotter;
     }
 
     private static String said(Locale locale, double celsius) {
