@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -127,17 +128,22 @@ public final class SurveyForms {
         }
         List<InputProblem> problems = new ArrayList<>(read.problems());
         List<String> warnings = new ArrayList<>();
+        Set<String> said = new HashSet<>();
         @Nullable Catalogue heaters = job.getCatalogue() == null ? null : catalogue(job.getCatalogue(), out);
         for (Problem problem : JobCheck.of(job, heaters)) {
-            InputProblem placed = placed(problem.in(form.toString()), read);
+            InputProblem plain = problem.in(form.toString());
+            InputProblem placed = placed(plain, read);
             if (problem.isError()) {
                 problems.add(placed);
             } else {
                 warnings.add(placed.toString());
+                said.add(plain.toString());
             }
         }
         if (problems.isEmpty()) {
-            words(form, job, read, heaters, warnings);
+            words(form, job, read, heaters).stream()
+                    .filter(warning -> !said.contains(warning))
+                    .forEach(warnings::add);
         }
         if (job.getCatalogue() == null) {
             problems.add(Refusals.ofFile(form, "form.catalogue"));
@@ -169,15 +175,13 @@ public final class SurveyForms {
         return Files.exists(file) ? CatalogueFile.load(file) : null;
     }
 
-    /** Words that only rule sets and calculators know. */
-    private void words(
-            Path form, Job job, SurveyFormReader.Read read, @Nullable Catalogue heaters, List<String> warnings) {
+    /** Words that only rule sets and calculators know; the answer is what is odd, at no cell. */
+    private List<String> words(Path form, Job job, SurveyFormReader.Read read, @Nullable Catalogue heaters) {
         OpenedJob pattern = new OpenedJob(
                 form, job, heaters == null ? CatalogueFactory.eINSTANCE.createCatalogue() : heaters, List.of());
         try {
-            service.checked(pattern, heaters == null ? withoutHeaters(job) : job).warnings().stream()
-                    .filter(warning -> !warnings.contains(warning))
-                    .forEach(warnings::add);
+            return service.checked(pattern, heaters == null ? withoutHeaters(job) : job)
+                    .warnings();
         } catch (InputException refused) {
             throw new InputException(refused.problems().stream()
                     .map(problem -> placed(problem, read))

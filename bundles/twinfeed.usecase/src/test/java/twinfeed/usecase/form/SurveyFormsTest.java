@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.model.io.InputException;
 import twinfeed.units.Resistance;
+import twinfeed.units.Temperature;
 import twinfeed.usecase.Demo;
 import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.TwinfeedService;
@@ -70,6 +71,8 @@ class SurveyFormsTest {
     void whatIsNoWorkbookIsRefused() throws IOException {
         Path form = Files.writeString(folder.resolve("text.xlsx"), "this is no workbook");
         assertThrows(UnusableException.class, () -> forms.read(form, folder.resolve("new.job"), null));
+        String aFolder = refused(folder, folder.resolve("new.job"), null);
+        assertTrue(aFolder.contains("is a folder"), aFolder);
     }
 
     @Test
@@ -147,10 +150,25 @@ class SurveyFormsTest {
         Path out = folder.resolve("new.job");
         List<String> warnings = forms.read(form(job), out, null);
         assertTrue(Files.exists(out));
+        // It is below the loop at the origin, and unusual by itself.
+        assertEquals(2, warnings.size(), warnings.toString());
         assertTrue(
-                warnings.stream().anyMatch(each -> each.contains("survey.electricity.circuit.measuredLoop")),
+                warnings.stream()
+                        .allMatch(each -> each.contains("sheet Electricity, cell ")
+                                && each.contains("survey.electricity.circuit.measuredLoop")),
                 warnings.toString());
-        assertEquals(warnings.stream().distinct().toList(), warnings);
+    }
+
+    /** 30 degC are warmer than any month of the climate, which the rules know and the form does not. */
+    @Test
+    void whatIsOddByTheRulesIsSaidToo() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().getSurvey().setWinterIntake(Temperature.valueOf("30 °C"));
+        List<String> warnings = forms.read(form(job), folder.resolve("new.job"), null);
+        assertTrue(
+                warnings.stream()
+                        .anyMatch(each -> each.contains("survey.winterIntake") && each.contains("warmest month")),
+                warnings.toString());
     }
 
     @Test

@@ -338,7 +338,9 @@ final class IssuedQuotesTest {
             IssuedQuote issued = issued();
             writing.write(issued);
             assertTrue(text(pdf).contains("Quote 2026-0001 Issued"));
-            assertTrue(Files.exists(workbook));
+            try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook))) {
+                assertTrue(cells(book).contains(issued.digest()), "what tells whether it is the one that was issued");
+            }
         }
         assertThrows(
                 InputException.class,
@@ -378,6 +380,7 @@ final class IssuedQuotesTest {
                     failed.getMessage().contains("the quote is issued all the same: 2026-0001-r1"),
                     failed.getMessage());
             assertTrue(failed.getMessage().contains(issued.file().toString()), failed.getMessage());
+            assertTrue(failed.getMessage().contains(workbook.toString()), failed.getMessage());
         }
     }
 }
