@@ -176,10 +176,8 @@ final class DrawsNearLimit implements OpenDraws {
                 from++;
             }
             trend = from == before ? trend : trend(truths, from);
-            int passing = passing(rank, truths, from, trend);
-            chances[rank] = (double) passing / WINDOW;
-            // Where all say the same, none of them has an influence.
-            for (int i = from; i < from + WINDOW && passing % WINDOW != 0; i++) {
+            chances[rank] = share(rank, truths, from, trend);
+            for (int i = from; i < from + WINDOW; i++) {
                 influences[i] += ((passesWith(rank, truths[i], trend) ? 1 : 0) - chances[rank]) / WINDOW;
             }
         }
@@ -223,16 +221,11 @@ final class DrawsNearLimit implements OpenDraws {
 
     /** The share of the truths around with whose addition a draw passes. */
     private double share(int rank, int[] truths, int from, double trend) {
-        return (double) passing(rank, truths, from, trend) / WINDOW;
-    }
-
-    /** With how many additions of the truths around a draw passes. */
-    private int passing(int rank, int[] truths, int from, double trend) {
         int passing = 0;
         for (int i = from; i < from + WINDOW; i++) {
             passing += passesWith(rank, truths[i], trend) ? 1 : 0;
         }
-        return passing;
+        return (double) passing / WINDOW;
     }
 
     private boolean passesWith(int rank, int truth, double trend) {
