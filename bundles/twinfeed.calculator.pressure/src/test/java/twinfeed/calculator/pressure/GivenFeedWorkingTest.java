@@ -17,28 +17,12 @@ import twinfeed.calculator.pressure.hydraulics.FeedConditions;
 import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.NamedPipe;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.calculator.pressure.working.OperatingPointWorking;
 import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.PipeSegment;
 
 /** A feed and a unit that are given as such, in no survey: the workings begin with their figures. */
 class GivenFeedWorkingTest {
-    private static final double L_PER_MIN = 60_000;
-
     private static UnitFlows flows(double targetKgPerS) {
-        PipeSegment pipe = new PipeSegment(5, 0.0136, 1.5e-6, 8, 1);
-        PipeSegment branch = new PipeSegment(2, 0.0136, 1.5e-6, 1, 0.2);
-        SurveyedTap kitchen = new SurveyedTap(
-                "kitchen",
-                12 / L_PER_MIN,
-                1,
-                List.of(new NamedPipe("branch", branch)),
-                new Tap(List.of(branch), Outlet.ofPoint(12 / L_PER_MIN, 1e5, 0)));
-        SupplyCurve curve = new SupplyCurve(3e5, 1.8e5, 12 / L_PER_MIN);
         Grid grid = new Grid(
                 List.of(new Intake(0, 5)),
                 new double[] {230},
@@ -47,8 +31,8 @@ class GivenFeedWorkingTest {
         SharedQuantities shared = new SharedQuantities(grid);
         shared.put(SharedQuantity.DELIVERED_POWER, 9000);
         shared.put(SharedQuantity.TARGET_FLOW, targetKgPerS);
-        Feed feed = new Feed(curve, List.of(new NamedPipe("a", pipe), new NamedPipe("b", pipe)), List.of(kitchen));
-        return new UnitFlows(new FeedConditions(feed, grid), shared, Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
+        Feed feed = GivenFeed.of(new SupplyCurve(3e5, 1.8e5, 12 / GivenFeed.L_PER_MIN));
+        return new UnitFlows(new FeedConditions(feed, grid), shared, GivenFeed.UNIT);
     }
 
     private static double value(List<Step> steps, String symbol) {
@@ -75,7 +59,7 @@ class GivenFeedWorkingTest {
         assertEquals(3, value(steps, "p_0"), 1e-12);
         assertEquals(1.8, value(steps, "p_1"), 1e-12);
         assertEquals(12, value(steps, "Q_1"), 1e-9);
-        assertEquals(point.flowM3PerS() * L_PER_MIN, value(steps, "Q"), 1e-7);
+        assertEquals(point.flowM3PerS() * GivenFeed.L_PER_MIN, value(steps, "Q"), 1e-7);
         assertEquals(0.7 / 64 * value(steps, "Q") * value(steps, "Q"), value(steps, "p_in"), 1e-9);
     }
 

@@ -13,19 +13,11 @@ import twinfeed.calculator.pressure.hydraulics.OperatingPoint;
 import twinfeed.calculator.pressure.hydraulics.SwitchState;
 import twinfeed.calculator.pressure.hydraulics.UnitFlows;
 import twinfeed.calculator.pressure.hydraulics.WorstSwitchSearch;
-import twinfeed.calculator.pressure.survey.Feed;
-import twinfeed.calculator.pressure.survey.NamedPipe;
-import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.engineering.heater.PressureSwitch;
 import twinfeed.engineering.network.SupplyCurve;
-import twinfeed.engineering.network.Tap;
-import twinfeed.engineering.pipe.Outlet;
-import twinfeed.engineering.pipe.PipeSegment;
 
 /** A house of the test with every condition of its grid tried one by one. */
 final class SwitchSweep {
-    private static final double L_PER_MIN = 60_000;
-
     /** SAP 10.2 Table J1, from the main, after the winter design. */
     private static final double[] INTAKES = {5, 8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5};
 
@@ -35,20 +27,11 @@ final class SwitchSweep {
 
     SwitchSweep(double staticBar, double runningBar, double testLPerMin, double powerKw) {
         Grid grid = grid();
-        PipeSegment pipe = new PipeSegment(5, 0.0136, 1.5e-6, 8, 1);
-        PipeSegment branch = new PipeSegment(2, 0.0136, 1.5e-6, 1, 0.2);
-        SurveyedTap kitchen = new SurveyedTap(
-                "kitchen",
-                12 / L_PER_MIN,
-                1,
-                List.of(new NamedPipe("branch", branch)),
-                new Tap(List.of(branch), Outlet.ofPoint(12 / L_PER_MIN, 1e5, 0)));
-        SupplyCurve curve = new SupplyCurve(staticBar * 1e5, runningBar * 1e5, testLPerMin / L_PER_MIN);
-        this.feed = new FeedConditions(
-                new Feed(curve, List.of(new NamedPipe("a", pipe), new NamedPipe("b", pipe)), List.of(kitchen)), grid);
-        this.flows = new UnitFlows(feed, shared(grid, powerKw), Outlet.ofPoint(8 / L_PER_MIN, 0.7e5, 0));
-        this.search =
-                new WorstSwitchSearch(feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / L_PER_MIN));
+        SupplyCurve curve = new SupplyCurve(staticBar * 1e5, runningBar * 1e5, testLPerMin / GivenFeed.L_PER_MIN);
+        this.feed = new FeedConditions(GivenFeed.of(curve), grid);
+        this.flows = new UnitFlows(feed, shared(grid, powerKw), GivenFeed.UNIT);
+        this.search = new WorstSwitchSearch(
+                feed, flows, new PressureSwitch(0.3e5, 0.2e5), 0.15e5 / square(8 / GivenFeed.L_PER_MIN));
     }
 
     private static double square(double flow) {
@@ -87,7 +70,7 @@ final class SwitchSweep {
     }
 
     double downstream() {
-        return 0.25e5 / square(8 / L_PER_MIN);
+        return 0.25e5 / square(8 / GivenFeed.L_PER_MIN);
     }
 
     /** The least margin over all conditions. */
