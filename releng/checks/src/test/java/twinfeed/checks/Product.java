@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -38,14 +39,18 @@ record Product(Path folder, Map<String, String> environment) {
     /** Copies it, without what earlier starts have kept beside it. */
     static Product copyTo(Path folder) throws IOException {
         Path from = assembled("linux/gtk/x86_64");
+        copy(from, folder, file -> !file.startsWith(from.resolve("state")));
+        return new Product(folder, Map.of());
+    }
+
+    /** Copies the files of a folder into another, with their times. */
+    static void copy(Path from, Path to, Predicate<Path> which) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(path -> !path.startsWith(from.resolve("state")))
-                    .toList()) {
-                Path target = folder.resolve(from.relativize(file).toString());
+            for (Path file : files.filter(which).toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
                 Files.copy(file, target, StandardCopyOption.COPY_ATTRIBUTES, StandardCopyOption.REPLACE_EXISTING);
             }
         }
-        return new Product(folder, Map.of());
     }
 
     /** The same, but that it can keep nothing between starts: its first start does not make the archive of classes, which takes long. */

@@ -11,7 +11,6 @@ import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -42,26 +41,18 @@ class ProductCommandTest {
     static void startTheProductOnce() throws IOException {
         product = Product.copyTo(scratch.resolve("a product"));
         assertAnswers(product);
-        copy(kept(), scratch.resolve("kept"));
+        Product.copy(kept(), scratch.resolve("kept"), file -> true);
     }
 
     /** Tests damage what the first start has kept; it takes long to make. */
     @BeforeEach
     void putBackWhatTheFirstStartHasKept() throws IOException {
         delete(kept());
-        copy(scratch.resolve("kept"), kept());
+        Product.copy(scratch.resolve("kept"), kept(), file -> true);
     }
 
     private static Path kept() {
         return product.folder().resolve("state");
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, to.resolve(from.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
-            }
-        }
     }
 
     private static void delete(Path folder) throws IOException {
