@@ -356,6 +356,7 @@ final class EveryPageWindowTest extends DemoWindow {
         PriceBookPart prices =
                 (PriceBookPart) window.partService().findPart(JobParts.PRICES).getObject();
         ui.run(() -> prices.open(folder.resolve("prices.csv")));
+        window.awaitFile(JobParts.PRICES, folder.resolve("prices.csv"));
         entries("prices");
         Path other = folder.resolve("other.csv");
         Files.writeString(
@@ -376,6 +377,7 @@ final class EveryPageWindowTest extends DemoWindow {
         CataloguePart heaters =
                 (CataloguePart) window.partService().findPart(JobParts.HEATERS).getObject();
         ui.run(() -> heaters.open(folder.resolve("heaters.catalogue")));
+        window.awaitFile(JobParts.HEATERS, folder.resolve("heaters.catalogue"));
         entries("heaters");
         ui.run(() -> {
             Text power = ui.field(Text.class, "entry.power");

@@ -35,6 +35,7 @@ final class ListsWindowTest extends DemoWindow {
         book = folder.resolve("prices.csv");
         ui.run(() -> window.parts().showPrices());
         ui.run(() -> prices().open(book));
+        window.awaitFile(JobParts.PRICES, book);
         ui.await("the book is open", () -> tables() == 1 && table().getItemCount() > 50);
         ui.await("it was looked at", () -> lacking().contains("codes that this book lacks"));
     }
@@ -218,6 +219,7 @@ final class ListsWindowTest extends DemoWindow {
         ui.run(() -> window.parts().showHeaters());
         Path file = folder.resolve("heaters.catalogue");
         ui.run(() -> heaters().open(file));
+        window.awaitFile(JobParts.HEATERS, file);
         ui.await("the catalogue is open", () -> tables() == 1 && table().getItemCount() > 5);
         int before = ui.ask(() -> table().getItemCount());
         search("h95");

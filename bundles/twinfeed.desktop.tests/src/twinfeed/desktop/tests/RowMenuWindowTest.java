@@ -196,6 +196,7 @@ final class RowMenuWindowTest extends DemoWindow {
         ui.run(() -> ((twinfeed.desktop.entry.CataloguePart)
                         window.partService().findPart(JobParts.HEATERS).getObject())
                 .open(folder.resolve("heaters.catalogue")));
+        window.awaitFile(JobParts.HEATERS, folder.resolve("heaters.catalogue"));
         ui.await("heaters are listed", () -> !ui.all(
                         Table.class,
                         each -> "entries".equals(each.getData("twinfeed.field"))

@@ -186,6 +186,15 @@ final class Window implements ExtensionContext.Store.CloseableResource {
         ui().await("the job is open", () -> !parts().parts().isEmpty());
     }
 
+    /**
+     * Waits until a page for heaters or prices shows a file. When it comes to be seen it opens the one of the settings, which an
+     * earlier test may have chosen; what that one has put on the page is gone when this one is there.
+     */
+    void awaitFile(String page, Path file) throws InterruptedException {
+        ui().await("the file is open", () -> file.toString()
+                .equals(partService().findPart(page).getTooltip()));
+    }
+
     /** Waits until everything that follows from the job is there. */
     void settled() throws InterruptedException {
         ui().await("everything is worked out", () -> job().session().current());
