@@ -19,6 +19,9 @@ public final class ReadingCells {
 
     private final Map<String, Cell> cells = new HashMap<>();
     private final Set<String> ambiguous = new HashSet<>();
+    private final Map<Unit, Double> ones = new HashMap<>();
+
+    private record Unit(Kind kind, String name) {}
 
     /**
      * Adds a reading; two of one path (pipes of one name) cannot be told apart and count as none.
@@ -65,8 +68,11 @@ public final class ReadingCells {
         }
     }
 
-    private static double one(Kind kind, String unit) {
-        return Quantities.parse(kind, "1 " + unit).si();
+    /** How much one of a unit is in SI; every line of a working asks, and few units are asked for. */
+    private double one(Kind kind, String unit) {
+        return ones.computeIfAbsent(
+                new Unit(kind, unit),
+                asked -> Quantities.parse(asked.kind(), "1 " + asked.name()).si());
     }
 
     private static boolean near(double one, double other) {
