@@ -70,9 +70,8 @@ public final class ReadingCells {
 
     /** How much one of a unit is in SI; every line of a working asks, and few units are asked for. */
     private double one(Kind kind, String unit) {
-        return ones.computeIfAbsent(
-                new Unit(kind, unit),
-                asked -> Quantities.parse(asked.kind(), "1 " + asked.name()).si());
+        return ones.computeIfAbsent(new Unit(kind, unit), asked -> Quantities.parse(asked.kind(), "1 " + asked.name())
+                .si());
     }
 
     private static boolean near(double one, double other) {
