@@ -135,11 +135,11 @@ final class DrawsNearLimit implements OpenDraws {
         }
         double offset = (0.5 + plans * GOLDEN_SECTION) % 1;
         plans++;
+        int rank = 0;
         for (int i = 0; i < BATCH; i++) {
-            int found = Arrays.binarySearch(upTo, sum * (i + offset) / BATCH);
-            int rank = Math.min(found < 0 ? -found - 1 : found, draws.length - 1);
-            while (isKnown(rank)) {
-                rank = (rank + 1) % draws.length;
+            // What is known adds no doubt, so that the sum passes no mark there.
+            while (upTo[rank] <= sum * (i + offset) / BATCH) {
+                rank++;
             }
             if (!batch.contains(rank)) {
                 batch.add(rank);
@@ -150,7 +150,7 @@ final class DrawsNearLimit implements OpenDraws {
     /** Works out anew what is known. */
     private void reckon() {
         if (known < Math.min(WINDOW, draws.length)) {
-            Arrays.fill(chances, 0.5);
+            // Nothing is known of any more than of the others.
             passes = Arrays.stream(margins).filter(margin -> margin >= 0).count();
             deviation = draws.length;
             return;
