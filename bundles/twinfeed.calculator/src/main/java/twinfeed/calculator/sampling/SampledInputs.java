@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.rules.RuleSet;
@@ -23,7 +22,7 @@ import twinfeed.units.Quantity;
  * methods that were not seen; and beside them what nobody reads ({@link UnreadFigures}).
  */
 final class SampledInputs {
-    private static @Nullable Map<String, Map<String, String>> instruments;
+    private static final Map<String, Map<String, String>> INSTRUMENTS = instruments();
 
     private final List<SampledInput> inputs = new ArrayList<>();
     private final Map<String, Integer> gauges = new LinkedHashMap<>();
@@ -165,7 +164,7 @@ final class SampledInputs {
 
     private void reading(
             EObject owner, EStructuralFeature feature, Quantity quantity, String plainPath, String namedPath) {
-        Map<String, String> instrument = instruments().get(plainPath);
+        Map<String, String> instrument = INSTRUMENTS.get(plainPath);
         int gauge = instrument == null ? -1 : gauge(instrument.getOrDefault("gauge", ""));
         if (quantity.hasTolerance()) {
             add(owner, feature, quantity, namedPath, quantity.halfWidthSi(), quantity.normal(), gauge);
@@ -217,16 +216,13 @@ final class SampledInputs {
         }
     }
 
-    private static synchronized Map<String, Map<String, String>> instruments() {
-        if (instruments == null) {
-            InputStream stream = SampledInputs.class.getResourceAsStream("instruments.csv");
-            if (stream == null) {
-                throw new IllegalStateException("instruments.csv is missing");
-            }
-            Map<String, Map<String, String>> byPath = new LinkedHashMap<>();
-            Table.read("instruments", stream).rows().forEach(row -> byPath.put(row.getOrDefault("path", ""), row));
-            instruments = byPath;
+    private static Map<String, Map<String, String>> instruments() {
+        InputStream stream = SampledInputs.class.getResourceAsStream("instruments.csv");
+        if (stream == null) {
+            throw new IllegalStateException("instruments.csv is missing");
         }
-        return instruments;
+        Map<String, Map<String, String>> byPath = new LinkedHashMap<>();
+        Table.read("instruments", stream).rows().forEach(row -> byPath.put(row.getOrDefault("path", ""), row));
+        return byPath;
     }
 }

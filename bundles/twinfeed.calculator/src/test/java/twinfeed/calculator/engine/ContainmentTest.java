@@ -236,6 +236,22 @@ class ContainmentTest {
         }
     }
 
+    /** A class that is made while the program runs comes from no file, and is known by its name. */
+    @Test
+    void eachOfTwoWithOneIdIsNamedByWhereItCameFrom() {
+        Calculator old = new Versioned("2.9.0", 9);
+        Calculator recent = new Versioned("2.10.0", 1);
+        Calculator made = (Calculator) Proxy.newProxyInstance(
+                Calculator.class.getClassLoader(),
+                new Class<?>[] {Calculator.class},
+                (proxy, method, arguments) -> method.invoke(recent, arguments));
+        for (Runner runner : List.of(runner(old, made), runner(made, old))) {
+            CalculatorProblem problem = runner.problems().get(0);
+            assertFalse(problem.source().contains("$Proxy"), problem.source());
+            assertTrue(problem.detail().contains("$Proxy"), problem.detail());
+        }
+    }
+
     @Test
     void ofTwoWithOneIdAndVersionTheFirstIsUsed() {
         Calculator first = new Versioned("2.9", 1);

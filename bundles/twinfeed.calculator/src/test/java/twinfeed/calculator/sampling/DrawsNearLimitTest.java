@@ -96,8 +96,7 @@ class DrawsNearLimitTest {
     @Test
     void theFirstThatAreAskedAreSpreadEvenly() {
         double[] predicted = IntStream.range(0, 80).mapToDouble(i -> i - 40.5).toArray();
-        DrawsNearLimit draws =
-                new DrawsNearLimit(IntStream.range(0, 80).toArray(), predicted, Map.of());
+        DrawsNearLimit draws = new DrawsNearLimit(IntStream.range(0, 80).toArray(), predicted, Map.of());
         assertEquals(40 - 1, draws.passes(), "of -40.5 to 38.5");
         for (int middle = 5; middle < 80; middle += 10) {
             int next = draws.next();

@@ -111,4 +111,30 @@ class DrawsTest {
         }
         assertNotSame(draws, FirstDraws.of(TWO_READINGS_AND_A_METHOD, 7), "eight others since");
     }
+
+    /** The sequence begins with its first point: the first eight of its points are eighths, and moved as a whole they stay whole eighths apart. */
+    @Test
+    void theFirstEightDrawsStandEighthsApart() {
+        List<double[]> eight = draws(TWO_READINGS_AND_A_METHOD, 7, 0, 8);
+        for (double[] draw : eight) {
+            double eighths = (draw[0] - eight.get(0)[0]) / 2 * 8;
+            assertEquals(Math.rint(eighths), eighths, 1e-9);
+        }
+        assertEquals(
+                8,
+                eight.stream()
+                        .map(draw -> Math.rint((draw[0] - eight.get(0)[0]) * 4))
+                        .distinct()
+                        .count());
+    }
+
+    @Test
+    void moreDrawsFollowThoseThatAreThere() {
+        FirstDraws draws = FirstDraws.of(TWO_READINGS_AND_A_METHOD, 4711);
+        assertEquals(3, draws.first(3).length);
+        assertEquals(5, draws.first(5).length);
+        for (int draw = 0; draw < 5; draw++) {
+            assertArrayEquals(draws(TWO_READINGS_AND_A_METHOD, 4711, draw, 1).get(0), draws.first(5)[draw]);
+        }
+    }
 }

@@ -153,6 +153,68 @@ class OpenCheckTest {
         assertTrue(asked < 300, "asked: " + asked);
     }
 
+    /** The response is right, but where it says exactly the limit nothing is sure. */
+    @Test
+    void aDrawExactlyAtTheLimitIsJudged() {
+        double[] predicted = {1, 0, -1, 1};
+        OpenCheck check = new OpenCheck(0, true, REGULAR, predicted, new Trial[] {truth(1)});
+        assertEquals(1, check.next());
+        assertEquals(0.25, check.deviation(), 1e-9);
+        check.learn(1, truth(0));
+        assertEquals(0.75, check.chance(), 1e-9);
+        assertEquals(0, check.deviation());
+    }
+
+    /** Half a unit off: draws within 1 are open; a truth that is a fifth farther off is no surprise yet, one beyond that is. */
+    @Test
+    void aTruthExactlyAFifthFartherOffIsNoSurprise() {
+        double[] predicted = {1.125, 0, 0, -3, 3, 1.5};
+        Trial[] compared = {truth(1.125 + 0.5)};
+        OpenCheck check = new OpenCheck(0, true, REGULAR, predicted, compared);
+        assertEquals(2 / 6.0, check.deviation(), 1e-9);
+        check.learn(1, truth(0.6));
+        assertEquals(2 / 6.0, check.deviation(), 1e-9);
+        check.learn(2, truth(0.75));
+        assertEquals(4 / 6.0, check.deviation(), 1e-9, "within 1.5, the truths of two of which are known");
+    }
+
+    /** 50 of 1000 draws pass, and all is known: at 5 in a hundred a check is no longer too close, and one more would make it so. */
+    @Test
+    void fiveInAHundredExactlyIsNotTooClose() {
+        double[] predicted = IntStream.range(0, DRAWS)
+                .mapToDouble(draw -> draw < 50 ? 1 : -1)
+                .toArray();
+        OpenCheck check = new OpenCheck(0, true, REGULAR, predicted, new Trial[] {truth(1)});
+        assertEquals(0.05, check.chance());
+        assertFalse(check.doubtful(0));
+        assertFalse(check.isCertain(0), "nor is it on either side of it");
+    }
+
+    /** Without margins 4 of 80 draws passed, 5 in a hundred: neither side of the limit is certain, whatever the distance from 0. */
+    @Test
+    void aCheckAtTheLimitOfTheDoubtIsNotCertainYet() {
+        double[] predicted = new double[DRAWS];
+        java.util.Arrays.fill(predicted, -1);
+        OpenCheck check = new OpenCheck(
+                0, true, REGULAR, predicted, new Trial[] {new Trial(new boolean[] {false}, new double[] {Double.NaN})});
+        for (int draw = 0; draw < 80; draw++) {
+            check.learn(draw, new Trial(new boolean[] {draw % 20 == 7}, new double[] {Double.NaN}));
+        }
+        assertEquals(0.05, check.chance(), 1e-9);
+        assertTrue(4 * check.deviation() > 0.09, "deviation: " + check.deviation());
+        assertFalse(check.isCertain(4));
+        assertFalse(check.isCertain(1));
+    }
+
+    @Test
+    void ofTwoChecksThatAreKnownAlikeTheFirstComesNext() {
+        OpenCheck one = check(true, predicted -> predicted + 0.1);
+        OpenCheck other = check(true, predicted -> predicted + 0.1);
+        assertSame(one, OpenCheck.leastKnown(List.of(one, other), 0.005));
+        assertSame(other, OpenCheck.leastKnown(List.of(other, one), 0.005));
+        assertNull(OpenCheck.leastKnown(List.of(one), one.deviation()), "what is known well enough is not asked");
+    }
+
     /** A check whose response is right, and says so much more. */
     private static OpenCheck shifted(double by) {
         double[] predicted = IntStream.range(0, DRAWS)

@@ -155,4 +155,15 @@ class OpenDrawsTest {
         assertEquals(3, draws.passes());
         assertEquals(0, draws.deviation());
     }
+
+    /** All four are said to pass, each just so. Of three asked one does: what is said was wrong twice, so that one in three is taken for what passes. */
+    @Test
+    void aDrawThatIsSaidToLieAtItsLimitIsSaidToPass() {
+        CountedDraws draws = new CountedDraws(new double[4]);
+        assertEquals(4, draws.passes());
+        draws.learn(0, Double.NaN, true);
+        draws.learn(1, Double.NaN, false);
+        draws.learn(2, Double.NaN, false);
+        assertEquals(4 / 3.0, draws.passes(), 1e-12);
+    }
 }

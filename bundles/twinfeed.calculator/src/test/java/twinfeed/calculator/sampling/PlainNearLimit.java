@@ -117,9 +117,15 @@ final class PlainNearLimit {
         double n = around.size();
         double x = around.stream().mapToDouble(Known::margin).sum();
         double y = around.stream().mapToDouble(Known::addition).sum();
-        double xx = around.stream().mapToDouble(each -> each.margin() * each.margin()).sum();
-        double yy = around.stream().mapToDouble(each -> each.addition() * each.addition()).sum();
-        double xy = around.stream().mapToDouble(each -> each.margin() * each.addition()).sum();
+        double xx = around.stream()
+                .mapToDouble(each -> each.margin() * each.margin())
+                .sum();
+        double yy = around.stream()
+                .mapToDouble(each -> each.addition() * each.addition())
+                .sum();
+        double xy = around.stream()
+                .mapToDouble(each -> each.margin() * each.addition())
+                .sum();
         double covariance = xy - x * y / n;
         double varianceX = xx - x * x / n;
         double varianceY = yy - y * y / n;
@@ -154,7 +160,8 @@ final class PlainNearLimit {
         double[] doubts = IntStream.range(0, margins.length)
                 .mapToDouble(rank -> known.containsKey(rank) ? 0 : 0.02 + Math.sqrt(chance(rank) * (1 - chance(rank))))
                 .toArray();
-        double all = IntStream.range(0, margins.length).mapToDouble(i -> doubts[i]).sum();
+        double all =
+                IntStream.range(0, margins.length).mapToDouble(i -> doubts[i]).sum();
         double golden = (Math.sqrt(5) - 1) / 2;
         double offset = 0.5 + number * golden - Math.floor(0.5 + number * golden);
         List<Integer> asked = new ArrayList<>();

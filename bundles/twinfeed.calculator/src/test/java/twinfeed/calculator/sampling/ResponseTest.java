@@ -13,6 +13,7 @@ import static twinfeed.calculator.sampling.MadeUpTrials.ofSum;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -139,6 +140,97 @@ class ResponseTest {
                 new double[] {-1, -1, -1, 1},
                 worse.margins(new double[][] {{0, 1, 0, 1}, {0, 0, 1, 1}, {0, 0, 0, 0}}, 4),
                 1e-9);
+    }
+
+    @Test
+    void piecesThatAreWorseTogetherCountAsMuchAsBetterOnes() {
+        Response both = of(MadeUpTrials.wired(), house -> moved(house) == 2 ? -1 : 1);
+        assertArrayEquals(
+                new double[] {1, 1, 1, -1},
+                both.margins(new double[][] {{0, 1, 0, 1}, {0, 0, 1, 1}, {0, 0, 0, 0}}, 4),
+                1e-9);
+    }
+
+    /** Whatever the second piece does, the first alone takes off or adds 2. */
+    @Test
+    void whatOnePieceDoesAloneIsInTheMargins() {
+        Response first = of(
+                MadeUpTrials.wired(),
+                house -> "103"
+                                .equals(house.getElectricity()
+                                        .getCircuit()
+                                        .getSegments()
+                                        .get(0)
+                                        .getMethod())
+                        ? 3
+                        : 1);
+        assertEquals(0, first.input(0));
+        assertArrayEquals(
+                new double[] {1, 3, 1, 3},
+                first.margins(new double[][] {{0, 1, 0, 1}, {0, 0, 1, 1}, {0, 0, 0, 0}}, 4),
+                1e-9);
+        assertArrayEquals(new double[] {0, 2}, first.additions(0, new double[][] {{0, 1}}, 2), 1e-9);
+    }
+
+    @Test
+    void aCheckWithoutFiguresThatFailsOnlyWithBothPiecesElsewhereIsNotDecided() {
+        Response both = of(MadeUpTrials.of(
+                MadeUpTrials.wired(),
+                (house, findings) -> findings.on(CHECK)
+                        .outcome(moved(house) == 2 ? Outcome.FAILS : Outcome.PASSES)
+                        .add(),
+                CHECK));
+        assertFalse(both.decided());
+    }
+
+    /** Seven pieces of two methods each stand together in 128 ways, more than are tried. */
+    @Test
+    void whereNotAllWaysAreTriedOnlyTheAnswerCounts() {
+        Survey many = MadeUpTrials.wired();
+        many.getElectricity()
+                .getCircuit()
+                .getSegments()
+                .addAll(EcoreUtil.copyAll(many.getElectricity().getCircuit().getSegments()));
+        many.getElectricity()
+                .getCircuit()
+                .getSegments()
+                .addAll(EcoreUtil.copyAll(
+                        MadeUpTrials.wired().getElectricity().getCircuit().getSegments()));
+        many.getElectricity()
+                .getCircuit()
+                .getSegments()
+                .add(EcoreUtil.copy(
+                        many.getElectricity().getCircuit().getSegments().get(0)));
+        Response most = of(many, house -> moved(house) > 3 ? -1 : 1);
+        assertFalse(most.decided(), "one of the ways tried moves four or more");
+        double[][] columns = new double[8][1];
+        for (int piece = 0; piece < 7; piece++) {
+            columns[piece][0] = 1;
+        }
+        assertArrayEquals(new double[] {1}, most.margins(columns, 1), 1e-9);
+    }
+
+    /** A reach of 1 downwards, and half as much again, takes 1.5 off: no more than a margin of 1.5, and one that fails has nothing left over. */
+    @Test
+    void aMarginThatTheWorstTakesUpExactlyPassesStill() {
+        assertTrue(exactly(1.5, Effect.ofPossibilities(new double[] {0, -1})).decided());
+        assertFalse(exactly(1.25, Effect.ofPossibilities(new double[] {0, -1})).decided());
+        assertFalse(exactly(-1.5, Effect.ofPossibilities(new double[] {0, 1})).decided());
+        assertTrue(exactly(-1.75, Effect.ofPossibilities(new double[] {0, 1})).decided());
+    }
+
+    private static Response exactly(double margin, Effect effect) {
+        Response response = new Response(0, new Trial(new boolean[] {margin >= 0}, new double[] {margin}));
+        response.add(0, effect);
+        return response;
+    }
+
+    @Test
+    void anInputOfExactlyAFifthOfTheWidestReachIsWide() {
+        Response response = exactly(1, Effect.ofPossibilities(new double[] {0, 5}));
+        response.add(1, Effect.ofPossibilities(new double[] {0, 1}));
+        response.add(2, Effect.ofPossibilities(new double[] {0, 0.875}));
+        assertArrayEquals(new int[] {0, 1}, response.wide());
     }
 
     /** One piece alone takes 0.5 off 3, both 2 altogether, which is 1 more than each alone: half as much again as 2 is 3. */

@@ -131,6 +131,14 @@ class SampledInputsTest {
     }
 
     @Test
+    void whatIsLevelMayRiseOrFall() {
+        PipeSegment pipe = SampleHouse.pipe("loft", PipeMaterial.COPPER, "13.6 mm", "4 m", "0 m");
+        survey.getWater().getSegments().add(pipe);
+        input("survey.water.segments[loft].rise").place(-1);
+        assertEquals(-0.2, pipe.getRise().si(), 1e-12);
+    }
+
+    @Test
     void aMethodThatNobodySawMayBeAnother() {
         survey.getElectricity().setCircuit(SurveyFactory.eINSTANCE.createCircuit());
         for (Confidence confidence : Confidence.values()) {
