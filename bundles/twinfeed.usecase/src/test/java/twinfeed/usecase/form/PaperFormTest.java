@@ -129,6 +129,15 @@ class PaperFormTest {
         assertEquals("", blank().reference());
     }
 
+    /** The file of heaters is the office's business. */
+    @Test
+    void theFirstPageOfTheBlankFormAsksForNoFile() {
+        assertTrue(
+                readings(blank(), "Visit and house").stream()
+                        .noneMatch(label -> label.toLowerCase(Locale.UK).contains("catalogue")),
+                () -> readings(blank(), "Visit and house").toString());
+    }
+
     @Test
     void readingsAreNamedWithTheirThingAndUnit() {
         List<String> water = readings(blank(), "Water");

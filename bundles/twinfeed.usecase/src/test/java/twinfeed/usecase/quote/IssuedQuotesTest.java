@@ -353,6 +353,16 @@ final class IssuedQuotesTest {
     }
 
     @Test
+    void anIssuedQuoteIsWrittenWithItsDigest() throws IOException {
+        IssuedQuote issued = issued();
+        Path file = office.resolve("quote.xlsx");
+        QuotingService.write(JudgedHouse.JUDGED, issued, FirmFile.none(), Locale.UK, OutputPaths.workbook(file));
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+            assertTrue(cells(book).contains(issued.digest()));
+        }
+    }
+
+    @Test
     void whatIsPreparedAndNotWrittenLeavesNothingBehind() throws IOException {
         Path out = Files.createDirectory(office.resolve("out"));
         QuotingService.prepare(
@@ -381,6 +391,7 @@ final class IssuedQuotesTest {
                     failed.getMessage());
             assertTrue(failed.getMessage().contains(issued.file().toString()), failed.getMessage());
             assertTrue(failed.getMessage().contains(workbook.toString()), failed.getMessage());
+            assertEquals(workbook.toString(), failed.problems().get(0).file());
         }
     }
 }

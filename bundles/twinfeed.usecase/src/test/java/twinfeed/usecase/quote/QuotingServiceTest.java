@@ -3,6 +3,7 @@ package twinfeed.usecase.quote;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -15,6 +16,9 @@ import java.util.Locale;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.diagnosis.visit.FaultSheet;
+import twinfeed.diagnosis.visit.FaultSheetBuilder;
+import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.io.InputException;
 import twinfeed.model.quote.Quote;
 import twinfeed.pricing.FaultReport;
@@ -74,6 +78,41 @@ final class QuotingServiceTest {
         assertEquals(
                 "Heater 7.5 kW, two-element",
                 AssessedFaults.builder(JudgedHouse.JUDGED, Locale.UK).sheet().heater());
+    }
+
+    /** What the checks say of the unit that is there counts among the evidence, so that other faults are likely without it. */
+    @Test
+    void theFaultsAreThoseOfTheUnitAsItWasAssessed() {
+        FaultSheet sheet = AssessedFaults.builder(JudgedHouse.JUDGED, Locale.UK).sheet();
+        FaultSheet unassessed = new FaultSheetBuilder(
+                        JudgedHouse.JUDGED.opened().job().getSurvey(),
+                        JudgedHouse.JUDGED
+                                .assessed()
+                                .options()
+                                .get(0)
+                                .candidate()
+                                .heater(),
+                        AssessmentFactory.eINSTANCE.createOptionAssessment(),
+                        0,
+                        Locale.UK)
+                .sheet();
+        assertEquals(unassessed.heater(), sheet.heater());
+        assertNotEquals(unassessed.causes(), sheet.causes());
+    }
+
+    /** None of the candidates is the unit that is there, whatever stands first among them. */
+    @Test
+    void aUnitOfUnknownDataIsNotNamedAfterACandidate() {
+        OpenedJob opened = changed(each -> {
+                    each.job().getSurvey().getUnit().setHeater(null);
+                    each.job().getSurvey().getUnit().setHeaterId(null);
+                })
+                .opened();
+        AssessedJob unknown = JudgedHouse.SERVICE.quickAssess(opened, Locale.UK);
+        String heater = AssessedFaults.builder(unknown, Locale.UK).sheet().heater();
+        assertTrue(unknown.record().getOptions().size() > 0);
+        assertTrue(
+                unknown.record().getOptions().stream().noneMatch(option -> heater.equals(option.getTitle())), heater);
     }
 
     @Test
