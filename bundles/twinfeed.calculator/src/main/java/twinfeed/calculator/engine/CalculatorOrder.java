@@ -25,7 +25,8 @@ final class CalculatorOrder {
                     .filter(candidate -> !waitsForAny(candidate, waiting))
                     .findFirst()
                     .orElse(waiting.get(0));
-            waiting.remove(next);
+            // By itself: a calculator's own equals may say anything.
+            waiting.removeIf(each -> each == next);
             ordered.add(next);
         }
         return List.copyOf(ordered);

@@ -236,7 +236,7 @@ class ContainmentTest {
         }
     }
 
-    /** A class that is made while the program runs comes from no file, and is known by its name. */
+    /** Such a class comes from no file, and is known by its name; its calculators are equal to none, not even to themselves. */
     @Test
     void eachOfTwoWithOneIdIsNamedByWhereItCameFrom() {
         Calculator old = new Versioned("2.9.0", 9);
@@ -249,6 +249,7 @@ class ContainmentTest {
             CalculatorProblem problem = runner.problems().get(0);
             assertFalse(problem.source().contains("$Proxy"), problem.source());
             assertTrue(problem.detail().contains("$Proxy"), problem.detail());
+            assertEquals(1, runner.calculators().size(), "it is run all the same");
         }
     }
 
