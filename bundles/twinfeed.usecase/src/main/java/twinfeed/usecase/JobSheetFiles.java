@@ -10,10 +10,10 @@ public final class JobSheetFiles {
     private final OutputFiles files = new OutputFiles();
 
     /**
-     * Makes the files of a sheet.
+     * Adds the files of a sheet.
      *
      * @param out where to
-     * @throws UnusableException if one cannot be made
+     * @throws UnusableException if another is to be written there
      */
     public JobSheetFiles add(JobSheet sheet, OutputPaths out) {
         files.add(out.workbook(), bytes -> JobSheetWorkbook.write(sheet, bytes))
@@ -22,8 +22,9 @@ public final class JobSheetFiles {
     }
 
     /**
-     * Writes them all.
+     * Makes and writes them all.
      *
+     * @throws UnusableException if one cannot be made
      * @throws twinfeed.model.io.InputException if one cannot be written
      */
     public void write() {

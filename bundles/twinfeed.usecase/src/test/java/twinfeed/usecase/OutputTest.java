@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -127,16 +130,63 @@ final class OutputTest {
     void allFilesAppearOrNone() throws IOException {
         OutputFiles files =
                 new OutputFiles().add(null, out -> out.write(1)).add(folder.resolve("a.txt"), out -> out.write('a'));
-        assertThrows(
-                UnusableException.class,
-                () -> files.add(folder.resolve("b.txt"), out -> {
-                    throw new IOException("no picture");
-                }));
-        assertEquals(List.of("house.pdf"), left(), "nothing touches the disk before all are made");
         Files.createDirectories(folder.resolve("c.txt/in the way"));
         files.add(folder.resolve("c.txt"), out -> out.write('c'));
         assertThrows(InputException.class, files::write);
         assertFalse(Files.exists(folder.resolve("a.txt")));
+    }
+
+    private RuntimeException notMade(OutputFiles.Writing first, OutputFiles.Writing second) throws IOException {
+        OutputFiles files =
+                new OutputFiles().add(folder.resolve("a.txt"), first).add(folder.resolve("b.txt"), second);
+        RuntimeException failed = assertThrows(RuntimeException.class, files::write);
+        assertEquals(List.of("house.pdf"), left(), "nothing touches the disk before all are made");
+        return failed;
+    }
+
+    @Test
+    void whicheverFileCannotBeMadeKeepsAllFromTheDisk() throws IOException {
+        OutputFiles.Writing good = out -> out.write('a');
+        OutputFiles.Writing bad = out -> {
+            throw new IOException("no picture");
+        };
+        assertEquals(
+                folder.resolve("a.txt") + ": no picture", notMade(bad, good).getMessage());
+        assertEquals(
+                folder.resolve("b.txt") + ": no picture", notMade(good, bad).getMessage());
+        IllegalStateException broken = new IllegalStateException("broken");
+        assertSame(broken, notMade(good, out -> {
+            throw broken;
+        }));
+        OutputFiles tooMuch = new OutputFiles()
+                .add(folder.resolve("a.txt"), good)
+                .add(folder.resolve("b.txt"), out -> {
+                    throw new OutOfMemoryError("too much");
+                });
+        assertEquals(
+                "too much", assertThrows(OutOfMemoryError.class, tooMuch::write).getMessage());
+    }
+
+    /** Each is done only when the other has begun. */
+    @Test
+    void filesAreMadeSideBySide() throws IOException {
+        CountDownLatch begun = new CountDownLatch(2);
+        OutputFiles.Writing together = out -> {
+            begun.countDown();
+            try {
+                if (!begun.await(30, TimeUnit.SECONDS)) {
+                    throw new IOException("the other has not begun");
+                }
+            } catch (InterruptedException stopped) {
+                throw new IOException(stopped);
+            }
+            out.write('x');
+        };
+        new OutputFiles()
+                .add(folder.resolve("a.txt"), together)
+                .add(folder.resolve("b.txt"), together)
+                .write();
+        assertEquals(List.of("a.txt", "b.txt", "house.pdf"), left());
     }
 
     @Test
