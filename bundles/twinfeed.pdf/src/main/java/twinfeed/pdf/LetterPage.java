@@ -170,6 +170,8 @@ final class LetterPage {
                             sheet.field("36%", fields.get(1), FIELD_HEIGHT),
                             sheet.field("24%", fields.get(2), FIELD_HEIGHT)));
                 },
+                "id",
+                Typesetter.BOX_TO_SIGN,
                 "keep-together.within-page",
                 "always");
     }

@@ -29,24 +29,35 @@ final class Pages {
 
     /**
      * The first size in which its front fits the first page and what has to be read fits two; otherwise the first in which the front fits;
-     * otherwise the first size.
+     * otherwise the first size. What has to be read is set first, for the drawings take as long as all else together.
      *
      * @param whole sets the whole document
      * @param text sets what has to be read, without the drawings behind it, for which nothing is read smaller
-     * @param front sets what has to stand on the first page
+     * @param front sets what has to stand on the first page; it is only asked where nothing else tells: what fits one page has its front there,
+     *     and a box to sign ends the front
      */
     static Typesetter.Set fitting(List<Double> sizesPoints, Setting whole, Setting text, Setting front)
             throws IOException {
-        List<Typesetter.Set> fitting = new ArrayList<>();
+        List<Typesetter.Set> read = new ArrayList<>();
         for (double size : sizesPoints) {
-            if (front.in(size).pages() == 1) {
-                Typesetter.Set set = whole.in(size);
-                if (set.pages() <= USUAL || text.in(size).pages() <= USUAL) {
-                    return set;
-                }
-                fitting.add(set);
+            Typesetter.Set set = text.in(size);
+            if (set.pages() <= USUAL && frontFits(set, size, front)) {
+                return whole.in(size);
+            }
+            read.add(set);
+        }
+        for (int at = 0; at < read.size(); at++) {
+            if (frontFits(read.get(at), sizesPoints.get(at), front)) {
+                return whole.in(sizesPoints.get(at));
             }
         }
-        return fitting.isEmpty() ? whole.in(sizesPoints.get(0)) : fitting.get(0);
+        return whole.in(sizesPoints.get(0));
+    }
+
+    private static boolean frontFits(Typesetter.Set text, double size, Setting front) throws IOException {
+        if (text.pages() == 1 || text.signedOn() == 1) {
+            return true;
+        }
+        return text.signedOn() == 0 && front.in(size).pages() == 1;
     }
 }

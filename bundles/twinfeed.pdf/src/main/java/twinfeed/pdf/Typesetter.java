@@ -19,6 +19,8 @@ import org.apache.fop.apps.FOUserAgent;
 import org.apache.fop.apps.Fop;
 import org.apache.fop.apps.FopConfParser;
 import org.apache.fop.apps.FopFactory;
+import org.apache.fop.area.AreaTreeHandler;
+import org.apache.fop.area.PageViewport;
 import org.apache.fop.events.model.EventSeverity;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
@@ -35,6 +37,9 @@ final class Typesetter {
     /** FOP insists on a title and is choosy about its letters; the seal writes the real one. */
     private static final String WITHOUT_NAME = "Twinfeed";
 
+    /** The id of the box to sign. */
+    static final String BOX_TO_SIGN = "signature";
+
     private final FopFactory factory;
     private final FontSelector typefaces;
 
@@ -48,9 +53,10 @@ final class Typesetter {
      *
      * @param pdf the file
      * @param pages its pages
+     * @param signedOn the page of the box to sign, from 1; 0 where there is none
      * @param remarks what FOP found odd, for example text that leaves its box
      */
-    record Set(byte[] pdf, int pages, List<String> remarks) {}
+    record Set(byte[] pdf, int pages, int signedOn, List<String> remarks) {}
 
     private Typesetter() {
         try (Borrowed loader = new Borrowed();
@@ -96,10 +102,14 @@ final class Typesetter {
                     remarks.add(event.getEventID() + " " + event.getParams());
                 }
             });
+            AreaTreeHandler areas = new AreaTreeHandler(agent, MimeConstants.MIME_PDF, bytes);
+            agent.setFOEventHandlerOverride(areas);
             Fop fop = factory.newFop(MimeConstants.MIME_PDF, agent, bytes);
             parser().newSAXParser().parse(new ByteArrayInputStream(document.bytes()), fop.getDefaultHandler());
             byte[] pdf = new PdfNormalizer(about).close(bytes.toByteArray());
-            return new Set(pdf, fop.getResults().getPageCount(), List.copyOf(remarks));
+            PageViewport signed = areas.getIDTracker().getFirstPageViewportContaining(BOX_TO_SIGN);
+            int signedOn = signed == null ? 0 : signed.getPageIndex() + 1;
+            return new Set(pdf, fop.getResults().getPageCount(), signedOn, List.copyOf(remarks));
         } catch (SAXException | ParserConfigurationException | RuntimeException refused) {
             // FOP wraps what goes wrong while it writes into runtime exceptions.
             throw new IOException("the PDF cannot be set: " + refused.getMessage(), refused);

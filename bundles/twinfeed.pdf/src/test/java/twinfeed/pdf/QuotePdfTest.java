@@ -23,6 +23,7 @@ import twinfeed.document.DocumentException;
 import twinfeed.document.Firm;
 import twinfeed.document.QuoteDocument;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.quote.QuoteState;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.model.survey.WaterFeed;
@@ -48,6 +49,17 @@ class QuotePdfTest {
             assertTrue(pdf.text().contains("not checked"), pdf.text());
             assertFalse(pdf.text().contains("suits"), pdf.text());
         }
+    }
+
+    @Test
+    void itIsKnownOnWhichPageTheBoxToSignStands() throws IOException {
+        assertEquals(
+                1,
+                QuotePdf.set(Samples.document(Samples.quote(2, TEXT), Samples.FIRM))
+                        .signedOn());
+        Quote draft = Samples.quote(2, TEXT);
+        draft.setState(QuoteState.DRAFT);
+        assertEquals(0, QuotePdf.set(Samples.document(draft, Samples.FIRM)).signedOn(), "nobody signs a draft");
     }
 
     @Test
