@@ -37,7 +37,7 @@ class DemandChecksTest {
     private static final double SHOWER_A = 9500 / 240.0;
 
     /** Cooker 10 + 0.3 x 22 + 5, rings 32 + 0.4 x 32, lighting 0.66 x 6, both showers whole. */
-    private static final double DEMAND_A = 21.6 + 44.8 + 3.96 + 35 + SHOWER_A;
+    static final double DEMAND_A = 21.6 + 44.8 + 3.96 + 35 + SHOWER_A;
 
     private static final Runner RUNNER =
             new Runner(List.of(new DemandCalculator(), new Given()), (mean, spread, day, southern) -> mean);
@@ -63,9 +63,13 @@ class DemandChecksTest {
         }
     }
 
-    private static Finding finding(Survey survey, String key) {
+    static Finding finding(Survey survey, String key) {
+        return finding(survey, key, false);
+    }
+
+    static Finding finding(Survey survey, String key, boolean present) {
         return RUNNER
-                .assess(survey, List.of(new Candidate(Houses.heater(), false)))
+                .assess(survey, List.of(new Candidate(Houses.heater(), present)))
                 .options()
                 .get(0)
                 .findings()

@@ -155,7 +155,7 @@ final class PlainNearLimit {
         return sum * sum > 4 * variance ? Math.abs(sum) : 0;
     }
 
-    /** Which draws are asked next in the so-manieth plan: where the doubts, added up, pass the next of eight even marks. */
+    /** Which draws are asked by the plan of this number, from 0: those at which the doubts, added up, pass one of eight even marks. */
     List<Integer> plan(int number) {
         double[] doubts = IntStream.range(0, margins.length)
                 .mapToDouble(rank -> known.containsKey(rank) ? 0 : 0.02 + Math.sqrt(chance(rank) * (1 - chance(rank))))
