@@ -115,6 +115,9 @@ final class QuoteTexts {
 
     /** How many heaters suit: all, some, or none of them; and whether none does without work. */
     private String count(long suiting, long assessed) {
+        if (assessed == 0) {
+            return "summary.noHeater";
+        }
         boolean alone = assessed == 1;
         if (suiting == 0) {
             return options.isEmpty() ? nothing(alone) : open(assessed, alone);
@@ -134,7 +137,7 @@ final class QuoteTexts {
 
     /** Where no heater suits yet: what fails as the house is, is known, though not whether work would fix it. */
     private String open(long assessed, boolean alone) {
-        if (assessed > 0 && count(Verdict.NOT_AS_IT_IS) == assessed) {
+        if (count(Verdict.NOT_AS_IT_IS) == assessed) {
             return alone ? "summary.asItIs.one" : "summary.asItIs";
         }
         return alone ? "summary.none.one" : "summary.none";

@@ -7,11 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.CheckTopic;
+import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
@@ -20,13 +26,19 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Payment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.survey.Confidence;
+import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.PipeMaterial;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.pricing.texts.StandingTextFile;
+import twinfeed.pricing.texts.StandingTexts;
 
 /** What a quote says around its prices: all of what it leaves out, agrees on and warns of, and how many heaters suit. */
 class QuoteTextsTest {
+    @TempDir
+    private Path folder;
+
     private final PriceBook book = DemoBook.read();
     private final Survey survey = Samples.survey(Confidence.SEEN);
     private final Assessment assessment = Samples.assessment();
@@ -94,6 +106,101 @@ class QuoteTextsTest {
         assertFalse(beginnings(draft().getCautions()).contains(lead), "copper, where nobody says otherwise");
         pipe.setMaterial(PipeMaterial.LEAD);
         assertTrue(beginnings(draft().getCautions()).contains(lead));
+        pipe.setMaterial(PipeMaterial.COPPER);
+        assertFalse(beginnings(draft().getCautions()).contains(lead));
+        DrawOff tap = SurveyFactory.eINSTANCE.createDrawOff();
+        PipeSegment branch = SurveyFactory.eINSTANCE.createPipeSegment();
+        branch.setMaterial(PipeMaterial.LEAD);
+        tap.getSegments().add(branch);
+        survey.getWater().getDrawOffs().add(tap);
+        assertTrue(beginnings(draft().getCautions()).contains(lead), "the pipe of a tap counts too");
+    }
+
+    @Test
+    void standingTextsMayNameTheHouse() throws Exception {
+        survey.getSite().setName("Rowan Cottage");
+        Path texts = Files.writeString(folder.resolve("texts"), "term.valid=Holds for {site} until {validUntil}.\n");
+        StandingTexts own = StandingTextFile.load(texts, Locale.ENGLISH);
+        QuoteRequest request =
+                QuoteRequest.of(survey, assessment, book, DemoBook.DAY).in(Locale.ENGLISH, own);
+        assertTrue(
+                QuoteBuilder.draft(request).getTerms().contains("Holds for Rowan Cottage until 25 December 2026."),
+                () -> QuoteBuilder.draft(request).getTerms().toString());
+    }
+
+    /** What nobody has checked is not counted among what suits, nor among what does not. */
+    @Test
+    void aHeaterWithoutAVerdictIsCountedNowhere() {
+        assessment.getOptions().removeIf(option -> !Boolean.TRUE.equals(option.getPresent()));
+        OptionAssessment unset = Samples.option("h95", "Heater 0", 9, Verdict.SUITS);
+        unset.unsetVerdict();
+        assessment.getOptions().add(unset);
+        assessment.getOptions().add(Samples.option("h75", "Heater 1", 9, Verdict.SUITS));
+        assertTrue(draft().getSummary().contains("2 heaters"), draft().getSummary());
+        assertTrue(draft().getSummary().contains("one of them suits."), draft().getSummary());
+    }
+
+    /** Only what fails, and has figures, of the check of scalding is told. */
+    @Test
+    void noOtherTemperatureIsToldThanOneThatScalds() {
+        Finding scald = Samples.finding("pressure.scald", Outcome.PASSES, "It does not scald.");
+        scald.setTopic(CheckTopic.SCALDING);
+        scald.setValue(41.0);
+        scald.setLimit(44.0);
+        option("h75").getFindings().add(scald);
+        Finding other = Samples.finding("water.flow", Outcome.FAILS, "Too little.");
+        other.setValue(3.0);
+        other.setLimit(5.0);
+        option("h75").getFindings().add(other);
+        assertFalse(cautions().contains("another tap"), cautions());
+        scald.setOutcome(Outcome.FAILS);
+        scald.setValue(null);
+        assertFalse(cautions().contains("another tap"), cautions());
+        scald.setValue(66.0);
+        scald.setLimit(null);
+        assertFalse(cautions().contains("another tap"), cautions());
+        scald.setLimit(44.0);
+        assertTrue(cautions().contains("another tap"), cautions());
+    }
+
+    private String cautions() {
+        return String.join(" ", draft().getCautions());
+    }
+
+    @Test
+    void theHeadNamesWhenThePricesAreFromAndWhyNoRepairIsOffered() {
+        QuoteRequest request = QuoteRequest.of(survey, assessment, book, DemoBook.DAY)
+                .reporting(
+                        new FaultReport(List.of("It is cold."), "The tank.", null, "The part is not made any more."));
+        Quote quote = QuoteBuilder.draft(request);
+        assertEquals(book.getDate(), quote.getBookDate());
+        assertEquals("The part is not made any more.", quote.getRepairLeftOut());
+    }
+
+    @Test
+    void fourOptionsStandSideBySide() {
+        QuoteRequest request = QuoteRequest.of(survey, assessment, book, DemoBook.DAY)
+                .choosing(List.of("h75", "h95", "h105s", "h108"));
+        assertEquals(4, QuoteBuilder.draft(request).getOptions().size());
+    }
+
+    @Test
+    void theCurrencyThatIsNoneIsNamed() {
+        book.setCurrency("XXQ");
+        assertTrue(assertThrows(QuoteException.class, this::draft).getMessage().contains("XXQ"));
+    }
+
+    @Test
+    void whatTakesNoTimeHasNoLineOfLabour() {
+        book.getItems().stream()
+                .filter(item -> item.getCode().equals("h75"))
+                .forEach(item -> item.setMinutes(BigDecimal.ZERO));
+        assertTrue(
+                draft().getOptions().get(0).getSections().stream()
+                        .filter(section -> section.getKey().equals("labour"))
+                        .flatMap(section -> section.getLines().stream())
+                        .noneMatch(line -> "h75".equals(line.getCode())),
+                "an hour of nothing");
     }
 
     @Test

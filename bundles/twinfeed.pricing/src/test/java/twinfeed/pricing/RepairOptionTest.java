@@ -22,6 +22,7 @@ import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Power;
+import twinfeed.units.Ratio;
 
 /** The repair, and the heater like the one that is there, among the options. Amounts by hand from the demonstration's prices. */
 class RepairOptionTest {
@@ -88,6 +89,57 @@ class RepairOptionTest {
         assertFalse(codes(first).contains("travel"), codes(first).toString());
         // 20.00 + 40.50 visit, 18.00 + 27.00 isolator, 40.50 test, 15.00 certificate
         assertEquals(new BigDecimal("161.00"), first.getNet());
+    }
+
+    /** The supplies alone are put right: nothing of the unit is renewed, and nothing is said of a repair. */
+    @Test
+    void withoutAPartTheUnitStaysAsItIs() {
+        FaultReport.Repair supplies =
+                new FaultReport.Repair(null, "", List.of(), new BigDecimal("0"), new BigDecimal("0"), 8);
+        QuoteOption first = draft(supplies).getOptions().stream()
+                .filter(option -> option.getName().equals("present"))
+                .findFirst()
+                .orElseThrow();
+        assertNull(first.getPart());
+        assertEquals("The heater that is there suits this house as it is.", first.getText());
+        QuoteOption repaired =
+                draft(repair("0", "0", "part-elements")).getOptions().get(0);
+        assertEquals("The heater that is there stays and suits this house once it is repaired.", repaired.getText());
+    }
+
+    /** Other work of the house renews no part of the unit. */
+    @Test
+    void whatTheWorkDoesNotRenewIsCharged() {
+        present().setVerdict(Verdict.SUITS_WITH_WORK);
+        present().getRemedies().add(Samples.newCable());
+        QuoteOption first = draft(repair("0", "900", "isolator-50", "task-change-isolator"))
+                .getOptions()
+                .get(0);
+        assertTrue(codes(first).contains("isolator-50"), codes(first).toString());
+        assertEquals("New tank fitted", first.getRepairWork());
+    }
+
+    @Test
+    void whereNoHeaterWasCheckedNoneIsCounted() {
+        assessment.getOptions().subList(1, assessment.getOptions().size()).clear();
+        assertEquals(
+                "No new heater was checked.\nYou told us: it is cold. The tank has failed. It goes cold when"
+                        + " the kitchen tap opens.",
+                draft(repair("0", "0", "part-elements")).getSummary());
+    }
+
+    /** Inside the unit no route is in doubt; with work on the supplies it is again. */
+    @Test
+    void aContingencyIsForTheSuppliesAlone() {
+        survey.getElectricity().getCircuit().getSegments().get(0).setConfidence(Confidence.CONCEALED);
+        book.setContingency(Ratio.valueOf("10 %"));
+        assertFalse(codes(draft(repair("0", "0", "part-elements")).getOptions().get(0))
+                .contains("contingency"));
+        present().setVerdict(Verdict.SUITS_WITH_WORK);
+        present().getRemedies().add(Samples.newCable());
+        QuoteOption worked =
+                draft(repair("0", "0", "part-elements")).getOptions().get(0);
+        assertTrue(codes(worked).contains("contingency"), codes(worked).toString());
     }
 
     /** The work that the house needs renews the isolator already: 20.00 + 40.50 visit, 13.50 + 27.00 isolator, 40.50 test, 15.00 certificate. */
