@@ -306,6 +306,7 @@ class PriceBookCsvTest {
                 + "c,Tee,each,1.00,,,0.3,zero,,,,,,\n";
         PriceBook book = read(text).bookOrThrow();
         assertEquals("total-by-rate", book.getRounding());
+        assertEquals(0.25, book.getMarkup().si(), 1e-12);
         assertEquals(
                 "Die Schlüssel liegen im Büro", book.getTranslations().get(0).getText());
         assertEquals("Cedar (invented)", book.getItems().get(0).getSupplier());

@@ -147,6 +147,8 @@ class PriceBookRefusalTest {
                 "# title: Small book|# title: A;# payment: none,0;# payment: all,1|payment|paymentForm",
                 "# title: Small book|# title: A;# tax-rate: standard,0.2|tax-rate|taxRateForm",
                 "# title: Small book|# title: A;# tax-rate: zero,0,2011-01-04,,label,more|tax-rate|taxRateForm",
+                "# title: Small book|# title: A;# tax-rate: zero,,2011-01-04|tax-rate|taxRateForm",
+                "# title: Small book|# title: A;# tax-rate: zero,0,,2011-01-04|tax-rate|taxRateForm",
                 "# title: Small book|# title: A;# markup: 11|markup|ratioRange",
                 "# title: Small book|# title: A;# tax-rate: zero,0,2020-01-01,2019-01-01|tax-rate|taxRateEnds",
                 "# title: Small book|# title: A;# tax-rate: standard,0.25,2030-01-01|tax-rate|taxRateOverlap",
