@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import twinfeed.model.io.InputException;
 
 class StandingTextFileTest {
@@ -94,6 +95,25 @@ class StandingTextFileTest {
         String message = refused.getMessage();
         assertTrue(message.contains(wrong) && message.contains("standing-texts.properties"), message);
         assertTrue(message.contains(line.substring(0, line.indexOf(' '))), message);
+    }
+
+    @Test
+    void aFileOfAnyNameIsTakenBesideWhatIsShipped() throws IOException {
+        Path file = file("own.properties", "term.own.1 = Ours.");
+        StandingTexts texts = StandingTextFile.load(file, Locale.ENGLISH);
+        assertEquals(List.of("Ours."), texts.own(StandingTexts.Kind.TERM));
+        assertEquals(Optional.of("Anything that is not listed."), texts.get("exclusion.notListed", Map.of()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"term.loftBy = from {street}", "term.loftBy = from {loftAccess"})
+    void aRefusedTextIsToldWhatItMayName(String line) throws IOException {
+        file("standing-texts.properties", line);
+        InputException refused = assertThrows(InputException.class, () -> texts(Locale.ENGLISH));
+        String message = String.valueOf(refused.getMessage());
+        assertTrue(
+                message.contains("{customer}, {date}, {firm}, {loftAccess}, {site}, {validDays}, {validUntil}"),
+                message);
     }
 
     @Test
