@@ -9,12 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.calculator.Candidate;
@@ -25,7 +22,7 @@ import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
 import twinfeed.calculator.formula.Answer;
 import twinfeed.calculator.formula.Step;
-import twinfeed.calculator.rules.RuleSets;
+import twinfeed.calculator.rules.OwnRules;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.ElectricalFeed;
@@ -39,24 +36,6 @@ import twinfeed.units.Power;
 class HouseWorkingTest {
     @TempDir
     Path folder;
-
-    /** The files of a rule set. */
-    private static final List<String> TABLES = List.of(
-            "ambient",
-            "bonding",
-            "cables",
-            "capacity",
-            "conductors",
-            "devices",
-            "diversity",
-            "earthing",
-            "grouping",
-            "insulation",
-            "letthrough",
-            "loop",
-            "methods",
-            "numbers",
-            "tails");
 
     private static final String LOADS = "survey.electricity.loads";
 
@@ -212,16 +191,10 @@ class HouseWorkingTest {
     /** A rule set of one's own, in which electric vehicles are forgotten. */
     @Test
     void aKindWithoutALineInTheRuleSetMakesTheSumUnknown() throws IOException {
-        Path own = Files.createDirectories(folder.resolve("north-isles-2030"));
-        for (String name : TABLES) {
-            try (InputStream stream = RuleSets.class.getResourceAsStream(RuleSets.DEFAULT + "/" + name + ".csv")) {
-                String text = new String(Objects.requireNonNull(stream).readAllBytes(), StandardCharsets.UTF_8);
-                Files.writeString(own.resolve(name + ".csv"), text.replaceAll("(?m)^vehicle,.*\\R", ""));
-            }
-        }
-        System.setProperty(RuleSets.FOLDER, folder.toString());
+        Path diversity = OwnRules.copyInto(folder).resolve("diversity.csv");
+        Files.writeString(diversity, Files.readString(diversity).replaceAll("(?m)^vehicle,.*\\R", ""));
         try {
-            survey.setRules("north-isles-2030");
+            survey.setRules(OwnRules.ID);
             assertEquals(
                     Outcome.FAILS,
                     DemandChecksTest.finding(survey, "demand.serviceFuse").outcome());
@@ -230,10 +203,10 @@ class HouseWorkingTest {
             assertEquals(Outcome.CANNOT_TELL, fuse.outcome());
             assertEquals("noDiversity", fuse.variant());
             assertEquals(
-                    "noDiversity", answer("vehicle=32A rules=north-isles-2030").trouble());
-            assertEquals("", answer("shower=32A rules=north-isles-2030").trouble());
+                    "noDiversity", answer("vehicle=32A rules=" + OwnRules.ID).trouble());
+            assertEquals("", answer("shower=32A rules=" + OwnRules.ID).trouble());
         } finally {
-            System.clearProperty(RuleSets.FOLDER);
+            OwnRules.forget();
         }
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.engine;
 
-import java.io.InputStream;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
@@ -25,11 +24,7 @@ public final class Climates {
 
     private static synchronized Table table() {
         if (table == null) {
-            InputStream stream = Climates.class.getResourceAsStream("climates.csv");
-            if (stream == null) {
-                throw new IllegalStateException("climates.csv is missing");
-            }
-            table = Table.read("climates", stream);
+            table = Table.beside(Climates.class, "climates.csv", "climates");
         }
         return table;
     }

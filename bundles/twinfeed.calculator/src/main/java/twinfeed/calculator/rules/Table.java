@@ -33,6 +33,21 @@ public record Table(String name, String source, String status, String units, Lis
     }
 
     /**
+     * Reads a table that comes with a class, from the file beside it.
+     *
+     * @param name what to call it, for messages
+     * @throws IllegalStateException if the file is not there
+     * @throws IllegalArgumentException as {@link #read}
+     */
+    public static Table beside(Class<?> owner, String file, String name) {
+        InputStream stream = owner.getResourceAsStream(file);
+        if (stream == null) {
+            throw new IllegalStateException(file + " is missing");
+        }
+        return read(name, stream);
+    }
+
+    /**
      * Reads a table.
      *
      * @param name what to call it, for messages

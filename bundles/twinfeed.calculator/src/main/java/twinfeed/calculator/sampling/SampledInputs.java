@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.sampling;
 
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -217,12 +216,10 @@ final class SampledInputs {
     }
 
     private static Map<String, Map<String, String>> instruments() {
-        InputStream stream = SampledInputs.class.getResourceAsStream("instruments.csv");
-        if (stream == null) {
-            throw new IllegalStateException("instruments.csv is missing");
-        }
         Map<String, Map<String, String>> byPath = new LinkedHashMap<>();
-        Table.read("instruments", stream).rows().forEach(row -> byPath.put(row.getOrDefault("path", ""), row));
+        Table.beside(SampledInputs.class, "instruments.csv", "instruments")
+                .rows()
+                .forEach(row -> byPath.put(row.getOrDefault("path", ""), row));
         return byPath;
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.sampling;
 
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,8 @@ import twinfeed.model.survey.SurveyFactory;
  * readings. Each is a parameter of a calculator; figures of one table share one deviation, for what a table is off it is off throughout.
  */
 final class UnreadFigures {
-    private static final List<Map<String, String>> FIGURES = table();
+    private static final List<Map<String, String>> FIGURES =
+            Table.beside(UnreadFigures.class, "tolerances.csv", "tolerances").rows();
 
     private UnreadFigures() {}
 
@@ -70,13 +70,5 @@ final class UnreadFigures {
         Iterable<EObject> contents = root::eAllContents;
         Stream<EObject> all = StreamSupport.stream(contents.spliterator(), false);
         return all.filter(type::isInstance).map(type::cast).anyMatch(wanted);
-    }
-
-    private static List<Map<String, String>> table() {
-        InputStream stream = UnreadFigures.class.getResourceAsStream("tolerances.csv");
-        if (stream == null) {
-            throw new IllegalStateException("tolerances.csv is missing");
-        }
-        return Table.read("tolerances", stream).rows();
     }
 }

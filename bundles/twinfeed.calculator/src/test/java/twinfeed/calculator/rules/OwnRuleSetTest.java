@@ -6,14 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,25 +25,17 @@ class OwnRuleSetTest {
     Path folder;
 
     private Path own() {
-        return folder.resolve("north-isles-2030");
+        return folder.resolve(OwnRules.ID);
     }
 
     @BeforeEach
     void copyTheStandardOne() throws IOException {
-        Files.createDirectories(own());
-        List<String> names = new ArrayList<>(RuleSet.TABLES);
-        names.add("numbers");
-        for (String name : names) {
-            try (InputStream stream = RuleSets.class.getResourceAsStream(RuleSets.DEFAULT + "/" + name + ".csv")) {
-                Files.copy(Objects.requireNonNull(stream), own().resolve(name + ".csv"));
-            }
-        }
-        System.setProperty(RuleSets.FOLDER, folder.toString());
+        OwnRules.copyInto(folder);
     }
 
     @AfterEach
     void forget() {
-        System.clearProperty(RuleSets.FOLDER);
+        OwnRules.forget();
     }
 
     private void replace(String file, String old, String replacement) throws IOException {

@@ -55,11 +55,7 @@ public final class LifeModel {
     }
 
     private static LifeModel readOwn() {
-        InputStream stream = LifeModel.class.getResourceAsStream("life.csv");
-        if (stream == null) {
-            throw new IllegalStateException("life.csv is missing");
-        }
-        return read(stream);
+        return new LifeModel(Table.beside(LifeModel.class, "life.csv", "life"));
     }
 
     static LifeModel read(InputStream stream) {

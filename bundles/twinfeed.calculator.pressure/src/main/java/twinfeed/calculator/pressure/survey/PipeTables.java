@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.survey;
 
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,11 +34,7 @@ public final class PipeTables {
     }
 
     public static Table table(String file) {
-        InputStream stream = PipeTables.class.getResourceAsStream(file);
-        if (stream == null) {
-            throw new IllegalStateException(file + " is missing");
-        }
-        return Table.read(file, stream);
+        return Table.beside(PipeTables.class, file, file);
     }
 
     /** Loss coefficient of one fitting of a kind, referred to the bore of its pipe. */
