@@ -64,21 +64,21 @@ final class DrawsNearLimit implements OpenDraws {
         reckon();
     }
 
-    /** The draws in the order of their margins; those of equal margins stay in their order. */
+    /** The draws in the order of their margins; those of margins that are equal to some twelve digits stay in their order. */
     private static int[] inOrder(int[] near, double[] predicted) {
-        double[] sorted = new double[near.length];
-        Arrays.setAll(sorted, i -> predicted[near[i]]);
-        Arrays.sort(sorted);
-        int[] equalsBefore = new int[near.length];
-        int[] ordered = new int[near.length];
-        for (int draw : near) {
-            int place = Arrays.binarySearch(sorted, predicted[draw]);
-            while (place > 0 && sorted[place - 1] == sorted[place]) {
-                place--;
-            }
-            ordered[place + equalsBefore[place]++] = draw;
-        }
-        return ordered;
+        // Sorted as one number each, which is several times as quick as with a comparison: the margin, and in its last
+        // digits the draw.
+        long last = (Long.highestOneBit(predicted.length) << 1) - 1;
+        long[] keys = new long[near.length];
+        Arrays.setAll(keys, i -> ascending(predicted[near[i]]) & ~last | near[i]);
+        Arrays.sort(keys);
+        return Arrays.stream(keys).mapToInt(key -> (int) (key & last)).toArray();
+    }
+
+    /** A whole number that is larger where a number is larger. */
+    private static long ascending(double number) {
+        long bits = Double.doubleToLongBits(number);
+        return bits ^ (bits >> Long.SIZE - 1 & Long.MAX_VALUE);
     }
 
     /** Whether a truth is news. */
