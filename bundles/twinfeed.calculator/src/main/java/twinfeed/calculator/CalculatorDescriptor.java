@@ -23,7 +23,7 @@ import twinfeed.units.text.Texts;
  * @param parameters its own parameters
  * @param formulas the functions that it publishes
  * @param reads what it reads of a survey, as the beginnings of paths, for example {@code survey.electricity}; empty for all of it. It is
- *     not run again where only other readings move, so one that is left out here would count as sure
+ *     not run again where only other readings move or are edited, so one that is left out here would count as sure and keep its old answers
  */
 public record CalculatorDescriptor(
         String id,

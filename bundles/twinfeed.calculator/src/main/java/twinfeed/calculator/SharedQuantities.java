@@ -87,6 +87,16 @@ public final class SharedQuantities {
         }
     }
 
+    /** What is provided of some quantities, without how it was found, which keeps hold of the house. */
+    public SharedQuantities valuesOnly(List<SharedQuantity> keys) {
+        SharedQuantities plain = new SharedQuantities(grid, consumed);
+        for (SharedQuantity key : keys) {
+            copy(key, values, plain.values);
+            copy(key, lacking, plain.lacking);
+        }
+        return plain;
+    }
+
     private static <T> void copy(SharedQuantity key, Map<SharedQuantity, T> from, Map<SharedQuantity, T> to) {
         T known = from.get(key);
         if (known != null) {

@@ -319,14 +319,13 @@ public abstract class CalculatorContract {
         Runner runner = runner();
         for (Finding finding : runner.judge(survey, present).findings()) {
             String key = finding.check().key();
-            List<String> alone =
-                    runner
-                            .rejudging(survey, survey, present, grid -> grid, new Readings(survey), Set.of(key))
-                            .all()
-                            .stream()
-                            .filter(each -> each.check().key().equals(key))
-                            .map(CalculatorContract::figures)
-                            .toList();
+            List<String> alone = runner
+                    .rejudging(survey, survey, present, grid -> grid, new Readings(survey), Set.of(key), null)
+                    .all()
+                    .stream()
+                    .filter(each -> each.check().key().equals(key))
+                    .map(CalculatorContract::figures)
+                    .toList();
             assertEquals(List.of(figures(finding)), alone);
         }
     }

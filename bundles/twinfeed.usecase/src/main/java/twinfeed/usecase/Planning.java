@@ -6,8 +6,10 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.sampling.Uncertainty;
@@ -33,13 +35,19 @@ final class Planning implements RemedySearch.Judge {
      *
      * @param sideBySide whether several options may be planned at once
      * @param wanted whether somebody still waits for the answer; asked before each house that is judged
+     * @param cache keeps what calculators answer for the next time; absent where nobody asks again
      */
-    Planning(Runner runner, WorkCost.Source costs, boolean sideBySide, BooleanSupplier wanted) {
+    Planning(
+            Runner runner,
+            WorkCost.Source costs,
+            boolean sideBySide,
+            BooleanSupplier wanted,
+            @Nullable AnswerCache cache) {
         this.wanted = wanted;
         this.sideBySide = sideBySide;
         this.runner = runner;
-        this.uncertainty = Uncertainty.byNeed(runner);
-        this.ofWorks = Uncertainty.untilDoubt(runner);
+        this.uncertainty = Uncertainty.byNeed(runner, cache);
+        this.ofWorks = Uncertainty.untilDoubt(runner, cache);
         this.search = new RemedySearch(this, costs, runner.influence());
     }
 

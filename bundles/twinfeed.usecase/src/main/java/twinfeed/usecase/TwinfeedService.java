@@ -18,6 +18,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.CalculatorProblem;
 import twinfeed.calculator.engine.IntakeModel;
@@ -194,11 +195,14 @@ public final class TwinfeedService {
      * The same for all heaters of the survey, for somebody who may not want the answer any more before it is there.
      *
      * @param wanted whether it is still wanted; asked by several threads
+     * @param cache keeps what calculators answered, so that after one edit of the job only those are run that read what was edited
      * @throws NoLongerWantedException if it was not
      */
-    public AssessedJob judge(OpenedJob opened, @Nullable PriceBook book, Locale locale, BooleanSupplier wanted) {
-        return titled(
-                judge(opened, new Candidates(opened).all(), BookCosts.of(book, opened), locale, wanted), book, locale);
+    public AssessedJob judge(
+            OpenedJob opened, @Nullable PriceBook book, Locale locale, BooleanSupplier wanted, AnswerCache cache) {
+        AssessedJob judged =
+                judge(opened, new Candidates(opened).all(), BookCosts.of(book, opened), locale, wanted, cache);
+        return titled(judged, book, locale);
     }
 
     /** The same with the names of heaters in the language, as far as the price book has them in it. */
@@ -266,7 +270,7 @@ public final class TwinfeedService {
      */
     public AssessedJob judgeCandidates(
             OpenedJob opened, List<Candidate> candidates, WorkCost.Source costs, Locale locale) {
-        return judge(opened, candidates, costs, locale, () -> true);
+        return judge(opened, candidates, costs, locale, () -> true, null);
     }
 
     private AssessedJob judge(
@@ -274,10 +278,11 @@ public final class TwinfeedService {
             List<Candidate> candidates,
             WorkCost.Source costs,
             Locale locale,
-            BooleanSupplier wanted) {
+            BooleanSupplier wanted,
+            @Nullable AnswerCache cache) {
         Survey survey = Candidates.withPresentHeater(opened.job().getSurvey(), candidates);
         AssessmentResult assessed = runner.assess(survey, candidates);
-        List<WorkPlan> plans = new Planning(runner, costs, sideBySide, wanted).plans(survey, assessed.options());
+        List<WorkPlan> plans = new Planning(runner, costs, sideBySide, wanted, cache).plans(survey, assessed.options());
         AssessmentResult sure = new AssessmentResult(
                 assessed.rules(),
                 assessed.grid(),

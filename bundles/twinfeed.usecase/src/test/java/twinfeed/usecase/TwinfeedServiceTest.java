@@ -30,7 +30,9 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SyntheticCalculator;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.calculator.search.WorkCost;
+import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
@@ -41,6 +43,9 @@ import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.rows.CsvRows;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Kind;
+import twinfeed.units.Length;
+import twinfeed.units.Power;
+import twinfeed.units.Pressure;
 
 /** The service at a house of the demonstration, whose breaker is too small for the strongest heater. */
 final class TwinfeedServiceTest {
@@ -106,7 +111,8 @@ final class TwinfeedServiceTest {
     void anAnswerThatIsNoLongerWantedIsGivenUp() {
         OpenedJob alder = SERVICE.open(Demo.FOLDER.resolve("alder-beck.job"), null);
         AtomicInteger asked = new AtomicInteger();
-        AssessedJob judged = SERVICE.oneByOne().judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() > 0);
+        AssessedJob judged = SERVICE.oneByOne()
+                .judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() > 0, new AnswerCache());
         assertEquals(
                 SERVICE.judge(alder, PRICES, null, Locale.UK)
                         .record()
@@ -117,8 +123,27 @@ final class TwinfeedServiceTest {
         assertTrue(houses > judged.record().getOptions().size(), "before each option and each set of works: " + houses);
         asked.set(0);
         assertThrows(NoLongerWantedException.class, () -> SERVICE.oneByOne()
-                .judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() < houses));
+                .judge(alder, PRICES, Locale.UK, () -> asked.incrementAndGet() < houses, new AnswerCache()));
         assertEquals(houses, asked.get(), "nothing is judged after the answer is not wanted");
+    }
+
+    @Test
+    void answersFromBeforeAnEditChangeNothingAfterIt() {
+        OpenedJob alder = SERVICE.open(Demo.FOLDER.resolve("alder-beck.job"), null);
+        Survey survey = alder.job().getSurvey();
+        AnswerCache cache = new AnswerCache();
+        List<Runnable> edits = List.of(
+                () -> {},
+                () -> survey.getElectricity().getLoads().get(0).setPower(Power.valueOf("2.2 kW ± 0.1 kW")),
+                () -> survey.getWater().getTest().setRunningPressure(Pressure.valueOf("1.9 bar")),
+                () -> survey.getElectricity().getCircuit().getSegments().get(0).setLength(Length.valueOf("4 m")));
+        for (Runnable edit : edits) {
+            edit.run();
+            Assessment kept =
+                    SERVICE.judge(alder, PRICES, Locale.UK, () -> true, cache).record();
+            Assessment fresh = SERVICE.judge(alder, PRICES, null, Locale.UK).record();
+            assertTrue(EcoreUtil.equals(fresh, kept));
+        }
     }
 
     @Test

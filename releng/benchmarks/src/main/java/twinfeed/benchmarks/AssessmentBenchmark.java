@@ -18,8 +18,11 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
+import twinfeed.model.survey.Survey;
+import twinfeed.units.Resistance;
 import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.OpenedJob;
@@ -43,9 +46,16 @@ public class AssessmentBenchmark {
     @Param({"alder-beck", "birch-syke", "hazel-ghyll", "rowan-brook", "willow-mere"})
     public String job = "";
 
+    private static final double SMALLEST_LOOP_OHM = 0.2;
+
+    /** So little that no edit of a run makes the house another one. */
+    private static final double LOOP_STEP_OHM = 1e-7;
+
     private final TwinfeedService service = TwinfeedService.onClassPath();
     private final PriceBook book = service.book(DEMO.resolve("prices.csv"));
+    private final AnswerCache cache = new AnswerCache();
     private @Nullable OpenedJob opened;
+    private int edits;
 
     /** Reads the job. */
     @Setup
@@ -71,6 +81,15 @@ public class AssessmentBenchmark {
     @Benchmark
     public AssessedJob judge() {
         return service.judge(opened(), book, null, Locale.UK);
+    }
+
+    /** The same as the window asks it after an edit, of a reading of the circuit here: what does not follow from it is known. */
+    @Benchmark
+    public AssessedJob judgeAfterAnEdit() {
+        Survey survey = opened().job().getSurvey();
+        edits++;
+        survey.getElectricity().setExternalLoop(Resistance.ofSi(SMALLEST_LOOP_OHM + edits * LOOP_STEP_OHM));
+        return service.judge(opened(), book, Locale.UK, () -> true, cache);
     }
 
     /** From the file to the priced quote. */

@@ -306,7 +306,7 @@ class DeliveredPowerTest {
         for (String key : List.of("reporter.current", "reporter.voltage")) {
             Finding all = runner.judge(survey, candidate).finding(key).orElseThrow();
             Finding alone = runner
-                    .rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(key))
+                    .rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(key), null)
                     .all()
                     .stream()
                     .filter(each -> each.check().key().equals(key))

@@ -65,7 +65,8 @@ class SwitchMarginForOthersTest {
                         new Candidate(heater, false),
                         grid -> grid,
                         new Readings(survey),
-                        Set.of(MARGIN.key()))
+                        Set.of(MARGIN.key()),
+                        null)
                 .all()
                 .stream()
                 .filter(finding -> finding.check().equals(MARGIN))

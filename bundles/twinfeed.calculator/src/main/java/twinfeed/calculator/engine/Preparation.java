@@ -65,6 +65,11 @@ final class Preparation {
         return grid;
     }
 
+    /** The values of the house as they are now. */
+    HouseInputs inputs() {
+        return new HouseInputs(house.surveyed, house.changed, rules);
+    }
+
     /** A session with some calculators prepared. */
     Session session(List<Calculator> calculators) {
         return session(calculators, null);

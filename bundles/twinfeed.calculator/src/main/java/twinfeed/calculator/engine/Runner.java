@@ -181,14 +181,15 @@ public final class Runner {
     }
 
     /**
-     * Asks some checks about one candidate again and again while readings move. Only the calculators that answer them are run, and those
-     * on which their answers depend.
+     * Asks some checks about one candidate again and again while readings move, which are now as they were taken. Only the calculators that answer
+     * them are run, and those on which their answers depend.
      *
      * @param surveyed the house in which the readings were taken
      * @param changed the survey with the works done; may be the same
      * @param focus picks the conditions
      * @param readings tells what the changed survey lacks; readings may move but none comes or goes
      * @param asked keys of the checks
+     * @param cache keeps what they answer; absent where nobody asks again
      */
     public Rejudging rejudging(
             Survey surveyed,
@@ -196,7 +197,8 @@ public final class Runner {
             Candidate candidate,
             UnaryOperator<Grid> focus,
             Readings readings,
-            Set<String> asked) {
+            Set<String> asked,
+            @Nullable AnswerCache cache) {
         Set<String> answering = calculators.stream()
                 .map(Calculator::descriptor)
                 .filter(each -> each.checks().stream().anyMatch(check -> asked.contains(check.key())))
@@ -208,7 +210,8 @@ public final class Runner {
                         .toList(),
                 asked,
                 candidate,
-                () -> preparation(surveyed, changed, focus, readings, Assumptions.unrecorded(), null));
+                () -> preparation(surveyed, changed, focus, readings, Assumptions.unrecorded(), null),
+                cache);
     }
 
     private boolean isNeeded(String calculator, Set<String> answering) {

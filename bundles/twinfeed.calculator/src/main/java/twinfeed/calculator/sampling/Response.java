@@ -171,7 +171,7 @@ final class Response {
         }
         List<SampledInput> inputs = trials.inputs().list();
         for (int i = 0; i < inputs.size(); i++) {
-            probe(trials, inputs.get(i), i, responses);
+            probe(trials, i, inputs.get(i).spread(), responses);
         }
         probeTogether(trials, responses);
         return responses;
@@ -201,15 +201,14 @@ final class Response {
         }
     }
 
-    private static void probe(Trials trials, SampledInput input, int number, List<Response> responses) {
-        Spread spread = input.spread();
+    private static void probe(Trials trials, int number, Spread spread, List<Response> responses) {
         List<Trial> seen = new ArrayList<>();
         if (spread.possibilities() == 0) {
-            seen.add(trials.with(input, -spread.probe()));
-            seen.add(trials.with(input, spread.probe()));
+            seen.add(trials.with(number, -spread.probe()));
+            seen.add(trials.with(number, spread.probe()));
         } else {
             for (int position = 1; position < spread.possibilities(); position++) {
-                seen.add(trials.with(input, position));
+                seen.add(trials.with(number, position));
             }
         }
         for (int check = 0; check < responses.size(); check++) {

@@ -3,19 +3,23 @@ package twinfeed.calculator.sampling;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Candidate;
-import twinfeed.calculator.Condition;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
+import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.engine.CheckMargin;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Rejudging;
 import twinfeed.calculator.engine.Runner;
-import twinfeed.calculator.formula.Working;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
 
@@ -27,12 +31,19 @@ final class Trials {
     private final int[] sampled;
     private final int[] asked;
     private final Rejudging rejudging;
+    private final Map<String, int[]> read;
 
     /** What is judged. */
     private record House(
-            Runner runner, Survey surveyed, Survey changed, Candidate candidate, GridFocus focus, Readings readings) {
+            Runner runner,
+            Survey surveyed,
+            Survey changed,
+            Candidate candidate,
+            GridFocus focus,
+            Readings readings,
+            @Nullable AnswerCache cache) {
         Rejudging asking(Set<String> checks) {
-            return runner.rejudging(surveyed, changed, candidate, focus, readings, checks);
+            return runner.rejudging(surveyed, changed, candidate, focus, readings, checks, cache);
         }
     }
 
@@ -43,6 +54,7 @@ final class Trials {
      * @param changed a private copy of the house with works done, or the same
      * @param inputs the uncertain inputs of both
      * @param nominal the result with the readings as taken
+     * @param cache keeps what calculators answer; absent where nobody asks again
      */
     Trials(
             Runner runner,
@@ -50,11 +62,14 @@ final class Trials {
             Survey changed,
             Candidate candidate,
             SampledInputs inputs,
-            OptionResult nominal) {
+            OptionResult nominal,
+            @Nullable AnswerCache cache) {
         this.inputs = inputs;
+        this.read = new HashMap<>();
         this.nominal = nominal;
         // Inputs that are put elsewhere change readings; none is taken or forgotten.
-        this.house = new House(runner, surveyed, changed, candidate, new GridFocus(nominal), new Readings(changed));
+        this.house =
+                new House(runner, surveyed, changed, candidate, new GridFocus(nominal), new Readings(changed), cache);
         this.sampled = IntStream.range(0, nominal.findings().size())
                 .filter(i -> isSampled(nominal.findings().get(i)))
                 .toArray();
@@ -65,6 +80,7 @@ final class Trials {
     private Trials(Trials all, Collection<Integer> checks) {
         this.house = all.house;
         this.inputs = all.inputs;
+        this.read = all.read;
         this.nominal = all.nominal;
         this.sampled = all.sampled;
         this.asked = checks.stream().mapToInt(Integer::intValue).sorted().toArray();
@@ -79,6 +95,7 @@ final class Trials {
 
     /** The same for {@link #at} and some of the checks only, about which others have nothing to say: they count as not passing. */
     Trials asking(Collection<Integer> checks) {
+        inputs.place(new double[inputs.list().size()]);
         return new Trials(this, checks);
     }
 
@@ -109,65 +126,66 @@ final class Trials {
 
     /** What the checks say with the readings as taken. */
     Trial nominal() {
-        return trial(nominal.findings(), true);
+        return trial(nominal.findings().stream().map(CheckMargin::of).toList());
     }
 
     /** What the checks say with all inputs at given positions. */
     Trial at(double[] positions) {
         inputs.place(positions);
-        return trial(rejudging.all(), false);
+        return trial(rejudging.moved(calculator -> positions(calculator, positions)));
     }
 
-    /** What the checks say with one input elsewhere and all others as taken; it is put back. */
-    Trial with(SampledInput input, double position) {
+    /**
+     * What the checks say with one input elsewhere and all others as taken; it is put back.
+     *
+     * @param number of the input
+     */
+    Trial with(int number, double position) {
+        SampledInput input = inputs.list().get(number);
+        double[] positions = new double[inputs.list().size()];
+        positions[number] = position;
         input.place(position);
-        Trial trial = trial(rejudging.moved(input::isReadBy), false);
+        Trial trial = trial(rejudging.moved(calculator -> positions(calculator, positions)));
         input.place(0);
         return trial;
     }
 
-    private Trial trial(List<Finding> findings, boolean isNominal) {
+    /** The positions of those inputs that a calculator reads. */
+    private double[] positions(CalculatorDescriptor calculator, double[] all) {
+        int[] numbers = read.computeIfAbsent(calculator.id(), id -> IntStream.range(0, all.length)
+                .filter(i -> inputs.list().get(i).isReadBy(calculator))
+                .toArray());
+        double[] positions = new double[numbers.length];
+        for (int i = 0; i < positions.length; i++) {
+            positions[i] = all[numbers[i]];
+        }
+        return positions;
+    }
+
+    private Trial trial(List<CheckMargin> said) {
         boolean[] passes = new boolean[sampled.length];
         double[] margins = new double[sampled.length];
         Arrays.fill(margins, Double.NaN);
         int from = 0;
         for (int check : asked) {
-            Finding finding = nominal(check);
-            if (!isNominal) {
-                int found = find(findings, finding.check().key(), from);
-                from = found < 0 ? from : found + 1;
-                // A calculator that breaks on a draw leaves findings out: the check then counts as not passing.
-                finding = found < 0 ? UNANSWERED : findings.get(found);
+            int found = find(said, nominal(check).check().key(), from);
+            // A calculator that breaks on a draw leaves findings out: the check then counts as not passing.
+            if (found >= 0) {
+                from = found + 1;
+                passes[check] = said.get(found).passes();
+                margins[check] = said.get(found).margin();
             }
-            Finding.Figures figures = finding.figures();
-            passes[check] = finding.outcome() == Outcome.PASSES || finding.outcome() == Outcome.NOT_APPLICABLE;
-            margins[check] = figures == null ? Double.NaN : figures.margin();
         }
         return new Trial(passes, margins);
     }
 
-    /** Findings come in the order of the nominal ones. */
-    private static int find(List<Finding> findings, String key, int from) {
-        for (int i = from; i < findings.size(); i++) {
-            if (findings.get(i).check().key().equals(key)) {
+    /** Margins come in the order of the nominal findings. */
+    private static int find(List<CheckMargin> said, String key, int from) {
+        for (int i = from; i < said.size(); i++) {
+            if (said.get(i).check().equals(key)) {
                 return i;
             }
         }
         return -1;
     }
-
-    private static final Finding UNANSWERED = new Finding(
-            "",
-            Runner.BROKEN,
-            Outcome.CANNOT_TELL,
-            null,
-            Condition.NONE,
-            "",
-            java.util.Map.of(),
-            List.of(),
-            "",
-            Working::none,
-            List.of(),
-            List.of(),
-            null);
 }

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.calculator.engine.OptionResult;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.search.RemedySearch;
@@ -34,6 +36,7 @@ public final class Uncertainty implements RemedySearch.Judge {
     private final Method method;
     private final int points;
     private final long seed;
+    private final @Nullable AnswerCache cache;
 
     private enum Method {
         PLAIN,
@@ -41,7 +44,7 @@ public final class Uncertainty implements RemedySearch.Judge {
         UNTIL_DOUBT
     }
 
-    private Uncertainty(Runner runner, Method method, int points, long seed) {
+    private Uncertainty(Runner runner, Method method, int points, long seed, @Nullable AnswerCache cache) {
         if (points < 2) {
             throw new IllegalArgumentException("at least 2 draws, not " + points);
         }
@@ -49,13 +52,23 @@ public final class Uncertainty implements RemedySearch.Judge {
         this.method = method;
         this.points = points;
         this.seed = seed;
+        this.cache = cache;
     }
 
     /**
      * With as many judgements as a sure answer needs: the chance of every check has a standard deviation of at most 0.8 % at the end.
      */
     public static Uncertainty byNeed(Runner runner) {
-        return new Uncertainty(runner, Method.BY_NEED, PLAIN_POINTS, SEED);
+        return byNeed(runner, null);
+    }
+
+    /**
+     * The same for a house that is judged again and again with a reading edited in between.
+     *
+     * @param cache keeps what calculators answer
+     */
+    public static Uncertainty byNeed(Runner runner, @Nullable AnswerCache cache) {
+        return new Uncertainty(runner, Method.BY_NEED, PLAIN_POINTS, SEED, cache);
     }
 
     /**
@@ -63,7 +76,16 @@ public final class Uncertainty implements RemedySearch.Judge {
      * is too close for certain, and the chances of the others are then rough.
      */
     public static Uncertainty untilDoubt(Runner runner) {
-        return new Uncertainty(runner, Method.UNTIL_DOUBT, PLAIN_POINTS, SEED);
+        return untilDoubt(runner, null);
+    }
+
+    /**
+     * The same for a house that is judged again and again.
+     *
+     * @param cache keeps what calculators answer
+     */
+    public static Uncertainty untilDoubt(Runner runner, @Nullable AnswerCache cache) {
+        return new Uncertainty(runner, Method.UNTIL_DOUBT, PLAIN_POINTS, SEED, cache);
     }
 
     /**
@@ -75,7 +97,7 @@ public final class Uncertainty implements RemedySearch.Judge {
      * @throws IllegalArgumentException if there are fewer
      */
     public static Uncertainty plain(Runner runner, int points, long seed) {
-        return new Uncertainty(runner, Method.PLAIN, points, seed);
+        return new Uncertainty(runner, Method.PLAIN, points, seed, null);
     }
 
     /** Judges a candidate with the readings as taken, then adds to each finding how sure it is. */
@@ -120,7 +142,7 @@ public final class Uncertainty implements RemedySearch.Judge {
         if (inputs.list().isEmpty()) {
             return nominal;
         }
-        Trials trials = new Trials(runner, before, copy, candidate, inputs, nominal);
+        Trials trials = new Trials(runner, before, copy, candidate, inputs, nominal, cache);
         Function<List<Finding>, OptionResult> result = sampled -> {
             List<Finding> findings = new ArrayList<>(nominal.findings());
             for (int check = 0; check < sampled.size(); check++) {

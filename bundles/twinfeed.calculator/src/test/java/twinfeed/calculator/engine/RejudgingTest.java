@@ -3,7 +3,6 @@ package twinfeed.calculator.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -21,19 +21,26 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.units.Kind;
+import twinfeed.units.Pressure;
 import twinfeed.units.Temperature;
 import twinfeed.units.Voltage;
 
 /** Judging again where only some readings have moved. */
 class RejudgingTest {
+    private static final double[] NOWHERE = {};
+
     private final Survey survey = survey();
+    private final Heater heater = CatalogueFactory.eINSTANCE.createHeater();
     private final List<String> ran = new ArrayList<>();
 
     private static Survey survey() {
@@ -54,6 +61,10 @@ class RejudgingTest {
     }
 
     private Rejudging asking(String... checks) {
+        return asking(null, checks);
+    }
+
+    private Rejudging asking(@Nullable AnswerCache cache, String... checks) {
         Calculator giver =
                 counted("giver", "survey.targetOutlet", null, SharedQuantity.DESIGN_CURRENT, each -> target(each));
         Calculator taker = counted("taker", "survey.customer", SharedQuantity.DESIGN_CURRENT, null, each -> 1);
@@ -61,8 +72,8 @@ class RejudgingTest {
                 "winter", "survey.winterIntake", null, null, each -> Objects.requireNonNull(each.getWinterIntake())
                         .si());
         Runner runner = new Runner(List.of(giver, taker, winter), (mean, spread, month, southern) -> mean);
-        Candidate candidate = new Candidate(CatalogueFactory.eINSTANCE.createHeater(), false);
-        return runner.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(checks));
+        Candidate candidate = new Candidate(heater, false);
+        return runner.rejudging(survey, survey, candidate, grid -> grid, new Readings(survey), Set.of(checks), cache);
     }
 
     @Test
@@ -85,8 +96,9 @@ class RejudgingTest {
     }
 
     @Test
-    void withoutReadingsAsTakenNothingCanMove() {
-        assertThrows(IllegalStateException.class, () -> asking("taker.value").moved(each -> true));
+    void withoutAnswersAsTakenAllAreRun() {
+        assertEquals(List.of(40.0, 41.0), margins(asking("taker.value").moved(each -> NOWHERE)));
+        assertEquals(List.of("giver", "taker"), ran);
     }
 
     private static double target(Survey survey) {
@@ -99,7 +111,7 @@ class RejudgingTest {
             @Nullable SharedQuantity takes,
             @Nullable SharedQuantity gives,
             ToDoubleFunction<Survey> value) {
-        Check check = Check.report(id + ".value", Kind.RATIO);
+        Check check = Check.of(id + ".value", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.RATIO);
         return new Calculator() {
             @Override
             public CalculatorDescriptor descriptor() {
@@ -126,10 +138,22 @@ class RejudgingTest {
                         shared.put(gives, own);
                     }
                     double taken = takes == null ? 0 : shared.get(takes)[0];
-                    findings.on(check).report(own + taken).argument("id", id).add();
+                    findings.on(check)
+                            .compare(own + taken, 0)
+                            .argument("id", id)
+                            .add();
                 };
             }
         };
+    }
+
+    /** One reading stands elsewhere. */
+    private static Function<CalculatorDescriptor, double[]> moving(String path) {
+        return calculator -> calculator.reads(path) ? new double[] {1} : NOWHERE;
+    }
+
+    private static List<Double> margins(List<CheckMargin> answers) {
+        return answers.stream().map(CheckMargin::margin).toList();
     }
 
     private static List<Double> values(List<Finding> findings) {
@@ -141,8 +165,7 @@ class RejudgingTest {
     @Test
     void onlyACalculatorThatReadsWhatMovedIsRunAgain() {
         Rejudging rejudging = rejudging();
-        assertEquals(
-                List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.customer.vulnerable"))));
+        assertEquals(List.of(40.0, 41.0, 5.0), margins(rejudging.moved(moving("survey.customer.vulnerable"))));
         assertEquals(List.of("taker"), ran);
     }
 
@@ -150,14 +173,14 @@ class RejudgingTest {
     void aCalculatorIsRunAgainWhereAQuantityThatItConsumesChanged() {
         Rejudging rejudging = rejudging();
         survey.setTargetOutlet(Temperature.valueOf("42 °C"));
-        assertEquals(List.of(42.0, 43.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
+        assertEquals(List.of(42.0, 43.0, 5.0), margins(rejudging.moved(moving("survey.targetOutlet"))));
         assertEquals(List.of("giver", "taker"), ran);
     }
 
     @Test
     void aCalculatorIsNotRunAgainWhereItsQuantitiesStayTheSame() {
         Rejudging rejudging = rejudging();
-        assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> each.reads("survey.targetOutlet"))));
+        assertEquals(List.of(40.0, 41.0, 5.0), margins(rejudging.moved(moving("survey.targetOutlet"))));
         assertEquals(List.of("giver"), ran);
     }
 
@@ -165,7 +188,7 @@ class RejudgingTest {
     void allAreRunUnderOtherConditions() {
         Rejudging rejudging = rejudging();
         survey.getElectricity().setSupplyVoltage(Voltage.valueOf("236 V"));
-        assertEquals(List.of(40.0, 41.0, 5.0), values(rejudging.moved(each -> false)));
+        assertEquals(List.of(40.0, 41.0, 5.0), margins(rejudging.moved(each -> NOWHERE)));
         assertEquals(List.of("giver", "taker", "winter"), ran);
     }
 
@@ -175,6 +198,76 @@ class RejudgingTest {
         survey.setWinterIntake(Temperature.valueOf("7 °C"));
         assertEquals(List.of(40.0, 41.0, 7.0), values(rejudging.all()));
         assertEquals(List.of("giver", "taker", "winter"), ran);
+    }
+
+    /** What all three say where the target temperature stands elsewhere. */
+    private List<Double> judgedAgain(AnswerCache cache) {
+        ran.clear();
+        Rejudging rejudging =
+                asking(cache, "giver.value", "taker.value", "winter.value").fromHere();
+        Temperature taken = survey.getTargetOutlet();
+        survey.setTargetOutlet(Temperature.valueOf("42 °C"));
+        List<Double> said = margins(rejudging.moved(moving("survey.targetOutlet")));
+        survey.setTargetOutlet(taken);
+        return said;
+    }
+
+    @Test
+    void nothingIsRunAgainInAHouseThatWasJudgedBefore() {
+        AnswerCache cache = new AnswerCache();
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of("giver", "taker", "winter", "giver", "taker"), ran);
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of(), ran);
+    }
+
+    @Test
+    void afterAnEditOnlyThoseAreRunThatReadWhatWasEdited() {
+        AnswerCache cache = new AnswerCache();
+        judgedAgain(cache);
+        survey.setCustomer(SurveyFactory.eINSTANCE.createCustomer());
+        survey.getCustomer().setVulnerable(true);
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of("taker", "taker"), ran);
+        survey.setNotes("gate sticks");
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of(), ran);
+    }
+
+    @Test
+    void whoTakesAQuantityIsRunAgainWhereItIsAnother() {
+        AnswerCache cache = new AnswerCache();
+        judgedAgain(cache);
+        survey.setTargetOutlet(Temperature.valueOf("41 °C"));
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of("giver", "taker", "giver"), ran, "at 42 °C the taker has answered before");
+    }
+
+    @Test
+    void underOtherConditionsAllAreRunAgain() {
+        AnswerCache cache = new AnswerCache();
+        judgedAgain(cache);
+        survey.getElectricity().setSupplyVoltage(Voltage.valueOf("236 V"));
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of("giver", "taker", "winter", "giver", "taker"), ran);
+    }
+
+    @Test
+    void anotherHeaterIsAnotherQuestion() {
+        AnswerCache cache = new AnswerCache();
+        judgedAgain(cache);
+        heater.setMakePressure(Pressure.valueOf("1 bar"));
+        assertEquals(List.of(42.0, 43.0, 5.0), judgedAgain(cache));
+        assertEquals(List.of("giver", "taker", "winter", "giver", "taker"), ran);
+    }
+
+    @Test
+    void otherChecksAreAnotherQuestionButOfTheirOwnCalculatorAlone() {
+        AnswerCache cache = new AnswerCache();
+        asking(cache, "taker.value").fromHere();
+        ran.clear();
+        asking(cache, "giver.value", "taker.value").fromHere();
+        assertEquals(List.of("giver"), ran);
     }
 
     @Test

@@ -62,7 +62,7 @@ final class MadeUpTrials {
         Runner runner = Fixtures.runner(new SyntheticCalculator("made-up", Arrays.asList(checks), answers));
         SampledInputs inputs = SampledInputs.of(survey, survey, RuleSets.standard());
         return new Trials(
-                runner, survey, survey, Fixtures.candidate(), inputs, runner.judge(survey, Fixtures.candidate()));
+                runner, survey, survey, Fixtures.candidate(), inputs, runner.judge(survey, Fixtures.candidate()), null);
     }
 
     /** Trials of a check whose value is the flow and the loop in one sum. */

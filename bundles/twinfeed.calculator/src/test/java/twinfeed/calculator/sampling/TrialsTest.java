@@ -10,6 +10,7 @@ import static twinfeed.calculator.sampling.MadeUpTrials.flow;
 import static twinfeed.calculator.sampling.MadeUpTrials.loop;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.LimitType;
@@ -91,16 +92,23 @@ class TrialsTest {
     @Test
     void anInputMovedAloneIsPutBack() {
         Trials trials = trials();
-        SampledInput flow = trials.inputs().list().stream()
-                .filter(each -> each.path().endsWith("flow"))
+        assertArrayEquals(
+                new double[] {-0.5, -0.1},
+                trials.with(number(trials, "flow"), -1).margins(),
+                1e-9);
+        assertArrayEquals(
+                new double[] {0.5, 0.2},
+                trials.with(number(trials, "externalLoop"), -1).margins(),
+                1e-9);
+    }
+
+    private static int number(Trials trials, String reading) {
+        List<String> paths =
+                trials.inputs().list().stream().map(SampledInput::path).toList();
+        return IntStream.range(0, paths.size())
+                .filter(i -> paths.get(i).endsWith(reading))
                 .findFirst()
                 .orElseThrow();
-        assertArrayEquals(new double[] {-0.5, -0.1}, trials.with(flow, -1).margins(), 1e-9);
-        SampledInput loop = trials.inputs().list().stream()
-                .filter(each -> each.path().endsWith("externalLoop"))
-                .findFirst()
-                .orElseThrow();
-        assertArrayEquals(new double[] {0.5, 0.2}, trials.with(loop, -1).margins(), 1e-9);
     }
 
     @Test

@@ -76,7 +76,7 @@ final class CustomerPageView {
 
     private List<Line> lines(JobResult result) {
         try {
-            return session.services().page(result).map(CustomerPage::lines).orElse(List.of());
+            return session.page(result).map(CustomerPage::lines).orElse(List.of());
         } catch (RuntimeException refused) {
             return List.of(new Line(Kind.TEXT, String.valueOf(refused.getMessage()), List.of()));
         }

@@ -13,6 +13,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -223,20 +224,23 @@ public final class JobServices {
      * must be read there, or the window would go on showing an older answer as if it were this one.
      *
      * @param wanted whether the answer still counts; without a wish for it what is left of the work is not done
+     * @param cache what calculators answered of this job before its last edits
      */
-    JobResult result(long revision, OpenedJob opened, BooleanSupplier wanted) {
-        return result(revision, opened, locale, wanted);
+    JobResult result(long revision, OpenedJob opened, BooleanSupplier wanted, AnswerCache cache) {
+        return result(revision, opened, locale, wanted, cache);
     }
 
     /** The same in the language of the papers. */
-    JobResult paperResult(OpenedJob opened) {
-        return result(0, opened, papers(), () -> true);
+    JobResult paperResult(OpenedJob opened, AnswerCache cache) {
+        return result(0, opened, papers(), () -> true, cache);
     }
 
-    private JobResult result(long revision, OpenedJob opened, Locale language, BooleanSupplier wanted) {
+    private JobResult result(
+            long revision, OpenedJob opened, Locale language, BooleanSupplier wanted, AnswerCache cache) {
         @Nullable Prices inForce = prices(opened.job().getSurvey());
         return attempt(revision, opened, () -> {
-            AssessedJob judged = service.judge(opened, inForce == null ? null : inForce.book(), language, wanted);
+            AssessedJob judged =
+                    service.judge(opened, inForce == null ? null : inForce.book(), language, wanted, cache);
             return priced(revision, judged, inForce, language);
         });
     }
@@ -320,12 +324,16 @@ public final class JobServices {
         }
     }
 
-    /** What the customer would read of a result, in the language of the papers; empty where there is no quote. */
-    public Optional<CustomerPage> page(JobResult result) {
+    /**
+     * What the customer would read of a result, in the language of the papers; empty where there is no quote.
+     *
+     * @param cache what calculators answered of this job
+     */
+    Optional<CustomerPage> page(JobResult result, AnswerCache cache) {
         Locale language = papers();
         JobResult shown = result;
         if (result.judged() != null && !language.equals(locale)) {
-            shown = result(result.revision(), result.judged().opened(), language, () -> true);
+            shown = result(result.revision(), result.judged().opened(), language, () -> true, cache);
         }
         @Nullable AssessedJob judged = shown.judged();
         @Nullable Quote quote = shown.quote();

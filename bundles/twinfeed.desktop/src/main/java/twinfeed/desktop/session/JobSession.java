@@ -3,8 +3,10 @@ package twinfeed.desktop.session;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.JobFile;
@@ -12,6 +14,7 @@ import twinfeed.model.job.Job;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
 import twinfeed.usecase.OpenedJob;
+import twinfeed.usecase.quote.CustomerPage;
 import twinfeed.usecase.quote.IssuedQuote;
 import twinfeed.usecase.quote.IssuedQuotes;
 
@@ -26,6 +29,7 @@ public final class JobSession {
     private final SurveyEdits edits;
     private final Threads threads;
     private final Recalculation<JobResult> recalculation;
+    private final AnswerCache cache = new AnswerCache();
     private final ChangeNotifier computing = new ChangeNotifier();
     private final ChangeNotifier resulted = new ChangeNotifier();
     private final ChangeNotifier chose = new ChangeNotifier();
@@ -89,7 +93,7 @@ public final class JobSession {
     private void search(long asked, OpenedJob copy) {
         recalculation.ask(
                 asked,
-                () -> services.result(asked, copy, () -> asked == recalculation.revision()),
+                () -> services.result(asked, copy, () -> asked == recalculation.revision(), cache),
                 threads.thorough(),
                 this::deliver);
     }
@@ -278,14 +282,19 @@ public final class JobSession {
         edits.saved();
     }
 
+    /** What the customer would read of a result, in the language of the papers; empty where there is no quote. */
+    public Optional<CustomerPage> page(JobResult shown) {
+        return services.page(shown, cache);
+    }
+
     /** What has to be done to write the quote of the survey as it is now. */
     public QuoteWork quoteWork() {
-        return new QuoteWork(services, copy());
+        return new QuoteWork(services, copy(), cache);
     }
 
     /** The papers that are printed straight away, as the job is now. */
     public PrintedPages printedPages() {
-        return new PrintedPages(services, copy());
+        return new PrintedPages(services, copy(), cache);
     }
 
     /** What has to be done to print what belongs to the finished work, as the job is now. */

@@ -3,6 +3,7 @@ package twinfeed.desktop.session;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.OpenedJob;
@@ -13,10 +14,12 @@ import twinfeed.usecase.faults.FaultFindingService;
 public final class PrintedPages {
     private final JobServices services;
     private final OpenedJob opened;
+    private final AnswerCache cache;
 
-    PrintedPages(JobServices services, OpenedJob opened) {
+    PrintedPages(JobServices services, OpenedJob opened, AnswerCache cache) {
         this.services = services;
         this.opened = opened;
+        this.cache = cache;
     }
 
     /**
@@ -25,7 +28,7 @@ public final class PrintedPages {
      * @throws RuntimeException if there is nothing to be quoted, or it cannot be written; its message says why
      */
     public void quote(Path pdf) {
-        QuoteWork work = new QuoteWork(services, opened);
+        QuoteWork work = new QuoteWork(services, opened, cache);
         work.compute();
         work.write(pdf);
     }

@@ -4,6 +4,7 @@ package twinfeed.desktop.session;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;
@@ -21,11 +22,13 @@ import twinfeed.usecase.quote.QuotingService;
 public final class QuoteWork {
     private final JobServices services;
     private final OpenedJob opened;
+    private final AnswerCache cache;
     private @Nullable JobResult result;
 
-    QuoteWork(JobServices services, OpenedJob opened) {
+    QuoteWork(JobServices services, OpenedJob opened, AnswerCache cache) {
         this.services = services;
         this.opened = opened;
+        this.cache = cache;
     }
 
     /**
@@ -34,7 +37,7 @@ public final class QuoteWork {
      * @throws IllegalStateException if there is nothing to be quoted; its message says why
      */
     public void compute() {
-        JobResult computed = services.paperResult(opened);
+        JobResult computed = services.paperResult(opened, cache);
         if (computed.quote() == null) {
             boolean noPrices = services.prices(opened.job().getSurvey()) == null;
             throw new IllegalStateException(

@@ -15,6 +15,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.form.Choices;
 import twinfeed.desktop.form.FieldForm;
@@ -90,7 +91,7 @@ final class FirstVerdictTest {
     }
 
     private OptionAssessment option() {
-        JobResult result = services.result(1, session.copy(), () -> true);
+        JobResult result = services.result(1, session.copy(), () -> true, new AnswerCache());
         assertEquals("", result.trouble());
         return result.judged().record().getOptions().stream()
                 .filter(each -> "h105".equals(each.getHeaterId()))

@@ -22,6 +22,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.model.io.InputException;
 import twinfeed.units.Pressure;
@@ -114,13 +115,15 @@ final class JobServicesTest {
     void firmThatCannotBeReadLeavesTheFindingsWithoutAQuote() throws Exception {
         services.usePrices(book);
         Files.writeString(folder.resolve("firm.properties"), "nmae=Misspelt\n");
-        JobResult result = services.result(7, opened, () -> true);
+        JobResult result = services.result(7, opened, () -> true, new AnswerCache());
         assertNotNull(result.judged());
         assertNull(result.quote());
         assertEquals(7, result.revision());
         assertTrue(result.complete());
         assertTrue(result.trouble().contains("nmae"), result.trouble());
-        assertTrue(services.page(result).isEmpty(), "without a quote there is no page for the customer");
+        assertTrue(
+                services.page(result, new AnswerCache()).isEmpty(),
+                "without a quote there is no page for the customer");
     }
 
     @Test
@@ -139,14 +142,17 @@ final class JobServicesTest {
 
     @Test
     void customersPageIsInTheLanguageOfThePapers() {
-        assertTrue(services.page(services.result(1, opened, () -> true)).isEmpty(), "no prices, no page");
+        assertTrue(
+                services.page(services.result(1, opened, () -> true, new AnswerCache()), new AnswerCache())
+                        .isEmpty(),
+                "no prices, no page");
         services.usePrices(book);
-        JobResult result = services.result(1, opened, () -> true);
-        CustomerPage english = services.page(result).orElseThrow();
+        JobResult result = services.result(1, opened, () -> true, new AnswerCache());
+        CustomerPage english = services.page(result, new AnswerCache()).orElseThrow();
         assertTrue(text(english).contains("Heater 8.5 kW, two-element"), text(english));
         assertFalse(text(english).contains("Zu zahlen"), text(english));
         services.papers(Locale.GERMANY);
-        CustomerPage german = services.page(result).orElseThrow();
+        CustomerPage german = services.page(result, new AnswerCache()).orElseThrow();
         assertTrue(text(german).contains("Zu zahlen, mit Steuer"), text(german));
         assertTrue(text(german).contains("Heizelemente"), text(german));
     }
@@ -157,7 +163,7 @@ final class JobServicesTest {
 
     private QuoteWork computed() {
         services.usePrices(book);
-        QuoteWork work = new QuoteWork(services, opened);
+        QuoteWork work = new QuoteWork(services, opened, new AnswerCache());
         work.compute();
         return work;
     }
@@ -165,9 +171,9 @@ final class JobServicesTest {
     @Test
     void quoteIsWrittenOnceItWasComputed() throws Exception {
         Path pdf = folder.resolve("quote.pdf");
-        QuoteWork early = new QuoteWork(services, opened);
+        QuoteWork early = new QuoteWork(services, opened, new AnswerCache());
         assertThrows(IllegalStateException.class, () -> early.write(pdf));
-        PrintedPages pages = new PrintedPages(services, opened);
+        PrintedPages pages = new PrintedPages(services, opened, new AnswerCache());
         assertThrows(IllegalStateException.class, () -> pages.quote(pdf), "there are no prices");
         assertFalse(Files.exists(pdf));
         services.usePrices(book);
@@ -178,7 +184,7 @@ final class JobServicesTest {
     @Test
     void jobSheetIsPrintedWithAndWithoutPrices() throws Exception {
         Path pdf = folder.resolve("sheet.pdf");
-        new PrintedPages(services, opened).jobSheet(pdf);
+        new PrintedPages(services, opened, new AnswerCache()).jobSheet(pdf);
         assertTrue(Files.size(pdf) > 1000);
     }
 

@@ -17,6 +17,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import twinfeed.calculator.engine.AnswerCache;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;
@@ -63,7 +64,7 @@ final class QuoteEditsTest {
     }
 
     private JobResult result() {
-        JobResult result = services.result(1, session.copy(), () -> true);
+        JobResult result = services.result(1, session.copy(), () -> true, new AnswerCache());
         assertEquals("", result.trouble());
         return result;
     }

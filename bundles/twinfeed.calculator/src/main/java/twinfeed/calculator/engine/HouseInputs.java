@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: EPL-2.0
+package twinfeed.calculator.engine;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.CalculatorDescriptor;
+import twinfeed.calculator.Candidate;
+import twinfeed.calculator.Check;
+import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.rules.RuleSet;
+import twinfeed.model.survey.Survey;
+
+/** The values of a house, of which each calculator reads some. */
+final class HouseInputs {
+    private final SurveyValues changed;
+    private final @Nullable SurveyValues surveyed;
+    private final RuleSet rules;
+    private @Nullable Candidate candidate;
+    private List<Object> heater = List.of();
+
+    HouseInputs(Survey surveyed, Survey changed, RuleSet rules) {
+        this.changed = SurveyValues.of(changed);
+        this.surveyed = surveyed == changed ? null : SurveyValues.of(surveyed);
+        this.rules = rules;
+    }
+
+    /**
+     * What the answers of a calculator about a heater follow from.
+     *
+     * @param asked keys of the checks that are asked for, of any calculator
+     * @param wanted the quantities that any calculator takes
+     */
+    CalculatorInputs of(
+            CalculatorDescriptor calculator, Candidate candidate, Set<String> asked, Set<SharedQuantity> wanted) {
+        return new CalculatorInputs(
+                List.of(calculator.id(), calculator.version()),
+                changed.readBy(calculator),
+                surveyed == null ? List.of() : surveyed.readBy(calculator),
+                heater(candidate),
+                rules,
+                calculator.checks().stream()
+                        .map(Check::key)
+                        .filter(asked::contains)
+                        .collect(Collectors.toUnmodifiableSet()),
+                calculator.provides().stream().filter(wanted::contains).collect(Collectors.toUnmodifiableSet()));
+    }
+
+    private List<Object> heater(Candidate asked) {
+        if (asked != candidate) {
+            candidate = asked;
+            heater = List.of(asked.present(), SurveyValues.all(asked.heater()));
+        }
+        return heater;
+    }
+}
