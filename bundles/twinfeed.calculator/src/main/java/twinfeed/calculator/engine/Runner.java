@@ -40,12 +40,15 @@ public final class Runner {
     /** Messages of the runner itself and those that calculators share. */
     public static final Texts TEXTS = new Texts(Runner.class, "Common");
 
+    /** More than a house asks for. */
+    private static final int MAX_READ = 2_000;
+
     private final List<Calculator> calculators;
     private final Map<Calculator, String> sources = new IdentityHashMap<>();
     private final Map<String, CalculatorDescriptor> descriptors = new HashMap<>();
     private final List<CalculatorProblem> leftOut;
     private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
-    private final Map<String, TypedArguments> lastTyped = new ConcurrentHashMap<>();
+    private final Map<TypedArguments, Arguments> read = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
     private final Influence influence;
     private final Containment containment;
@@ -244,18 +247,21 @@ public final class Runner {
                 new Preparation.House(surveyed, survey, readings), rules, grid, assumptions, contained, this);
     }
 
-    /** What was typed for a calculator, read; most draws of a house ask for the same again. */
+    /** What was typed for a calculator, read; the same draws are made of every heater and every set of works, and ask for the same again. */
     Arguments arguments(CalculatorDescriptor calculator, Map<String, String> typed) {
-        TypedArguments last = lastTyped.get(calculator.id());
-        if (last != null && last.typed.equals(typed)) {
-            return last.read;
+        TypedArguments asked = new TypedArguments(calculator.id(), typed);
+        Arguments known = read.get(asked);
+        if (known == null) {
+            known = Arguments.parse(calculator.parameters(), typed);
+            if (read.size() >= MAX_READ) {
+                read.clear();
+            }
+            read.put(asked, known);
         }
-        TypedArguments now = new TypedArguments(typed, Arguments.parse(calculator.parameters(), typed));
-        lastTyped.put(calculator.id(), now);
-        return now.read;
+        return known;
     }
 
-    private record TypedArguments(Map<String, String> typed, Arguments read) {}
+    private record TypedArguments(String calculator, Map<String, String> typed) {}
 
     /** The file that a calculator came in; empty where that is not known. */
     String source(Calculator calculator) {
