@@ -40,6 +40,11 @@ public final class Assumptions {
         return new Assumptions(false);
     }
 
+    /** Whether anybody asks for them. */
+    boolean wanted() {
+        return wanted;
+    }
+
     /** Records a default, once; as {@link Assumption} has it. */
     public void add(String calculator, String key, Map<String, Object> arguments, boolean tabulated) {
         if (wanted) {

@@ -2,6 +2,7 @@
 package twinfeed.calculator;
 
 import java.util.Map;
+import java.util.function.Supplier;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.Survey;
@@ -33,8 +34,14 @@ public record Context(
         assumptions.add(calculator, key, arguments, false);
     }
 
-    /** Records a usual figure from a table that took part, which a customer is told of only by number. */
-    public void assumeTabulated(String key, Map<String, Object> arguments) {
-        assumptions.add(calculator, key, arguments, true);
+    /**
+     * Records a usual figure from a table that took part, which a customer is told of only by number.
+     *
+     * @param arguments values that its text names, asked for only where assumptions are wanted: a house has dozens of such figures
+     */
+    public void assumeTabulated(String key, Supplier<Map<String, Object>> arguments) {
+        if (assumptions.wanted()) {
+            assumptions.add(calculator, key, arguments.get(), true);
+        }
     }
 }

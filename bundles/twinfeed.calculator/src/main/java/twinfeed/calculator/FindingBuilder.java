@@ -20,9 +20,9 @@ public final class FindingBuilder {
     private final Check check;
     private final boolean figuresOnly;
     private final Consumer<Finding> sink;
-    private final Map<String, Object> arguments = new LinkedHashMap<>();
-    private final List<Series> series = new ArrayList<>();
-    private final List<Supplier<List<Remedy>>> offers = new ArrayList<>();
+    private final Map<String, Object> arguments;
+    private final List<Series> series;
+    private final List<Supplier<List<Remedy>>> offers;
     private List<String> missing = List.of();
     private Outcome outcome = Outcome.NOT_APPLICABLE;
     private Finding.@Nullable Figures figures;
@@ -38,6 +38,9 @@ public final class FindingBuilder {
         this.check = check;
         this.figuresOnly = figuresOnly;
         this.sink = sink;
+        this.arguments = figuresOnly ? Map.of() : new LinkedHashMap<>();
+        this.series = figuresOnly ? List.of() : new ArrayList<>();
+        this.offers = figuresOnly ? List.of() : new ArrayList<>();
     }
 
     /** One that hands its finding to somebody. */

@@ -243,7 +243,7 @@ class RunnerTest {
             @Override
             public Assessor prepare(Context context) {
                 context.assume("tap", Map.of("height", 1.0));
-                context.assumeTabulated("bore", Map.of());
+                context.assumeTabulated("bore", Map::of);
                 return super.prepare(context);
             }
         };

@@ -101,7 +101,7 @@ public final class CableRunReader {
             return segment.getAmbient().si();
         }
         double ambientC = context.parameters().si("ambient");
-        context.assumeTabulated("ambient", Map.of("segment", name, "temperature", ambientC));
+        context.assumeTabulated("ambient", () -> Map.of("segment", name, "temperature", ambientC));
         return ambientC;
     }
 
@@ -121,7 +121,7 @@ public final class CableRunReader {
         if (grouped != null) {
             return grouped;
         }
-        context.assumeTabulated("alone", Map.of("segment", name));
+        context.assumeTabulated("alone", () -> Map.of("segment", name));
         return 1;
     }
 

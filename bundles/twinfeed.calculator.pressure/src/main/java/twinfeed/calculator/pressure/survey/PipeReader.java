@@ -54,7 +54,7 @@ final class PipeReader {
             return Optional.empty();
         }
         double roughnessM = roughness(segment, material);
-        Double k = k(segment, path);
+        Optional<List<PipeOrigin.Fitting>> fittings = fittings(segment, path);
         if (roughnessM < 0 || roughnessM > boreM * Pipe.LARGEST_RELATIVE_ROUGHNESS) {
             faults.add(path + ".roughness");
             return Optional.empty();
@@ -64,28 +64,40 @@ final class PipeReader {
             faults.add(path + ".rise");
             return Optional.empty();
         }
-        return k == null
-                ? Optional.empty()
-                : Optional.of(new NamedPipe(
-                        name,
-                        new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k, riseM),
-                        origin(segment, path)));
+        return fittings.map(known -> new NamedPipe(
+                name,
+                new twinfeed.engineering.pipe.PipeSegment(lengthM, boreM, roughnessM, k(known), riseM),
+                new PipeOrigin(path, path + ".rise", known)));
     }
 
-    private PipeOrigin origin(PipeSegment segment, String path) {
+    /** The fittings of a pipe; none where one cannot be used, which is named. */
+    private Optional<List<PipeOrigin.Fitting>> fittings(PipeSegment segment, String path) {
         List<PipeOrigin.Fitting> fittings = new ArrayList<>();
         for (Fitting fitting : segment.getFittings()) {
-            Double one = one(fitting);
             boolean counted = fitting.getCount() != null;
+            int count = counted ? fitting.getCount() : 1;
+            Double one = one(fitting);
+            if (one == null || one < 0 || one > MOST_K || count < 0 || count > MOST_FITTINGS) {
+                faults.add(path + ".fittings");
+                return Optional.empty();
+            }
             fittings.add(new PipeOrigin.Fitting(
-                    counted ? fitting.getCount() : 1,
+                    count,
                     counted,
-                    one == null ? 0 : one,
+                    one,
                     fitting.getK() == null
                             ? "table.fitting[" + fitting.getKind() + "]"
                             : path + ".fittings[" + (fittings.size() + 1) + "].k"));
         }
-        return new PipeOrigin(path, path + ".rise", fittings);
+        return Optional.of(fittings);
+    }
+
+    private static double k(List<PipeOrigin.Fitting> fittings) {
+        double sum = 0;
+        for (PipeOrigin.Fitting fitting : fittings) {
+            sum += fitting.count() * fitting.k();
+        }
+        return sum;
     }
 
     /** Names a reading that cannot be used. */
@@ -109,7 +121,7 @@ final class PipeReader {
                     PipeTables.boreM(material, segment.getSize()).map(bore -> bore * share("table-bores"));
             usual.ifPresent(bore -> context.assumeTabulated(
                     "bore",
-                    Map.of(
+                    () -> Map.of(
                             "material", Phrase.of("material." + material.getLiteral()),
                             "size", segment.getSize(),
                             "bore", bore * MM_PER_M)));
@@ -129,22 +141,9 @@ final class PipeReader {
         double usual = PipeTables.roughnessM(material) * share("table-roughness");
         context.assumeTabulated(
                 "roughness",
-                Map.of("material", Phrase.of("material." + material.getLiteral()), "roughness", usual * MM_PER_M));
+                () -> Map.of(
+                        "material", Phrase.of("material." + material.getLiteral()), "roughness", usual * MM_PER_M));
         return usual;
-    }
-
-    private @Nullable Double k(PipeSegment segment, String path) {
-        double sum = 0;
-        for (Fitting fitting : segment.getFittings()) {
-            int count = fitting.getCount() == null ? 1 : fitting.getCount();
-            Double one = one(fitting);
-            if (one == null || one < 0 || one > MOST_K || count < 0 || count > MOST_FITTINGS) {
-                faults.add(path + ".fittings");
-                return null;
-            }
-            sum += count * one;
-        }
-        return sum;
     }
 
     private @Nullable Double one(Fitting fitting) {
@@ -153,7 +152,7 @@ final class PipeReader {
         }
         String kind = fitting.getKind() == null ? "" : fitting.getKind();
         Optional<Double> usual = PipeTables.k(kind).map(k -> k * share("table-losses"));
-        usual.ifPresent(k -> context.assumeTabulated("fitting", Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
+        usual.ifPresent(k -> context.assumeTabulated("fitting", () -> Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
         return usual.orElse(null);
     }
 }
