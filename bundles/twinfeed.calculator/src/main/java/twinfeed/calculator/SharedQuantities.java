@@ -42,7 +42,15 @@ public final class SharedQuantities {
     /** Whether any calculator consumes one of these quantities; the others may be left out. */
     public boolean asks(List<SharedQuantity> keys) {
         Set<SharedQuantity> known = consumed;
-        return known == null || keys.stream().anyMatch(known::contains);
+        if (known == null) {
+            return true;
+        }
+        for (SharedQuantity key : keys) {
+            if (known.contains(key)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

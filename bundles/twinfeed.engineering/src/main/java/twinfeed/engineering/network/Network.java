@@ -60,9 +60,11 @@ public final class Network {
     }
 
     private static List<Branch> branches(List<Tap> taps, Fluid fluid) {
-        return taps.stream()
-                .map(tap -> new Branch(PipeRun.of(tap.branch(), fluid), tap.outlet()))
-                .toList();
+        List<Branch> branches = new ArrayList<>(taps.size());
+        for (Tap tap : taps) {
+            branches.add(new Branch(PipeRun.of(tap.branch(), fluid), tap.outlet()));
+        }
+        return branches;
     }
 
     /** Returns the same network with other pipe from the tee to the unit. */

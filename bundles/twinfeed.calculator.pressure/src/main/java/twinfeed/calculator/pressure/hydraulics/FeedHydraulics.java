@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.calculator.pressure.hydraulics;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.pressure.survey.Feed;
 import twinfeed.calculator.pressure.survey.SurveyedTap;
 import twinfeed.engineering.network.LossShares;
 import twinfeed.engineering.network.Network;
+import twinfeed.engineering.network.Tap;
 import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.PipeRun;
@@ -70,12 +72,11 @@ public final class FeedHydraulics {
 
     private Network engine(int open) {
         int tee = feed.shared(open);
-        return Network.of(
-                feed.curve(),
-                feed.upTo(tee),
-                feed.from(tee),
-                feed.taps().subList(0, open).stream().map(SurveyedTap::tap).toList(),
-                fluid);
+        List<Tap> taps = new ArrayList<>(open);
+        for (SurveyedTap tap : feed.taps().subList(0, open)) {
+            taps.add(tap.tap());
+        }
+        return Network.of(feed.curve(), feed.upTo(tee), feed.from(tee), taps, fluid);
     }
 
     /**

@@ -152,7 +152,8 @@ final class PipeReader {
         }
         String kind = fitting.getKind() == null ? "" : fitting.getKind();
         Optional<Double> usual = PipeTables.k(kind).map(k -> k * share("table-losses"));
-        usual.ifPresent(k -> context.assumeTabulated("fitting", () -> Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
+        usual.ifPresent(
+                k -> context.assumeTabulated("fitting", () -> Map.of("kind", Phrase.of("fitting." + kind), "k", k)));
         return usual.orElse(null);
     }
 }
