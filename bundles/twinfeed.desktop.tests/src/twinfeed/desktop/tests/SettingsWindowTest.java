@@ -206,7 +206,6 @@ final class SettingsWindowTest extends DemoWindow {
 
     private static String page() {
         return ui.ask(() -> job().session()
-                .services()
                 .page(job().session().result())
                 .orElseThrow()
                 .lines()

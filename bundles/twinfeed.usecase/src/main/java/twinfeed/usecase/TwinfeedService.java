@@ -18,7 +18,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import twinfeed.calculator.Calculator;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.CalculatorProblem;
 import twinfeed.calculator.engine.IntakeModel;

@@ -30,7 +30,7 @@ import twinfeed.calculator.Findings;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.SyntheticCalculator;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.CheckTopic;

@@ -17,6 +17,7 @@ import twinfeed.calculator.CalculatorDescriptor;
 import twinfeed.calculator.Context;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Readings;
+import twinfeed.calculator.cache.HouseInputs;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.ParameterValue;

@@ -15,6 +15,11 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.cache.AnswerCache;
+import twinfeed.calculator.cache.CalculatorAnswer;
+import twinfeed.calculator.cache.CheckMargin;
+import twinfeed.calculator.cache.HouseInputs;
+import twinfeed.calculator.cache.MovedReadings;
 
 /**
  * Asks some checks about one heater in one house again and again while readings move. Where only some of them have moved since the readings as

@@ -19,6 +19,7 @@ import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.Grid;
 import twinfeed.calculator.Readings;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.calculator.formula.Arguments;
 import twinfeed.calculator.rules.RuleSet;
 import twinfeed.calculator.rules.RuleSets;

@@ -24,6 +24,8 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.cache.AnswerCache;
+import twinfeed.calculator.cache.CheckMargin;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Supply;
 import twinfeed.model.catalogue.CatalogueFactory;

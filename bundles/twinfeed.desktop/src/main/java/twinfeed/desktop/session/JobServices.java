@@ -13,7 +13,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;

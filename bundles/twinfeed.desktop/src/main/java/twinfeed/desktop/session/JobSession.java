@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.io.JobFile;

@@ -3,7 +3,7 @@ package twinfeed.desktop.session;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.usecase.OpenedJob;

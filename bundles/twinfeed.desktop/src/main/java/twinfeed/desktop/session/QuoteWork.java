@@ -4,7 +4,7 @@ package twinfeed.desktop.session;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.quote.Quote;
 import twinfeed.usecase.AssessedJob;

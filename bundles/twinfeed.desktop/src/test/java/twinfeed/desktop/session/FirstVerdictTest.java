@@ -15,7 +15,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.form.Choices;
 import twinfeed.desktop.form.FieldForm;

@@ -17,7 +17,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import twinfeed.calculator.engine.AnswerCache;
+import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.form.ReadingPath;
 import twinfeed.desktop.text.Words;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import java.util.HashMap;
 import java.util.Iterator;
@@ -37,7 +37,7 @@ public final class AnswerCache {
     }
 
     /** The answers for some inputs, as far as there are any; new ones are kept there. */
-    synchronized Answers of(CalculatorInputs inputs) {
+    public synchronized Answers of(CalculatorInputs inputs) {
         return kept.computeIfAbsent(inputs, fresh -> new Answers());
     }
 
@@ -55,18 +55,21 @@ public final class AnswerCache {
     }
 
     /** The answers of one calculator for the same inputs. */
-    final class Answers {
+    public final class Answers {
         private final Map<MovedReadings, CalculatorAnswer> byReadings = new HashMap<>();
         private boolean forgotten;
 
-        @Nullable
-        CalculatorAnswer get(MovedReadings readings) {
+        private Answers() {}
+
+        /** The answer where readings stand; null where it is not known. */
+        public @Nullable CalculatorAnswer get(MovedReadings readings) {
             synchronized (AnswerCache.this) {
                 return byReadings.get(readings);
             }
         }
 
-        void put(MovedReadings readings, CalculatorAnswer answer) {
+        /** Keeps an answer. */
+        public void put(MovedReadings readings, CalculatorAnswer answer) {
             synchronized (AnswerCache.this) {
                 if (!forgotten && byReadings.putIfAbsent(readings, answer) == null) {
                     count++;

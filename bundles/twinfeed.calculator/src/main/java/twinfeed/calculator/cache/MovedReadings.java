@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import java.util.Arrays;
 import java.util.List;
@@ -13,7 +13,7 @@ import twinfeed.calculator.SharedQuantity;
  *
  * <p>Equal where all numbers are equal to the last bit.
  */
-final class MovedReadings {
+public final class MovedReadings {
     private final double[] positions;
     private final Grid grid;
     private final double[][] consumed;
@@ -28,7 +28,7 @@ final class MovedReadings {
      * @param shared what those before it provide
      * @param consumes what it takes of that
      */
-    MovedReadings(double[] positions, Grid grid, SharedQuantities shared, List<SharedQuantity> consumes) {
+    public MovedReadings(double[] positions, Grid grid, SharedQuantities shared, List<SharedQuantity> consumes) {
         this.positions = positions;
         this.grid = grid;
         this.consumed = consumes.stream()

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import java.util.List;
 import java.util.Set;
@@ -13,14 +13,20 @@ import twinfeed.calculator.rules.RuleSet;
 import twinfeed.model.survey.Survey;
 
 /** The values of a house, of which each calculator reads some. */
-final class HouseInputs {
+public final class HouseInputs {
     private final SurveyValues changed;
     private final @Nullable SurveyValues surveyed;
     private final RuleSet rules;
     private @Nullable Candidate candidate;
     private List<Object> heater = List.of();
 
-    HouseInputs(Survey surveyed, Survey changed, RuleSet rules) {
+    /**
+     * The values of a house as they are now.
+     *
+     * @param surveyed the house in which the readings were taken
+     * @param changed the house with works done; may be the same
+     */
+    public HouseInputs(Survey surveyed, Survey changed, RuleSet rules) {
         this.changed = SurveyValues.of(changed);
         this.surveyed = surveyed == changed ? null : SurveyValues.of(surveyed);
         this.rules = rules;
@@ -32,7 +38,7 @@ final class HouseInputs {
      * @param asked keys of the checks that are asked for, of any calculator
      * @param wanted the quantities that any calculator takes
      */
-    CalculatorInputs of(
+    public CalculatorInputs of(
             CalculatorDescriptor calculator, Candidate candidate, Set<String> asked, Set<SharedQuantity> wanted) {
         return new CalculatorInputs(
                 List.of(calculator.id(), calculator.version()),

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import java.util.List;
 import java.util.Set;
@@ -17,7 +17,7 @@ import twinfeed.calculator.rules.RuleSet;
  * @param asked keys of its checks that are asked for
  * @param wanted the quantities that are asked of it
  */
-record CalculatorInputs(
+public record CalculatorInputs(
         List<String> calculator,
         List<Object> changed,
         List<Object> surveyed,

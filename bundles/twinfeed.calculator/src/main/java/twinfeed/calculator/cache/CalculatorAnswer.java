@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import java.util.List;
 import twinfeed.calculator.SharedQuantities;
@@ -10,4 +10,4 @@ import twinfeed.calculator.SharedQuantities;
  * @param margins what it says of its checks
  * @param provided the quantities that it provides, without their workings
  */
-record CalculatorAnswer(List<CheckMargin> margins, SharedQuantities provided) {}
+public record CalculatorAnswer(List<CheckMargin> margins, SharedQuantities provided) {}

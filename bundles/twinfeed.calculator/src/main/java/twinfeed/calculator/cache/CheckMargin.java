@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package twinfeed.calculator.engine;
+package twinfeed.calculator.cache;
 
 import twinfeed.calculator.Finding;
 import twinfeed.model.assessment.Outcome;
