@@ -12,7 +12,7 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /**
- * Solves {@link FreeOutletNetwork} in turns with EPANET (in Node) on the same machine, one length changed each time, compares the
+ * Solves each {@link FreeOutletNetwork} in turns with EPANET (in Node) on the same machine, one length changed each time, compares the
  * flows and prints the ratio of the rates. Ends with status 1 where the flows differ by more than 1 %.
  */
 public final class EpanetComparison {
@@ -20,7 +20,6 @@ public final class EpanetComparison {
     private static final int SOLVES = 500_000;
     private static final double LARGEST_DIFFERENCE = 0.01;
 
-    private final FreeOutletNetwork network = new FreeOutletNetwork();
     private final BufferedReader answers;
     private final Writer requests;
     private double sum;
@@ -37,23 +36,26 @@ public final class EpanetComparison {
                 .directory(folder.toFile())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        boolean equal;
+        boolean equal = true;
         try {
-            equal = new EpanetComparison(node).run(System.out);
+            EpanetComparison comparison = new EpanetComparison(node);
+            for (FreeOutletNetwork network : FreeOutletNetwork.values()) {
+                equal &= comparison.run(network, System.out);
+            }
         } finally {
             node.destroy();
         }
         System.exit(equal ? 0 : 1);
     }
 
-    private boolean run(PrintStream out) throws IOException {
-        double difference = largestDifference(answer());
+    private boolean run(FreeOutletNetwork network, PrintStream out) throws IOException {
+        double difference = largestDifference(network);
         double[] own = new double[ROUNDS];
         double[] epanet = new double[ROUNDS];
-        ownRate();
+        ownRate(network);
         for (int round = 0; round < ROUNDS; round++) {
-            own[round] = ownRate();
-            epanet[round] = epanetRate(round);
+            own[round] = ownRate(network);
+            epanet[round] = Double.parseDouble(answer(network.title));
             out.printf(
                     Locale.ROOT,
                     "round %d: %,.0f and EPANET %,.0f networks a second%n",
@@ -67,7 +69,8 @@ public final class EpanetComparison {
         double theirs = epanet[ROUNDS / 2];
         out.printf(
                 Locale.ROOT,
-                "medians: %,.0f (%.3f us each) and EPANET %,.0f (%.3f us each): %.1f times as many%n",
+                "medians with %s: %,.0f (%.3f us each) and EPANET %,.0f (%.3f us each): %.1f times as many%n",
+                network.title,
                 ours,
                 1e6 / ours,
                 theirs,
@@ -75,14 +78,17 @@ public final class EpanetComparison {
                 ours / theirs);
         out.printf(
                 Locale.ROOT,
-                "flows through the unit at %d lengths differ by at most %.4f %%%n",
+                "flows through the unit with %s at %d lengths differ by at most %.4f %%%n",
+                network.title,
                 FreeOutletNetwork.LENGTHS,
                 100 * difference);
         // So that no solve can be left out as useless.
         return difference <= LARGEST_DIFFERENCE && sum > 0;
     }
 
-    private String answer() throws IOException {
+    private String answer(String request) throws IOException {
+        requests.write(request + "\n");
+        requests.flush();
         String line = answers.readLine();
         if (line == null) {
             throw new IOException("no answer of Node: are Node and the package of releng/epanet installed?");
@@ -90,8 +96,8 @@ public final class EpanetComparison {
         return line;
     }
 
-    private double largestDifference(String flows) {
-        String[] epanet = flows.split(",");
+    private double largestDifference(FreeOutletNetwork network) throws IOException {
+        String[] epanet = answer(network.title + ",flows").split(",");
         double largest = 0;
         for (int step = 0; step < FreeOutletNetwork.LENGTHS; step++) {
             double theirs = Double.parseDouble(epanet[step]);
@@ -100,17 +106,11 @@ public final class EpanetComparison {
         return largest;
     }
 
-    private double ownRate() {
+    private double ownRate(FreeOutletNetwork network) {
         long begin = System.nanoTime();
         for (int step = 0; step < SOLVES; step++) {
             sum += network.flowLPerMin(step);
         }
         return SOLVES / ((System.nanoTime() - begin) / 1e9);
-    }
-
-    private double epanetRate(int round) throws IOException {
-        requests.write(round + "\n");
-        requests.flush();
-        return Double.parseDouble(answer().split(" ")[1]);
     }
 }
