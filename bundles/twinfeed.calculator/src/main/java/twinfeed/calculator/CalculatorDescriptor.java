@@ -23,7 +23,8 @@ import twinfeed.units.text.Texts;
  * @param parameters its own parameters
  * @param formulas the functions that it publishes
  * @param reads what it reads of a survey, as the beginnings of paths, for example {@code survey.electricity}; empty for all of it. It is
- *     not run again where only other readings move or are edited, so one that is left out here would count as sure and keep its old answers
+ *     not run again where only other readings move or are edited, so a reading that is left out here counts as sure, and editing
+ *     it leaves old answers in place
  */
 public record CalculatorDescriptor(
         String id,

@@ -10,7 +10,10 @@ import twinfeed.engineering.pipe.Outlet;
 import twinfeed.engineering.pipe.PipeSegment;
 import twinfeed.engineering.water.Fluid;
 
-/** A network with the unit at a free outlet and its taps open, the length of the unit's pipe being changed: those that EPANET is timed with, in releng/epanet/rate.mjs. */
+/**
+ * A network with the unit at a free outlet and its taps open, solved with ever another length of the unit's pipe. EPANET solves the same ones
+ * in releng/epanet/rate.mjs.
+ */
 enum FreeOutletNetwork {
     /** The two-branch network of the check values with its tap open (N1b). */
     ONE_TAP(
@@ -39,6 +42,7 @@ enum FreeOutletNetwork {
     final String title;
 
     private final IntFunction<List<PipeSegment>> unitPipes;
+    private final Outlet unit = outlet(2.50528);
     private final Network network;
 
     FreeOutletNetwork(
@@ -74,14 +78,10 @@ enum FreeOutletNetwork {
         return Outlet.ofCoefficient(coefficient * M3_PER_S_PER_L_PER_MIN, water());
     }
 
-    private static final class Shower {
-        static final Outlet OUTLET = outlet(2.50528);
-    }
-
     /** Changes the length of the pipe to the unit, solves, and gives the flow through the unit, L/min. */
     double flowLPerMin(int step) {
         return network.withUnitBranch(unitPipes.apply(step % LENGTHS))
-                        .atOutlet(Shower.OUTLET, 0)
+                        .atOutlet(unit, 0)
                         .unitFlowM3PerS()
                 / M3_PER_S_PER_L_PER_MIN;
     }

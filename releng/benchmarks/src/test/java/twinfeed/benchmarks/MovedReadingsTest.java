@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.jspecify.annotations.Nullable;
@@ -130,7 +131,7 @@ class MovedReadingsTest {
         assertTrue(compareEdits(name, opened.job().getSurvey(), last) >= 50);
     }
 
-    /** How many edits were made of a house whose answers are kept: each value is changed, and is left out. */
+    /** How many edits were made of a house whose answers are kept: each value is changed and left out, each object left out, and each list has one more. */
     private static int compareEdits(String house, Survey surveyed, Candidate candidate) {
         Survey survey = EcoreUtil.copy(surveyed);
         AnswerCache cache = new AnswerCache();
@@ -144,19 +145,47 @@ class MovedReadingsTest {
                     Object taken = object.eGet(attribute);
                     for (Object other : others(taken)) {
                         set(object, attribute, other);
-                        List<CheckMargin> kept = new ArrayList<>(judged(survey, candidate, cache));
-                        kept.removeAll(judged(survey, candidate, null));
-                        assertEquals(
-                                List.of(),
-                                kept,
-                                () -> house + ": " + attribute.getName() + " " + other + " instead of " + taken);
+                        compare(survey, candidate, cache, house + ": " + attribute.getName() + " " + other);
                         edits++;
                     }
                     object.eSet(attribute, taken);
                 }
             }
+            for (EReference reference : object.eClass().getEAllContainments()) {
+                compareObjects(object, reference, () -> {
+                    compare(survey, candidate, cache, house + ": " + reference.getName());
+                });
+                edits++;
+            }
         }
         return edits;
+    }
+
+    /** An object more of which nothing is known yet, and one less. */
+    private static void compareObjects(EObject owner, EReference reference, Runnable compare) {
+        Object taken = reference.isMany() ? List.copyOf((List<?>) owner.eGet(reference)) : owner.eGet(reference);
+        EObject empty = EcoreUtil.create(reference.getEReferenceType());
+        if (reference.isMany()) {
+            List<EObject> more = new ArrayList<>();
+            ((List<?>) taken).forEach(each -> more.add((EObject) each));
+            more.add(empty);
+            owner.eSet(reference, more);
+        } else {
+            owner.eSet(reference, empty);
+        }
+        compare.run();
+        owner.eUnset(reference);
+        compare.run();
+        owner.eSet(reference, taken);
+    }
+
+    private static void compare(Survey survey, Candidate candidate, AnswerCache cache, String edit) {
+        List<CheckMargin> fresh = judged(survey, candidate, null);
+        List<CheckMargin> kept = judged(survey, candidate, cache);
+        assertEquals(fresh.size(), kept.size(), edit);
+        for (int i = 0; i < fresh.size(); i++) {
+            assertEquals(fresh.get(i), kept.get(i), edit);
+        }
     }
 
     private static void set(EObject object, EAttribute attribute, Object value) {

@@ -12,13 +12,13 @@ import org.jspecify.annotations.Nullable;
  * only those calculators are run again that read what was edited, directly or through what others provide. The answers are the
  * same with it and without.
  *
- * <p>Where it is full it forgets the inputs that were not asked for the longest, with all their answers. Thread-safe.
+ * <p>Where it is full it evicts the least recently used inputs, with all their answers. Thread-safe.
  */
 public final class AnswerCache {
-    /** Answers kept at most, of 1.5 kilobytes each: those of a house with a long search for works, before an edit and after it. */
+    /** Answers kept at most, of 1.5 kilobytes each with their keys: those of a house with a long search for works, before an edit and after it. */
     private static final int MAX_ANSWERS = 6_000;
 
-    private final int most;
+    private final int maxAnswers;
     private final Map<CalculatorInputs, Answers> kept = new LinkedHashMap<>(16, 0.75F, true);
     private int count;
 
@@ -27,8 +27,8 @@ public final class AnswerCache {
         this(MAX_ANSWERS);
     }
 
-    AnswerCache(int most) {
-        this.most = most;
+    AnswerCache(int maxAnswers) {
+        this.maxAnswers = maxAnswers;
     }
 
     /** How many answers are kept. */
@@ -37,18 +37,18 @@ public final class AnswerCache {
     }
 
     /** The answers for some inputs, as far as there are any; new ones are kept there. */
-    public synchronized Answers of(CalculatorInputs inputs) {
+    public synchronized Answers answersFor(CalculatorInputs inputs) {
         return kept.computeIfAbsent(inputs, fresh -> new Answers());
     }
 
-    private void forget(Answers latest) {
+    private void evict(Answers latest) {
         Iterator<Answers> oldest = kept.values().iterator();
-        while (count > most && oldest.hasNext()) {
+        while (count > maxAnswers && oldest.hasNext()) {
             Answers next = oldest.next();
             if (next != latest) {
                 count -= next.byReadings.size();
                 next.byReadings.clear();
-                next.forgotten = true;
+                next.evicted = true;
                 oldest.remove();
             }
         }
@@ -56,24 +56,24 @@ public final class AnswerCache {
 
     /** The answers of one calculator for the same inputs. */
     public final class Answers {
-        private final Map<MovedReadings, CalculatorAnswer> byReadings = new HashMap<>();
-        private boolean forgotten;
+        private final Map<ReadingPositions, CalculatorAnswer> byReadings = new HashMap<>();
+        private boolean evicted;
 
         private Answers() {}
 
         /** The answer where readings stand; null where it is not known. */
-        public @Nullable CalculatorAnswer get(MovedReadings readings) {
+        public @Nullable CalculatorAnswer get(ReadingPositions readings) {
             synchronized (AnswerCache.this) {
                 return byReadings.get(readings);
             }
         }
 
         /** Keeps an answer. */
-        public void put(MovedReadings readings, CalculatorAnswer answer) {
+        public void put(ReadingPositions readings, CalculatorAnswer answer) {
             synchronized (AnswerCache.this) {
-                if (!forgotten && byReadings.putIfAbsent(readings, answer) == null) {
+                if (!evicted && byReadings.putIfAbsent(readings, answer) == null) {
                     count++;
-                    forget(this);
+                    evict(this);
                 }
             }
         }

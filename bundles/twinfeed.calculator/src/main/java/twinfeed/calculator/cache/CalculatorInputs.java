@@ -11,11 +11,11 @@ import twinfeed.calculator.rules.RuleSet;
  *
  * @param calculator id and version of the calculator
  * @param changed what it reads of the house that is judged
- * @param surveyed what it reads of the house in which the readings were taken; empty where that is the same house
+ * @param surveyed what it reads of the house in which the readings were taken, or that it is the same house
  * @param heater the data of the heater, and whether it is the one that is there
  * @param rules the rule set
  * @param asked keys of its checks that are asked for
- * @param wanted the quantities that are asked of it
+ * @param quantities the quantities that it provides and others take
  */
 public record CalculatorInputs(
         List<String> calculator,
@@ -24,4 +24,4 @@ public record CalculatorInputs(
         List<Object> heater,
         RuleSet rules,
         Set<String> asked,
-        Set<SharedQuantity> wanted) {}
+        Set<SharedQuantity> quantities) {}

@@ -14,6 +14,8 @@ import twinfeed.model.survey.Survey;
 
 /** The values of a house, of which each calculator reads some. */
 public final class HouseInputs {
+    private static final List<Object> SAME_HOUSE = List.of("the same house");
+
     private final SurveyValues changed;
     private final @Nullable SurveyValues surveyed;
     private final RuleSet rules;
@@ -36,21 +38,21 @@ public final class HouseInputs {
      * What the answers of a calculator about a heater follow from.
      *
      * @param asked keys of the checks that are asked for, of any calculator
-     * @param wanted the quantities that any calculator takes
+     * @param quantities the quantities that any calculator takes
      */
     public CalculatorInputs of(
-            CalculatorDescriptor calculator, Candidate candidate, Set<String> asked, Set<SharedQuantity> wanted) {
+            CalculatorDescriptor calculator, Candidate candidate, Set<String> asked, Set<SharedQuantity> quantities) {
         return new CalculatorInputs(
                 List.of(calculator.id(), calculator.version()),
                 changed.readBy(calculator),
-                surveyed == null ? List.of() : surveyed.readBy(calculator),
+                surveyed == null ? SAME_HOUSE : surveyed.readBy(calculator),
                 heater(candidate),
                 rules,
                 calculator.checks().stream()
                         .map(Check::key)
                         .filter(asked::contains)
                         .collect(Collectors.toUnmodifiableSet()),
-                calculator.provides().stream().filter(wanted::contains).collect(Collectors.toUnmodifiableSet()));
+                calculator.provides().stream().filter(quantities::contains).collect(Collectors.toUnmodifiableSet()));
     }
 
     private List<Object> heater(Candidate asked) {

@@ -11,7 +11,7 @@ import twinfeed.model.survey.Survey;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantity;
 
-/** Every value that is set in a survey, with its path, for telling whether two surveys are the same to a calculator. */
+/** Every value that is set in a survey and every object in it, with its path, for telling whether two surveys are the same to a calculator. */
 final class SurveyValues {
     private static final String ROOT = "survey";
 
@@ -29,9 +29,9 @@ final class SurveyValues {
     private record Parameter(String calculator, String key, String value) {}
 
     /** A reading without the text that was typed, which takes longer to compare than to read and tells calculators nothing. */
-    private record Figures(Kind kind, double si, boolean hasTolerance, double halfWidthSi, boolean normal) {
-        static Figures of(Quantity quantity) {
-            return new Figures(
+    private record Measured(Kind kind, double si, boolean hasTolerance, double halfWidthSi, boolean normal) {
+        static Measured of(Quantity quantity) {
+            return new Measured(
                     quantity.kind(), quantity.si(), quantity.hasTolerance(), quantity.halfWidthSi(), quantity.normal());
         }
     }
@@ -72,6 +72,8 @@ final class SurveyValues {
                             String.valueOf(parameter.getValue()))));
             return;
         }
+        // An element of which nothing is known yet is one more element.
+        values.add(new Value(path, owner.eClass().getName()));
         for (EStructuralFeature feature : owner.eClass().getEAllStructuralFeatures()) {
             if (owner.eIsSet(feature)) {
                 add(path + "." + feature.getName(), owner.eGet(feature));
@@ -87,7 +89,7 @@ final class SurveyValues {
                 add(path + "[" + i + "]", list.get(i));
             }
         } else {
-            values.add(new Value(path, value instanceof Quantity quantity ? Figures.of(quantity) : value));
+            values.add(new Value(path, value instanceof Quantity quantity ? Measured.of(quantity) : value));
         }
     }
 }

@@ -66,6 +66,11 @@ final class Preparation {
         return grid;
     }
 
+    /** Whether a calculator must not be asked any more. */
+    boolean isSetAside(CalculatorDescriptor calculator) {
+        return runner.whyAside(calculator.id()).isPresent();
+    }
+
     /** The values of the house as they are now. */
     HouseInputs inputs() {
         return new HouseInputs(house.surveyed, house.changed, rules);

@@ -19,7 +19,7 @@ import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.calculator.cache.CalculatorAnswer;
 import twinfeed.calculator.cache.CheckMargin;
 import twinfeed.calculator.cache.HouseInputs;
-import twinfeed.calculator.cache.MovedReadings;
+import twinfeed.calculator.cache.ReadingPositions;
 
 /**
  * Asks some checks about one heater in one house again and again while readings move. Where only some of them have moved since the readings as
@@ -84,7 +84,7 @@ public final class Rejudging {
     private List<AnswerCache.Answers> answers(AnswerCache from, HouseInputs house) {
         return calculators.stream()
                 .map(Calculator::descriptor)
-                .map(each -> from.of(house.of(each, candidate, asked, quantities)))
+                .map(each -> from.answersFor(house.of(each, candidate, asked, quantities)))
                 .toList();
     }
 
@@ -132,16 +132,18 @@ public final class Rejudging {
 
     /** What one calculator says where its readings stand at some positions. */
     private List<CheckMargin> answer(int number, double[] positions, Preparation now, SharedQuantities given) {
-        if (cached.isEmpty()) {
+        CalculatorDescriptor calculator = calculators.get(number).descriptor();
+        if (cached.isEmpty() || now.isSetAside(calculator)) {
             return run(number, now, given);
         }
-        CalculatorDescriptor calculator = calculators.get(number).descriptor();
-        MovedReadings readings = new MovedReadings(positions, now.grid(), given, calculator.consumes());
+        ReadingPositions readings = new ReadingPositions(positions, now.grid(), given, calculator.consumes());
         AnswerCache.Answers known = cached.get(number);
         CalculatorAnswer answer = known.get(readings);
         if (answer == null) {
             List<CheckMargin> margins = run(number, now, given);
-            known.put(readings, new CalculatorAnswer(margins, given.valuesOnly(calculator.provides())));
+            if (margins.stream().noneMatch(margin -> margin.check().equals(Runner.BROKEN.key()))) {
+                known.put(readings, new CalculatorAnswer(margins, given.valuesOnly(calculator.provides())));
+            }
             return margins;
         }
         given.putAgain(answer.provided(), calculator.provides());

@@ -41,15 +41,15 @@ public final class Runner {
     /** Messages of the runner itself and those that calculators share. */
     public static final Texts TEXTS = new Texts(Runner.class, "Common");
 
-    /** More than a house asks for. */
-    private static final int MAX_READ = 2_000;
+    /** The draws of most houses ask for fewer; where there are more, those of which many are asked are read again. */
+    private static final int MAX_PARSED = 2_000;
 
     private final List<Calculator> calculators;
     private final Map<Calculator, String> sources = new IdentityHashMap<>();
     private final Map<String, CalculatorDescriptor> descriptors = new HashMap<>();
     private final List<CalculatorProblem> leftOut;
     private final Map<String, CalculatorProblem> aside = new ConcurrentHashMap<>();
-    private final Map<TypedArguments, Arguments> read = new ConcurrentHashMap<>();
+    private final Map<TypedArguments, Arguments> parsedArguments = new ConcurrentHashMap<>();
     private final IntakeModel intakeModel;
     private final Influence influence;
     private final Containment containment;
@@ -251,13 +251,13 @@ public final class Runner {
     /** What was typed for a calculator, read; the same draws are made of every heater and every set of works, and ask for the same again. */
     Arguments arguments(CalculatorDescriptor calculator, Map<String, String> typed) {
         TypedArguments asked = new TypedArguments(calculator.id(), typed);
-        Arguments known = read.get(asked);
+        Arguments known = parsedArguments.get(asked);
         if (known == null) {
             known = Arguments.parse(calculator.parameters(), typed);
-            if (read.size() >= MAX_READ) {
-                read.clear();
+            if (parsedArguments.size() >= MAX_PARSED) {
+                parsedArguments.clear();
             }
-            read.put(asked, known);
+            parsedArguments.put(asked, known);
         }
         return known;
     }

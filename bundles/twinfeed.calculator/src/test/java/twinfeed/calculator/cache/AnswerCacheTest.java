@@ -14,7 +14,7 @@ import twinfeed.calculator.Intake;
 import twinfeed.calculator.SharedQuantities;
 import twinfeed.calculator.rules.RuleSets;
 
-/** What is kept of answers, and what is forgotten. */
+/** Which answers are kept, and which are evicted. */
 class AnswerCacheTest {
     private static final Grid GRID = new Grid(List.of(new Intake(0, 5)), new double[] {230}, 0, List.of());
 
@@ -29,8 +29,8 @@ class AnswerCacheTest {
                 Set.of());
     }
 
-    private static MovedReadings at(double position) {
-        return new MovedReadings(new double[] {position}, GRID, new SharedQuantities(GRID), List.of());
+    private static ReadingPositions at(double position) {
+        return new ReadingPositions(new double[] {position}, GRID, new SharedQuantities(GRID), List.of());
     }
 
     private static CalculatorAnswer answer(double margin) {
@@ -42,10 +42,10 @@ class AnswerCacheTest {
     void anAnswerIsKeptForItsInputsAndWhereTheReadingsStand() {
         AnswerCache cache = new AnswerCache();
         CalculatorAnswer answer = answer(2);
-        cache.of(inputs("water")).put(at(1), answer);
-        assertSame(answer, cache.of(inputs("water")).get(at(1)));
-        assertNull(cache.of(inputs("water")).get(at(-1)));
-        assertNull(cache.of(inputs("cable")).get(at(1)));
+        cache.answersFor(inputs("water")).put(at(1), answer);
+        assertSame(answer, cache.answersFor(inputs("water")).get(at(1)));
+        assertNull(cache.answersFor(inputs("water")).get(at(-1)));
+        assertNull(cache.answersFor(inputs("cable")).get(at(1)));
         assertEquals(1, cache.size());
     }
 
@@ -53,42 +53,44 @@ class AnswerCacheTest {
     void theFirstAnswerStays() {
         AnswerCache cache = new AnswerCache();
         CalculatorAnswer first = answer(2);
-        cache.of(inputs("water")).put(at(1), first);
-        cache.of(inputs("water")).put(at(1), answer(2));
-        assertSame(first, cache.of(inputs("water")).get(at(1)));
+        cache.answersFor(inputs("water")).put(at(1), first);
+        cache.answersFor(inputs("water")).put(at(1), answer(2));
+        assertSame(first, cache.answersFor(inputs("water")).get(at(1)));
         assertEquals(1, cache.size(), "one place is counted once");
     }
 
     @Test
-    void whatWasNotAskedForTheLongestIsForgotten() {
+    void theLeastRecentlyUsedInputsAreEvicted() {
         AnswerCache cache = new AnswerCache(3);
-        cache.of(inputs("water")).put(at(1), answer(1));
-        cache.of(inputs("water")).put(at(2), answer(1));
-        cache.of(inputs("cable")).put(at(1), answer(1));
-        cache.of(inputs("water"));
-        cache.of(inputs("load")).put(at(1), answer(1));
-        assertNull(cache.of(inputs("cable")).get(at(1)));
+        cache.answersFor(inputs("water")).put(at(1), answer(1));
+        cache.answersFor(inputs("water")).put(at(2), answer(1));
+        cache.answersFor(inputs("cable")).put(at(1), answer(1));
+        cache.answersFor(inputs("water"));
+        cache.answersFor(inputs("load")).put(at(1), answer(1));
+        assertNull(cache.answersFor(inputs("cable")).get(at(1)));
         assertEquals(3, cache.size());
-        assertEquals(answer(1).margins(), cache.of(inputs("water")).get(at(2)).margins());
+        assertEquals(
+                answer(1).margins(),
+                cache.answersFor(inputs("water")).get(at(2)).margins());
     }
 
     @Test
-    void whatIsForgottenTakesUpNoRoom() {
+    void whatIsEvictedTakesUpNoRoom() {
         AnswerCache cache = new AnswerCache(1);
-        AnswerCache.Answers old = cache.of(inputs("water"));
+        AnswerCache.Answers old = cache.answersFor(inputs("water"));
         old.put(at(1), answer(1));
-        cache.of(inputs("cable")).put(at(1), answer(1));
+        cache.answersFor(inputs("cable")).put(at(1), answer(1));
         assertNull(old.get(at(1)));
         old.put(at(2), answer(1));
         assertNull(old.get(at(2)));
         assertEquals(1, cache.size());
-        assertNotSame(old, cache.of(inputs("water")));
+        assertNotSame(old, cache.answersFor(inputs("water")));
     }
 
     @Test
     void theAnswersThatAreBeingMadeStay() {
         AnswerCache cache = new AnswerCache(1);
-        AnswerCache.Answers answers = cache.of(inputs("water"));
+        AnswerCache.Answers answers = cache.answersFor(inputs("water"));
         answers.put(at(1), answer(1));
         answers.put(at(2), answer(1));
         assertEquals(2, cache.size(), "one house with more answers than fit is judged all the same");

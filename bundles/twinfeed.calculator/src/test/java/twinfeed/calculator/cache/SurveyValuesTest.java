@@ -84,6 +84,15 @@ class SurveyValuesTest {
         assertSame(reading("survey.electricity.circuit"), edited -> load(edited, "1 kW"));
     }
 
+    @Test
+    void anElementOfWhichNothingIsKnownYetIsOneMore() {
+        load(survey, "2 kW");
+        Consumer<Survey> another =
+                edited -> edited.getElectricity().getLoads().add(SurveyFactory.eINSTANCE.createLoad());
+        assertOther(reading("survey.electricity"), another);
+        assertSame(reading("survey.water"), another);
+    }
+
     private static void load(Survey house, String power) {
         Load load = SurveyFactory.eINSTANCE.createLoad();
         load.setPower(Power.valueOf(power));

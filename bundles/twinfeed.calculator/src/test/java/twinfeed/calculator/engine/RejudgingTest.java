@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import twinfeed.calculator.Finding;
 import twinfeed.calculator.LimitType;
 import twinfeed.calculator.Readings;
 import twinfeed.calculator.SharedQuantity;
+import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.cache.AnswerCache;
 import twinfeed.calculator.cache.CheckMargin;
 import twinfeed.model.assessment.FindingClass;
@@ -270,6 +272,33 @@ class RejudgingTest {
         ran.clear();
         asking(cache, "giver.value", "taker.value").fromHere();
         assertEquals(List.of("giver"), ran);
+    }
+
+    @Test
+    void aFailureIsNotKept() {
+        Check check = Check.of("broken.value", FindingClass.ADVICE, LimitType.AT_LEAST, Kind.RATIO);
+        Calculator breaking = new SyntheticCalculator("breaking", List.of(check), (house, findings) -> {
+            ran.add("breaking");
+            if (ran.size() == 1) {
+                throw new IllegalStateException("a passing fault");
+            }
+            findings.on(check).compare(1, 0).add();
+        });
+        Runner runner = new Runner(List.of(breaking), (mean, spread, month, southern) -> mean);
+        AnswerCache cache = new AnswerCache();
+        Supplier<List<Double>> judged = () -> margins(runner.rejudging(
+                        survey,
+                        survey,
+                        new Candidate(heater, false),
+                        grid -> grid,
+                        new Readings(survey),
+                        Set.of("broken.value"),
+                        cache)
+                .moved(each -> NOWHERE));
+        assertEquals(List.of(Double.NaN), judged.get());
+        assertEquals(List.of(1.0), judged.get());
+        assertEquals(List.of(1.0), judged.get());
+        assertEquals(List.of("breaking", "breaking"), ran);
     }
 
     @Test

@@ -13,7 +13,7 @@ import twinfeed.calculator.SharedQuantity;
  *
  * <p>Equal where all numbers are equal to the last bit.
  */
-public final class MovedReadings {
+public final class ReadingPositions {
     private final double[] positions;
     private final Grid grid;
     private final double[][] consumed;
@@ -21,14 +21,14 @@ public final class MovedReadings {
     private final int hash;
 
     /**
-     * Readings.
+     * The positions of one calculator's readings.
      *
      * @param positions of the readings that it reads
      * @param grid the conditions
      * @param shared what those before it provide
      * @param consumes what it takes of that
      */
-    public MovedReadings(double[] positions, Grid grid, SharedQuantities shared, List<SharedQuantity> consumes) {
+    public ReadingPositions(double[] positions, Grid grid, SharedQuantities shared, List<SharedQuantity> consumes) {
         this.positions = positions;
         this.grid = grid;
         this.consumed = consumes.stream()
@@ -40,7 +40,7 @@ public final class MovedReadings {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof MovedReadings that
+        return other instanceof ReadingPositions that
                 && hash == that.hash
                 && Arrays.equals(positions, that.positions)
                 && Arrays.deepEquals(consumed, that.consumed)
