@@ -202,6 +202,32 @@ class OrdinaryHousesTest {
         assertTrue(finding(survey, heater, "circuit.earthPath").rulesOut(), "the joint is in the circuit");
     }
 
+    /** The usual Ze of 0.35 ohm and the conductors leave nearly all of 300 ohm: the earth may be lost, and only Ze tells. */
+    @Test
+    void aLoopThatNoUsualSupplyExplainsAsksForTheExternalLoop() {
+        feed.setEarthing(Earthing.TN_CS);
+        feed.setExternalLoop(null);
+        circuit.setMeasuredLine(null);
+        circuit.setMeasuredLoop(Resistance.valueOf("300 ohm"));
+        Finding path = finding(survey, heater, "circuit.earthPath");
+        assertEquals(Outcome.CANNOT_TELL, path.outcome());
+        assertEquals(List.of("survey.electricity.externalLoop"), path.missing());
+        double conductors = 10.5 * 6.44e-3;
+        circuit.setMeasuredLoop((Resistance) Resistance.valueOf("1 ohm").withSi(0.35 + 0.25 + conductors + 0.01));
+        assertEquals(
+                Outcome.CANNOT_TELL,
+                finding(survey, heater, "circuit.earthPath").outcome());
+        circuit.setMeasuredLoop((Resistance) Resistance.valueOf("1 ohm").withSi(0.35 + 0.25 + conductors - 0.01));
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.earthPath").outcome());
+        feed.setEarthing(Earthing.TN_S);
+        circuit.setMeasuredLoop(Resistance.valueOf("0.8 ohm"));
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.earthPath").outcome());
+    }
+
     /** 0.35 and 0.8 ohm are the usual largest (supply industry, memory). */
     @ParameterizedTest
     @CsvSource({"TN-C-S, 0.34 ohm, PASSES", "TN-C-S, 0.5 ohm, FAILS", "TN-S, 0.75 ohm, PASSES", "TN-S, 0.9 ohm, FAILS"})

@@ -4,7 +4,9 @@ package twinfeed.calculator.circuit.protection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
+import twinfeed.calculator.FindingBuilder;
 import twinfeed.calculator.Findings;
+import twinfeed.calculator.LimitType;
 import twinfeed.calculator.circuit.check.CheckGroup;
 import twinfeed.calculator.circuit.check.CircuitChecks;
 import twinfeed.calculator.circuit.check.OldCable;
@@ -66,7 +68,10 @@ public final class EarthPathChecks implements CheckGroup {
         return earthing == Earthing.TN_S ? "ze.usual.tns" : null;
     }
 
-    /** Only readings can disagree: without a loop or R1 + R2 that was measured there is nothing to compare. */
+    /**
+     * Only readings can disagree: without a loop or R1 + R2 that was measured there is nothing to compare. Where Ze was not measured, a loop that the
+     * largest usual one does not explain may be a lost earth or a supply out of the ordinary: only Ze tells.
+     */
     private void earthPath(Findings findings) {
         Check check = CircuitChecks.EARTH_PATH;
         if (OldCable.skips(survey, findings, check)) {
@@ -76,8 +81,12 @@ public final class EarthPathChecks implements CheckGroup {
         Double lineOhm = survey.readings().lineOhm();
         Double loopOhm = measuredOhm(externalOhm, lineOhm);
         Double expectedOhm = expectedLineOhm(lineOhm, survey.run().coldLoopOhm());
-        if (survey.feed().ownElectrode() || loopOhm == null || externalOhm == null || expectedOhm == null) {
+        if (survey.feed().ownElectrode() || loopOhm == null || expectedOhm == null) {
             findings.on(check).add();
+            return;
+        }
+        if (externalOhm == null) {
+            withoutExternal(findings, loopOhm - expectedOhm);
             return;
         }
         findings.on(check)
@@ -89,6 +98,15 @@ public final class EarthPathChecks implements CheckGroup {
                 .working(() -> working(externalOhm, lineOhm))
                 .remedies(remedies::earthPath)
                 .add();
+    }
+
+    private void withoutExternal(Findings findings, double leftOhm) {
+        String usual = usualKey();
+        boolean explained = usual == null
+                || !LimitType.exceeds(
+                        leftOhm, survey.rules().number(usual) + survey.rules().number("loop.unexplained"));
+        FindingBuilder finding = findings.on(CircuitChecks.EARTH_PATH);
+        (explained ? finding : finding.cannotTell(List.of(ReadingPaths.EXTERNAL_LOOP))).add();
     }
 
     private Working working(double externalOhm, @Nullable Double lineOhm) {
