@@ -43,7 +43,7 @@ public final class SurveyEdits {
 
     /**
      * Sets a reading, or removes it; objects on the way that are not there yet are made by the same command, and those that
-     * would be left empty go with it.
+     * would be left empty go with it. Where a pipe is renamed, the gauge and the taps that name it follow.
      *
      * @param root where the path begins
      * @param path features from there to the reading, the last of which is an attribute
@@ -53,7 +53,11 @@ public final class SurveyEdits {
         PathTarget place = PathTarget.of(root, path);
         Object present = place.isSet() ? place.owner().eGet(place.feature()) : null;
         if (place.complete() ? !java.util.Objects.equals(present, value) : value != null) {
-            execute(value == null ? place.removal(domain) : place.setting(domain, value));
+            Command edit = value == null ? place.removal(domain) : place.setting(domain, value);
+            execute(
+                    place.complete()
+                            ? RenamedPipe.withReferences(domain, place.owner(), place.feature(), value, edit)
+                            : edit);
         }
     }
 

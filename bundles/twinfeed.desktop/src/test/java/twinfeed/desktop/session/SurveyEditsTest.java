@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import twinfeed.desktop.form.ReadingPath;
+import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
@@ -55,6 +56,61 @@ final class SurveyEditsTest {
         set("water.test.staticPressure", null);
         assertTrue(survey.getWater().getTest().getAtPeak());
         assertNull(survey.getWater().getTest().getStaticPressure());
+    }
+
+    private PipeSegment pipe(String name) {
+        PipeSegment pipe = SurveyFactory.eINSTANCE.createPipeSegment();
+        pipe.setName(name);
+        survey.getWater().getSegments().add(pipe);
+        return pipe;
+    }
+
+    private void rename(PipeSegment pipe, String name) {
+        edits.set(pipe, List.of(SurveyPackage.Literals.PIPE_SEGMENT__NAME), name);
+    }
+
+    private List<String> places() {
+        return List.of(
+                survey.getWater().getTest().getGaugeAfter(),
+                survey.getWater().getDrawOffs().get(0).getTeeAfter());
+    }
+
+    @Test
+    void gaugeAndTapsFollowAPipeThatIsRenamed() {
+        set("water.test.gaugeAfter", "service");
+        PipeSegment service = pipe("service");
+        PipeSegment riser = pipe("rising main");
+        DrawOff basin = SurveyFactory.eINSTANCE.createDrawOff();
+        basin.setTeeAfter("rising main");
+        PipeSegment branch = SurveyFactory.eINSTANCE.createPipeSegment();
+        branch.setName("rising main");
+        basin.getSegments().add(branch);
+        survey.getWater().getDrawOffs().add(basin);
+        rename(riser, "riser");
+        assertEquals(List.of("service", "riser"), places());
+        edits.undo();
+        assertEquals("rising main", riser.getName());
+        assertEquals(List.of("service", "rising main"), places());
+        rename(service, "service pipe");
+        assertEquals(List.of("service pipe", "rising main"), places());
+        rename(branch, "tail");
+        assertEquals(List.of("service pipe", "rising main"), places(), "a pipe of a branch is no place on the run");
+    }
+
+    @Test
+    void nobodyFollowsOneOfTwoPipesOfOneName() {
+        set("water.test.gaugeAfter", "copper");
+        DrawOff basin = SurveyFactory.eINSTANCE.createDrawOff();
+        basin.setTeeAfter("copper");
+        survey.getWater().getDrawOffs().add(basin);
+        PipeSegment first = pipe("copper");
+        pipe("copper");
+        rename(first, "riser");
+        assertEquals(List.of("copper", "copper"), places());
+        PipeSegment unnamed = SurveyFactory.eINSTANCE.createPipeSegment();
+        survey.getWater().getSegments().add(unnamed);
+        rename(unnamed, "new");
+        assertEquals(List.of("copper", "copper"), places());
     }
 
     @Test
