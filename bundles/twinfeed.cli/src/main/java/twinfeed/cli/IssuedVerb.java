@@ -123,6 +123,13 @@ abstract class IssuedVerb implements Callable<Integer> {
                                 + " hours; give both, for example --visit \"2026-12-03 09:00\" --calendar visit.ics",
                         new IllegalArgumentException());
             }
+            if (visit.toLocalDate().isBefore(on)) {
+                throw new UnusableException(
+                        "--visit " + visit.toString().replace('T', ' ')
+                                + ": the visit would be before the day of the answer, " + on
+                                + "; give the day that was agreed, or with --date the day of the answer",
+                        new IllegalArgumentException());
+            }
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
             CliContext spoken = context.in(locale);

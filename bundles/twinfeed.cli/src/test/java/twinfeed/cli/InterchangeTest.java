@@ -158,6 +158,9 @@ class InterchangeTest {
                 0, quote("rowan-brook.job", "--issue", folder.resolve("office")).status());
         Path issued = issued();
         Path calendar = folder.resolve("visit.ics");
+        Run past = Run.of("accept", issued, "--option", "h95", "--visit", "2020-01-01 09:00", "--calendar", calendar);
+        assertEquals(2, past.status());
+        assertTrue(past.err().contains("the visit would be before the day of the answer"), past.err());
         Run wrong = Run.of("accept", issued, "--option", "h95", "--visit", "3.12.2026", "--calendar", calendar);
         assertEquals(2, wrong.status());
         assertTrue(wrong.err().contains("2026-12-03 09:00"), wrong.err());
