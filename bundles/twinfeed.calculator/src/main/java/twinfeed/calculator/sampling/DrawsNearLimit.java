@@ -66,8 +66,7 @@ final class DrawsNearLimit implements OpenDraws {
 
     /** The draws in the order of their margins; those of margins that are equal to some twelve digits stay in their order. */
     private static int[] inOrder(int[] near, double[] predicted) {
-        // Sorted as one number each, which is several times as quick as with a comparison: the margin, and in its last
-        // digits the draw.
+        // One number for each, the margin with the draw in its last digits: those sort without a comparator.
         long last = (Long.highestOneBit(predicted.length) << 1) - 1;
         long[] keys = new long[near.length];
         Arrays.setAll(keys, i -> ascending(predicted[near[i]]) & ~last | near[i]);

@@ -132,7 +132,7 @@ final class Trials {
     /** What the checks say with all inputs at given positions. */
     Trial at(double[] positions) {
         inputs.place(positions);
-        return trial(rejudging.moved(calculator -> positions(calculator, positions)));
+        return moved(positions);
     }
 
     /**
@@ -145,9 +145,14 @@ final class Trials {
         double[] positions = new double[inputs.list().size()];
         positions[number] = position;
         input.place(position);
-        Trial trial = trial(rejudging.moved(calculator -> positions(calculator, positions)));
+        Trial trial = moved(positions);
         input.place(0);
         return trial;
+    }
+
+    /** What the checks say with the inputs where they have been put. */
+    private Trial moved(double[] positions) {
+        return trial(rejudging.moved(calculator -> positions(calculator, positions)));
     }
 
     /** The positions of those inputs that a calculator reads. */
