@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.data.FaultData;
 import twinfeed.diagnosis.reading.AcceptanceValues;
@@ -18,6 +19,7 @@ import twinfeed.engineering.numeric.Solution;
 import twinfeed.engineering.water.Heat;
 import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
@@ -50,6 +52,9 @@ public final class CompletionAssessment {
     private static final double HOTTEST_C = 44;
 
     private static final double HOTTEST_FRAIL_C = 41;
+
+    /** A larger limit is one for disconnection by the RCD (50 V over its residual current): no breaker or fuse of a shower has one. */
+    private static final double BY_RESIDUAL_OHM = 20;
 
     /** By how much bucket and thermometer may err: judgement. */
     private static final double BUCKET = 0.1;
@@ -128,7 +133,7 @@ public final class CompletionAssessment {
                 List.of(CheckTopic.ELECTRODE, CheckTopic.EXTERNAL_LOOP),
                 false,
                 true);
-        byCheck("loop", completion.getLoop(), List.of(CheckTopic.LOOP_IMPEDANCE, CheckTopic.ELECTRODE), true, true);
+        loop();
         byCheck("prospectiveFault", completion.getProspectiveFault(), List.of(CheckTopic.FAULT_LEVEL), true, true);
         byCheck("residualTime", completion.getResidualTime(), List.of(CheckTopic.RESIDUAL_TRIP_TIME), true, residual);
         proved("residualButton", completion.getResidualButton(), residual);
@@ -257,17 +262,54 @@ public final class CompletionAssessment {
             String key, @Nullable Quantity value, List<CheckTopic> topics, boolean safety, boolean needed) {
         // Whether the earth path agrees rests on all its readings; without one of them it has no limit.
         OptionAssessment from = value == null && !key.equals("line") ? limits : judged;
-        Optional<Finding> finding = topics.stream()
-                .flatMap(topic -> from.getFindings().stream().filter(each -> each.getTopic() == topic))
-                .filter(each -> each.getOutcome() == Outcome.PASSES || each.getOutcome() == Outcome.FAILS)
-                .findFirst();
+        Optional<Finding> finding =
+                topics.stream().flatMap(topic -> decided(from, topic)).findFirst();
         if (value != null) {
             finding.ifPresent(each -> answered.add(each.getKey()));
         }
+        Boolean sound =
+                value == null ? null : finding.map(CompletionAssessment::passes).orElse(null);
+        add(key, text(value), finding.map(this::limit).orElse(""), sound, safety, needed);
+    }
+
+    private static Stream<Finding> decided(OptionAssessment from, CheckTopic topic) {
+        return from.getFindings().stream()
+                .filter(each -> each.getTopic() == topic)
+                .filter(each -> each.getOutcome() == Outcome.PASSES || each.getOutcome() == Outcome.FAILS);
+    }
+
+    private static boolean passes(Finding finding) {
+        return finding.getOutcome() == Outcome.PASSES;
+    }
+
+    private static boolean passesByResidual(Finding finding) {
+        return passes(finding) && finding.getLimit() != null && finding.getLimit() > BY_RESIDUAL_OHM;
+    }
+
+    /**
+     * A loop over the limit of the breaker passes the rules where an RCD disconnects, up to more than a thousand ohm: a supply whose earth is
+     * lost would pass as well. So there the reading is sound only where Ze and the conductors account for it.
+     */
+    private void loop() {
+        Quantity value = completion.getLoop();
+        OptionAssessment from = value == null ? limits : judged;
+        if (decided(from, CheckTopic.LOOP_IMPEDANCE).noneMatch(CompletionAssessment::passesByResidual)) {
+            byCheck("loop", value, List.of(CheckTopic.LOOP_IMPEDANCE, CheckTopic.ELECTRODE), true, true);
+            return;
+        }
+        String limit = decided(from, CheckTopic.LOOP_IMPEDANCE)
+                .filter(each -> each.getKind() == FindingClass.ADVICE)
+                .findFirst()
+                .map(this::limit)
+                .orElse("");
         Boolean sound = value == null
                 ? null
-                : finding.map(each -> each.getOutcome() == Outcome.PASSES).orElse(null);
-        add(key, text(value), finding.map(this::limit).orElse(""), sound, safety, needed);
+                : decided(from, CheckTopic.EARTH_PATH)
+                        .findFirst()
+                        .map(CompletionAssessment::passes)
+                        .orElse(null);
+        String expected = limit.isEmpty() ? "explained" : "explainedAbove";
+        add("loop", text(value), words(expected, Map.of("limit", limit)), sound, true, true);
     }
 
     /** What makes the finished house unsafe beside the readings, for instance a breaker that nobody changed: it is wrong like a reading. */

@@ -218,6 +218,27 @@ class CompletionAssessmentTest {
         assertEquals("at least 0.30 kA", finished.reading("prospectiveFault").expected(), "0.30000000000000004 is 0.3");
     }
 
+    /** 50 V over 30 mA are 1,666 ohm (BS 7671 411.5.3, from memory): a supply whose earth is lost stays under that too. */
+    @Test
+    void aLoopThatOnlyTheRcdDisconnectsHasToBeExplained() {
+        finished.enter("loop", "300 ohm");
+        judgedBy(CheckTopic.LOOP_IMPEDANCE, Outcome.PASSES, 300, 1666.7, 1366.7, "Ω");
+        assertNull(finished.reading("loop").sound(), "nothing to compare with");
+        assertEquals(
+                "what Ze and R1+R2 account for; the RCD disconnects",
+                finished.reading("loop").expected());
+        judgedBy(CheckTopic.LOOP_IMPEDANCE, Outcome.FAILS, 300, 0.699, -299.3, "Ω");
+        finished.judged.getFindings().get(1).setKind(FindingClass.ADVICE);
+        judgedBy(CheckTopic.EARTH_PATH, Outcome.FAILS, 299, 0.25, -298.75, "Ω");
+        assertTrue(finished.reading("loop").wrong());
+        assertTrue(finished.reading("loop").safety());
+        assertEquals(
+                "at most 0.69 Ω for breaker or fuse alone; with the RCD more, if Ze and R1+R2 account for it",
+                finished.reading("loop").expected());
+        finished.judged.getFindings().get(2).setOutcome(Outcome.PASSES);
+        assertEquals(true, finished.reading("loop").sound());
+    }
+
     /** A failed check that a reading has answered is not listed twice. */
     @Test
     void aFailedCheckStandsOnce() {

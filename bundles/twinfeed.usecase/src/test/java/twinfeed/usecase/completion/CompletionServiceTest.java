@@ -94,6 +94,29 @@ final class CompletionServiceTest {
         assertEquals(UnsafeNotices.reasons(hot), reasons);
     }
 
+    private CompletionReading loop(String external, String line, String loop) {
+        Map<String, String> readings = Map.of("heaterId", "h95", "externalLoop", external, "line", line, "loop", loop);
+        CompletionSheet sheet =
+                completion.sheet(completion.record(job, null, "A. Fitter", DAY, readings), null, Locale.UK);
+        return sheet.readings().stream()
+                .filter(each -> each.key().equals("loop"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A breaker of 40 A, type B, disconnects up to 0.95 x 230 V / 200 A = 1.09 ohm, measured cold 80 % of it (BS 7671 table 41.3). */
+    @Test
+    void aLoopOverTheLimitOfTheBreakerIsSoundOnlyWhereItIsExplained() {
+        assertEquals(true, loop("0.20 ohm", "0.05 ohm", "0.80 ohm").sound());
+        assertEquals(true, loop("0.70 ohm", "0.20 ohm", "0.95 ohm").sound());
+        CompletionReading lost = loop("0.20 ohm", "0.05 ohm", "300 ohm");
+        assertTrue(lost.wrong());
+        assertTrue(lost.safety());
+        assertEquals(
+                "at most 0.87 Ω for breaker or fuse alone; with the RCD more, if Ze and R1+R2 account for it",
+                lost.expected());
+    }
+
     @Test
     void withoutReadingsOrUnitThereIsNothingToJudge() {
         OpenedJob opened = SERVICE.open(job, null);

@@ -107,20 +107,38 @@ final class AcceptanceBands {
     }
 
     private AcceptanceBand loop(OptionAssessment option) {
-        Optional<Double> limit =
-                OfferedFindings.about(option, CheckTopic.LOOP_IMPEDANCE).map(Finding::getLimit);
+        Optional<Finding> finding = OfferedFindings.about(option, CheckTopic.LOOP_IMPEDANCE);
+        Optional<Double> limit = finding.map(Finding::getLimit);
         if (limit.isEmpty() || OfferedFindings.unknownAfterWork(option)) {
             return AcceptanceBand.open("loop", "Ω", words.get("basis.unknown"));
         }
         Circuit circuit =
                 survey.getElectricity() == null ? null : survey.getElectricity().getCircuit();
         boolean coldAlready = option.getRemedies().isEmpty() && circuit != null && circuit.getMeasuredLoop() != null;
-        if (coldAlready || limit.get() > BY_RESIDUAL_OHM || rules == null) {
+        if (rules != null && limit.get() > BY_RESIDUAL_OHM) {
+            return explained(finding.get(), rules);
+        }
+        if (coldAlready || rules == null) {
             return new AcceptanceBand("loop", "Ω", null, limit.get(), words.get("basis.check"));
         }
         double share = rules.number("measured.factor");
         return new AcceptanceBand(
                 "loop", "Ω", null, limit.get() * share, words.get("basis.cold", "share", words.number(share * 100)));
+    }
+
+    /** What the RCD alone lets pass, a lost earth passes too: there the loop has to be what Ze and the conductors make of it. */
+    private AcceptanceBand explained(Finding finding, RuleSet rules) {
+        double unexplained = rules.number("loop.unexplained");
+        return finding.getValue() == null
+                ? AcceptanceBand.open("loop", "Ω", words.get("basis.unknown"))
+                : new AcceptanceBand(
+                        "loop",
+                        "Ω",
+                        null,
+                        finding.getValue() + unexplained,
+                        words.get(
+                                "basis.explained",
+                                Map.of("value", words.number(finding.getValue()), "more", words.number(unexplained))));
     }
 
     private AcceptanceBand voltage(OptionAssessment option) {

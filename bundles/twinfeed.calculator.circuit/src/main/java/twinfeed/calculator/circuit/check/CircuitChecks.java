@@ -93,8 +93,9 @@ public final class CircuitChecks {
                     ReadingPaths.DEVICE_KIND,
                     ReadingPaths.DEVICE_RATING)
             .about(CheckTopic.LOOP_IMPEDANCE);
-    public static final Check LOOP_BY_BREAKER =
-            Check.of("circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE);
+    public static final Check LOOP_BY_BREAKER = Check.of(
+                    "circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE)
+            .about(CheckTopic.LOOP_IMPEDANCE);
 
     public static final Check EXTERNAL_LOOP = Check.of(
                     "circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE)
