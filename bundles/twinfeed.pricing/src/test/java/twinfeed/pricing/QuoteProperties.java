@@ -212,7 +212,8 @@ class QuoteProperties {
         boolean heaterAmongNeeds =
                 work.needs.stream().anyMatch(need -> need.code().equals("h95"));
         boolean needless = work.needs.stream().anyMatch(need -> WorkRules.needless(need.code(), List.of("cable-10")))
-                || work.needs.stream().anyMatch(need -> need.code().equals("extra-way"));
+                || work.needs.stream().anyMatch(need -> need.code().equals("extra-way"))
+                || work.needs.stream().anyMatch(need -> WorkRules.needless("travel", List.of(need.code())));
         if (needless) {
             // The search counts it, so that more work never costs less; the quote does not charge it.
             BigDecimal charged = with.getNet().subtract(without.getNet());

@@ -94,7 +94,7 @@ public final class CircuitCalculator implements Calculator {
                 new ResidualDeviceChecks(survey, remedies),
                 new ResidualLoadChecks(survey, remedies),
                 new ProtectiveConductorCheck(survey, loop, remedies),
-                new FaultLevelCheck(survey, context),
+                new FaultLevelCheck(survey, remedies, context),
                 new IsolatorChecks(survey, remedies),
                 new InstructionChecks(survey, remedies),
                 new HeaterRecordChecks(context.survey()),

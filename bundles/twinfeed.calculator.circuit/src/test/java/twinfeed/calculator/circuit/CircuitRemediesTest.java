@@ -155,6 +155,15 @@ class CircuitRemediesTest {
                 new Case("circuit.isolatorCondition", "isolator-45", "9.5 kW", survey -> circuit(survey)
                         .getIsolator()
                         .setCondition(IsolatorCondition.SCORCHED)),
+                new Case("circuit.isolatorWear", "isolator-45", "9.5 kW", survey -> circuit(survey)
+                        .getIsolator()
+                        .setCondition(IsolatorCondition.WORN)),
+                new Case("circuit.supplyEarth", "operator-earth", "9.5 kW", survey -> survey.getElectricity()
+                        .setExternalLoop(Resistance.valueOf("0.9 ohm"))),
+                new Case("circuit.faultLevel", "consumer-unit-rcbo-40", "9.5 kW", survey -> {
+                    survey.getElectricity().setProspectiveFault(Current.valueOf("6.5 kA"));
+                    survey.getElectricity().setAssemblyFaultRating(Current.valueOf("6 kA"));
+                }),
                 new Case("circuit.instructedDevice", "device-breaker-45", "9.5 kW", survey -> circuit(survey)
                         .getDevice()
                         .setRating(Current.valueOf("50 A"))),

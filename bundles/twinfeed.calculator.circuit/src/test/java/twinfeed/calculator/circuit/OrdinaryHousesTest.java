@@ -240,6 +240,25 @@ class OrdinaryHousesTest {
         assertEquals(expected == Outcome.FAILS, sentence(loop).contains("Ask the network operator"));
     }
 
+    /**
+     * A Ze of 0.9 ohm with TN-C-S is more than twice the usual largest of 0.35 ohm (supply industry, memory): nothing is fitted before the
+     * operator has looked. Where the line lies between is engineering judgement.
+     */
+    @ParameterizedTest
+    @CsvSource({"TN-C-S, 0.5 ohm, PASSES", "TN-C-S, 0.9 ohm, FAILS", "TN-S, 1.1 ohm, PASSES", "TN-S, 1.5 ohm, FAILS"})
+    void nothingIsFittedToASupplyWhoseEarthIsBad(String earthing, String ze, Outcome expected) {
+        feed.setEarthing(Earthing.get(earthing));
+        feed.setExternalLoop(Resistance.valueOf(ze));
+        Finding earth = finding(survey, heater, "circuit.supplyEarth");
+        assertEquals(expected, earth.outcome());
+        assertEquals(expected == Outcome.FAILS, earth.rulesOut());
+        assertEquals(expected == Outcome.FAILS, sentence(earth).contains("fit nothing before they have looked"));
+        feed.setEarthing(Earthing.TT);
+        assertEquals(
+                Outcome.NOT_APPLICABLE,
+                finding(survey, heater, "circuit.supplyEarth").outcome());
+    }
+
     /** A type C 40 A allows 0.546 ohm, 0.437 measured; type B 0.874 measured: 0.6 ohm pass by the RCD, and B would cure it. */
     @Test
     void complianceByTheResidualDeviceOnlyIsAdvice() {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Finding;
+import twinfeed.calculator.Remedy;
 import twinfeed.calculator.engine.FindingText;
 import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.FindingClass;
@@ -346,6 +347,48 @@ class ProtectionChecksTest {
                 .anyMatch(each -> each.key().equals("assemblyRating")));
     }
 
+    /** Conditional rating of 16 kA behind a service fuse of up to 100 A: BS EN 61439-3 annex ZB (memory). */
+    @Test
+    void aConsumerUnitRatedAsAWholeTakesMoreThanItsBreaker() {
+        feed.setAssemblyFaultRating(null);
+        feed.setProspectiveFault(Current.valueOf("6.5 kA"));
+        Finding unseen = finding(survey, heater, "circuit.faultLevel");
+        assertEquals(Outcome.CANNOT_TELL, unseen.outcome());
+        assertEquals(List.of("survey.electricity.assemblyFaultRating"), unseen.missing());
+        feed.setAssemblyFaultRating(Current.valueOf("16 kA"));
+        Finding rated = finding(survey, heater, "circuit.faultLevel");
+        assertEquals(Outcome.PASSES, rated.outcome());
+        assertEquals("conditional", rated.variant());
+        assertEquals(16, limit(rated), 1e-9);
+        assertTrue(sentence(rated).contains("behind a service fuse of 80 A"), sentence(rated));
+        feed.setServiceFuse(Current.valueOf("125 A"));
+        assertEquals(
+                Outcome.FAILS, outcome("circuit.faultLevel"), "the fuse lets more pass than the unit was tested with");
+        feed.setServiceFuse(null);
+        feed.setDeviceApproved(null);
+        assertEquals(
+                List.of("survey.electricity.serviceFuse", "survey.electricity.deviceApproved"),
+                finding(survey, heater, "circuit.faultLevel").missing());
+        feed.setServiceFuse(Current.valueOf("100 A"));
+        feed.setDeviceApproved(false);
+        assertEquals(Outcome.FAILS, outcome("circuit.faultLevel"), "a stranger's breaker was not tested in it");
+        feed.setDeviceApproved(true);
+        assertEquals(Outcome.PASSES, outcome("circuit.faultLevel"));
+        feed.setProspectiveFault(Current.valueOf("16.5 kA"));
+        assertEquals(Outcome.FAILS, outcome("circuit.faultLevel"));
+    }
+
+    /** No board of fuses is rated as a whole, and a current beyond every consumer unit is asked nothing more. */
+    @Test
+    void onlyAConsumerUnitForBreakersIsRatedAsAWhole() {
+        feed.setAssemblyFaultRating(null);
+        feed.setProspectiveFault(Current.valueOf("17 kA"));
+        assertEquals(Outcome.FAILS, outcome("circuit.faultLevel"));
+        feed.setProspectiveFault(Current.valueOf("6.5 kA"));
+        circuit.getDevice().setKind("fuse-3036");
+        assertEquals(Outcome.FAILS, outcome("circuit.faultLevel"));
+    }
+
     /** The isolator has to carry the heater and match the device, unless its instructions name the device. */
     @Test
     void isolator() {
@@ -366,6 +409,23 @@ class ProtectionChecksTest {
         assertTrue(finding(survey, heater, "circuit.isolatorCondition").rulesOut());
         circuit.setIsolator(null);
         assertEquals(Outcome.CANNOT_TELL, outcome("circuit.isolatorCondition"));
+    }
+
+    /** A worn one is no danger, but no heater is put on it (common practice): the present one's rating will do for a new one. */
+    @Test
+    void aWornIsolatorIsRenewed() {
+        assertEquals(Outcome.PASSES, outcome("circuit.isolatorWear"));
+        circuit.getIsolator().setCondition(IsolatorCondition.WORN);
+        Finding worn = finding(survey, heater, "circuit.isolatorWear");
+        assertTrue(worn.rulesOut());
+        assertEquals(FindingClass.COMPLIANCE, worn.check().kind());
+        assertEquals(
+                List.of("isolator-45", "isolator-50"),
+                worn.remedies().stream().map(Remedy::id).toList());
+        circuit.getIsolator().setCondition(IsolatorCondition.SCORCHED);
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.isolatorWear"));
+        circuit.setIsolator(null);
+        assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.isolatorWear"));
     }
 
     @Test

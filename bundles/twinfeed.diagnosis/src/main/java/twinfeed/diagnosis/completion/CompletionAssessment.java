@@ -269,7 +269,10 @@ public final class CompletionAssessment {
         }
         Boolean sound =
                 value == null ? null : finding.map(CompletionAssessment::passes).orElse(null);
-        add(key, text(value), finding.map(this::limit).orElse(""), sound, safety, needed);
+        // An earth rod is a matter of safety, the earth of the supply one of its operator: the check knows.
+        boolean unsafe = safety
+                || finding.filter(each -> each.getKind() == FindingClass.SAFETY).isPresent();
+        add(key, text(value), finding.map(this::limit).orElse(""), sound, unsafe, needed);
     }
 
     private static Stream<Finding> decided(OptionAssessment from, CheckTopic topic) {

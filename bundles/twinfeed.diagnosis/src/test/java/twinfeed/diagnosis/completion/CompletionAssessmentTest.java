@@ -98,7 +98,7 @@ class CompletionAssessmentTest {
         assertEquals("unsafe", sheet.state());
         assertFalse(sheet.complete());
         assertEquals(
-                List.of("elements", "externalLoop", "loadedVoltage", "runningPressure", "flow"),
+                List.of("elements", "loadedVoltage", "runningPressure", "flow"),
                 sheet.wrong().stream()
                         .filter(each -> !sheet.unsafe().contains(each))
                         .map(CompletionReading::key)

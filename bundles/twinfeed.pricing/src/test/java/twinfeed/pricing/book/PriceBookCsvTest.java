@@ -82,7 +82,7 @@ class PriceBookCsvTest {
         assertEquals(book.getItems().size(), report.added().size());
         assertTrue(book.getNote().contains("Invented"));
         assertEquals(
-                List.of("service-pipe", "operator-fuse"),
+                List.of("service-pipe", "operator-earth", "operator-fuse"),
                 report.notices().stream()
                         .filter(notice -> notice.key().equals("onEnquiry"))
                         .map(notice -> notice.arguments().get(0))
@@ -133,6 +133,7 @@ class PriceBookCsvTest {
         "main-branch,each",
         "consumer-unit,each",
         "priority-unit,each",
+        "operator-earth,each",
         "operator-fuse,each",
         "lift-out-of-insulation,m",
         "clip-cable,m",

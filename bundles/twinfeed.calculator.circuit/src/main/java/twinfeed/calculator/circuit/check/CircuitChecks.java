@@ -97,8 +97,12 @@ public final class CircuitChecks {
                     "circuit.loopByBreaker", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE)
             .about(CheckTopic.LOOP_IMPEDANCE);
 
-    public static final Check EXTERNAL_LOOP = Check.of(
-                    "circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE)
+    public static final Check EXTERNAL_LOOP =
+            Check.of("circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE);
+
+    /** Far above what is usual a fault of the supply is likelier than a long line, and nothing is fitted to it before the operator has looked. */
+    public static final Check SUPPLY_EARTH = Check.of(
+                    "circuit.supplyEarth", FindingClass.COMPLIANCE, LimitType.AT_MOST, Kind.RESISTANCE)
             .about(CheckTopic.EXTERNAL_LOOP);
 
     public static final Check EARTH_PATH = Check.of(
@@ -175,6 +179,9 @@ public final class CircuitChecks {
             .about(CheckTopic.ISOLATOR_RATING);
     public static final Check ISOLATOR_CONDITION =
             Check.inWords("circuit.isolatorCondition", FindingClass.SAFETY, ReadingPaths.ISOLATOR_CONDITION);
+    /** A worn isolator is no danger today, but it is renewed with the unit and not left to fail under the new one. */
+    public static final Check ISOLATOR_WEAR = Check.inWords("circuit.isolatorWear", FindingClass.COMPLIANCE);
+
     public static final Check INSTRUCTED_DEVICE = Check.of(
             "circuit.instructedDevice",
             FindingClass.INSTRUCTIONS,
@@ -263,6 +270,7 @@ public final class CircuitChecks {
             LOOP,
             LOOP_BY_BREAKER,
             EXTERNAL_LOOP,
+            SUPPLY_EARTH,
             EARTH_PATH,
             ELECTRODE,
             ELECTRODE_STABILITY,
@@ -276,6 +284,7 @@ public final class CircuitChecks {
             FAULT_LEVEL,
             ISOLATOR_RATING,
             ISOLATOR_CONDITION,
+            ISOLATOR_WEAR,
             INSTRUCTED_DEVICE,
             SMALLEST_CONDUCTOR,
             TERMINALS,

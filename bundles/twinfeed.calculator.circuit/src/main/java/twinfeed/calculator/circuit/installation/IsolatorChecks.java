@@ -29,13 +29,14 @@ public final class IsolatorChecks implements CheckGroup {
 
     @Override
     public List<Check> checks() {
-        return List.of(CircuitChecks.ISOLATOR_RATING, CircuitChecks.ISOLATOR_CONDITION);
+        return List.of(CircuitChecks.ISOLATOR_RATING, CircuitChecks.ISOLATOR_CONDITION, CircuitChecks.ISOLATOR_WEAR);
     }
 
     @Override
     public void check(ShowerCase shower, Findings findings) {
         rating(shower, findings);
         condition(shower, findings);
+        wear(shower, findings);
     }
 
     private void rating(ShowerCase shower, Findings findings) {
@@ -115,5 +116,19 @@ public final class IsolatorChecks implements CheckGroup {
                     .variant(condition == IsolatorCondition.WORN ? "worn" : "")
                     .add();
         }
+    }
+
+    /** Whether nobody looked is asked by the check of its condition; one that is scorched goes by that check. */
+    private void wear(ShowerCase shower, Findings findings) {
+        IsolatorCondition condition = survey.isolator().condition();
+        FindingBuilder finding = findings.on(CircuitChecks.ISOLATOR_WEAR);
+        if (survey.isolator().none() || condition == null || condition == IsolatorCondition.SCORCHED) {
+            finding.add();
+            return;
+        }
+        boolean worn = condition == IsolatorCondition.WORN;
+        finding.source(survey.cite("isolator.wear"));
+        finding.remedies(() -> remedies.renewedIsolators(shower));
+        finding.outcome(worn ? Outcome.FAILS : Outcome.PASSES).add();
     }
 }

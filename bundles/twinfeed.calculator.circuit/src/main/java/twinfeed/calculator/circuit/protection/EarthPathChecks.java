@@ -2,6 +2,7 @@
 package twinfeed.calculator.circuit.protection;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
@@ -33,7 +34,7 @@ public final class EarthPathChecks implements CheckGroup {
 
     @Override
     public List<Check> checks() {
-        return List.of(CircuitChecks.EXTERNAL_LOOP, CircuitChecks.EARTH_PATH);
+        return List.of(CircuitChecks.EXTERNAL_LOOP, CircuitChecks.SUPPLY_EARTH, CircuitChecks.EARTH_PATH);
     }
 
     @Override
@@ -43,29 +44,36 @@ public final class EarthPathChecks implements CheckGroup {
     }
 
     private void externalLoop(Findings findings) {
-        Check check = CircuitChecks.EXTERNAL_LOOP;
-        Double externalOhm = survey.feed().externalOhm();
-        String usual = usualKey();
-        if (usual == null || externalOhm == null) {
-            findings.on(check).add();
-            return;
-        }
-        findings.on(check)
-                .compare(externalOhm, survey.rules().number(usual))
-                .argument("earthing", survey.feed().earthing() == Earthing.TN_CS ? "TN-C-S" : "TN-S")
-                .source(survey.rules().source(usual))
-                .working(() -> Working.start()
-                        .input("Ze", "externalLoop", externalOhm, "Ω", "", ReadingPaths.EXTERNAL_LOOP)
-                        .build())
-                .add();
+        external(findings, CircuitChecks.EXTERNAL_LOOP, key("ze.usual.")).ifPresent(FindingBuilder::add);
+        String most = key("ze.most.");
+        external(findings, CircuitChecks.SUPPLY_EARTH, most).ifPresent(finding -> finding.remedies(
+                        () -> remedies.supplyEarth(survey.rules().number(key("ze.usual."))))
+                .add());
     }
 
-    private @Nullable String usualKey() {
+    /** Ze against a figure of the rule set; nothing where there is none to compare. */
+    private Optional<FindingBuilder> external(Findings findings, Check check, @Nullable String limit) {
+        Double externalOhm = survey.feed().externalOhm();
+        if (limit == null || externalOhm == null) {
+            findings.on(check).add();
+            return Optional.empty();
+        }
+        return Optional.of(findings.on(check)
+                .compare(externalOhm, survey.rules().number(limit))
+                .argument("earthing", survey.feed().earthing() == Earthing.TN_CS ? "TN-C-S" : "TN-S")
+                .source(survey.rules().source(limit))
+                .working(() -> Working.start()
+                        .input("Ze", "externalLoop", externalOhm, "Ω", "", ReadingPaths.EXTERNAL_LOOP)
+                        .build()));
+    }
+
+    /** A key of the rule set for the present earthing, null where the earth does not come from the supply. */
+    private @Nullable String key(String prefix) {
         Earthing earthing = survey.feed().earthing();
         if (earthing == Earthing.TN_CS) {
-            return "ze.usual.tncs";
+            return prefix + "tncs";
         }
-        return earthing == Earthing.TN_S ? "ze.usual.tns" : null;
+        return earthing == Earthing.TN_S ? prefix + "tns" : null;
     }
 
     /**
@@ -101,7 +109,7 @@ public final class EarthPathChecks implements CheckGroup {
     }
 
     private void withoutExternal(Findings findings, double leftOhm) {
-        String usual = usualKey();
+        String usual = key("ze.usual.");
         boolean explained = usual == null
                 || !LimitType.exceeds(
                         leftOhm, survey.rules().number(usual) + survey.rules().number("loop.unexplained"));

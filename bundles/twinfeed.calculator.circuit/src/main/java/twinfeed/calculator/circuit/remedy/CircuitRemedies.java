@@ -82,6 +82,11 @@ public final class CircuitRemedies {
         return origin.isolators(shower);
     }
 
+    /** Isolators of the present one's rating too: one that is worn is renewed by a new one of its kind. */
+    public List<Remedy> renewedIsolators(ShowerCase shower) {
+        return origin.renewedIsolators(shower);
+    }
+
     public List<Remedy> isolatorsForCable(ShowerCase shower) {
         return origin.isolatorsForCable(shower);
     }
@@ -111,6 +116,16 @@ public final class CircuitRemedies {
     /** The bad joint found and remade. */
     public List<Remedy> earthPath() {
         return origin.earthPath();
+    }
+
+    /** The earth of the supply put right by the network operator, with the largest Ze that is usual, ohm. */
+    public List<Remedy> supplyEarth(double usualOhm) {
+        return origin.supplyEarth(usualOhm);
+    }
+
+    /** Devices in a new consumer unit, which is rated for the fault current. */
+    public List<Remedy> newConsumerUnit(ShowerCase shower) {
+        return devices.inNewConsumerUnit(shower);
     }
 
     public List<Remedy> electrode() {

@@ -37,7 +37,8 @@ public final class CircuitRemedyKinds {
             RemedyKind.of("electrode", Stage.ORIGIN, "electrode"),
             RemedyKind.of("cable", Stage.CABLE, "task-run-cable", "making-good").and(codes("cable-", SIZES)),
             RemedyKind.of("cable-elsewhere", Stage.CABLE, "task-run-cable", "making-good")
-                    .and(codes("cable-", SIZES)));
+                    .and(codes("cable-", SIZES)),
+            RemedyKind.of("operator-earth", Stage.OUTSIDE_PARTY, "operator-earth"));
 
     private CircuitRemedyKinds() {}
 

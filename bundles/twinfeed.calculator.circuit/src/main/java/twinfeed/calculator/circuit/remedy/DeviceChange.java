@@ -69,7 +69,10 @@ record DeviceChange(RuleSet rules, DeviceKind kind, double ratingA, boolean comb
                 CircuitChanges.feed(copy).setSpareWay(false);
                 CircuitChanges.feed(copy).unsetSpareWayBehind();
             }
-            case CONSUMER_UNIT -> CircuitChanges.feed(copy).setMainSwitch(Current.ofSi(NEW_SWITCH_A));
+            case CONSUMER_UNIT -> {
+                CircuitChanges.feed(copy).setMainSwitch(Current.ofSi(NEW_SWITCH_A));
+                CircuitChanges.feed(copy).setAssemblyFaultRating(Current.ofSi(rules.number("assembly.new")));
+            }
             default -> {}
         }
     }

@@ -106,6 +106,13 @@ public final class DeviceRemedies {
                 .toList();
     }
 
+    /** Devices in a new consumer unit, of the present rating too. */
+    List<Remedy> inNewConsumerUnit(ShowerCase shower) {
+        return ratings(shower).stream()
+                .map(ratingA -> device(ratingA, true, DevicePlacement.CONSUMER_UNIT))
+                .toList();
+    }
+
     /** Devices of an approved type, of the present rating too. */
     List<Remedy> approved(ShowerCase shower) {
         List<Remedy> remedies = new ArrayList<>();

@@ -27,6 +27,9 @@ public final class OriginRemedies {
     private static final double EARTHING_MM2 = 16;
     private static final double BONDING_MM2 = 10;
 
+    /** How long a network operator takes to come and look, days: judgement; a supply that is dangerous is seen sooner. */
+    private static final int OPERATOR_DAYS = 7;
+
     private final CircuitSurvey survey;
 
     OriginRemedies(CircuitSurvey survey) {
@@ -43,6 +46,11 @@ public final class OriginRemedies {
         Double presentA = survey.isolator().ratingA();
         boolean scorched = survey.isolator().condition() == IsolatorCondition.SCORCHED;
         return newIsolators(load, scorched || presentA == null ? 0 : presentA);
+    }
+
+    /** Isolators for the heater that are no weaker than the present one. */
+    List<Remedy> renewedIsolators(ShowerCase shower) {
+        return newIsolators(shower.load(), 0);
     }
 
     /** Isolators for the heater, of the present one's rating too: new ones are chosen with terminals for the cable. */
@@ -126,6 +134,21 @@ public final class OriginRemedies {
             CircuitChanges.circuit(copy).setMeasuredLoop(null);
             CircuitChanges.circuit(copy).setMeasuredLine(null);
         }));
+    }
+
+    /** The operator finds and mends the fault of the supply: the loop is measured again after that, and Ze is taken to be the largest usual one. */
+    List<Remedy> supplyEarth(double usualOhm) {
+        return List.of(new Remedy(
+                "operator-earth",
+                "operator-earth",
+                Map.of("usual", usualOhm),
+                List.of(Remedy.Item.of("operator-earth", 1)),
+                true,
+                OPERATOR_DAYS,
+                copy -> {
+                    CircuitChanges.feed(copy).setExternalLoop(Resistance.ofSi(usualOhm));
+                    CircuitChanges.circuit(copy).setMeasuredLoop(null);
+                }));
     }
 
     /** What it reaches is known only once it is driven and measured; the stable limit is what it is driven to. */
