@@ -74,7 +74,8 @@ final class LeftOutHeaters {
     private String reason(OptionAssessment option) {
         return switch (option.getVerdict()) {
             case SUITS, SUITS_WITH_WORK -> words.get("leftOut.suits");
-            case DOES_NOT_SUIT, NOT_AS_IT_IS -> unsuitable(option);
+            case DOES_NOT_SUIT -> unsuitable(option);
+            case NOT_AS_IT_IS -> unsuitable(option) + " " + words.get("leftOut.work");
             case CANNOT_TELL, NOT_CHECKED -> open(option);
         };
     }

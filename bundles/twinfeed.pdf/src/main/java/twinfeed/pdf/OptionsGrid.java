@@ -143,16 +143,16 @@ final class OptionsGrid {
     private static String ink(@Nullable Verdict verdict) {
         return switch (verdict) {
             case SUITS, SUITS_WITH_WORK -> "#1E5B2B";
-            case DOES_NOT_SUIT, NOT_AS_IT_IS -> "#8A1F11";
-            case CANNOT_TELL, NOT_CHECKED -> "#6B4A00";
+            case DOES_NOT_SUIT -> "#8A1F11";
+            case NOT_AS_IT_IS, CANNOT_TELL, NOT_CHECKED -> "#6B4A00";
         };
     }
 
     private static String ground(@Nullable Verdict verdict) {
         return switch (verdict) {
             case SUITS, SUITS_WITH_WORK -> "#E4F2E6";
-            case DOES_NOT_SUIT, NOT_AS_IT_IS -> "#FBE4E0";
-            case CANNOT_TELL, NOT_CHECKED -> "#FFF1CF";
+            case DOES_NOT_SUIT -> "#FBE4E0";
+            case NOT_AS_IT_IS, CANNOT_TELL, NOT_CHECKED -> "#FFF1CF";
         };
     }
 }

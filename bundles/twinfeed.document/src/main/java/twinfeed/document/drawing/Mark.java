@@ -45,8 +45,8 @@ public record Mark(String sign, String word, Tone tone) {
         return switch (verdict) {
             case SUITS -> new Mark("\u2713", word, Tone.GOOD);
             case SUITS_WITH_WORK -> new Mark("+", word, Tone.GOOD);
-            case DOES_NOT_SUIT, NOT_AS_IT_IS -> new Mark("\u2717", word, Tone.BAD);
-            case CANNOT_TELL, NOT_CHECKED -> new Mark("?", word, Tone.DOUBT);
+            case DOES_NOT_SUIT -> new Mark("\u2717", word, Tone.BAD);
+            case NOT_AS_IT_IS, CANNOT_TELL, NOT_CHECKED -> new Mark("?", word, Tone.DOUBT);
         };
     }
 

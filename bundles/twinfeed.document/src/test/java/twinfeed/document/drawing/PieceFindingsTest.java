@@ -113,7 +113,7 @@ class PieceFindingsTest {
                         .map(each -> each + " " + each.tone())
                         .toList());
         assertEquals(
-                "? + ✗ ✓ ?",
+                "? + ? ✓ ?",
                 String.join(
                         " ",
                         List.of(

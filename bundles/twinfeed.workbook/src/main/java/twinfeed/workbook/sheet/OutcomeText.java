@@ -41,9 +41,8 @@ public final class OutcomeText {
     public static CellStyle look(Verdict verdict, CellStyle base) {
         return switch (verdict) {
             case SUITS, SUITS_WITH_WORK -> good(base);
-            case DOES_NOT_SUIT, NOT_AS_IT_IS ->
-                base.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD);
-            case CANNOT_TELL, NOT_CHECKED -> doubt(base);
+            case DOES_NOT_SUIT -> base.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD);
+            case NOT_AS_IT_IS, CANNOT_TELL, NOT_CHECKED -> doubt(base);
         };
     }
 
