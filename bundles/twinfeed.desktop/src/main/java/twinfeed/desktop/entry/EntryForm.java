@@ -251,6 +251,15 @@ final class EntryForm {
         controls.values().stream().findFirst().ifPresent(Control::setFocus);
     }
 
+    /** Puts the cursor into a field, if there is one of that name. */
+    void focus(String name) {
+        controls.forEach((field, control) -> {
+            if (field.name().equals(name)) {
+                control.setFocus();
+            }
+        });
+    }
+
     /** The whole. */
     Composite control() {
         return scroll.control();

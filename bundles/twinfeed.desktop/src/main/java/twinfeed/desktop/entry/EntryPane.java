@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.desktop.look.Controls;
 import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.ThemeColours;
+import twinfeed.desktop.session.ModelChange;
 import twinfeed.desktop.session.Threads;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
@@ -223,14 +224,30 @@ final class EntryPane {
     /** Takes back what was typed last, or else the last edit. */
     void undo() {
         if (!form.revert() & !head.revert()) {
-            list.edits().undo();
+            list.edits().undo().ifPresent(this::reveal);
         }
     }
 
     /** Makes the edit that was taken back again. */
     void redo() {
         if (commit()) {
-            list.edits().redo();
+            list.edits().redo().ifPresent(this::reveal);
+        }
+    }
+
+    /** Chooses the entry that was changed; what went, or belongs to the list as a whole, leaves none chosen. */
+    private void reveal(ModelChange change) {
+        @Nullable EObject entry = change.element() == null ? change.owner() : change.element();
+        while (entry != null && !list.entries().contains(entry)) {
+            entry = entry.eContainer();
+        }
+        if (entry == null) {
+            table.chooseNone();
+            select();
+            head.focus(change.path().get(0).getName());
+        } else {
+            choose(entry);
+            form.focus(change.path().get(0).getName());
         }
     }
 

@@ -94,6 +94,7 @@ public record Page(String key, EClass owner, List<Section> sections) {
         public boolean asks(EObject root, FieldLocation place) {
             boolean itself = root == place.root() && path.text().equals(place.path());
             return itself
+                    || (place.row() && path.elements(root).contains(place.root()))
                     || path.elements(root).stream()
                             .anyMatch(element -> items.stream().anyMatch(each -> each.asks(element, place)));
         }

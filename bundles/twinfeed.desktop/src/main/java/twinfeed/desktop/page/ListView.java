@@ -147,9 +147,7 @@ final class ListView implements ItemView {
 
     private void remove() {
         if (chosen != null) {
-            int index = elements.indexOf(chosen);
             context.session().edits().remove(chosen);
-            choose(elements.isEmpty() ? null : elements.get(Math.min(index, elements.size() - 1)));
         }
     }
 
@@ -199,6 +197,7 @@ final class ListView implements ItemView {
 
     @Override
     public void refresh() {
+        int before = chosen == null ? -1 : elements.indexOf(chosen);
         elements = List.copyOf(several.path().elements(root));
         int rows = table.getItemCount();
         table.setItemCount(elements.size());
@@ -212,7 +211,8 @@ final class ListView implements ItemView {
         data.heightHint =
                 table.getHeaderHeight() + Math.max(1, Math.min(MOST_ROWS, elements.size())) * table.getItemHeight();
         if (chosen != null && !elements.contains(chosen)) {
-            choose(elements.isEmpty() ? null : elements.get(0));
+            // The row in its place: what is gone must not be what the next key works on.
+            choose(elements.isEmpty() ? null : elements.get(Math.min(Math.max(0, before), elements.size() - 1)));
         } else if (fields != null) {
             fields.refresh();
         }
@@ -265,8 +265,12 @@ final class ListView implements ItemView {
                 .filter(element -> EcoreUtil.isAncestor(element, place.root()))
                 .findFirst()
                 .ifPresent(this::choose);
+        if (place.row() && elements.contains(place.root())) {
+            table.showSelection();
+            return table.setFocus();
+        }
         if (place.root() == root && place.path().equals(several.path().text())) {
-            return (add == null ? table : add).setFocus();
+            return (add == null || !elements.isEmpty() ? table : add).setFocus();
         }
         return fields != null && fields.focus(place);
     }

@@ -29,8 +29,10 @@ import twinfeed.desktop.look.RowMenu;
 import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.ChangeNotifier;
 import twinfeed.desktop.session.JobSession;
+import twinfeed.desktop.session.ModelChange;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
+import twinfeed.model.survey.SurveyPackage;
 
 /** The survey: a list of short pages, and the page that is chosen. Pages are made when they are first looked at. */
 public final class SurveyPane {
@@ -157,6 +159,28 @@ public final class SurveyPane {
         }
     }
 
+    /**
+     * Shows what was changed: its page, and the field or row chosen on it. What is changed elsewhere than on the pages stays where it is.
+     *
+     * @param change an undo or a redo
+     */
+    public void reveal(ModelChange change) {
+        if (change.path().contains(SurveyPackage.Literals.SURVEY__SYMPTOMS)) {
+            // Questions are answered beside the page; the list of answers on it can stay folded away.
+            showPage(SurveyPages.FAULTS);
+        } else {
+            open(FieldLocation.of(change));
+        }
+    }
+
+    private void showPage(String key) {
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).key().equals(key) && i != shown()) {
+                show(i);
+            }
+        }
+    }
+
     /** Puts the cursor into the next field that a check waits for, behind the one it is in; the answer is whether there is one. */
     public boolean nextNeeded() {
         commit();
@@ -234,11 +258,14 @@ public final class SurveyPane {
         return all && context.unread().isEmpty();
     }
 
-    /** Forgets what was typed and not taken yet; the answer is whether there was anything. */
+    /** Forgets what was typed and not taken yet, and shows the page that it was typed on; the answer is whether there was anything. */
     public boolean revert() {
         boolean any = false;
-        for (PageView view : views.values()) {
-            any |= view.revert();
+        for (Map.Entry<Page, PageView> each : views.entrySet()) {
+            if (each.getValue().revert()) {
+                any = true;
+                showPage(each.getKey().key());
+            }
         }
         return any;
     }

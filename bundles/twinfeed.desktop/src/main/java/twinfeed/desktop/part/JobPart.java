@@ -245,7 +245,7 @@ public final class JobPart implements Editor {
             notices.passOn();
             last.say(words.get("status.done.undone"));
         } else if (session.edits().canUndo()) {
-            session.edits().undo();
+            session.edits().undo().ifPresent(survey::reveal);
             last.say(words.get("status.done.undone"));
         }
     }
@@ -260,7 +260,7 @@ public final class JobPart implements Editor {
     public void redo() {
         survey.commit();
         if (session.edits().canRedo()) {
-            session.edits().redo();
+            session.edits().redo().ifPresent(survey::reveal);
             last.say(words.get("status.done.redone"));
         }
     }

@@ -2,6 +2,7 @@
 package twinfeed.desktop.session;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -145,18 +146,27 @@ public final class SurveyEdits {
         return stack.canRedo();
     }
 
-    /** Takes back the last edit, if there is one. */
-    public void undo() {
-        if (canUndo()) {
-            stack.undo();
-        }
+    /** Takes back the last edit, if there is one; the answer is what has changed. Of several changes that is the one from which the others follow. */
+    public Optional<ModelChange> undo() {
+        return canUndo() ? watch(stack.getUndoCommand(), stack::undo, true) : Optional.empty();
     }
 
-    /** Makes the last edit that was taken back again, if there is one. */
-    public void redo() {
-        if (canRedo()) {
-            stack.redo();
+    /** Makes the last edit that was taken back again, if there is one; the answer is what has changed, likewise. */
+    public Optional<ModelChange> redo() {
+        return canRedo() ? watch(stack.getRedoCommand(), stack::redo, false) : Optional.empty();
+    }
+
+    /** What follows from a change is made after it, and so taken back before it. */
+    private static Optional<ModelChange> watch(Command command, Runnable change, boolean last) {
+        Optional<EObject> within = command.getAffectedObjects().stream()
+                .filter(EObject.class::isInstance)
+                .map(EObject.class::cast)
+                .findFirst();
+        if (within.isEmpty()) {
+            change.run();
+            return Optional.empty();
         }
+        return ModelChange.watch(within.get(), change, last);
     }
 
     /** Whether the survey differs from what was last saved. */

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
+import twinfeed.desktop.form.FieldLocation;
 import twinfeed.desktop.form.ReadingPath;
+import twinfeed.desktop.form.SurveyPages;
 import twinfeed.model.survey.DrawOff;
 import twinfeed.model.survey.PipeSegment;
 import twinfeed.model.survey.Survey;
@@ -237,5 +239,71 @@ final class SurveyEditsTest {
         assertEquals(List.of(second, first), survey.getWater().getSegments());
         edits.move(first, 0);
         assertEquals(List.of(first, second), survey.getWater().getSegments());
+    }
+
+    private FieldLocation undone() {
+        return FieldLocation.of(edits.undo().orElseThrow());
+    }
+
+    private FieldLocation redone() {
+        return FieldLocation.of(edits.redo().orElseThrow());
+    }
+
+    private boolean asked(FieldLocation place) {
+        return SurveyPages.all().stream()
+                .filter(page -> page.owner().isInstance(survey))
+                .anyMatch(page -> page.asks(survey, place));
+    }
+
+    @Test
+    void undoAndRedoSayWhichValueHasChanged() {
+        FieldLocation pressure = new FieldLocation(survey, "water.test.staticPressure");
+        set("water.test.staticPressure", Pressure.valueOf("3 bar"));
+        assertEquals(pressure, undone(), "the objects on the way went with it");
+        assertEquals(pressure, redone());
+        set("water.test.staticPressure", Pressure.valueOf("4 bar"));
+        assertEquals(pressure, undone());
+        PipeSegment pipe = pipe("riser");
+        rename(pipe, "rising main");
+        assertEquals(new FieldLocation(pipe, "name"), undone());
+        assertTrue(asked(pressure) && asked(new FieldLocation(pipe, "name")));
+    }
+
+    @Test
+    void undoAndRedoSayWhichRowIsThereAgain() {
+        set("water.test.staticPressure", Pressure.valueOf("3 bar"));
+        PipeSegment first = pipe("service");
+        PipeSegment second = SurveyFactory.eINSTANCE.createPipeSegment();
+        edits.add(survey, path("water.segments").steps(), second);
+        FieldLocation list = new FieldLocation(survey, "water.segments");
+        assertEquals(list, undone(), "the row that went cannot be shown");
+        assertEquals(new FieldLocation(second, ""), redone());
+        edits.remove(first);
+        assertEquals(new FieldLocation(first, ""), undone());
+        assertTrue(asked(new FieldLocation(first, "")) && asked(list));
+        assertEquals(list, redone());
+        assertFalse(asked(new FieldLocation(first, "")), "a row that is gone stands on no page");
+        edits.undo();
+        edits.move(second, 0);
+        assertEquals(new FieldLocation(second, ""), undone());
+    }
+
+    @Test
+    void firstRowOfAListThatWasNotThereIsFoundAgain() {
+        PipeSegment only = SurveyFactory.eINSTANCE.createPipeSegment();
+        edits.add(survey, path("water.segments").steps(), only);
+        assertEquals(new FieldLocation(survey, "water.segments"), undone());
+        assertEquals(new FieldLocation(only, ""), redone());
+    }
+
+    @Test
+    void ofARenamedPipeTheNameIsShownAndNotWhatFollowsIt() {
+        set("water.test.gaugeAfter", "service");
+        PipeSegment pipe = pipe("service");
+        rename(pipe, "main");
+        FieldLocation name = new FieldLocation(pipe, "name");
+        assertEquals(name, undone());
+        assertEquals(name, redone());
+        assertTrue(edits.redo().isEmpty(), "nothing was left to make again");
     }
 }
