@@ -27,7 +27,7 @@ import twinfeed.usecase.refusal.Refusals;
 final class JobOpening {
     private final List<Calculator> calculators;
     private final List<InputProblem> errors = new ArrayList<>();
-    private final List<String> warnings = new ArrayList<>();
+    private final List<InputProblem> warnings = new ArrayList<>();
 
     /** With the calculators that take part, whose words a survey may hold. */
     JobOpening(List<Calculator> calculators) {
@@ -88,13 +88,12 @@ final class JobOpening {
             String wrong = photos.problem(name);
             if (!wrong.isEmpty()) {
                 warnings.add(new InputProblem(
-                                file.toString(),
-                                0,
-                                "survey.photos",
-                                name,
-                                Refusals.text("photo.leftOut", wrong),
-                                Refusals.right("photo.leftOut"))
-                        .toString());
+                        file.toString(),
+                        0,
+                        "survey.photos",
+                        name,
+                        Refusals.text("photo.leftOut", wrong),
+                        Refusals.right("photo.leftOut")));
             }
         }
     }
@@ -104,7 +103,7 @@ final class JobOpening {
             if (problem.isError()) {
                 errors.add(problem.in(name));
             } else {
-                warnings.add(problem.in(name).toString());
+                warnings.add(problem.in(name));
             }
         }
     }
@@ -172,12 +171,7 @@ final class JobOpening {
             double warmestC = Arrays.stream(months).max().orElse(Double.POSITIVE_INFINITY);
             if (survey.getWinterIntake().si() > warmestC) {
                 warnings.add(Refusals.of(
-                                file,
-                                "survey.winterIntake",
-                                survey.getWinterIntake().toString(),
-                                "climate.winter",
-                                warmestC)
-                        .toString());
+                        file, "survey.winterIntake", survey.getWinterIntake().toString(), "climate.winter", warmestC));
             }
         });
     }

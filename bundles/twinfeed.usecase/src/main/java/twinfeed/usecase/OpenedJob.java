@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.io.FileFingerprint;
+import twinfeed.model.io.InputProblem;
 import twinfeed.model.io.JobFile;
 import twinfeed.model.job.Job;
 import twinfeed.model.survey.Photo;
@@ -18,16 +19,17 @@ import twinfeed.model.survey.Photo;
  * @param file where it is
  * @param job the job
  * @param catalogue the heaters on offer
- * @param warnings what is odd in it, in words, but does not stop it
+ * @param warnings what is odd in it, but does not stop it
  * @param fingerprint what its file held when it was read
  */
-public record OpenedJob(Path file, Job job, Catalogue catalogue, List<String> warnings, FileFingerprint fingerprint) {
+public record OpenedJob(
+        Path file, Job job, Catalogue catalogue, List<InputProblem> warnings, FileFingerprint fingerprint) {
     public OpenedJob {
         warnings = List.copyOf(warnings);
     }
 
     /** A job that was made from another one, and whose file is not to be written. */
-    public OpenedJob(Path file, Job job, Catalogue catalogue, List<String> warnings) {
+    public OpenedJob(Path file, Job job, Catalogue catalogue, List<InputProblem> warnings) {
         this(file, job, catalogue, warnings, FileFingerprint.NONE);
     }
 

@@ -69,7 +69,8 @@ class JobOpeningTest {
 
     @Test
     void aSoundJobPasses() {
-        assertTrue(checked(survey -> {}).warnings().stream().noneMatch(one -> one.contains("climate")));
+        assertTrue(checked(survey -> {}).warnings().stream()
+                .noneMatch(one -> one.toString().contains("climate")));
     }
 
     @Test
@@ -119,11 +120,11 @@ class JobOpeningTest {
     @Test
     void aWinterIntakeAboveTheWarmestMonthIsOdd() {
         assertTrue(checked(survey -> survey.setWinterIntake(Temperature.valueOf("35 °C"))).warnings().stream()
-                .anyMatch(one -> one.contains("above the warmest month")));
+                .anyMatch(one -> one.toString().contains("above the warmest month")));
         // July of "uk-mains" in SAP 10.2, table J1, has 18.4 degC.
         for (String usual : List.of("5 °C", "18.4 °C")) {
             assertFalse(checked(survey -> survey.setWinterIntake(Temperature.valueOf(usual))).warnings().stream()
-                    .anyMatch(one -> one.contains("above the warmest month")));
+                    .anyMatch(one -> one.toString().contains("above the warmest month")));
         }
     }
 
@@ -147,8 +148,9 @@ class JobOpeningTest {
         Files.copy(Demo.FOLDER.resolve(open().job().getCatalogue()), folder.resolve("heaters.catalogue"));
         Path file = folder.resolve("house.job");
         JobFile.save(opened.job(), file, FileFingerprint.NONE);
-        assertTrue(new JobOpening(List.of())
-                .open(file, null).warnings().stream().anyMatch(one -> one.contains("none-such.jpg")));
+        assertTrue(
+                new JobOpening(List.of()).open(file, null).warnings().stream().anyMatch(one -> one.toString()
+                        .contains("none-such.jpg")));
         Path other = folder.resolve("other.catalogue");
         assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, other));
     }

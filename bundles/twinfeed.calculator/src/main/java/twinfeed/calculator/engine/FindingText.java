@@ -126,9 +126,16 @@ public final class FindingText {
     public String reading(String path) {
         String element = path.contains("[") ? path.substring(path.indexOf('[') + 1, path.indexOf(']')) : "";
         String plain = path.replaceAll("\\[[^]]*]", "");
-        String text = Runner.TEXTS.find(locale, "reading." + plain);
+        String text = Runner.TEXTS.find(locale, "reading." + alike(plain));
         String words = text == null ? plain : text;
         return element.isEmpty() ? words : words + " (" + element + ")";
+    }
+
+    /** What the plate of the present unit says is what the catalogue says of a heater, and the pieces of a branch are pipes like all others. */
+    private static String alike(String path) {
+        return path.replaceFirst("^survey\\.unit\\.heater\\.", "heater.")
+                .replaceFirst("^survey\\.water\\.drawOffs\\.segments\\.(?!length$)", "survey.water.segments.")
+                .replaceFirst("^survey\\.water\\.mainPipe\\.(?!length$|rise$)", "survey.water.segments.");
     }
 
     /** A condition in words: {@code January, kitchen tap open, 216 V}. */

@@ -13,6 +13,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.junit.jupiter.api.Test;
 import twinfeed.calculator.Assessor;
 import twinfeed.calculator.Assumptions;
@@ -34,9 +38,12 @@ import twinfeed.calculator.SyntheticCalculator;
 import twinfeed.calculator.formula.Step;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
+import twinfeed.model.catalogue.CataloguePackage;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.survey.SurveyFactory;
+import twinfeed.model.survey.SurveyPackage;
 import twinfeed.units.Kind;
+import twinfeed.units.Quantity;
 import twinfeed.units.text.Texts;
 
 /** What is said of any check, whatever its calculator's own words: every outcome with all its values, in every language. */
@@ -87,6 +94,37 @@ class FindingTextTest {
         assertEquals(EnumSet.allOf(Outcome.class), said);
         FindingText english = new FindingText(runner, Locale.UK);
         assertTrue(findings.stream().map(english::sentence).anyMatch(text -> text.contains("37 %")));
+    }
+
+    @Test
+    void everyReadingThatACheckMayLackHasAName() {
+        for (Locale locale : List.of(Locale.UK, Locale.GERMAN)) {
+            FindingText words = new FindingText(Fixtures.runner(), locale);
+            List<String> paths = new ArrayList<>();
+            quantities("survey", SurveyPackage.Literals.SURVEY, paths);
+            quantities("heater", CataloguePackage.Literals.HEATER, paths);
+            assertTrue(
+                    paths.containsAll(List.of("heater.throttleMinimum", "survey.water.mainPipe.fittings.k")), "walked");
+            assertEquals(
+                    List.of(),
+                    paths.stream()
+                            .filter(path -> words.reading(path).equals(path))
+                            .toList());
+        }
+    }
+
+    /** What is measured or picked; names, notes and the record of who did what are wanted by no check. */
+    private static void quantities(String path, EClass owner, List<String> found) {
+        for (EStructuralFeature feature : owner.getEAllStructuralFeatures()) {
+            String here = path + "." + feature.getName();
+            if (feature instanceof EReference reference && reference.isContainment()) {
+                quantities(here, reference.getEReferenceType(), found);
+            } else if (Quantity.class.isAssignableFrom(feature.getEType().getInstanceClass())
+                    || feature.getEType() instanceof EEnum
+                    || feature.getName().equals("k")) {
+                found.add(here);
+            }
+        }
     }
 
     /** A calculator with words of its own, of which a test makes up one finding. */

@@ -4,11 +4,13 @@ package twinfeed.desktop.part;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.eclipse.swt.program.Program;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.Jobs;
 import twinfeed.desktop.session.LastAction;
 import twinfeed.desktop.session.QuoteWork;
+import twinfeed.desktop.text.ProblemText;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.usecase.OpenedJob;
@@ -63,7 +65,10 @@ final class JobNotices {
             answers.put(words.get("backup.drop"), session::dropOldChanges);
             show(Tone.DOUBT, words.format("backup.there", Map.of("job", name)), answers);
         } else if (!opened.warnings().isEmpty()) {
-            say(Tone.DOUBT, words.get("open.warnings") + "\n" + String.join("\n", opened.warnings()));
+            String lines = opened.warnings().stream()
+                    .map(problem -> ProblemText.line(problem, words))
+                    .collect(Collectors.joining("\n"));
+            say(Tone.DOUBT, words.get("open.warnings") + "\n" + lines);
         }
     }
 

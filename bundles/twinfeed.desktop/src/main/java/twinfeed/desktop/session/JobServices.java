@@ -14,6 +14,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.cache.AnswerCache;
+import twinfeed.desktop.text.ProblemText;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.diagnosis.visit.FaultSheet;
@@ -270,7 +271,7 @@ public final class JobServices {
         }
     }
 
-    private static FaultResult faults(long revision, boolean priced, String errors, Supplier<FaultSheet> work) {
+    private FaultResult faults(long revision, boolean priced, String errors, Supplier<FaultSheet> work) {
         if (!errors.isEmpty()) {
             return new FaultResult(revision, priced, null, errors);
         }
@@ -344,8 +345,7 @@ public final class JobServices {
         return Optional.of(QuotingService.page(judged, quote, firm, language));
     }
 
-    private static String reason(Throwable refused) {
-        String message = refused.getMessage();
-        return message == null ? refused.toString() : message;
+    private String reason(Throwable refused) {
+        return refused.getMessage() == null ? refused.toString() : ProblemText.reason(refused, new Words(locale));
     }
 }

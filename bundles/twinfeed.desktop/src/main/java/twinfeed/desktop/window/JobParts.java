@@ -36,6 +36,7 @@ import twinfeed.desktop.session.NewJob;
 import twinfeed.desktop.session.NewJobEntries;
 import twinfeed.desktop.session.OpenJob;
 import twinfeed.desktop.session.Threads;
+import twinfeed.desktop.text.ProblemText;
 import twinfeed.desktop.text.Words;
 import twinfeed.model.io.FileFingerprint;
 import twinfeed.model.survey.Survey;
@@ -400,6 +401,6 @@ public final class JobParts implements Jobs {
         Dialogs.complain(
                 shell,
                 words,
-                words.format(key, java.util.Map.of("file", file, "reason", String.valueOf(refused.getMessage()))));
+                words.format(key, java.util.Map.of("file", file, "reason", ProblemText.reason(refused, words))));
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import twinfeed.desktop.DemoFiles;
 import twinfeed.desktop.session.JobResult;
+import twinfeed.desktop.text.ProblemText;
 import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.desktop.view.QuoteRow.Level;
@@ -27,6 +28,8 @@ import twinfeed.model.assessment.AssessmentFactory;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.io.InputException;
+import twinfeed.model.io.InputProblem;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteFactory;
@@ -263,5 +266,27 @@ final class ViewTest {
         assertEquals("Length (rising main)", ReadingName.of("survey.water.segments[rising main].length", words));
         assertEquals("Rated power (h95)", ReadingName.of("heaters[h95].power", words));
         assertEquals("survey.nothing.such", ReadingName.of("survey.nothing.such", words));
+    }
+
+    @Test
+    void problemOfAFileNamesTheReadingAsThePagesDo() {
+        Words words = new Words(Locale.ENGLISH);
+        InputProblem loop = new InputProblem(
+                "alder-beck.job",
+                0,
+                "survey.electricity.circuit.measuredLoop",
+                "0.15 ohm",
+                "it is below Ze",
+                "measure again");
+        assertEquals("Loop at the unit Zs \"0.15 ohm\": it is below Ze; measure again", ProblemText.line(loop, words));
+        assertEquals(
+                "alder-beck.job, Loop at the unit Zs [survey.electricity.circuit.measuredLoop] \"0.15 ohm\": it is below Ze;"
+                        + " measure again",
+                ProblemText.reason(new InputException(loop), words));
+        InputProblem whole = InputProblem.ofFile("alder-beck.job", "it is empty", "choose another one");
+        assertEquals(
+                "alder-beck.job: it is empty; choose another one",
+                ProblemText.reason(new InputException(whole), words));
+        assertEquals("no", ProblemText.reason(new IllegalStateException("no"), words));
     }
 }

@@ -180,8 +180,9 @@ public final class SurveyForms {
         OpenedJob pattern = new OpenedJob(
                 form, job, heaters == null ? CatalogueFactory.eINSTANCE.createCatalogue() : heaters, List.of());
         try {
-            return service.checked(pattern, heaters == null ? withoutHeaters(job) : job)
-                    .warnings();
+            return service.checked(pattern, heaters == null ? withoutHeaters(job) : job).warnings().stream()
+                    .map(InputProblem::toString)
+                    .toList();
         } catch (InputException refused) {
             throw new InputException(refused.problems().stream()
                     .map(problem -> placed(problem, read))
