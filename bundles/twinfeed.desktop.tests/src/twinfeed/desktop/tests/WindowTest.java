@@ -245,6 +245,7 @@ final class WindowTest {
         assertEquals("3 baar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));
         assertFalse(ui.ask(() -> job().readyForQuote()), "a quote must not lack what is on the screen");
         assertTrue(ui.ask(() -> ui.field(Composite.class, "notice").isVisible()));
+        assertTrue(messages().contains("Static pressure \"3 baar\""), messages());
         ui.run(() -> job().undo());
         assertEquals(
                 "3.0 bar ± 0.05 bar", ui.ask(() -> ui.field(Text.class, STATIC).getText()));

@@ -147,6 +147,9 @@ final class ListView implements ItemView {
 
     private void remove() {
         if (chosen != null) {
+            // What was typed into the row and not taken goes with it: nobody could put it right any more.
+            String row = ModelPath.of(chosen) + ".";
+            context.unread().keySet().removeIf(key -> key.startsWith(row));
             context.session().edits().remove(chosen);
         }
     }

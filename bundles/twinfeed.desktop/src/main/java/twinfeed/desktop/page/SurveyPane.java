@@ -30,6 +30,7 @@ import twinfeed.desktop.look.ThemeColours;
 import twinfeed.desktop.session.ChangeNotifier;
 import twinfeed.desktop.session.JobSession;
 import twinfeed.desktop.session.ModelChange;
+import twinfeed.desktop.text.ReadingName;
 import twinfeed.desktop.text.Words;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.survey.SurveyPackage;
@@ -270,9 +271,11 @@ public final class SurveyPane {
         return any;
     }
 
-    /** What was typed and cannot be used, as it was typed. */
+    /** What was typed and cannot be used: the reading that it is for, and as it was typed. */
     public List<String> unread() {
-        return List.copyOf(context.unread().values());
+        return context.unread().entrySet().stream()
+                .map(each -> ReadingName.of(each.getKey(), context.words()) + " \"" + each.getValue() + "\"")
+                .toList();
     }
 
     /** Puts the cursor into the list of pages. */
