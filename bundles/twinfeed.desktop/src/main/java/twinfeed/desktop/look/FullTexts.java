@@ -19,11 +19,13 @@ final class FullTexts {
     private static final int MARGIN = 8;
 
     private final Control control;
-    private final @Nullable String otherwise;
+    private @Nullable String otherwise;
+    private @Nullable String shown;
 
     private FullTexts(Control control) {
         this.control = control;
         this.otherwise = control.getToolTipText();
+        this.shown = otherwise;
     }
 
     /** Of a table or tree. */
@@ -34,8 +36,14 @@ final class FullTexts {
 
     private void point(Point at) {
         @Nullable String text = control instanceof Table table ? cut(table, at) : cut((Tree) control, at);
+        @Nullable String present = control.getToolTipText();
+        if (!java.util.Objects.equals(present, shown)) {
+            // Somebody has something else to say of the whole meanwhile.
+            otherwise = present;
+        }
         @Nullable String tip = text == null ? otherwise : text.replace("&", "&&");
-        if (!java.util.Objects.equals(tip, control.getToolTipText())) {
+        shown = tip;
+        if (!java.util.Objects.equals(tip, present)) {
             control.setToolTipText(tip);
         }
     }

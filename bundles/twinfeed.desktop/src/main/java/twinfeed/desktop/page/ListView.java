@@ -33,12 +33,15 @@ import twinfeed.model.survey.SurveyPackage.Literals;
 /** Elements of one form, for example the pieces of a pipe run: a short table, and under it the fields of the one chosen. */
 final class ListView implements ItemView {
     private static final int MOST_ROWS = 6;
+    private static final int LEAST_NAME = 60;
+    private static final int LEAST_TABLE = 80;
 
     private final FormContext context;
     private final EObject root;
     private final Several several;
     private final Composite body;
     private final Table table;
+    private final Columns columns;
     private @Nullable Button add;
     private final List<Button> onElement = new ArrayList<>();
     private final Composite detail;
@@ -55,6 +58,7 @@ final class ListView implements ItemView {
         this.body = Controls.columns(parent, 1);
         body.setLayoutData(Controls.across(parent));
         this.table = table();
+        this.columns = Columns.of(table, 0, LEAST_NAME, several.columns().size());
         if (several.grows()) {
             buttons();
         }
@@ -73,31 +77,26 @@ final class ListView implements ItemView {
     private Table table() {
         Table made = new Table(body, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
         made.setHeaderVisible(several.columns().size() > 1);
-        made.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        // It takes the width of the page, however wide its columns are.
+        data.widthHint = LEAST_TABLE;
+        made.setLayoutData(data);
         made.setData(FieldRow.FIELD, ModelPath.of(root) + "." + several.path().text());
         Controls.name(made, context.name(several.path()));
         made.setToolTipText(context.help(several.path()));
         for (ReadingPath column : several.columns()) {
-            new TableColumn(made, SWT.LEFT).setText(context.name(column));
+            new TableColumn(made, number(column) ? SWT.RIGHT : SWT.LEFT).setText(context.name(column));
         }
         made.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             commit();
             choose(elements.get(made.getSelectionIndex()));
         }));
-        made.addListener(SWT.Resize, event -> spread());
-        Columns.shortened(made);
         return made;
     }
 
-    /** The first column takes what the others leave. */
-    private void spread() {
-        int width = table.getClientArea().width;
-        int others = several.columns().size() - 1;
-        int share = others == 0 ? 0 : Math.min(width / (others + 2), 140);
-        for (int i = 1; i <= others; i++) {
-            table.getColumn(i).setWidth(share);
-        }
-        table.getColumn(0).setWidth(Math.max(60, width - others * share));
+    private static boolean number(ReadingPath column) {
+        FieldForm form = FieldForm.of(column.attribute());
+        return form == FieldForm.QUANTITY || form == FieldForm.WHOLE;
     }
 
     private void buttons() {
@@ -210,6 +209,7 @@ final class ListView implements ItemView {
                 item.setText(column, cell(elements.get(i), several.columns().get(column)));
             }
         }
+        columns.fit();
         GridData data = (GridData) table.getLayoutData();
         data.heightHint =
                 table.getHeaderHeight() + Math.max(1, Math.min(MOST_ROWS, elements.size())) * table.getItemHeight();
