@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CCombo;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
@@ -19,11 +20,15 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.io.JobFile;
+import twinfeed.model.survey.LoadKind;
 
 /** An estimator's sitting by the keyboard alone: from the start page to a changed, saved job, without touching a mouse. */
 final class KeyboardWindowTest extends DemoWindow {
     private static final String STATIC = "survey.water.test.staticPressure";
     private static final int WATER = 3;
+
+    /** Number of the page with the other loads. */
+    private static final int LOADS = 7;
 
     @BeforeAll
     static void start() throws Exception {
@@ -87,6 +92,30 @@ final class KeyboardWindowTest extends DemoWindow {
 
     @Test
     @Order(3)
+    void letterChoosesTheNextAnswerThatBeginsWithIt() throws Exception {
+        String kind = "survey.electricity.loads[cooker].kind";
+        ui.run(() -> job().survey().show(LOADS));
+        ui.draw();
+        // The cursor stands in a piece of the list of answers.
+        ui.takeKeys(() -> ui.field(CCombo.class, kind).getChildren()[0]);
+        ui.write("s");
+        ui.await("it is chosen", () -> ui.field(CCombo.class, kind).getText().startsWith("socket"));
+        ui.await(
+                "it is taken",
+                () -> LoadKind.SOCKETS
+                        == job().session()
+                                .survey()
+                                .getElectricity()
+                                .getLoads()
+                                .get(0)
+                                .getKind());
+        ui.run(() -> job().undo());
+        ui.await(
+                "it is taken back", () -> ui.field(CCombo.class, kind).getText().startsWith("cooker"));
+    }
+
+    @Test
+    @Order(4)
     void panesAreReachedOneAfterTheOther() throws Exception {
         window.settled();
         ui.key(0, SWT.F6);
@@ -104,7 +133,7 @@ final class KeyboardWindowTest extends DemoWindow {
     }
 
     @Test
-    @Order(4)
+    @Order(5)
     void jobIsSavedAndItsTabClosed() throws Exception {
         Path file = ui.ask(() -> job().session().file());
         ui.command('s');
