@@ -28,12 +28,16 @@ final class RepairView {
         this.figures = new Figures(words.locale());
     }
 
-    /** Adds it, or says why there is none. */
-    void show(FaultSheet sheet, boolean pricing) {
+    /**
+     * Adds it, or says why there is none.
+     *
+     * @param none the reason
+     */
+    void show(FaultSheet sheet, String none) {
         ((GridData) Controls.heading(parent, words.get("repair.heading")).getLayoutData()).verticalIndent = 10;
         @Nullable RepairAdvice advice = sheet.repair();
         if (advice == null) {
-            Controls.text(parent, words.get(pricing ? "faults.pricing" : "repair.none"), Tone.QUIET);
+            Controls.text(parent, none, Tone.QUIET);
             return;
         }
         Controls.text(parent, advice.sentence(), null);

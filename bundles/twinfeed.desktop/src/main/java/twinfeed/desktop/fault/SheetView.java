@@ -35,7 +35,7 @@ final class SheetView {
     private final Composite rest;
     private final Label unsafe;
     private @Nullable FaultSheet shown;
-    private boolean pricingShown;
+    private String noRepairShown = "";
 
     SheetView(Composite parent, FaultSearch search, Words words, Runnable toIsolation) {
         this.search = search;
@@ -71,9 +71,11 @@ final class SheetView {
                 search.current() && result != null && !result.trouble().isEmpty();
         state.setForeground(ThemeColours.of(trouble ? Tone.BAD : Tone.QUIET, state));
         boolean changed = Controls.show(state, trouble && result != null ? result.trouble() : progress());
-        boolean pricing = search.pricing();
-        if (result != null && result.sheet() != null && (!result.sheet().equals(shown) || pricing != pricingShown)) {
-            pricingShown = pricing;
+        String noRepair = noRepair();
+        if (result != null
+                && result.sheet() != null
+                && (!result.sheet().equals(shown) || !noRepair.equals(noRepairShown))) {
+            noRepairShown = noRepair;
             scroll.control().setRedraw(false);
             show(result.sheet());
             scroll.control().setRedraw(true);
@@ -92,6 +94,14 @@ final class SheetView {
         if (changed) {
             scroll.fit();
         }
+    }
+
+    /** Why repair and replacement are not compared, where they are not. */
+    private String noRepair() {
+        if (search.pricing()) {
+            return words.get("faults.pricing");
+        }
+        return words.get(search.hasPrices() ? "repair.none" : "repair.noPrices");
     }
 
     private String progress() {
@@ -136,7 +146,7 @@ final class SheetView {
                     .bold("", words.get("faults.read"), words.get("faults.sound"), words.get("faults.judged"));
             sheet.readings().forEach(each -> reading(lines, each));
         }
-        new RepairView(rest, words).show(sheet, pricingShown);
+        new RepairView(rest, words).show(sheet, noRepairShown);
         if (!sheet.expected().isEmpty()) {
             section("faults.expected");
             Lines lines = new Lines(rest, 1);

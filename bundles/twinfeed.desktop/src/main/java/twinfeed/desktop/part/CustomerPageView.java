@@ -3,6 +3,7 @@ package twinfeed.desktop.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
@@ -61,7 +62,8 @@ final class CustomerPageView {
         }
         shown = result;
         if (result == null || result.quote() == null || result.judged() == null) {
-            text.setText(words.get("page.customer.none"));
+            text.setText(words.format("page.customer.none", Map.of("reason", nothing(result)))
+                    .strip());
             return;
         }
         threads.quick().execute(() -> {
@@ -72,6 +74,14 @@ final class CustomerPageView {
                 }
             });
         });
+    }
+
+    private String nothing(@Nullable JobResult result) {
+        if (result == null || !result.complete()) {
+            return words.get("findings.computing");
+        }
+        boolean noBook = result.trouble().isEmpty() && session.services().prices(session.survey()) == null;
+        return noBook ? words.get("quote.noBook") : result.trouble();
     }
 
     private List<Line> lines(JobResult result) {

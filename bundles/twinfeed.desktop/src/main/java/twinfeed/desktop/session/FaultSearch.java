@@ -111,12 +111,15 @@ public final class FaultSearch {
                 && known.sheet().isolationNotice().isEmpty();
     }
 
+    /** Whether there is a price book by which repair and replacement can be compared. */
+    public boolean hasPrices() {
+        return session.services().prices(session.survey()) != null;
+    }
+
     /** Whether prices are still being worked out. */
     public boolean pricing() {
         FaultResult known = result;
-        return session.services().prices(session.survey()) != null
-                && (known == null || !known.priced())
-                && !session.current();
+        return hasPrices() && (known == null || !known.priced()) && !session.current();
     }
 
     /** Who answers and ticks: whoever was named last, else who takes the survey; may be empty. */
