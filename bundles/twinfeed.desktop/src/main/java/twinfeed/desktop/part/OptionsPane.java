@@ -109,14 +109,15 @@ final class OptionsPane {
     private void row(TableItem item, OptionRow row) {
         item.setText(0, row.title());
         item.setText(1, row.verdict().toString());
-        item.setText(2, row.price());
+        item.setText(2, row.price().isEmpty() ? row.noPrice() : row.price());
         item.setText(3, row.binding());
         item.setText(4, row.work());
         item.setForeground(1, ThemeColours.of(row.verdict().tone(), table));
         // Until it is worked out anew, what belongs to the survey before the change.
         boolean known = session.planned();
         for (int column : new int[] {2, 4}) {
-            item.setForeground(column, known ? null : ThemeColours.of(Tone.QUIET, table));
+            boolean plain = known && (column == 4 || !row.price().isEmpty());
+            item.setForeground(column, plain ? null : ThemeColours.of(Tone.QUIET, table));
         }
     }
 

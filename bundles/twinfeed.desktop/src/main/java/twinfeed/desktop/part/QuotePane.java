@@ -208,7 +208,13 @@ final class QuotePane {
         if (quote == null) {
             return session.services().prices(session.survey()) == null ? words.get("quote.noBook") : result.trouble();
         }
-        return option == null ? "" : new OptionTable(words).whyNotOffered(option);
+        return option == null
+                ? ""
+                : new OptionTable(words)
+                        .whyNotOffered(
+                                option,
+                                quote,
+                                !session.quoteEdits().choices().heaters().isEmpty());
     }
 
     /** The row that was chosen stays so, as far as it is still there. */

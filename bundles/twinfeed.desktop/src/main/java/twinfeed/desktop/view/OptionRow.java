@@ -12,5 +12,7 @@ import twinfeed.document.drawing.Mark;
  * @param binding the check that decides, with its margin
  * @param work the work that makes it suit; empty if none is needed
  * @param price total with tax, as text; empty if it is not offered
+ * @param noPrice that the quote does not offer it, in words; empty if it does, or there is no quote
  */
-public record OptionRow(String key, String title, Mark verdict, String binding, String work, String price) {}
+public record OptionRow(
+        String key, String title, Mark verdict, String binding, String work, String price, String noPrice) {}

@@ -14,7 +14,10 @@ import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Remedy;
+import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.Quote;
+import twinfeed.pricing.QuoteRequest;
 import twinfeed.usecase.choices.AppliedChoices;
 
 /** The options table. */
@@ -96,7 +99,12 @@ public final class OptionTable {
                 planned == null
                         ? ""
                         : planned.getRemedies().stream().map(Remedy::getTitle).collect(Collectors.joining("; ")),
-                planned == null || whole == null ? "" : price(planned, whole.quote()));
+                planned == null || whole == null ? "" : price(planned, whole.quote()),
+                planned == null || whole == null ? "" : noPrice(planned, whole.quote()));
+    }
+
+    private String noPrice(OptionAssessment option, @Nullable Quote quote) {
+        return quote == null || QuoteRows.option(quote, option).isPresent() ? "" : words.get("option.notOffered");
     }
 
     /** The option's title; the unit that is there is named so. */
@@ -119,10 +127,27 @@ public final class OptionTable {
         return margin.isEmpty() ? finding.getTitle() : finding.getTitle() + " (" + margin + ")";
     }
 
-    /** Why the quote does not offer an option. */
-    public String whyNotOffered(OptionAssessment option) {
+    /**
+     * Why the quote does not offer an option, and what makes it offer it.
+     *
+     * @param quote the quote that leaves it out
+     * @param byHand whether what is offered was chosen by hand
+     */
+    public String whyNotOffered(OptionAssessment option, Quote quote, boolean byHand) {
         if (Boolean.TRUE.equals(option.getPresent())) {
             return words.get("quote.present");
+        }
+        if (byHand) {
+            return words.get("quote.notOffered.byHand");
+        }
+        if (Offers.suits(option.getVerdict())) {
+            boolean full = quote.getOptions().size() >= QuoteRequest.MOST_OPTIONS;
+            return words.format(
+                    full ? "quote.notOffered.full" : "quote.notOffered",
+                    Map.of("most", String.valueOf(QuoteRequest.MOST_OPTIONS)));
+        }
+        if (option.getVerdict() == Verdict.CANNOT_TELL) {
+            return words.get("quote.notOffered.open");
         }
         String checks =
                 option.getUnmended().stream().map(key -> title(option, key)).collect(Collectors.joining(", "));

@@ -41,7 +41,9 @@ import twinfeed.model.survey.Survey;
 import twinfeed.pricing.QuoteBuilder;
 import twinfeed.pricing.QuoteRequest;
 import twinfeed.usecase.AssessedJob;
+import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.TwinfeedService;
+import twinfeed.usecase.quote.QuotingService;
 
 /** What the panes show, as rows. */
 final class ViewTest {
@@ -288,5 +290,36 @@ final class ViewTest {
                 "alder-beck.job: it is empty; choose another one",
                 ProblemText.reason(new InputException(whole), words));
         assertEquals("no", ProblemText.reason(new IllegalStateException("no"), words));
+    }
+
+    /** Four options have room on a quote (QuoteRequest.MOST_OPTIONS); the demonstration has four heaters that suit, and a repair beside them. */
+    @Test
+    void rowWithoutAPriceSaysWhyTheQuoteLeavesItOut() throws Exception {
+        judged();
+        PriceBook prices = service.book(folder.resolve("prices.csv"));
+        AssessedJob planned =
+                service.judge(service.open(folder.resolve("alder-beck.job"), null), prices, null, Locale.UK);
+        Quote quote = QuotingService.draft(planned, prices, LocalDate.of(2026, 11, 25), FirmFile.none(), Locale.UK);
+        JobResult whole = new JobResult(1, true, planned, quote, "");
+        OptionTable table = new OptionTable(words);
+        List<OptionRow> rows = table.of(whole, whole);
+        assertEquals(
+                List.of("not offered"),
+                rows.stream()
+                        .map(OptionRow::noPrice)
+                        .filter(text -> !text.isEmpty())
+                        .toList());
+        rows.forEach(row -> assertEquals(row.price().isEmpty(), !row.noPrice().isEmpty(), row.toString()));
+        OptionAssessment left = planned.record().getOptions().stream()
+                .filter(option -> QuoteRows.option(quote, option).isEmpty())
+                .findFirst()
+                .orElseThrow();
+        assertTrue(table.whyNotOffered(left, quote, false).contains("room for 4 options"));
+        assertTrue(table.whyNotOffered(left, quote, true).contains("by hand"));
+        left.setVerdict(Verdict.CANNOT_TELL);
+        assertTrue(table.whyNotOffered(left, quote, false).contains("readings are missing"));
+        left.setVerdict(Verdict.DOES_NOT_SUIT);
+        left.getUnmended().add(left.getBinding());
+        assertTrue(table.whyNotOffered(left, quote, false).contains("no available work fixes"));
     }
 }
