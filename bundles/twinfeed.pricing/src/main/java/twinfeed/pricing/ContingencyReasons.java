@@ -28,19 +28,23 @@ final class ContingencyReasons {
         this.texts = texts;
     }
 
-    /** Checks too close to call, readings that are missing, each once, and cable routes that were not seen. */
+    /** Checks that are too close to call, all in one sentence; readings that are missing, each once; and cable routes that were not seen. */
     List<String> of(OptionAssessment option) {
         List<String> doubts = new ArrayList<>(routes());
         Set<String> readings = new LinkedHashSet<>();
         Set<String> checks = new LinkedHashSet<>();
+        Set<String> close = new LinkedHashSet<>();
         for (Finding finding : option.getFindings()) {
             if (finding.getOutcome() == Outcome.TOO_CLOSE) {
-                doubts.add(text("assumption.tooClose", Map.of("check", title(finding))));
+                close.add(title(finding));
             } else if (finding.getOutcome() == Outcome.CANNOT_TELL
                     && !finding.getMissing().isEmpty()) {
                 readings.addAll(finding.getMissing());
                 checks.add(title(finding));
             }
+        }
+        if (!close.isEmpty()) {
+            doubts.add(text("assumption.tooClose", Map.of("check", String.join(", ", close))));
         }
         if (!readings.isEmpty()) {
             doubts.add(text(

@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import twinfeed.model.assessment.AssessmentFactory;
+import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.OptionAssessment;
+import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
@@ -32,5 +36,20 @@ class ContingencyReasonsTest {
     void aHiddenRouteWhoseMethodNobodyStatedIsNotTakenAsAny() {
         survey.getElectricity().getCircuit().getSegments().get(0).setMethod(null);
         assertEquals(List.of(), reasons());
+    }
+
+    @Test
+    void checksThatAreTooCloseToCallShareASentence() {
+        survey.getElectricity().getCircuit().getSegments().clear();
+        OptionAssessment option = AssessmentFactory.eINSTANCE.createOptionAssessment();
+        for (String title : List.of("Running pressure", "Scalding when a tap is opened")) {
+            Finding finding = AssessmentFactory.eINSTANCE.createFinding();
+            finding.setTitle(title);
+            finding.setOutcome(Outcome.TOO_CLOSE);
+            option.getFindings().add(finding);
+        }
+        assertEquals(
+                List.of("Too close to call with the readings we have: Running pressure, Scalding when a tap is opened"),
+                reasons.of(option));
     }
 }
