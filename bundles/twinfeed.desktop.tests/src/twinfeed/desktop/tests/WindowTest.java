@@ -143,9 +143,11 @@ final class WindowTest {
         assertTrue(
                 ui.ask(() -> failing.stream().anyMatch(item -> item.getText(2).startsWith("✓"))), "work mends some");
         ui.shoot("01a-failing");
-        List<TreeItem> advice = ui.ask(() -> shown(filter, "advice"));
-        assertFalse(advice.isEmpty());
-        assertTrue(ui.ask(() -> advice.stream().allMatch(item -> item.getText(1).endsWith("advice"))));
+        List<TreeItem> advice = ui.ask(() -> shown(filter, "shortfalls"));
+        assertTrue(ui.ask(() -> advice.stream().anyMatch(item -> item.getText(1).equals("! falls short"))));
+        assertTrue(ui.ask(() -> advice.stream().anyMatch(item -> item.getText(1).endsWith("advice"))));
+        assertTrue(
+                ui.ask(() -> advice.stream().noneMatch(item -> item.getText(1).startsWith("✗"))));
         assertTrue(ui.ask(() -> shown(filter, "all")).size() > failing.size() + advice.size());
         assertTrue(ui.ask(filter::getText).matches("all \\([1-9]\\d*\\)"));
     }

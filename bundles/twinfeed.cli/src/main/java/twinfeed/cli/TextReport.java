@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Step;
@@ -79,14 +80,14 @@ final class TextReport {
     }
 
     /**
-     * Outcome in a sign beside the words, never in colour alone. What is only comfort or advice, such as the likeliest cause of a
-     * fault, rules nothing out and is no "NO".
+     * Outcome in a sign beside the words, never in colour alone. A check of performance that falls short rules nothing out and is no "NO",
+     * nor is advice, such as the likeliest cause of a fault; the signs are those of the window.
      */
     private static String sign(Finding finding) {
-        boolean deciding = Check.deciding(finding.getKind());
         return switch (finding.getOutcome()) {
             case PASSES -> "[ok]";
-            case FAILS -> deciding ? "[NO]" : "[ !]";
+            case FAILS ->
+                Check.deciding(finding.getKind()) ? "[NO]" : finding.getKind() == FindingClass.ADVICE ? "[ >]" : "[ !]";
             case TOO_CLOSE -> "[~?]";
             case CANNOT_TELL, NOT_CHECKED -> "[??]";
             case NOT_APPLICABLE -> "[--]";

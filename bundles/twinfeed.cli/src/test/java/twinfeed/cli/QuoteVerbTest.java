@@ -47,7 +47,7 @@ class QuoteVerbTest extends DemoFolder {
     void whatRulesNothingOutIsNotMarkedAsAFailure() {
         String out = Run.of("assess", job).out();
         assertTrue(Run.of("assess", job, "--brief").out().length() < out.length() / 2, "without workings");
-        assertTrue(out.contains("[ !] Likeliest cause: "), out);
+        assertTrue(out.contains("[ >] Likeliest cause: "), out);
         assertTrue(out.contains("[NO] Capacity of the cable: "), out);
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.desktop.view;
 
+import twinfeed.calculator.Check;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
@@ -15,7 +16,7 @@ public enum FindingFilter {
     TOO_CLOSE("tooClose"),
     /** What waits for a reading, or was not checked. */
     MISSING("missing"),
-    /** What would be better otherwise, and decides nothing. */
+    /** What would be better otherwise, and decides nothing: performance that falls short, and advice. */
     ADVICE("advice");
 
     private final String key;
@@ -33,11 +34,16 @@ public enum FindingFilter {
     public boolean accepts(Finding finding) {
         return switch (this) {
             case ALL -> true;
-            case FAILING -> finding.getOutcome() == Outcome.FAILS && !advice(finding);
+            case FAILING -> finding.getOutcome() == Outcome.FAILS && !minor(finding);
             case TOO_CLOSE -> finding.getOutcome() == Outcome.TOO_CLOSE;
             case MISSING -> finding.getOutcome() == Outcome.CANNOT_TELL || finding.getOutcome() == Outcome.NOT_CHECKED;
-            case ADVICE -> advice(finding);
+            case ADVICE -> minor(finding);
         };
+    }
+
+    /** Whether a check that rules nothing out is not met. */
+    private static boolean minor(Finding finding) {
+        return finding.getOutcome() == Outcome.FAILS && !Check.deciding(finding.getKind());
     }
 
     /** Whether a finding is advice: its check only advises, and is not met. */
@@ -45,17 +51,17 @@ public enum FindingFilter {
         return finding.getKind() == FindingClass.ADVICE && finding.getOutcome() == Outcome.FAILS;
     }
 
-    /** How soon a finding is to be read: failures first, then what is too close, missing or advised, then what passes. */
+    /** How soon a finding is to be read: failures first, then what is too close, missing, falls short or is advised, then what passes. */
     static int rank(Finding finding) {
-        if (advice(finding)) {
-            return 3;
+        if (minor(finding)) {
+            return advice(finding) ? 4 : 3;
         }
         return switch (finding.getOutcome()) {
             case FAILS -> 0;
             case TOO_CLOSE -> 1;
             case CANNOT_TELL, NOT_CHECKED -> 2;
-            case PASSES -> 4;
-            case NOT_APPLICABLE -> 5;
+            case PASSES -> 5;
+            case NOT_APPLICABLE -> 6;
         };
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -85,6 +86,24 @@ final class FindingFilterTest {
                 .get(0);
         assertFalse(
                 first.tally(WORDS).contains(Mark.of(Outcome.FAILS, Locale.UK).sign()), first.tally(WORDS));
+    }
+
+    /** A shower that is weaker than was asked for is fitted all the same: only safety, the rules and the maker's instructions rule a heater out. */
+    @Test
+    void performanceFallsShortAndDoesNotFail() {
+        Finding weak = finding("a", "x", FindingClass.PERFORMANCE, Outcome.FAILS);
+        Mark mark = Mark.of(weak, Locale.UK);
+        assertEquals("! falls short", mark.toString());
+        assertEquals(Tone.DOUBT, mark.tone());
+        assertEquals("! reicht nicht", Mark.of(weak, Locale.GERMANY).toString());
+        assertFalse(FindingFilter.FAILING.accepts(weak));
+        assertTrue(FindingFilter.ADVICE.accepts(weak));
+        OptionAssessment option = AssessmentFactory.eINSTANCE.createOptionAssessment();
+        option.getFindings().addAll(List.of(weak, finding("a", "y", FindingClass.SAFETY, Outcome.FAILS)));
+        FindingGroup group =
+                FindingGroup.of(option, FindingFilter.ALL, List.of(), WORDS).get(0);
+        assertEquals(Tone.BAD, group.worst(WORDS).tone(), "the failure comes first");
+        assertEquals("\u27171 !1", group.tally(WORDS));
     }
 
     @Test

@@ -2,6 +2,7 @@
 package twinfeed.document.drawing;
 
 import java.util.Locale;
+import twinfeed.calculator.Check;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.Finding;
@@ -32,11 +33,17 @@ public record Mark(String sign, String word, Tone tone) {
         };
     }
 
-    /** The mark of a finding: a check that only advises does not fail, it advises. */
+    /**
+     * The mark of a finding. Only a check that rules an option out fails with a cross: one of performance falls short, and one that only
+     * advises advises, or a heater that suits would stand over a failure that nobody has to put right.
+     */
     public static Mark of(Finding finding, Locale locale) {
-        return finding.getKind() == FindingClass.ADVICE && finding.getOutcome() == Outcome.FAILS
+        if (finding.getOutcome() != Outcome.FAILS || Check.deciding(finding.getKind())) {
+            return of(finding.getOutcome(), locale);
+        }
+        return finding.getKind() == FindingClass.ADVICE
                 ? new Mark("\u25b8", Runner.TEXTS.get(locale, "kind.advice"), Tone.ADVICE)
-                : of(finding.getOutcome(), locale);
+                : new Mark("!", Runner.TEXTS.get(locale, "outcome.shortfall"), Tone.DOUBT);
     }
 
     /** The mark of an option's verdict. */

@@ -47,7 +47,7 @@ final class LiveVerdict {
     String verdict(OptionAssessment option, String changes) {
         String fails = sum(last(option)
                 .filter(finding -> Check.deciding(finding.getKind()))
-                .flatMap(finding -> compared(finding, "=", answers.outcome(Outcome.FAILS)))
+                .flatMap(finding -> compared(finding, "=", answers.outcome(finding, Outcome.FAILS)))
                 .toList());
         String anew = LiveFormula.text(sheets.words().get("verdict.anew"));
         String changed = fails == null

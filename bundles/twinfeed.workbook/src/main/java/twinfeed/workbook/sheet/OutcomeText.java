@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.workbook.sheet;
 
+import twinfeed.calculator.Check;
 import twinfeed.document.DocumentTexts;
 import twinfeed.model.assessment.Finding;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.workbook.writer.CellStyle;
@@ -17,10 +19,14 @@ public final class OutcomeText {
 
     /** The outcome with its sign. */
     public String outcome(Finding finding) {
-        return outcome(finding.getOutcome());
+        return outcome(finding, finding.getOutcome());
     }
 
-    public String outcome(Outcome outcome) {
+    /** An outcome that a finding may have, with its sign: a check that does not decide falls short or advises where another one fails. */
+    public String outcome(Finding finding, Outcome outcome) {
+        if (outcome == Outcome.FAILS && !Check.deciding(finding.getKind())) {
+            return words.get(finding.getKind() == FindingClass.ADVICE ? "outcome.advice" : "outcome.shortfall");
+        }
         return words.get("outcome." + outcome.getLiteral());
     }
 
@@ -32,7 +38,7 @@ public final class OutcomeText {
     public static CellStyle look(Finding finding, CellStyle base) {
         return switch (finding.getOutcome()) {
             case PASSES -> good(base);
-            case FAILS -> base.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD);
+            case FAILS -> Check.deciding(finding.getKind()) ? bad(base) : doubt(base);
             case TOO_CLOSE, CANNOT_TELL, NOT_CHECKED -> doubt(base);
             case NOT_APPLICABLE -> base.lettering(CellStyle.Lettering.MUTED).fill(CellStyle.Fill.GREY);
         };
@@ -41,9 +47,13 @@ public final class OutcomeText {
     public static CellStyle look(Verdict verdict, CellStyle base) {
         return switch (verdict) {
             case SUITS, SUITS_WITH_WORK -> good(base);
-            case DOES_NOT_SUIT -> base.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD);
+            case DOES_NOT_SUIT -> bad(base);
             case NOT_AS_IT_IS, CANNOT_TELL, NOT_CHECKED -> doubt(base);
         };
+    }
+
+    private static CellStyle bad(CellStyle base) {
+        return base.lettering(CellStyle.Lettering.BAD).fill(CellStyle.Fill.BAD);
     }
 
     private static CellStyle good(CellStyle base) {

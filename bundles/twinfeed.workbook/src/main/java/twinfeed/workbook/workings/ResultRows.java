@@ -81,7 +81,8 @@ public final class ResultRows {
         CellStyle look = OutcomeText.look(finding, SheetStyles.LINE);
         String text = answers.outcome(finding);
         if (passes != null && follows(finding)) {
-            String formula = "IF(" + passes + "," + quoted(Outcome.PASSES) + "," + quoted(Outcome.FAILS) + ")";
+            String formula =
+                    "IF(" + passes + "," + quoted(finding, Outcome.PASSES) + "," + quoted(finding, Outcome.FAILS) + ")";
             page.formula(VALUE, formula, text, look);
         } else {
             page.text(VALUE, text, look);
@@ -103,7 +104,7 @@ public final class ResultRows {
                         || (finding.getOutcome() == Outcome.FAILS && margin < 0));
     }
 
-    private String quoted(Outcome outcome) {
-        return LiveFormula.text(answers.outcome(outcome));
+    private String quoted(Finding finding, Outcome outcome) {
+        return LiveFormula.text(answers.outcome(finding, outcome));
     }
 }
