@@ -44,11 +44,13 @@ public final class EarthPathChecks implements CheckGroup {
     }
 
     private void externalLoop(Findings findings) {
-        external(findings, CircuitChecks.EXTERNAL_LOOP, key("ze.usual.")).ifPresent(FindingBuilder::add);
-        String most = key("ze.most.");
-        external(findings, CircuitChecks.SUPPLY_EARTH, most).ifPresent(finding -> finding.remedies(
-                        () -> remedies.supplyEarth(survey.rules().number(key("ze.usual."))))
-                .add());
+        String usual = key("ze.usual.");
+        external(findings, CircuitChecks.EXTERNAL_LOOP, usual).ifPresent(FindingBuilder::add);
+        external(findings, CircuitChecks.SUPPLY_EARTH, key("ze.most."))
+                .ifPresent(finding -> finding.remedies(() -> usual == null
+                                ? List.of()
+                                : remedies.supplyEarth(survey.rules().number(usual)))
+                        .add());
     }
 
     /** Ze against a figure of the rule set; nothing where there is none to compare. */
