@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import twinfeed.usecase.FirmFile;
 import twinfeed.usecase.Languages;
+import twinfeed.usecase.OpenedJob;
 import twinfeed.usecase.OutputCheck;
 import twinfeed.usecase.batch.BatchReport;
 import twinfeed.usecase.batch.BatchTask;
@@ -86,12 +87,15 @@ final class BatchVerb implements Callable<Integer> {
                 Stream.of(list, template, catalogue, book)
                         .filter(Objects::nonNull)
                         .toList());
+        OpenedJob pattern = context.service().open(template, catalogue, context.today());
+        pattern.warnings().forEach(context.err()::println);
         BatchTask task = new BatchTask(
-                context.service().open(template, catalogue),
+                pattern,
                 context.service().book(book),
                 FirmFile.beside(book),
                 date == null ? context.today() : date,
-                locale);
+                locale,
+                context.today());
         CliContext spoken = context.in(locale);
         BatchReport report;
         try (Progress progress = new Progress(spoken)) {

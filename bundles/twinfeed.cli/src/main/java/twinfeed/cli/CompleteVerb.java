@@ -80,7 +80,7 @@ final class CompleteVerb implements Callable<Integer> {
         CompletionPaths files = new CompletionPaths(
                 spared(new OutputPaths(workbook, record), opened), spared(new OutputPaths(null, customer), opened));
         files.check();
-        LocalDate day = date == null ? context.today() : date;
+        LocalDate day = new PastDay("--date", "the work was tested").of(date, context.today());
         CompletionService completion = new CompletionService(context.service());
         if (!readings.isEmpty()) {
             opened = completion.record(job.file().file(), job.file().catalogue(), by, day, readings);

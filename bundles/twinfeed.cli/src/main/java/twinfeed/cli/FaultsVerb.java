@@ -92,6 +92,7 @@ final class FaultsVerb implements Callable<Integer> {
         files.check();
         FaultFindingService faults = new FaultFindingService(context.service());
         if (!ticks.isEmpty() || !answers.isEmpty()) {
+            new PastDay("--at", "it was done").check(at, context.today());
             opened = faults.record(job.file().file(), job.file().catalogue(), by, at, ticks, answers);
         }
         LocalDate day = date == null ? context.today() : date;

@@ -73,7 +73,7 @@ final class FormVerb implements Callable<Integer> {
                 out, ending, Stream.of(file, catalogue).filter(Objects::nonNull).toList());
         OpenedJob known = null;
         if (file != null) {
-            known = context.service().open(file, catalogue);
+            known = context.service().open(file, catalogue, context.today());
             known.warnings().forEach(context.err()::println);
             OutputCheck.check(out, ending, known.companions());
         }

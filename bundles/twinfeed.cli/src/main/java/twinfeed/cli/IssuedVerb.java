@@ -24,6 +24,9 @@ import twinfeed.usecase.quote.Visit;
 
 /** What an office does with a quote that is issued. */
 abstract class IssuedVerb implements Callable<Integer> {
+    private static final PastDay ANSWERED = new PastDay("--date", "the customer answered");
+    private static final PastDay CORRECTED = new PastDay("--date", "the decision was taken back");
+
     /** What the verbs share. */
     final CliContext context;
 
@@ -112,7 +115,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            LocalDate on = date == null ? context.today() : date;
+            LocalDate on = ANSWERED.of(date, context.today());
             if (visit == null && calendar == null) {
                 tell(IssuedQuotes.accept(quote(), option, on), nothing());
                 return Verbs.DONE;
@@ -168,7 +171,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            tell(IssuedQuotes.decline(quote(), date == null ? context.today() : date), nothing());
+            tell(IssuedQuotes.decline(quote(), ANSWERED.of(date, context.today())), nothing());
             return Verbs.DONE;
         }
     }
@@ -199,7 +202,7 @@ abstract class IssuedVerb implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            tell(IssuedQuotes.correct(quote(), date == null ? context.today() : date, reason), nothing());
+            tell(IssuedQuotes.correct(quote(), CORRECTED.of(date, context.today()), reason), nothing());
             return Verbs.DONE;
         }
     }

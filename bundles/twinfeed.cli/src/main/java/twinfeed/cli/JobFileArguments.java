@@ -53,7 +53,7 @@ final class JobFileArguments {
     }
 
     OpenedJob open(CliContext context) {
-        OpenedJob opened = context.service().open(file, catalogue);
+        OpenedJob opened = context.service().open(file, catalogue, context.today());
         opened.warnings().forEach(context.err()::println);
         return opened;
     }

@@ -41,7 +41,9 @@ final class ReadVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         OutputCheck.check(out, ".job", List.of(form));
-        new SurveyForms(context.service()).read(form, out, catalogue).forEach(context.err()::println);
+        new SurveyForms(context.service())
+                .read(form, out, catalogue, context.today())
+                .forEach(context.err()::println);
         context.out().println(context.text("written") + " " + out);
         return Verbs.DONE;
     }

@@ -191,6 +191,21 @@ class AfterWorkVerbsTest {
         assertTrue(Files.readString(job).contains("doneOn=\"" + Run.DAY + "\""), "today where no day is given");
     }
 
+    @Test
+    void workIsTestedOnNoDayThatIsStillToCome() throws IOException {
+        Path job = job();
+        String before = Files.readString(job);
+        Run run = Run.of("complete", job, "--by", "A. Fitter", "--reading", "loop=0.42 ohm", "--date", "2026-12-25");
+        assertEquals(2, run.status());
+        assertTrue(
+                run.err()
+                        .contains(
+                                "--date 2026-12-25: this day is still to come, today is 2026-11-25; give the day on which"
+                                        + " the work was tested"),
+                run.err());
+        assertEquals(before, Files.readString(job));
+    }
+
     /** Whoever has to give the command again would enter the readings twice. */
     @Test
     void noReadingIsSavedWhereTheRecordCannotBeWritten() throws IOException {

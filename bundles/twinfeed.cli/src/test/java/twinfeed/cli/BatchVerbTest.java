@@ -487,6 +487,33 @@ class BatchVerbTest {
         assertFalse(Files.exists(folder.resolve("result.txt")));
     }
 
+    /** The row is mended in the list; a template's own day is only odd, and is said before the rows are judged. */
+    @Test
+    void aDayThatIsStillToComeRejectsItsRow() throws IOException {
+        Path job = Files.writeString(
+                folder.resolve("ahead.job"),
+                Files.readString(JOB).replaceFirst("takenOn=\"[^\"]*\"", "takenOn=\"2031-10-06\""));
+        for (String beside : List.of("heaters.catalogue", "alder-beck-loft.jpg")) {
+            Files.copy(Run.DEMO.resolve(beside), folder.resolve(beside));
+        }
+        Path list = list("dwelling,takenOn", "One,2026-11-26", "Two,2031-03-01", "Three,");
+        Run run = Run.of("batch", list, "--template", job, "--book", BOOK, "--out", out);
+        assertEquals(0, run.status(), run.err());
+        List<String> told = run.err().lines().toList();
+        assertEquals(
+                job
+                        + ", survey.takenOn \"2031-10-06\": this day is still to come, today is 2026-11-25; write the day on"
+                        + " which the house was surveyed",
+                told.get(0));
+        assertEquals(
+                list
+                        + ", line 3, Two: survey.takenOn \"2031-03-01\": this day is still to come, today is 2026-11-25; write"
+                        + " the day on which the house was surveyed",
+                told.get(1));
+        assertEquals(2, told.size(), run.err());
+        assertTrue(run.out().contains("Dwellings judged: 2"), run.out());
+    }
+
     /** Rows that were judged before the work was stopped are taken over, which is said beside the answer. */
     @Test
     void whatWasStoppedGoesOnWithTheSameCommand() throws IOException {

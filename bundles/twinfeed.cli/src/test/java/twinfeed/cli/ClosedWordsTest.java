@@ -211,7 +211,7 @@ class ClosedWordsTest {
         Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
         InputException refused = assertThrows(
                 InputException.class,
-                () -> new SurveyForms(SERVICE).read(form, folder.resolve("house.job"), "heaters.catalogue"),
+                () -> new SurveyForms(SERVICE).read(form, folder.resolve("house.job"), "heaters.catalogue", Run.DAY),
                 name(attribute));
         assertTrue(
                 refused.getMessage().contains(known + "q")

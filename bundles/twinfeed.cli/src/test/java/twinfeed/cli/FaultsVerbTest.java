@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -123,6 +124,24 @@ class FaultsVerbTest {
         String out = done(Run.of("assess", JOB, "--brief"));
         assertTrue(out.contains("Likeliest cause"), out);
         assertTrue(out.contains("4.5 of 8.5 kW"), out);
+    }
+
+    @Test
+    void whatIsTickedOrAnsweredIsDoneOnNoDayThatIsStillToCome() throws IOException {
+        Path job = Files.copy(JOB, folder.resolve("ahead.job"));
+        Files.copy(Run.DEMO.resolve("heaters.catalogue"), folder.resolve("heaters.catalogue"));
+        byte[] before = Files.readAllBytes(job);
+        for (String time : List.of("2031-10-06", "2031-10-06 09:40", "2026-11-27T00:00")) {
+            Run run = Run.of("faults", job, "--answer", "kettling=yes", "--by", "A. Fitter", "--at", time);
+            assertEquals(2, run.status(), run.err());
+            assertTrue(
+                    run.err()
+                            .contains(
+                                    "--at " + time + ": this day is still to come, today is 2026-11-25; give the day on"
+                                            + " which it was done"),
+                    run.err());
+        }
+        assertArrayEquals(before, Files.readAllBytes(job));
     }
 
     private Run enter(Path job, String... more) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -78,6 +79,11 @@ class OfficeVerbsTest {
         return run;
     }
 
+    private static void done(LocalDate day, Object... words) {
+        Run run = Run.on(day, words);
+        assertEquals(0, run.status(), run.err());
+    }
+
     private static void change(Path file) throws IOException {
         Files.writeString(file, Files.readString(file).replace("Rowan Brook", "Rowan Brock"));
     }
@@ -114,10 +120,10 @@ class OfficeVerbsTest {
         assertTrue(open.get(0).contains("  superseded 2026-11-25  "), open.get(0));
         assertTrue(open.get(0).endsWith(", flat 2  h95 382.20 GBP, h85 359.40 GBP"), open.get(0));
         assertTrue(open.get(1).contains("  open  Netherquill Lettings (invented), Rowan Brook, flat 2  "), open.get(1));
-        Run answer = done("accept", second, "--option", "h95", "--date", "2026-11-27");
+        Run answer = done("accept", second, "--option", "h95", "--date", "2026-11-26");
         assertEquals("2026-0001-r2 is accepted: " + second, answer.out().strip());
         String accepted = done("issued", second).out();
-        assertTrue(accepted.contains("  accepted 2026-11-27  "), accepted);
+        assertTrue(accepted.contains("  accepted 2026-11-26  "), accepted);
         assertEquals(1, accepted.lines().count());
     }
 
@@ -242,19 +248,48 @@ class OfficeVerbsTest {
     void aDecisionHasItsDayAndStaysInTheListWhenItIsTakenBack() {
         done("decline", second, "--date", "2026-11-26");
         assertTrue(done("issued", second).out().contains("  declined 2026-11-26  "));
-        Run reopened = done("reopen", second, "--reason", "A slip.", "--date", "2026-11-27");
+        Run reopened = done("reopen", second, "--reason", "A slip.", "--date", "2026-11-26");
         assertEquals("2026-0001-r2 is issued: " + second, reopened.out().strip());
-        done("accept", second, "--option", "h95", "--date", "2026-11-28");
-        done("reopen", second, "--reason", "Another flat.", "--date", "2026-11-29");
+        done(LocalDate.of(2026, 11, 28), "accept", second, "--option", "h95");
+        done(LocalDate.of(2026, 11, 29), "reopen", second, "--reason", "Another flat.");
         Run declined = done("decline", second);
         assertTrue(declined.out().startsWith("2026-0001-r2 is declined: " + second), declined.out());
         List<String> lines = done("issued", second).out().lines().toList();
         assertTrue(lines.get(0).contains("  declined 2026-11-25  "), lines.get(0));
         assertEquals(
                 List.of(
-                        "    declined 2026-11-26, taken back 2026-11-27: A slip.",
+                        "    declined 2026-11-26, taken back 2026-11-26: A slip.",
                         "    accepted 2026-11-28 (h95), taken back 2026-11-29: Another flat."),
                 lines.subList(1, 3));
+    }
+
+    /** The day after today has begun already in the east of the world; the one after that has nowhere. */
+    @ParameterizedTest
+    @CsvSource({"accept, 2026-11-26, 0", "accept, 2026-11-27, 2", "decline, 2026-11-27, 2", "decline, 2031-03-01, 2"})
+    void anAnswerIsRecordedOnNoDayThatIsStillToCome(String verb, String day, int status) {
+        Object[] words = verb.equals("accept")
+                ? new Object[] {verb, second, "--option", "h95", "--date", day}
+                : new Object[] {verb, second, "--date", day};
+        Run run = Run.of(words);
+        assertEquals(status, run.status(), run.err());
+        if (status != 0) {
+            assertTrue(
+                    run.err()
+                            .contains("--date " + day
+                                    + ": this day is still to come, today is 2026-11-25; give the day on"
+                                    + " which the customer answered"),
+                    run.err());
+            assertTrue(done("issued", second).out().contains("  open  "), "nothing was recorded");
+        }
+    }
+
+    @Test
+    void aDecisionIsTakenBackOnNoDayThatIsStillToCome() {
+        done("decline", second);
+        Run run = Run.of("reopen", second, "--reason", "A slip.", "--date", "2026-12-24");
+        assertEquals(2, run.status());
+        assertTrue(run.err().contains("2026-12-24: this day is still to come"), run.err());
+        assertTrue(done("issued", second).out().contains("  declined 2026-11-25  "));
     }
 
     @Test

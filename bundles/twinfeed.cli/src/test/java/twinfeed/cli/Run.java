@@ -16,13 +16,18 @@ record Run(int status, String out, String err) {
     static final Path DEMO = ROOT.resolve("demo");
 
     static Run of(Object... arguments) {
+        return on(DAY, arguments);
+    }
+
+    /** The same on another day. */
+    static Run on(LocalDate day, Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         String[] words = new String[arguments.length];
         for (int i = 0; i < words.length; i++) {
             words[i] = arguments[i].toString();
         }
-        int status = new Verbs(OFFICE, DAY, stream(out), stream(err)).run(words);
+        int status = new Verbs(OFFICE, day, stream(out), stream(err)).run(words);
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

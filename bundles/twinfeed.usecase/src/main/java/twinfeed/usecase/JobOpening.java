@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +12,7 @@ import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.check.CatalogueCheck;
+import twinfeed.model.check.FutureDates;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.io.CatalogueFile;
@@ -34,13 +36,17 @@ final class JobOpening {
         this.calculators = calculators;
     }
 
-    OpenedJob open(Path file, @Nullable Path catalogueFile) {
+    /** Opens it; with today's date, days that are still to come are odd. */
+    OpenedJob open(Path file, @Nullable Path catalogueFile, @Nullable LocalDate today) {
         JobFile.Read read = JobFile.read(file);
         Job job = read.job();
         Catalogue catalogue = catalogueFile == null ? JobFile.catalogue(job, file) : CatalogueFile.load(catalogueFile);
         String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
         sort(CatalogueCheck.of(catalogue), catalogueName);
         sort(JobCheck.of(job, catalogue), file.toString());
+        if (today != null) {
+            sort(FutureDates.of(job, today), file.toString());
+        }
         choices(job, file);
         if (errors.isEmpty()) {
             data(job.getSurvey(), file);

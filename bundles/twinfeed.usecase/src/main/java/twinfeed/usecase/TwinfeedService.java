@@ -2,6 +2,7 @@
 package twinfeed.usecase;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,7 +137,16 @@ public final class TwinfeedService {
      * @throws twinfeed.model.io.InputException if either cannot be used; every problem is in its message
      */
     public OpenedJob open(Path file, @Nullable Path catalogue) {
-        return new JobOpening(runner.calculators()).open(file, catalogue);
+        return new JobOpening(runner.calculators()).open(file, catalogue, null);
+    }
+
+    /**
+     * The same, which also warns of days on which something is said to have been done and which are still to come.
+     *
+     * @param today today's date
+     */
+    public OpenedJob open(Path file, @Nullable Path catalogue, LocalDate today) {
+        return new JobOpening(runner.calculators()).open(file, catalogue, today);
     }
 
     /**

@@ -40,7 +40,7 @@ class JobOpeningTest {
     private OpenedJob opened = open();
 
     private static OpenedJob open() {
-        return new JobOpening(List.of()).open(Demo.FOLDER.resolve("alder-beck.job"), null);
+        return new JobOpening(List.of()).open(Demo.FOLDER.resolve("alder-beck.job"), null, null);
     }
 
     @BeforeEach
@@ -148,16 +148,16 @@ class JobOpeningTest {
         Files.copy(Demo.FOLDER.resolve(open().job().getCatalogue()), folder.resolve("heaters.catalogue"));
         Path file = folder.resolve("house.job");
         JobFile.save(opened.job(), file, FileFingerprint.NONE);
-        assertTrue(
-                new JobOpening(List.of()).open(file, null).warnings().stream().anyMatch(one -> one.toString()
+        assertTrue(new JobOpening(List.of())
+                .open(file, null, null).warnings().stream().anyMatch(one -> one.toString()
                         .contains("none-such.jpg")));
         Path other = folder.resolve("other.catalogue");
-        assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, other));
+        assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, other, null));
     }
 
     /** Of a job in a file, beside its catalogue. */
     private static List<InputProblem> refusedFile(Path file) {
-        return assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, null))
+        return assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, null, null))
                 .problems();
     }
 

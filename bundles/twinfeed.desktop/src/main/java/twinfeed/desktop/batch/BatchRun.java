@@ -79,7 +79,8 @@ public final class BatchRun {
                 prices,
                 services.firm(new JobServices.Prices(book, prices)),
                 services.today(),
-                services.locale());
+                services.locale(),
+                services.today());
         return new BatchWriting(services.service(), task);
     }
 

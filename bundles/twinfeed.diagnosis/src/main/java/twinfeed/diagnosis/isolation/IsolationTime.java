@@ -7,6 +7,8 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** When a step was done, as it is written into a job: a time of a calendar, not just any text. */
 public final class IsolationTime {
@@ -21,18 +23,27 @@ public final class IsolationTime {
 
     /** Whether a text is a time: a day with a time (2026-10-06 09:45), a day, or a time of day. */
     public static boolean isReal(String text) {
-        String plain = text.strip().replace('T', ' ');
-        return plain.length() > 10
-                ? parses(() -> LocalDateTime.parse(plain, DAY_AND_TIME))
-                : parses(() -> LocalDate.parse(plain, DAY)) || parses(() -> LocalTime.parse(plain, TIME));
+        return day(text).isPresent()
+                || parsed(() -> LocalTime.parse(plain(text), TIME)).isPresent();
     }
 
-    private static boolean parses(Runnable attempt) {
+    /** The day of a time; empty for a time of day, and for what is no time. */
+    public static Optional<LocalDate> day(String text) {
+        String plain = plain(text);
+        return plain.length() > 10
+                ? parsed(() -> LocalDateTime.parse(plain, DAY_AND_TIME).toLocalDate())
+                : parsed(() -> LocalDate.parse(plain, DAY));
+    }
+
+    private static String plain(String text) {
+        return text.strip().replace('T', ' ');
+    }
+
+    private static <T> Optional<T> parsed(Supplier<T> attempt) {
         try {
-            attempt.run();
-            return true;
+            return Optional.of(attempt.get());
         } catch (DateTimeException e) {
-            return false;
+            return Optional.empty();
         }
     }
 }

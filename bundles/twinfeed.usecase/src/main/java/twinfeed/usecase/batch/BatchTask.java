@@ -4,6 +4,7 @@ package twinfeed.usecase.batch;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.pricing.QuoteException;
@@ -20,8 +21,15 @@ import twinfeed.usecase.UnusableException;
  * @param firm who quotes
  * @param date day of the prices
  * @param locale language of the results
+ * @param today today's date, after which no dwelling can have been surveyed; null if nobody knows it, and then no day is taken for one to come
  */
-public record BatchTask(OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+public record BatchTask(
+        OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale, @Nullable LocalDate today) {
+    /** The same where nobody knows what day it is. */
+    public BatchTask(OpenedJob pattern, PriceBook book, FirmFile firm, LocalDate date, Locale locale) {
+        this(pattern, book, firm, date, locale, null);
+    }
+
     /**
      * Refuses prices that do not hold on the day. They are wrong for every row, so the list is refused as a whole, before its first row.
      *

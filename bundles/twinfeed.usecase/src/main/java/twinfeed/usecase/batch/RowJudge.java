@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.usecase.batch;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import twinfeed.diagnosis.visit.FaultSheet;
 import twinfeed.model.check.DangerSigns;
 import twinfeed.model.check.FieldPath;
+import twinfeed.model.check.FutureDates;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.job.Job;
@@ -34,6 +36,7 @@ import twinfeed.workbook.form.FormLanguage;
 public final class RowJudge {
     private final TwinfeedService service;
     private final BatchTask task;
+    private final String list;
     private final FormLanguage language;
     private final Columns columns;
     private final List<String> labels;
@@ -52,6 +55,7 @@ public final class RowJudge {
         task.checkPrices();
         this.service = service.oneByOne();
         this.task = task;
+        this.list = list;
         this.language = new FormLanguage(task.locale(), attribute -> List.of());
         Survey template = EcoreUtil.copy(task.pattern().job()).getSurvey();
         withoutOwn(template);
@@ -153,6 +157,7 @@ public final class RowJudge {
         // What was decided of the template's quote by hand was decided for that house.
         job.setQuote(null);
         List<DwellingReading> readings = columns.fill(row, job.getSurvey());
+        checkDays(row, job, readings);
         AssessedJob judged = houses.judged(service.checked(task.pattern(), job));
         String name = columns.dwelling(row);
         FaultSheet faults = faults(judged);
@@ -162,6 +167,24 @@ public final class RowJudge {
             return new Dwelling(row.number(), name, readings, judged, quote, why, faults);
         } catch (UnusableException nothing) {
             return new Dwelling(row.number(), name, readings, judged, null, why(nothing), faults);
+        }
+    }
+
+    /** A day that is still to come: nobody is asked about a row, so that its slip has to be mended in the list. */
+    private void checkDays(Row row, Job job, List<DwellingReading> readings) {
+        LocalDate today = task.today();
+        if (today == null) {
+            return;
+        }
+        List<InputProblem> ahead = FutureDates.of(job, today).stream()
+                .filter(problem -> readings.stream()
+                        .anyMatch(reading -> reading.origin() == ReadingOrigin.OWN
+                                && reading.path().equals(problem.path())))
+                .map(problem -> new InputProblem(
+                        list, row.number(), problem.path(), problem.reading(), problem.wrong(), problem.right()))
+                .toList();
+        if (!ahead.isEmpty()) {
+            throw new InputException(ahead);
         }
     }
 

@@ -16,6 +16,7 @@ import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
+import twinfeed.model.check.FutureDates;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.io.CatalogueFile;
@@ -114,10 +115,11 @@ public final class SurveyForms {
      * @param form the workbook
      * @param out the job to write, where no file may be yet
      * @param catalogue name of the heater catalogue beside the job, for a form that names none; null for none
+     * @param today today's date, after which no house can have been surveyed
      * @return what is odd in the job, in words, but does not stop it
      * @throws InputException if a cell cannot be used, all problems at once, or the job cannot be written; nothing is written then
      */
-    public List<String> read(Path form, Path out, @Nullable String catalogue) {
+    public List<String> read(Path form, Path out, @Nullable String catalogue, LocalDate today) {
         if (Files.exists(out)) {
             throw new InputException(Refusals.ofFile(out, "form.exists"));
         }
@@ -130,7 +132,9 @@ public final class SurveyForms {
         List<String> warnings = new ArrayList<>();
         Set<String> said = new HashSet<>();
         @Nullable Catalogue heaters = job.getCatalogue() == null ? null : catalogue(job.getCatalogue(), out);
-        for (Problem problem : JobCheck.of(job, heaters)) {
+        List<Problem> found = new ArrayList<>(JobCheck.of(job, heaters));
+        found.addAll(FutureDates.of(job, today));
+        for (Problem problem : found) {
             InputProblem plain = problem.in(form.toString());
             InputProblem placed = placed(plain, read);
             if (problem.isError()) {

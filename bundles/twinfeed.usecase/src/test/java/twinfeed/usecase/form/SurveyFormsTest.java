@@ -29,6 +29,7 @@ import twinfeed.usecase.UnusableException;
 /** Forms are written and read back without any calculator. */
 class SurveyFormsTest {
     private static final LocalDate DAY = LocalDate.of(2026, 9, 1);
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
     private final TwinfeedService service = new TwinfeedService(List.of());
     private final SurveyForms forms = new SurveyForms(service);
@@ -37,7 +38,7 @@ class SurveyFormsTest {
     private Path folder = Path.of("");
 
     private String refused(Path form, Path out, @Nullable String catalogue) {
-        return String.valueOf(assertThrows(InputException.class, () -> forms.read(form, out, catalogue))
+        return String.valueOf(assertThrows(InputException.class, () -> forms.read(form, out, catalogue, TODAY))
                 .getMessage());
     }
 
@@ -49,7 +50,7 @@ class SurveyFormsTest {
         Path catalogue = Demo.FOLDER.resolve(job.job().getCatalogue());
         Files.copy(catalogue, folder.resolve(job.job().getCatalogue()));
         Path out = folder.resolve("again.job");
-        forms.read(form, out, null);
+        forms.read(form, out, null, TODAY);
         assertTrue(Files.size(out) > 1000);
         String taken = refused(form, out, null);
         assertTrue(taken.contains("a form never replaces one"), taken);
@@ -64,13 +65,13 @@ class SurveyFormsTest {
         assertTrue(none.contains("names no heater catalogue"), none);
         assertFalse(Files.exists(out));
         Path missing = folder.resolve("none.xlsx");
-        assertThrows(InputException.class, () -> forms.read(missing, out, null));
+        assertThrows(InputException.class, () -> forms.read(missing, out, null, TODAY));
     }
 
     @Test
     void whatIsNoWorkbookIsRefused() throws IOException {
         Path form = Files.writeString(folder.resolve("text.xlsx"), "this is no workbook");
-        assertThrows(UnusableException.class, () -> forms.read(form, folder.resolve("new.job"), null));
+        assertThrows(UnusableException.class, () -> forms.read(form, folder.resolve("new.job"), null, TODAY));
         String aFolder = refused(folder, folder.resolve("new.job"), null);
         assertTrue(aFolder.contains("is a folder"), aFolder);
     }
@@ -107,14 +108,14 @@ class SurveyFormsTest {
         OpenedJob job = demonstration();
         job.job().setCatalogue(null);
         Path out = folder.resolve("new.job");
-        forms.read(form(job), out, "heaters.catalogue");
+        forms.read(form(job), out, "heaters.catalogue", TODAY);
         assertEquals("heaters.catalogue", service.open(out, null).job().getCatalogue());
     }
 
     @Test
     void aFormKeepsItsOwnCatalogue() throws IOException {
         Path out = folder.resolve("new.job");
-        forms.read(form(demonstration()), out, "others.catalogue");
+        forms.read(form(demonstration()), out, "others.catalogue", TODAY);
         assertEquals("heaters.catalogue", service.open(out, null).job().getCatalogue());
     }
 
@@ -128,7 +129,7 @@ class SurveyFormsTest {
         assertTrue(refused.matches("(?s).*[A-Z]\\d+, survey\\.unit\\.heaterId.*"), refused);
         assertFalse(Files.exists(out));
         Files.delete(folder.resolve("heaters.catalogue"));
-        forms.read(form, out, null);
+        forms.read(form, out, null, TODAY);
         assertTrue(Files.exists(out), "without its catalogue nobody knows");
     }
 
@@ -148,7 +149,7 @@ class SurveyFormsTest {
         OpenedJob job = demonstration();
         job.job().getSurvey().getElectricity().getCircuit().setMeasuredLoop(Resistance.valueOf("0.01 ohm"));
         Path out = folder.resolve("new.job");
-        List<String> warnings = forms.read(form(job), out, null);
+        List<String> warnings = forms.read(form(job), out, null, TODAY);
         assertTrue(Files.exists(out));
         // It is below the loop at the origin, and unusual by itself.
         assertEquals(2, warnings.size(), warnings.toString());
@@ -159,12 +160,25 @@ class SurveyFormsTest {
                 warnings.toString());
     }
 
+    @Test
+    void aSurveyThatIsStillToComeIsNamedWithItsCell() throws IOException {
+        OpenedJob job = demonstration();
+        job.job().getSurvey().setTakenOn(TODAY.plusYears(5));
+        List<String> warnings = forms.read(form(job), folder.resolve("new.job"), null, TODAY);
+        assertEquals(1, warnings.size(), warnings.toString());
+        assertTrue(
+                warnings.get(0)
+                        .matches(
+                                ".*sheet Visit and house, cell [A-Z]\\d+, survey\\.takenOn \"2031-11-25\": this day is still.*"),
+                warnings.toString());
+    }
+
     /** 30 degC are warmer than any month of the climate, which the rules know and the form does not. */
     @Test
     void whatIsOddByTheRulesIsSaidToo() throws IOException {
         OpenedJob job = demonstration();
         job.job().getSurvey().setWinterIntake(Temperature.valueOf("30 °C"));
-        List<String> warnings = forms.read(form(job), folder.resolve("new.job"), null);
+        List<String> warnings = forms.read(form(job), folder.resolve("new.job"), null, TODAY);
         assertTrue(
                 warnings.stream()
                         .anyMatch(each -> each.contains("survey.winterIntake") && each.contains("warmest month")),
