@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import twinfeed.model.quote.QuoteState;
 import twinfeed.usecase.Languages;
 import twinfeed.usecase.OutputPaths;
 import twinfeed.usecase.UnusableException;
@@ -79,7 +80,11 @@ abstract class IssuedVerb implements Callable<Integer> {
                 description = "The option: the heater's id, or \"present\" for the unit that stays.")
         private String option = "";
 
-        @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Day of the answer; today if not given.")
+        @Option(
+                names = "--date",
+                paramLabel = "YYYY-MM-DD",
+                description =
+                        "Day of the answer; today if not given. Of an accepted quote, the day on which the visit was moved.")
         private @Nullable LocalDate date;
 
         @Option(
@@ -100,7 +105,7 @@ abstract class IssuedVerb implements Callable<Integer> {
                 names = "--calendar",
                 paramLabel = "VISIT.ics",
                 description =
-                        "The visit as an iCalendar entry (RFC 5545) to write; a later one for the same quote moves it.")
+                        "The visit as an iCalendar entry (RFC 5545) to write; given again for the accepted quote, it moves the visit.")
         private @Nullable Path calendar;
 
         @Option(names = "--language", paramLabel = "CODE", description = "Language of the entry: en or de.")
@@ -126,20 +131,36 @@ abstract class IssuedVerb implements Callable<Integer> {
                                 + " hours; give both, for example --visit \"2026-12-03 09:00\" --calendar visit.ics",
                         new IllegalArgumentException());
             }
-            if (visit.toLocalDate().isBefore(on)) {
-                throw new UnusableException(
-                        "--visit " + visit.toString().replace('T', ' ')
-                                + ": the visit would be before the day of the answer, " + on
-                                + "; give the day that was agreed, or with --date the day of the answer",
-                        new IllegalArgumentException());
-            }
+            LocalDate accepted = acceptedBefore();
+            check(visit, accepted == null ? on : accepted);
             Locale locale = language == null ? CliContext.LOCALE : Languages.of(language);
             Visit agreed = new Visit(visit, Duration.ofMinutes(Math.round(hours * 60)), calendar);
             CliContext spoken = context.in(locale);
-            tell(spoken, IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale), nothing());
+            IssuedQuote told = accepted == null
+                    ? IssuedQuotes.accept(quote(), option, on, agreed, firm.beside(null), locale)
+                    : IssuedQuotes.moveVisit(quote(), option, on, agreed, firm.beside(null), locale);
+            tell(spoken, told, nothing());
             // In a document of JSON the entry has no place; on a screen it is named.
             context.err().println(spoken.text("written") + " " + calendar);
             return Verbs.DONE;
+        }
+
+        /** The day on which the quote was accepted already, so that only its visit is moved; null if it was not. */
+        private @Nullable LocalDate acceptedBefore() {
+            IssuedQuote issued = IssuedQuotes.open(quote());
+            return issued.quote().getState() == QuoteState.ACCEPTED
+                    ? issued.quote().getDecidedOn()
+                    : null;
+        }
+
+        private static void check(LocalDateTime visit, LocalDate answered) {
+            if (visit.toLocalDate().isBefore(answered)) {
+                throw new UnusableException(
+                        "--visit " + visit.toString().replace('T', ' ')
+                                + ": the visit would be before the day of the answer, " + answered
+                                + "; give the day that was agreed, or with --date the day of the answer",
+                        new IllegalArgumentException());
+            }
         }
 
         /** Day and time as people write them, with a blank or the T of ISO 8601 between. */

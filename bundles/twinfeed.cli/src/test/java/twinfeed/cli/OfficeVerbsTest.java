@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -223,6 +224,29 @@ class OfficeVerbsTest {
                 2,
                 Run.of("accept", second, "--option", "h95", "--calendar", folder.resolve("visit.ics"))
                         .status());
+    }
+
+    @Test
+    void aVisitIsMovedByTheSameVerb() throws IOException {
+        Path calendar = folder.resolve("visit.ics");
+        List<Object> words = new ArrayList<>(
+                List.of("accept", second, "--option", "h95", "--calendar", calendar, "--visit", "2026-12-03 09:00"));
+        done(words.toArray());
+        String first = Files.readString(calendar);
+        words.set(7, "2026-12-10 13:30");
+        Run moved = Run.on(LocalDate.of(2026, 12, 1), words.toArray());
+        assertEquals(0, moved.status(), moved.err());
+        assertTrue(moved.out().contains("2026-0001-r2 is accepted: " + second), moved.out());
+        String later = Files.readString(calendar);
+        // It is the second revision, so that the first visit is its entry's first revision.
+        assertTrue(first.contains("SEQUENCE:1\r\n") && first.contains("DTSTART:20261203T090000"), first);
+        assertTrue(later.contains("SEQUENCE:2\r\n") && later.contains("DTSTART:20261210T133000"), later);
+        assertTrue(done("issued", second).out().contains("  accepted 2026-11-25  "), "the day of the answer stays");
+        words.set(7, "2026-11-24 09:00");
+        Run early = Run.of(words.toArray());
+        assertEquals(2, early.status());
+        assertTrue(early.err().contains("before the day of the answer, 2026-11-25"), early.err());
+        assertEquals(later, Files.readString(calendar));
     }
 
     @Test

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
@@ -21,7 +23,8 @@ import twinfeed.model.quote.QuoteState;
 
 /**
  * The issued quotes of an office: {@code quotes/NUMBER-rREVISION.quote}, read-only, each with {@code .quote.sha256} and, once it is
- * decided, {@code .quote.outcome} beside it, and {@code .quote.correction-1} and so on for decisions that were taken back. Several people may work in one folder at once.
+ * decided, {@code .quote.outcome} beside it, {@code .quote.correction-1} and so on for decisions that were taken back,
+ * and {@code .quote.visit-1} and so on for visits that were agreed. Several people may work in one folder at once.
  */
 public final class QuoteFolder {
     private static final Pattern NAME = Pattern.compile("(\\d{4}-\\d{4,9})-r(\\d{1,6})\\.quote");
@@ -161,6 +164,32 @@ public final class QuoteFolder {
         Correction.write(file, opened.current(), on, reason.strip());
         Outcome.remove(file);
         return open(file);
+    }
+
+    /**
+     * Records a visit that was agreed for an accepted quote; one that was recorded before is moved by it.
+     *
+     * @param begin when it begins, by the clock at the site
+     * @param length how long it is thought to take
+     * @return how many times the entry of a calendar for this quote's number was revised before: by earlier revisions of the quote and
+     *     by visits recorded for any of them; 0 for the first visit of a first revision
+     * @throws LifeException if the quote is not accepted, or was changed since it was issued
+     * @throws IOException if the folder cannot be read or written
+     */
+    public int visit(Path file, LocalDateTime begin, Duration length) throws IOException {
+        OpenedQuote opened = open(file);
+        if (opened.verification() == Verification.CHANGED) {
+            throw new LifeException("changedFile", file.getFileName());
+        }
+        QuoteLife.requireAccepted(opened.current());
+        int before = opened.current().getRevision() - 1;
+        Quote each = EcoreUtil.copy(opened.current());
+        for (int revision = 1; revision <= opened.current().getRevision(); revision++) {
+            each.setRevision(revision);
+            before += VisitRecord.count(file(each));
+        }
+        VisitRecord.add(file, begin, length);
+        return before;
     }
 
     /**

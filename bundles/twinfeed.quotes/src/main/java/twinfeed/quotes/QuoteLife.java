@@ -184,6 +184,11 @@ public final class QuoteLife {
         }
     }
 
+    /** What is not accepted has no visit. */
+    static void requireAccepted(Quote quote) {
+        require(quote, QuoteState.ACCEPTED, "notAccepted");
+    }
+
     private static void require(Quote quote, QuoteState state, String key) {
         if (quote.getState() != state) {
             throw new LifeException(key, state(quote));

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -22,7 +23,7 @@ import twinfeed.units.text.Texts;
 
 /**
  * The visit of an accepted quote as an entry of a calendar by RFC 5545. Its time is the time on the wall at the site, whatever zone a calendar is
- * in. The entry is named by quote and revision, so that a later file for the same quote moves the visit and adds none.
+ * in. The entry is named by the number of the quote, so that a later file for the same quote moves the visit and adds none.
  */
 public final class VisitCalendar {
     private static final Texts TEXTS = new Texts(VisitCalendar.class, "Interchange");
@@ -50,22 +51,22 @@ public final class VisitCalendar {
      *
      * @param begin when the visit begins, by the clock at the site
      * @param length how long it is thought to take; more than 0
+     * @param sequence how many times the entry was revised before, 0 or more; of two entries a calendar keeps the one with the higher number
+     * @param revisedOn the day on which the visit was agreed
      * @param program version of the program
      */
-    public void write(LocalDateTime begin, Duration length, String program, OutputStream out) throws IOException {
+    public void write(
+            LocalDateTime begin, Duration length, int sequence, LocalDate revisedOn, String program, OutputStream out)
+            throws IOException {
         StringBuilder text = new StringBuilder();
         line(text, "BEGIN", "VCALENDAR");
         line(text, "VERSION", "2.0");
         line(text, "PRODID", escaped("-//Twinfeed//Twinfeed " + program + "//" + (isGerman() ? "DE" : "EN")));
         line(text, "BEGIN", "VEVENT");
         line(text, "UID", escaped(QuoteLife.name(quote).replaceFirst("-r\\d+$", "") + "-visit@" + host()));
-        // The same input gives the same file: the stamp is that of the decision, not the clock's.
-        line(
-                text,
-                "DTSTAMP",
-                TIME.format(Objects.requireNonNullElse(quote.getDecidedOn(), quote.getDate())
-                                .atStartOfDay()) + "Z");
-        line(text, "SEQUENCE", String.valueOf(quote.getRevision() - 1));
+        // The same input gives the same file: the stamp is that of the day, not the clock's.
+        line(text, "DTSTAMP", TIME.format(revisedOn.atStartOfDay()) + "Z");
+        line(text, "SEQUENCE", String.valueOf(sequence));
         line(text, "DTSTART", TIME.format(begin));
         line(text, "DTEND", TIME.format(begin.plus(length)));
         line(text, "SUMMARY", escaped(summary()));

@@ -121,13 +121,45 @@ public final class IssuedQuotes {
             Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
         OutputCheck.check(visit.calendar(), ".ics", List.of(file));
         IssuedQuote accepted = accept(file, option, on);
+        write(accepted, on, visit, firm, locale);
+        return accepted;
+    }
+
+    /**
+     * Moves the visit of a quote that was accepted before, or agrees one for it: writes an entry that takes the place of an earlier one in a
+     * calendar.
+     *
+     * @param option name of the option that was accepted
+     * @param on the day on which the visit was agreed
+     * @param firm who quotes
+     * @param locale language of the entry
+     * @throws UnusableException if the quote is not accepted, was changed, or another option was accepted; no entry is written then
+     * @throws InputException if the entry cannot be written
+     */
+    public static IssuedQuote moveVisit(
+            Path file, String option, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
+        OutputCheck.check(visit.calendar(), ".ics", List.of(file));
+        IssuedQuote accepted = open(file);
+        String chosen = accepted.quote().getChosen();
+        if (chosen != null && !chosen.equals(option)) {
+            throw new UnusableException(
+                    file + ": " + Refusals.text("issued.otherOption", chosen, option),
+                    new IllegalStateException(option));
+        }
+        write(accepted, on, visit, firm, locale);
+        return accepted;
+    }
+
+    private static void write(IssuedQuote accepted, LocalDate on, Visit visit, FirmFile firm, Locale locale) {
+        Path file = accepted.file();
+        int sequence = written(file, () -> folder(file).visit(file, visit.begin(), visit.length()));
         VisitCalendar calendar = new VisitCalendar(accepted.quote(), survey(file), firm.firm(), locale);
         new OutputFiles()
                 .add(
                         visit.calendar(),
-                        bytes -> calendar.write(visit.begin(), visit.length(), TwinfeedService.VERSION, bytes))
+                        bytes -> calendar.write(
+                                visit.begin(), visit.length(), sequence, on, TwinfeedService.VERSION, bytes))
                 .write();
-        return accepted;
     }
 
     /**

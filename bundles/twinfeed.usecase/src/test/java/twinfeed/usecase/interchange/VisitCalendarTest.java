@@ -25,6 +25,8 @@ import twinfeed.model.survey.SurveyFactory;
 /** The visit of an accepted quote, by RFC 5545. */
 final class VisitCalendarTest {
     private final Quote quote = QuoteFactory.eINSTANCE.createQuote();
+    private int sequence = 1;
+    private LocalDate revisedOn = LocalDate.of(2026, 11, 25);
     private final Survey survey = SurveyFactory.eINSTANCE.createSurvey();
 
     VisitCalendarTest() {
@@ -36,7 +38,13 @@ final class VisitCalendarTest {
     private String written(String firm, Locale locale) throws Exception {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         new VisitCalendar(quote, survey, Firm.of(firm, "", ""), locale)
-                .write(LocalDateTime.of(2026, 12, 31, 22, 30), Duration.ofMinutes(210), "1.2", bytes);
+                .write(
+                        LocalDateTime.of(2026, 12, 31, 22, 30),
+                        Duration.ofMinutes(210),
+                        sequence,
+                        revisedOn,
+                        "1.2",
+                        bytes);
         return bytes.toString(StandardCharsets.UTF_8);
     }
 
@@ -83,7 +91,8 @@ final class VisitCalendarTest {
     void aLaterRevisionMovesTheSameEntry() throws Exception {
         String before = value("UID");
         quote.setRevision(12);
-        quote.setDecidedOn(LocalDate.of(2026, 12, 1));
+        sequence = 11;
+        revisedOn = LocalDate.of(2026, 12, 1);
         assertEquals(before, value("UID"));
         assertEquals("11", value("SEQUENCE"));
         assertEquals("20261201T000000Z", value("DTSTAMP"));

@@ -176,6 +176,57 @@ final class IssuedQuotesTest {
         assertTrue(calendar.contains("LOCATION:Flat 2\\, 8 Rowan Brook\\, Netherquill\r\n"), calendar);
     }
 
+    private static String value(Path calendar, String name) throws IOException {
+        return Files.readAllLines(calendar).stream()
+                .filter(line -> line.startsWith(name + ":"))
+                .map(line -> line.substring(name.length() + 1))
+                .findFirst()
+                .orElse("none");
+    }
+
+    /** The same entry with a higher number (RFC 5545, 3.8.7.4): an entry of the same UID with a lower one is older. */
+    @Test
+    void aLaterVisitTakesThePlaceOfTheFirst() throws IOException {
+        IssuedQuote issued = issued();
+        Path calendar = office.resolve("visit.ics");
+        Path later = office.resolve("later.ics");
+        Visit visit = new Visit(DAY.plusDays(9).atTime(9, 0), Duration.ofHours(3), calendar);
+        Visit moved = new Visit(DAY.plusDays(12).atTime(14, 0), Duration.ofHours(2), later);
+        assertThrows(
+                UnusableException.class,
+                () -> IssuedQuotes.moveVisit(issued.file(), "h95", DAY, moved, FirmFile.none(), Locale.UK),
+                "what is not accepted has no visit");
+        IssuedQuotes.accept(issued.file(), "h95", DAY, visit, FirmFile.none(), Locale.UK);
+        UnusableException other = assertThrows(
+                UnusableException.class,
+                () -> IssuedQuotes.moveVisit(issued.file(), "h85", DAY, moved, FirmFile.none(), Locale.UK));
+        assertTrue(other.getMessage().contains("the option h95 was accepted, not h85"), other.getMessage());
+        assertFalse(Files.exists(later));
+        IssuedQuote accepted =
+                IssuedQuotes.moveVisit(issued.file(), "h95", DAY.plusDays(5), moved, FirmFile.none(), Locale.UK);
+        assertEquals(DAY, accepted.quote().getDecidedOn());
+        assertEquals(value(calendar, "UID"), value(later, "UID"));
+        assertEquals(List.of("0", "1"), List.of(value(calendar, "SEQUENCE"), value(later, "SEQUENCE")));
+        assertEquals(
+                List.of("20261125T000000Z", "20261130T000000Z"),
+                List.of(value(calendar, "DTSTAMP"), value(later, "DTSTAMP")));
+        assertEquals("20261207T140000", value(later, "DTSTART"));
+        assertEquals("20261207T160000", value(later, "DTEND"));
+        assertTrue(IssuedQuotes.verify(issued.file()).sound(), "the quote is as it was issued");
+    }
+
+    /** Accepted by mistake with a visit, taken back, and accepted again: the new visit is the newer entry. */
+    @Test
+    void aVisitAfterACorrectionIsNewerThanTheOneBefore() throws IOException {
+        IssuedQuote issued = issued();
+        Path calendar = office.resolve("visit.ics");
+        Visit visit = new Visit(DAY.plusDays(9).atTime(9, 0), Duration.ofHours(3), calendar);
+        IssuedQuotes.accept(issued.file(), "h85", DAY, visit, FirmFile.none(), Locale.UK);
+        IssuedQuotes.correct(issued.file(), DAY, "the other one");
+        IssuedQuotes.accept(issued.file(), "h95", DAY, visit, FirmFile.none(), Locale.UK);
+        assertEquals("1", value(calendar, "SEQUENCE"));
+    }
+
     @Test
     void aVisitThatCannotBeWrittenThereLeavesTheQuoteOpen() {
         IssuedQuote issued = issued();
