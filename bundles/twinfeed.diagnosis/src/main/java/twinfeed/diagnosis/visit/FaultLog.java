@@ -50,8 +50,14 @@ public final class FaultLog {
         this.file = file;
         this.by = by.strip();
         this.at = at.strip();
-        if (this.by.isEmpty() || this.at.isEmpty()) {
-            throw wrong("by, at", "", "log.nobody");
+        if (this.by.isEmpty() && this.at.isEmpty()) {
+            throw wrong("by, at", "", "log.nothing");
+        }
+        if (this.by.isEmpty()) {
+            throw wrong("by", "", "log.nobody");
+        }
+        if (this.at.isEmpty()) {
+            throw wrong("at", "", "log.noTime");
         }
         if (!IsolationTime.isReal(this.at)) {
             throw wrong("at", at, "log.time");

@@ -134,8 +134,15 @@ class FaultLogTest {
 
     @Test
     void personAndTimeAreNeeded() {
-        contains(refused(() -> new FaultLog(survey, "f", " ", "09:45")), "say who did it and when");
-        contains(refused(() -> new FaultLog(survey, "f", "Invented engineer", " ")), "say who did it and when");
+        contains(
+                refused(() -> new FaultLog(survey, "f", " ", "")),
+                "f, survey.by, at: nobody and no time is named; say who did it and when, for example 2026-10-06 09:45");
+        contains(
+                refused(() -> new FaultLog(survey, "f", " ", "09:45")),
+                "f, survey.by: nobody is named; say who did it");
+        contains(
+                refused(() -> new FaultLog(survey, "f", "Invented engineer", " ")),
+                "f, survey.at: no time is named; say when it was done, for example 2026-10-06 09:45");
         contains(refused(() -> new FaultLog(survey, "f", "Invented engineer", "soon")), "it is no real time");
         assertNull(survey.getFaultFinding());
     }
