@@ -76,7 +76,8 @@ class CalcVerbTest {
             delimiter = '|',
             value = {
                 "flow intake=5C outlet=40C|power",
-                "flow power=9.5 intake=5C outlet=40C|unit",
+                "flow power=9.5 intake=5C outlet=40C|power=9.5 is not understood: \"9.5\" has no unit; write power in kW",
+                "flow power=9.5kW intake=5bar outlet=40C|intake=5bar is not understood",
                 "flow power=9.5kW intake=5C outlet=40C colour=red|colour",
                 "flow power=9.5kW power=8kW intake=5C outlet=40C|twice",
                 "flow power|KEY=VALUE",

@@ -28,8 +28,8 @@ public record NamedFormula(String calculator, Texts texts, Formula formula) {
      *
      * @param typed texts by key, for example {@code power} to {@code 9.5kW}; what is not given has its default
      * @param locale language of the texts
-     * @throws twinfeed.calculator.formula.ArgumentException if a key is unknown or missing, or a value is out of range
-     * @throws twinfeed.units.UnitException if a value is no quantity of its kind
+     * @throws twinfeed.calculator.formula.ArgumentException if a key is unknown or missing, or a value is no quantity of its kind or out
+     *     of range
      */
     public FormulaAnswer answer(Map<String, String> typed, Locale locale) {
         Answer answer = formula.apply(Arguments.parse(formula.parameters(), typed));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import twinfeed.units.DisplayUnit;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
+import twinfeed.units.UnitException;
 import twinfeed.units.text.Texts;
 
 /** Says which argument cannot be used, why, and what would be right, in the language of the program. */
@@ -57,6 +58,13 @@ public final class ArgumentException extends IllegalArgumentException {
             throw new IllegalArgumentException(parameter.key() + " has no range");
         }
         return outOfRange(parameter.key(), typed, kind, parameter.least(), parameter.most());
+    }
+
+    static ArgumentException notUnderstood(String argument, String typed, UnitException refused) {
+        ArgumentException named =
+                new ArgumentException(argument, typed, text("quantity", refused.wrong(), refused.right()));
+        named.initCause(refused);
+        return named;
     }
 
     static ArgumentException unknown(String key, List<String> known) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import twinfeed.units.Kind;
 import twinfeed.units.Quantities;
+import twinfeed.units.UnitException;
 
 /** Values for parameters, checked against them; what was not given has its default. */
 public final class Arguments {
@@ -42,11 +43,19 @@ public final class Arguments {
         if (kind == null) {
             putWord(parameter, typed == null ? parameter.defaultWord() : typed);
         } else if (typed != null) {
-            putNumber(parameter, Quantities.parse(kind, typed).si(), typed);
+            putNumber(parameter, quantity(parameter, kind, typed), typed);
         } else if (parameter.defaultValue() != null) {
             numbers.put(parameter.key(), parameter.defaultValue());
         } else if (parameter.required()) {
             throw ArgumentException.missing(parameter.key(), kind);
+        }
+    }
+
+    private static double quantity(Parameter parameter, Kind kind, String typed) {
+        try {
+            return Quantities.parse(kind, typed).si();
+        } catch (UnitException refused) {
+            throw ArgumentException.notUnderstood(parameter.key(), typed, refused);
         }
     }
 

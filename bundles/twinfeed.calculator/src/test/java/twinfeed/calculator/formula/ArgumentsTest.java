@@ -70,6 +70,17 @@ class ArgumentsTest {
     }
 
     @Test
+    void aValueThatIsNoQuantityNamesItsKey() {
+        ArgumentException bare = refused("power", "9.5");
+        assertEquals("power", bare.argument());
+        assertEquals("9.5", bare.typed());
+        assertEquals("power=9.5 is not understood: \"9.5\" has no unit; write power in kW, W", bare.getMessage());
+        assertEquals(
+                "voltage=230 A is not understood: \"A\" is not a unit of voltage; write it in V, mV, kV",
+                refused("voltage", "230 A").getMessage());
+    }
+
+    @Test
     void aQuantityOutOfRangeIsRefusedWithTheRange() {
         ArgumentException high = refused("power", "12.1 kW");
         assertEquals("power", high.argument());
