@@ -126,7 +126,7 @@ final class BookHead {
             case "note" -> book.setNote(text);
             case "currency" -> currency(row, text);
             case "date" -> book.setDate(cells.date(row, key, text));
-            case "labour-rate" -> book.setLabourRate(cells.number(row, key, text));
+            case "labour-rate" -> book.setLabourRate(cells.positive(row, key, text, "labourFree"));
             case "labour-cost" -> book.setLabourCost(cells.number(row, key, text));
             case "labour-tax-class" -> book.setLabourTaxClass(oneOf(row, key, text, TaxClass.keys()));
             case "minimum-minutes" -> book.setMinimumMinutes(cells.whole(row, key, text));

@@ -46,12 +46,16 @@ final class CellReader {
         return number;
     }
 
-    /** The same, but more than 0. */
+    /**
+     * The same, but more than 0.
+     *
+     * @param zero key of the refusal of 0
+     */
     @Nullable
-    BigDecimal positive(int row, String column, String cell) {
+    BigDecimal positive(int row, String column, String cell, String zero) {
         BigDecimal number = number(row, column, cell);
         if (number != null && number.signum() == 0) {
-            refuse(row, column, "notPositive", cell);
+            refuse(row, column, zero, cell);
             return null;
         }
         return number;

@@ -34,7 +34,8 @@ final class ItemRow {
         item.setSupplier(blankIsNone(text(BookColumn.SUPPLIER)));
         item.setDate(cells.date(row, BookColumn.DATE.key(), text(BookColumn.DATE)));
         item.setMinutes(number(BookColumn.MINUTES));
-        item.setWholeLength(cells.positive(row, BookColumn.WHOLE_LENGTH.key(), text(BookColumn.WHOLE_LENGTH)));
+        item.setWholeLength(
+                cells.positive(row, BookColumn.WHOLE_LENGTH.key(), text(BookColumn.WHOLE_LENGTH), "notPositive"));
         item.setWaste(cells.ratio(row, BookColumn.WASTE.key(), text(BookColumn.WASTE), "1"));
         item.setLeadDays(cells.whole(row, BookColumn.LEAD_DAYS.key(), text(BookColumn.LEAD_DAYS)));
         item.setHoldsUntil(cells.date(row, BookColumn.HOLDS_UNTIL.key(), text(BookColumn.HOLDS_UNTIL)));

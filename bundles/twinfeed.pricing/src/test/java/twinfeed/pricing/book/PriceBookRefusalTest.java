@@ -133,6 +133,8 @@ class PriceBookRefusalTest {
                 "# date: 2026-09-01|# date: 1.9.2026|date|notADate",
                 "# labour-rate: 50.00|# labour-rate: fifty|labour-rate|notANumber",
                 "# labour-rate: 50.00|# labour-rate: -50|labour-rate|negative",
+                "# labour-rate: 50.00|# labour-rate: 0|labour-rate|labourFree",
+                "# labour-rate: 50.00|# labour-rate: 0.00|labour-rate|labourFree",
                 "# valid-days: 30|# valid-days: 30 days|valid-days|notWhole",
                 "# title: Small book|# title: A;# title: B|title|headTwice",
                 "# title: Small book|# title: A;# rounding: down|rounding|notOneOf",
