@@ -252,6 +252,7 @@ class ElectricalHousesTest {
         sharedRccb(house);
         house.feed().setEarthing(Earthing.TT);
         house.feed().setElectrode(Resistance.valueOf("60 ohm"));
+        house.circuit().setMeasuredLoop(Resistance.valueOf("62 ohm"));
         house.circuit().getRcd().setResidual(Current.valueOf("100 mA"));
     }
 

@@ -11,6 +11,7 @@ import static twinfeed.calculator.circuit.Surveys.sentence;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -131,6 +132,35 @@ class ProtectionChecksTest {
         assertEquals(steady, outcome("circuit.electrodeStability"));
         assertFalse(finding(survey, heater, "circuit.electrodeStability").rulesOut());
         assertEquals(Outcome.NOT_APPLICABLE, outcome("circuit.loopImpedance"), "never by the breaker's table");
+    }
+
+    /**
+     * The loop of a TT system is the sum of its parts, the electrode among them (IEC 60364-4-41, 411.5; BS 7671, 411.5). Testers may be wrong by 30 %
+     * each (IEC 61557-3 and -5; memory): 0.7 / 1.3 of 210 ohm are 113 ohm.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "210 ohm, 0.4 ohm, CANNOT_TELL",
+        "210 ohm, 113 ohm, CANNOT_TELL",
+        "210 ohm, 113.1 ohm, NOT_APPLICABLE",
+        "210 ohm, 215 ohm, NOT_APPLICABLE",
+        "210 ohm, , NOT_APPLICABLE",
+        ", 0.4 ohm, NOT_APPLICABLE"
+    })
+    void aLoopIsNotLessThanItsElectrode(@Nullable String electrode, @Nullable String loop, Outcome outcome) {
+        feed.setEarthing(Earthing.TT);
+        feed.setExternalLoop(null);
+        feed.setElectrode(electrode == null ? null : Resistance.valueOf(electrode));
+        circuit.setMeasuredLoop(loop == null ? null : Resistance.valueOf(loop));
+        Finding found = finding(survey, heater, "circuit.earthPath");
+        assertEquals(outcome, found.outcome());
+        if (outcome == Outcome.CANNOT_TELL) {
+            assertEquals(
+                    List.of("survey.electricity.electrode", "survey.electricity.circuit.measuredLoop"),
+                    found.missing());
+            assertTrue(sentence(found).startsWith("The readings disagree: the loop measured "), sentence(found));
+            assertTrue(sentence(found).contains(" Ω and the earth electrode 210 Ω, and a loop"), sentence(found));
+        }
     }
 
     /** 230 V / 20 ohm = 11.5 A for at most the residual device's 0.3 s: next to nothing; copper of 4 mm² is enough (memory). */

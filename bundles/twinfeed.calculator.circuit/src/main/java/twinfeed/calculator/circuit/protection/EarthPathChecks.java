@@ -21,9 +21,16 @@ import twinfeed.model.survey.Earthing;
 
 /**
  * Whether the readings of the earth path agree with one another: a loop impedance that Ze and the conductors do not explain is a bad
- * joint, whatever the limits of the device; and a Ze above what the supply usually has is a question to the network operator.
+ * joint, whatever the limits of the device; a loop below the resistance of the electrode that it runs through is a reading gone wrong or an earth
+ * that is not what it was taken for; and a Ze above what the supply usually has is a question to the network operator.
  */
 public final class EarthPathChecks implements CheckGroup {
+    /** Loop testers and earth testers may each be wrong by 30 % in use (IEC 61557-3 and -5; from memory). */
+    private static final double TESTER_ERROR = 0.3;
+
+    /** A loop below this share of its electrode is not explained by the testers: 0.54. */
+    private static final double LEAST_SHARE = (1 - TESTER_ERROR) / (1 + TESTER_ERROR);
+
     private final CircuitSurvey survey;
     private final CircuitRemedies remedies;
 
@@ -91,7 +98,11 @@ public final class EarthPathChecks implements CheckGroup {
         Double lineOhm = survey.readings().lineOhm();
         Double loopOhm = measuredOhm(externalOhm, lineOhm);
         Double expectedOhm = expectedLineOhm(lineOhm, survey.run().coldLoopOhm());
-        if (survey.feed().ownElectrode() || loopOhm == null || expectedOhm == null) {
+        if (survey.feed().ownElectrode()) {
+            electrode(findings);
+            return;
+        }
+        if (loopOhm == null || expectedOhm == null) {
             findings.on(check).add();
             return;
         }
@@ -108,6 +119,22 @@ public final class EarthPathChecks implements CheckGroup {
                 .working(() -> working(externalOhm, lineOhm))
                 .remedies(remedies::earthPath)
                 .add();
+    }
+
+    /**
+     * The loop through an electrode has the electrode in it. A much smaller one tells that one of the two was misread, or that the earth runs another
+     * way too; which, only somebody on site finds out.
+     */
+    private void electrode(Findings findings) {
+        Double electrodeOhm = survey.feed().electrodeOhm();
+        Double loopOhm = survey.readings().loopOhm();
+        FindingBuilder finding = findings.on(CircuitChecks.EARTH_PATH).variant("electrode");
+        if (electrodeOhm != null && loopOhm != null && loopOhm < LEAST_SHARE * electrodeOhm) {
+            finding.cannotTell(List.of(ReadingPaths.ELECTRODE, ReadingPaths.MEASURED_LOOP))
+                    .argument("loop", loopOhm)
+                    .argument("electrode", electrodeOhm);
+        }
+        finding.add();
     }
 
     private void withoutExternal(Findings findings, double leftOhm) {
@@ -135,7 +162,7 @@ public final class EarthPathChecks implements CheckGroup {
         if (loopOhm == null) {
             working.step("Zs", "measuredLoop", "Ze + Rm", "Ω", "");
         } else {
-            working.input("Zs", "measuredLoop", loopOhm, "Ω", "", "survey.electricity.circuit.measuredLoop");
+            working.input("Zs", "measuredLoop", loopOhm, "Ω", "", ReadingPaths.MEASURED_LOOP);
         }
         return working.step("dZ", "unexplainedLoop", "Zs - Ze - " + line, "Ω", "")
                 .build();

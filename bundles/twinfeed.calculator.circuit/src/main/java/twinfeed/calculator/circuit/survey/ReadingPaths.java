@@ -21,6 +21,7 @@ public final class ReadingPaths {
     public static final String APPROVED = FEED + "deviceApproved";
 
     private static final String CIRCUIT = FEED + "circuit.";
+    public static final String MEASURED_LOOP = CIRCUIT + "measuredLoop";
     public static final String DEVICE_KIND = CIRCUIT + "device.kind";
     public static final String DEVICE_RATING = CIRCUIT + "device.rating";
     public static final String DEVICE_BREAKING = CIRCUIT + "device.breakingCapacity";
