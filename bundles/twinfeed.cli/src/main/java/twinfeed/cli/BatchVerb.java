@@ -115,6 +115,9 @@ final class BatchVerb implements Callable<Integer> {
     private void print(CliContext spoken, BatchReport report) {
         spoken.out().println(spoken.text("batch.judged") + " " + report.judged());
         spoken.out().println(spoken.text("batch.offered") + " " + report.offered());
+        if (report.estimates() > 0) {
+            spoken.out().println(spoken.text("batch.estimates") + " " + report.estimates());
+        }
         spoken.out().println(spoken.text("batch.unsafe") + " " + report.unsafe());
         if (report.complaints() > 0) {
             spoken.out().println(spoken.text("batch.complaints") + " " + report.complaints());

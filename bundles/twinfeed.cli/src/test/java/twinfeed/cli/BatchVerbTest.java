@@ -431,7 +431,7 @@ class BatchVerbTest {
         assertEquals(
                 List.of(
                         "Dwellings judged: 1",
-                        "A heater can be offered to: 1",
+                        "A heater that suits can be offered to: 1",
                         "A safety check fails now in: 1",
                         "Rows rejected: 0"),
                 lines.subList(0, 4));
@@ -485,6 +485,32 @@ class BatchVerbTest {
         }
         assertEquals("dwelling\nOne\n", Files.readString(list));
         assertFalse(Files.exists(folder.resolve("result.txt")));
+    }
+
+    /** Without its water test nobody can tell whether a heater suits: its price is no offer that a landlord could order by. */
+    @Test
+    void whereReadingsAreMissingTheOfferIsAnEstimate() throws IOException {
+        Path list = list(
+                "dwelling,water.test.staticPressure,water.test.runningPressure,water.test.flow", "One,,,", "Two,-,-,-");
+        Run run = batch(list);
+        assertEquals(0, run.status(), run.err());
+        List<String> told = run.out().lines().toList();
+        assertTrue(told.contains("A heater that suits can be offered to: 1"), run.out());
+        assertTrue(
+                told.contains("Only an estimate, as it is not known yet whether the heater suits, for: 1"), run.out());
+        try (XSSFWorkbook book = result()) {
+            Sheet offers = book.getSheet("Offers");
+            int two = rows(offers, "Dwelling").indexOf("Two") + 2;
+            assertEquals("\u2717 not as it is", cell(offers, two, "Suits").getStringCellValue());
+            assertTrue(cell(offers, two, "Net").getNumericCellValue() > 0);
+            Sheet dwellings = book.getSheet("Dwellings");
+            int again = rows(dwellings, "Dwelling").indexOf("Two") + 2;
+            assertEquals(
+                    "\u2717 not as it is", cell(dwellings, again, "First offer").getStringCellValue());
+        }
+        Path lines = folder.resolve("lines.csv");
+        out = lines;
+        assertTrue(batch(list, "--json").out().contains("\"offered\" : 1,\n  \"estimates\" : 1,"), "in JSON too");
     }
 
     /** The row is mended in the list; a template's own day is only odd, and is said before the rows are judged. */

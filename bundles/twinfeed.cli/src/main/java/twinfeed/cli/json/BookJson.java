@@ -56,6 +56,7 @@ final class BookJson {
         json.writeStringField("result", written.toString());
         json.writeNumberField("judged", report.judged());
         json.writeNumberField("offered", report.offered());
+        json.writeNumberField("estimates", report.estimates());
         json.writeNumberField("unanswered", report.unanswered());
         json.writeNumberField("unsafe", report.unsafe());
         json.writeNumberField("complaints", report.complaints());

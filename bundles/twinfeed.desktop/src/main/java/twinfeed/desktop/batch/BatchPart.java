@@ -267,6 +267,8 @@ public final class BatchPart {
                                         report.judged(),
                                         "offered",
                                         report.offered(),
+                                        "estimates",
+                                        report.estimates(),
                                         "unsafe",
                                         report.unsafe(),
                                         "rejected",

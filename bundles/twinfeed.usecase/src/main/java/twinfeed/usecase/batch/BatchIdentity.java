@@ -43,7 +43,7 @@ final class BatchIdentity {
     static BatchIdentity of(TwinfeedService service, BatchTask task, Path list) throws IOException {
         BatchIdentity identity = new BatchIdentity();
         new DwellingRows(list).read(identity::row);
-        identity.text("journal 1");
+        identity.text("journal 2");
         identity.text(TwinfeedService.VERSION);
         for (Calculator calculator : service.calculators()) {
             CalculatorDescriptor descriptor = calculator.descriptor();

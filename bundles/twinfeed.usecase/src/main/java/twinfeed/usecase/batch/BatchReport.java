@@ -7,7 +7,8 @@ import java.util.List;
  * What came of a list of dwellings.
  *
  * @param judged number of dwellings judged
- * @param offered number of those to which a heater can be offered
+ * @param offered number of those to which a heater can be offered that is known to suit, as the house is or with work
+ * @param estimates number of those for which the first offer is only an estimate, as readings are missing without which nobody can tell whether it suits
  * @param unanswered number of those of which a calculator left a check unanswered
  * @param unsafe number of those in which a safety check fails now
  * @param complaints number of those of which something is complained, for which a repair may be the answer
@@ -18,6 +19,7 @@ import java.util.List;
 public record BatchReport(
         int judged,
         int offered,
+        int estimates,
         int unanswered,
         int unsafe,
         int complaints,

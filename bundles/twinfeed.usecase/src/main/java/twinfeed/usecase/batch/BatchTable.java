@@ -135,16 +135,17 @@ final class BatchTable {
         return List.of(
                 column("row", Kind.COUNT, 6),
                 column("dwelling", Kind.TEXT, 20),
-                column("urgency", Kind.TEXT, 22),
-                column("dangers", Kind.TEXT, 28),
-                column("age", Kind.COUNT, 6),
+                column("urgency", Kind.TEXT, 20),
+                column("dangers", Kind.TEXT, 24),
+                column("age", Kind.COUNT, 5),
                 column("inspection", Kind.DATE, 12),
-                column("repair", Kind.TEXT, 24),
-                column("present", Kind.VERDICT, 15),
+                column("repair", Kind.TEXT, 20),
+                column("present", Kind.VERDICT, 14),
+                column("offered", Kind.VERDICT, 14),
                 column("total", Kind.MONEY, 11),
-                column("own", Kind.COUNT, 9),
+                column("own", Kind.COUNT, 8),
                 column("template", Kind.COUNT, 10),
-                column("missing", Kind.COUNT, 9));
+                column("missing", Kind.COUNT, 8));
     }
 
     private List<Column> visitColumns() {
@@ -174,7 +175,8 @@ final class BatchTable {
                 column("row", Kind.COUNT, 6),
                 column("dwelling", Kind.TEXT, 20),
                 column("offered", Kind.TEXT, 22),
-                column("work", Kind.TEXT, 36),
+                column("verdict", Kind.VERDICT, 15),
+                column("work", Kind.TEXT, 34),
                 column("net", Kind.MONEY, 11),
                 column("tax", Kind.MONEY, 10),
                 column("total", Kind.MONEY, 11),

@@ -25,6 +25,8 @@ final class BatchTotals {
     private final Map<String, Sum> works = new HashMap<>();
     private final Map<String, Sum> others = new HashMap<>();
     private final Sum all = new Sum();
+    private final Sum suiting = new Sum();
+    private final Sum estimates = new Sum();
     private int judged;
     private int repairs;
     private int unknown;
@@ -68,6 +70,7 @@ final class BatchTotals {
         DwellingOffer offer = dwelling.offer();
         if (offer != null) {
             all.add(offer);
+            (offer.estimate() ? estimates : suiting).add(offer);
             offers.computeIfAbsent(offer.verdict(), verdict -> new Sum()).add(offer);
             enquiries += offer.onRequest() ? 1 : 0;
             offer.works().forEach((work, net) -> works.computeIfAbsent(work, each -> new Sum())
@@ -103,6 +106,10 @@ final class BatchTotals {
         sorted(works).forEach(work -> sum(rows, "totals.work", work.getKey(), work.getValue(), false));
         sorted(others).forEach(other -> sum(rows, "totals.other", other.getKey(), other.getValue(), false));
         sum(rows, "totals.all", text("totals.all.what"), all, true);
+        if (estimates.dwellings > 0) {
+            sum(rows, "totals.parts", text("totals.suiting"), suiting, true);
+            sum(rows, "totals.parts", text("totals.estimates"), estimates, true);
+        }
         return rows;
     }
 

@@ -40,13 +40,17 @@ public final class BatchWriting {
     private static final class Counts {
         private int judged;
         private int offered;
+        private int estimates;
         private int unanswered;
         private int unsafe;
         private int complaints;
 
         void add(DwellingResult dwelling) {
             judged++;
-            offered += dwelling.offer() == null ? 0 : 1;
+            DwellingOffer offer = dwelling.offer();
+            boolean estimate = offer != null && offer.estimate();
+            offered += offer == null || estimate ? 0 : 1;
+            estimates += estimate ? 1 : 0;
             unanswered += dwelling.unanswered() ? 1 : 0;
             unsafe += dwelling.urgency() == Urgency.SAFETY ? 1 : 0;
             complaints += dwelling.judged().complaints() > 0 ? 1 : 0;
@@ -54,7 +58,15 @@ public final class BatchWriting {
 
         BatchReport report(RejectedRows refused, int before) {
             return new BatchReport(
-                    judged, offered, unanswered, unsafe, complaints, refused.count(), before, refused.first());
+                    judged,
+                    offered,
+                    estimates,
+                    unanswered,
+                    unsafe,
+                    complaints,
+                    refused.count(),
+                    before,
+                    refused.first());
         }
     }
 

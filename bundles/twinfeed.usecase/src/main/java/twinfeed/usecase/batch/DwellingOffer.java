@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.assessment.Remedy;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.model.check.Offers;
 import twinfeed.model.quote.QuoteLine;
 import twinfeed.model.quote.QuoteOption;
 import twinfeed.model.quote.QuoteSection;
@@ -67,6 +68,11 @@ record DwellingOffer(
                 !first.getEnquiries().isEmpty(),
                 works,
                 others);
+    }
+
+    /** Whether it is only an estimate: readings are missing without which nobody can tell whether the heater suits. */
+    boolean estimate() {
+        return Offers.open(verdict);
     }
 
     private static BigDecimal or0(@Nullable BigDecimal amount) {

@@ -95,6 +95,8 @@ final class DwellingSheets {
         row.add(lastInspection(dwelling));
         row.add(judged.advice());
         row.add(judged.present());
+        QuoteOption first = first(dwelling);
+        row.add(first == null ? null : first.getVerdict());
         row.add(judged.total());
         row.addAll(origins(dwelling));
         return row;
@@ -196,10 +198,11 @@ final class DwellingSheets {
         List<@Nullable Object> row = begun(dwelling);
         QuoteOption first = first(dwelling);
         if (first == null) {
-            row.addAll(Arrays.asList(null, null, null, null, null, null, dwelling.why()));
+            row.addAll(Arrays.asList(null, null, null, null, null, null, null, dwelling.why()));
             return row;
         }
         row.add(first.getTitle());
+        row.add(first.getVerdict());
         row.add(works(dwelling, first));
         row.add(first.getNet());
         row.add(first.getTax());

@@ -89,6 +89,20 @@ final class BatchTotalsTest {
     }
 
     @Test
+    void whatIsOnlyAnEstimateIsAddedUpApart() {
+        add(sound(2, Results.offer(Verdict.SUITS_WITH_WORK, "100.00", Map.of())));
+        assertEquals(List.of(), rows("totals.parts"), "there is none");
+        add(sound(3, Results.offer(Verdict.CANNOT_TELL, "50.00", Map.of())));
+        add(sound(4, Results.offer(Verdict.NOT_AS_IT_IS, "30.00", Map.of())));
+        assertEquals(List.of(text("totals.all.what") + "|3|180.00|36.00|216.00"), rows("totals.all"));
+        assertEquals(
+                List.of(
+                        text("totals.suiting") + "|1|100.00|20.00|120.00",
+                        text("totals.estimates") + "|2|80.00|16.00|96.00"),
+                rows("totals.parts"));
+    }
+
+    @Test
     void worksOfOnePriceAreInTheOrderOfTheirNames() {
         add(sound(
                 2,
