@@ -376,7 +376,7 @@ class BatchVerbTest {
                 "dwelling,dwelling | One,Two | two columns are for this",
                 "dwelling,water.segments[2].length,water.segments[rising main].length | One,1 m,2 m | two columns are"
                         + " for this",
-                "dwelling,water.hardnes | One,1 mg/L | did you mean hardness?",
+                "dwelling,water.hardnes | One,1 mg/L | did you mean water.hardness?",
                 "dwelling,water.segments.length | One,1 m | say which one in square brackets",
                 "dwelling |  | it names no dwelling",
                 "dwelling | One,\"two | a double quote opens here and does not close",

@@ -103,7 +103,10 @@ final class Columns {
             path.check(SurveyPackage.Literals.SURVEY);
             return new Column(number, head, path);
         } catch (FieldException refused) {
-            problems.add(new InputProblem(file, row, text, "", refused.wrong(), refused.right()));
+            List<String> nearest = refused.unknown() ? NearestColumns.of(head) : List.of();
+            String right =
+                    nearest.isEmpty() ? refused.right() : Refusals.text("list.nearest", String.join(", ", nearest));
+            problems.add(new InputProblem(file, row, text, "", refused.wrong(), right));
             return null;
         }
     }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.model.io.InputException;
 import twinfeed.model.io.InputProblem;
 import twinfeed.model.rows.Row;
@@ -47,6 +49,41 @@ final class ColumnsTest {
         InputException unnamed = assertThrows(InputException.class, () -> filled(columns, "90 mg/L"));
         assertEquals("dwelling", unnamed.problems().get(0).element());
         assertEquals(2, unnamed.problems().get(0).line());
+    }
+
+    /** A name without its way, a slip in it, capitals, or a name that several fields have. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "address|there is no address here|site.address, customer.address?",
+                "Adress|there is no Adress here|site.address",
+                "test.flow|there is no test here|water.test.flow",
+                "static pressure|this is not the name of a field|water.test.staticPressure",
+                "water.bore|there is no bore here|water.segments[1].bore",
+                "unit.hardness|there is no hardness here|water.hardness",
+                "circuit.device.rating|there is no circuit here|electricity.circuit.device.rating",
+                "dweling|there is no dweling here|dwelling"
+            })
+    void aNameThatIsNoneIsAnsweredWithThoseThatAreLikeIt(String written, String wrong, String meant) {
+        InputProblem told = assertThrows(InputException.class, () -> columns("dwelling", written))
+                .problems()
+                .get(0);
+        assertEquals(written, told.element());
+        assertEquals(wrong, told.wrong());
+        assertTrue(told.right().startsWith("did you mean " + meant), told.right());
+    }
+
+    @Test
+    void ofManyAlikeAFewAreNamedAndOfNoneAllThatStandThere() {
+        InputProblem many = assertThrows(InputException.class, () -> columns("dwelling", "note"))
+                .problems()
+                .get(0);
+        assertEquals(4, many.right().split(", ").length, many.right());
+        InputProblem none = assertThrows(InputException.class, () -> columns("dwelling", "zzzzzzzzzz"))
+                .problems()
+                .get(0);
+        assertTrue(none.right().startsWith("name one of rules, climate"), none.right());
     }
 
     @Test
