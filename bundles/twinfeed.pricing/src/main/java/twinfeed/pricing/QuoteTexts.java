@@ -96,10 +96,10 @@ final class QuoteTexts {
         long assessed = request.assessment().getOptions().stream()
                 .filter(option -> !OptionChoice.present(option))
                 .count();
-        String heaters = text(count(suiting, assessed), suiting, assessed);
         List<String> answer = new ArrayList<>();
         recommendation(quote).ifPresent(answer::add);
-        answer.add(heaters);
+        answer.add(text(count(suiting, assessed), suiting, assessed));
+        answer.addAll(rest(suiting, assessed));
         List<String> found = new ArrayList<>();
         FaultReport faults = request.faults();
         if (!faults.reported().isEmpty()) {
@@ -120,7 +120,8 @@ final class QuoteTexts {
         }
         boolean alone = assessed == 1;
         if (suiting == 0) {
-            return options.isEmpty() ? nothing(alone) : open(assessed, alone);
+            boolean known = count(Verdict.DOES_NOT_SUIT) == assessed;
+            return options.isEmpty() || known ? nothing(alone) : open(assessed, alone);
         }
         boolean work = count(Verdict.SUITS) == 0;
         if (alone) {
@@ -133,6 +134,21 @@ final class QuoteTexts {
             return work ? "summary.oneOf.work" : "summary.oneOf";
         }
         return work ? "summary.some.work" : "summary.some";
+    }
+
+    /** What is known of those among several that do not count as suiting: how many do not suit, and of how many nobody can tell yet. */
+    private List<String> rest(long suiting, long assessed) {
+        long unsuited = count(Verdict.DOES_NOT_SUIT);
+        long open = assessed - suiting - unsuited;
+        List<String> rest = new ArrayList<>();
+        boolean nothing = suiting == 0 && (options.isEmpty() || open == 0);
+        if (unsuited > 0 && !nothing) {
+            rest.add(text(unsuited == 1 ? "summary.unsuited.one" : "summary.unsuited", unsuited));
+        }
+        if (open > 0 && suiting > 0) {
+            rest.add(text(open == 1 ? "summary.untold.one" : "summary.untold", open));
+        }
+        return rest;
     }
 
     /** Where no heater suits yet: what fails as the house is, is known, though not whether work would fix it. */

@@ -283,6 +283,31 @@ class QuoteTextsTest {
         assertTrue(summary.contains(sentence), summary);
     }
 
+    /** Of n heaters some suit, some do not, and of the others nobody can tell yet: a customer must not take "one suits" for "the others do not". */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | 0 | 3 | : one of them suits. Of 3 we cannot say yet whether they suit: something still has to be measured.",
+                "1 | 3 | 0 | : one of them suits. 3 do not suit, with or without work.",
+                "1 | 1 | 1 | : one of them suits. One does not suit, with or without work. Of one we cannot say yet whether it suits: something still has to be measured.",
+                "2 | 2 | 2 | : 2 of them suit. 2 do not suit, with or without work. Of 2 we cannot say yet whether they suit: something still has to be measured.",
+                "2 | 0 | 0 | : all of them suit.",
+                "0 | 1 | 2 | whether any of them suits: something still has to be measured. One does not suit, with or without work."
+            })
+    void tellsWhatIsKnownOfEachHeater(int suits, int unsuited, int open, String sentences) {
+        assessment.getOptions().removeIf(option -> !Boolean.TRUE.equals(option.getPresent()));
+        for (int i = 0; i < suits + unsuited + open; i++) {
+            Verdict verdict =
+                    i < suits ? Verdict.SUITS : i < suits + unsuited ? Verdict.DOES_NOT_SUIT : Verdict.CANNOT_TELL;
+            assessment
+                    .getOptions()
+                    .add(Samples.option(i == 0 ? "h75" : i == 1 ? "h95" : "h108", "Heater " + i, 9, verdict));
+        }
+        String first = draft().getSummary().split("\n")[0];
+        assertTrue(first.endsWith(sentences), first);
+    }
+
     @Test
     void saysThatAHeaterFailsAsTheHouseIsWhereThatIsKnown() {
         assessment.getOptions().removeIf(option -> !Boolean.TRUE.equals(option.getPresent()));
