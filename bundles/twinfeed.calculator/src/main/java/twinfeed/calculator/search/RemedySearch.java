@@ -32,10 +32,9 @@ import twinfeed.model.survey.Survey;
  * offers every work of its own that can fix its check, and those of calculators that change its answer through what they give. That
  * loses nothing, for a set that passes must fix that check too. At most one work of a kind is in a set.
  *
- * <p>What a set may leave failing: no deciding check, and of the advice only what failed before or was too close to call. Where no set
- * keeps to the second, advice does not stand in the way, and the least costly set is taken with which no deciding check fails: the
- * advice that fails with it is said beside it. So advice chooses among the sets but never decides the verdict; were it to decide, an
- * advice that fails already would admit works that one that passes forbids, and a worse reading would give a better verdict.
+ * <p>Advice decides neither the verdict nor the price: a set that makes advice fail that neither failed before nor was too close to call
+ * stands behind another that costs as much and does not, and before every dearer one. Were advice to forbid sets, one that fails already
+ * would admit works that one that passes forbids, and a worse reading would give a better verdict.
  */
 public final class RemedySearch {
     /** So many sets are judged before the search gives up, and says so. */
@@ -104,13 +103,7 @@ public final class RemedySearch {
         if (before.findings().stream().noneMatch(Finding::stands)) {
             return unchanged(before, before.verdict(), List.of(), false);
         }
-        Search sparing = new Search(survey, candidate, before, true);
-        WorkPlan plan = sparing.run();
-        if (!plan.works().isEmpty() || !sparing.hindered) {
-            return plan;
-        }
-        WorkPlan whatever = new Search(survey, candidate, before, false).run();
-        return whatever.works().isEmpty() ? plan : whatever;
+        return new Search(survey, candidate, before).run();
     }
 
     private WorkPlan unchanged(OptionResult before, Verdict verdict, List<String> unmended, boolean exhausted) {
@@ -155,6 +148,9 @@ public final class RemedySearch {
         }
     }
 
+    /** A set with which no deciding check fails, and the house with its works done. */
+    private record Passing(WorkSet set, OptionResult after) {}
+
     /** A work that a calculator offered under some others. */
     private record Offer(String calculator, Work work, Set<String> under) {}
 
@@ -163,7 +159,6 @@ public final class RemedySearch {
         private final Survey survey;
         private final Candidate candidate;
         private final OptionResult before;
-        private final boolean sparesAdvice;
         private final Set<String> failedBefore = new HashSet<>();
         private final Set<String> unknownBefore = new HashSet<>();
         private final Set<String> doubtWithoutWork = new HashSet<>();
@@ -171,11 +166,8 @@ public final class RemedySearch {
         private final Set<String> seen = new HashSet<>();
         private final Map<String, Offer> offers = new LinkedHashMap<>();
         private final Set<String> mendable = new LinkedHashSet<>();
-        /** Whether advice that fails anew stood in the way of any set. */
-        private boolean hindered;
 
-        Search(Survey survey, Candidate candidate, OptionResult before, boolean sparesAdvice) {
-            this.sparesAdvice = sparesAdvice;
+        Search(Survey survey, Candidate candidate, OptionResult before) {
             this.survey = survey;
             this.candidate = candidate;
             this.before = before;
@@ -199,40 +191,58 @@ public final class RemedySearch {
 
         WorkPlan run() {
             grow(WorkSet.NONE, before);
+            Passing found = null;
             for (int judged = 0; !waiting.isEmpty(); judged++) {
+                WorkSet set = waiting.remove();
+                if (found != null && (judged == mostSets || set.cost.compareTo(found.set.cost) > 0)) {
+                    break;
+                }
                 if (judged == mostSets) {
                     return unchanged(before, open(before), failing(), true);
                 }
-                WorkSet set = waiting.remove();
-                OptionResult after = judge(set.remedies());
-                if (mends(after)) {
-                    Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : open(before);
-                    return new WorkPlan(set.remedies(), before, after, verdict, List.of(), set.cost, false);
+                Predicate<OptionResult> better = found == null ? this::mends : this::mendsAndSparesAdvice;
+                OptionResult after = judge(set.remedies(), better);
+                if (mendsAndSparesAdvice(after)) {
+                    return planned(new Passing(set, after));
                 }
-                grow(set, after);
+                if (!mends(after)) {
+                    grow(set, after);
+                } else if (found == null) {
+                    found = new Passing(set, after);
+                }
             }
-            return unchanged(before, before.verdict(), unmended(), false);
+            return found == null ? unchanged(before, before.verdict(), unmended(), false) : planned(found);
         }
 
-        private OptionResult judge(List<Remedy> works) {
+        private WorkPlan planned(Passing found) {
+            OptionResult after = found.after;
+            Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : open(before);
+            return new WorkPlan(found.set.remedies(), before, after, verdict, List.of(), found.set.cost, false);
+        }
+
+        private OptionResult judge(List<Remedy> works, Predicate<OptionResult> better) {
             Survey edited = EcoreUtil.copy(survey);
             works.forEach(work -> work.edit().accept(edited));
-            OptionResult after = judge.judge(survey, edited, candidate, this::mends);
+            OptionResult after = judge.judge(survey, edited, candidate, better);
             after.findings().stream()
                     .filter(finding -> !finding.stands())
                     .forEach(finding -> mendable.add(finding.check().key()));
             return after;
         }
 
+        private boolean mendsAndSparesAdvice(OptionResult after) {
+            return mends(after) && after.findings().stream().noneMatch(this::failsAnew);
+        }
+
         /**
-         * Nothing decisive fails, no advice that is spared fails anew, and no doubt is new. A check that is too close to call and for which there is no work, a reading to be taken again for example, stays so: works fix the rest, and
-         * the verdict stays open.
+         * Nothing decisive fails, and no doubt is new. A check that is too close to call and for which there is no work, a reading to be
+         * taken again for example, stays so: works fix the rest, and the verdict stays open.
          */
         private boolean mends(OptionResult after) {
             return after.findings().stream().allMatch(finding -> {
                 String key = finding.check().key();
                 return switch (finding.outcome()) {
-                    case FAILS -> !finding.check().deciding() && !failsAnew(finding);
+                    case FAILS -> !finding.check().deciding();
                     case TOO_CLOSE -> !finding.check().deciding() || doubtWithoutWork.contains(key);
                     case CANNOT_TELL, NOT_CHECKED -> !opensDoubt(finding);
                     default -> true;
@@ -263,16 +273,14 @@ public final class RemedySearch {
             String key = finding.check().key();
             boolean stands =
                     finding.stands() && !(finding.outcome() == Outcome.TOO_CLOSE && doubtWithoutWork.contains(key));
-            return stands || failsAnew(finding) || opensDoubt(finding);
+            return stands || opensDoubt(finding);
         }
 
-        /** Advice that neither failed before nor was too close to call, where it is spared. */
+        /** Advice that neither failed before nor was too close to call. */
         private boolean failsAnew(Finding finding) {
-            boolean anew = !finding.check().deciding()
+            return !finding.check().deciding()
                     && finding.outcome() == Outcome.FAILS
                     && !failedBefore.contains(finding.check().key());
-            hindered |= anew;
-            return anew && sparesAdvice;
         }
 
         private boolean opensDoubt(Finding finding) {
