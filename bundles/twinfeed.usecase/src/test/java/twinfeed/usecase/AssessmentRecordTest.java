@@ -274,7 +274,7 @@ class AssessmentRecordTest {
         AssessedJob judged = judged("h105");
         List<Remedy> works = option(judged, "h105").getRemedies();
         assertEquals(
-                List.of("full-bore-valve", "enclosure-rcbo-45", "cable-16"),
+                List.of("full-bore-valve", "enclosure-rcbo-45", "cable-10"),
                 works.stream().map(Remedy::getId).toList());
         Remedy device = works.get(1);
         assertEquals("device", device.getKey());

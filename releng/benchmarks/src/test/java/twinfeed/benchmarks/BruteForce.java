@@ -35,8 +35,7 @@ final class BruteForce {
     private final Set<Offer> offers = new LinkedHashSet<>();
     private final OptionResult before;
     private final Map<String, Outcome> outcomesBefore;
-    private Least sparing = new Least(Optional.empty(), List.of());
-    private Least whatever = new Least(Optional.empty(), List.of());
+    private Least least = new Least(Optional.empty(), List.of());
 
     /** The least costly set so far. */
     private record Least(Optional<WorkCost> cost, List<Remedy> works) {
@@ -81,29 +80,22 @@ final class BruteForce {
         return waiting.isEmpty();
     }
 
-    /** Of those that make no advice fail anew where there are any, else of all with which the heater suits. */
-    private Least chosen() {
-        return sparing.cost.isPresent() ? sparing : whatever;
-    }
-
     /** Cost of the least costly set with which the heater suits. */
     Optional<WorkCost> least() {
-        return chosen().cost();
+        return least.cost();
     }
 
     /** The works of that set. */
     List<String> leastWorks() {
-        return chosen().works().stream().map(Remedy::id).toList();
+        return least.works().stream().map(Remedy::id).toList();
     }
 
     private void judge(List<Remedy> works) {
         Survey edited = EcoreUtil.copy(house.survey());
         works.forEach(work -> work.edit().accept(edited));
         OptionResult result = judge.judge(house.survey(), edited, house.candidate());
-        WorkCost cost = costs.of(works);
         if (suits(result)) {
-            whatever = whatever.or(cost, works);
-            sparing = sparesAdvice(result) ? sparing.or(cost, works) : sparing;
+            least = least.or(costs.of(works), works);
         }
         grow(works, result);
     }
@@ -129,14 +121,6 @@ final class BruteForce {
     /** The same work in other amounts is another work here. */
     private static String whole(Remedy remedy) {
         return remedy.id() + new TreeMap<>(remedy.arguments()) + remedy.items();
-    }
-
-    /** Whether no advice fails that neither failed before nor was too close to call. */
-    private boolean sparesAdvice(OptionResult result) {
-        return result.findings().stream()
-                .filter(finding -> finding.outcome() == Outcome.FAILS)
-                .map(finding -> outcomesBefore.get(finding.check().key()))
-                .allMatch(was -> was == Outcome.FAILS || was == Outcome.TOO_CLOSE);
     }
 
     /** What the program promises of a set of works: nothing decisive fails, or is open that was not open. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,10 @@ import twinfeed.calculator.search.RemedySearch;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Verdict;
+import twinfeed.pricing.RemedyPrice;
+import twinfeed.pricing.RemedyPrices;
+import twinfeed.pricing.RequiredItem;
+import twinfeed.usecase.TwinfeedService;
 
 /**
  * The search for the least costly works in invented houses as surveys describe them, judged by the real calculators, against the
@@ -72,7 +77,7 @@ class WorksTest {
         assertEquals(5, RUNNER.calculators().size());
         Map<End, Long> ends = LongStream.range(0, HOUSES)
                 .parallel()
-                .mapToObj(WorksTest::compared)
+                .mapToObj(seed -> compared(seed, WorksTest::cost))
                 .collect(Collectors.groupingBy(end -> end, Collectors.counting()));
         System.out.println("works against brute force, houses: " + new TreeMap<>(ends));
         // Were the houses all easy or hopeless, the comparison would say nothing.
@@ -81,16 +86,36 @@ class WorksTest {
         assertTrue(ends.getOrDefault(End.TOO_MANY_SETS, 0L) < HOUSES / 4, ends::toString);
     }
 
-    private static End compared(long seed) {
+    /** By a price book costs do not add up: a cable is bought by its whole length, and a visit is charged once. */
+    @Test
+    void theSearchFindsWhatBruteForceFindsByAPriceBook() {
+        RemedyPrices prices = RemedyPrices.withReplacement(
+                TwinfeedService.onClassPath().book(Books.DEMO.resolve("prices.csv")), LocalDate.of(2026, 11, 25));
+        WorkCost.Source costs = works -> {
+            RemedyPrice price = prices.priceAll(works.stream()
+                    .map(work -> work.items().stream()
+                            .map(item -> new RequiredItem(item.code(), item.quantity()))
+                            .toList())
+                    .toList());
+            return new WorkCost(price.enquiry() ? 1 : 0, price.net().getAmount(), price.leadDays());
+        };
+        Map<End, Long> ends = LongStream.range(HOUSES, HOUSES + HOUSES / 3)
+                .parallel()
+                .mapToObj(seed -> compared(seed, costs))
+                .collect(Collectors.groupingBy(end -> end, Collectors.counting()));
+        assertTrue(ends.getOrDefault(End.SEVERAL_WORKS, 0L) > HOUSES / 12, ends::toString);
+    }
+
+    private static End compared(long seed, WorkCost.Source costs) {
         RandomHouse house = RandomHouse.of(seed);
-        BruteForce force = new BruteForce(house, RUNNER::judge, WorksTest::cost);
+        BruteForce force = new BruteForce(house, RUNNER::judge, costs);
         if (force.suits(force.before())) {
             return End.SUITS_ALREADY;
         }
         if (!force.ran(MOST_SETS)) {
             return End.TOO_MANY_SETS;
         }
-        WorkPlan plan = new RemedySearch(RUNNER::judge, WorksTest::cost, RUNNER.influence())
+        WorkPlan plan = new RemedySearch(RUNNER::judge, costs, RUNNER.influence())
                 .plan(house.survey(), house.candidate(), force.before());
         String what = "seed " + seed + ": "
                 + plan.works().stream().map(Remedy::id).toList() + " against " + force.leastWorks();

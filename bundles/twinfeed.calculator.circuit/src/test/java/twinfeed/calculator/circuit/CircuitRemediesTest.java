@@ -20,6 +20,7 @@ import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.survey.CableSegment;
 import twinfeed.model.survey.Circuit;
+import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Earthing;
 import twinfeed.model.survey.IsolatorCondition;
 import twinfeed.model.survey.OldCable;
@@ -33,6 +34,7 @@ import twinfeed.units.Area;
 import twinfeed.units.Current;
 import twinfeed.units.Length;
 import twinfeed.units.Resistance;
+import twinfeed.units.text.Phrase;
 
 /** Every work, on a survey that needs it: it is offered, and on the edited copy the check passes. */
 class CircuitRemediesTest {
@@ -392,6 +394,34 @@ class CircuitRemediesTest {
                 .noneMatch(remedy -> remedy.kind().equals("device")));
     }
 
+    /** Under 100 mm of insulation 10 mm² carries 36 A, clipped 64 A (BS 7671 table 4D5; memory): run anew it lies clear of it and of others. */
+    @Test
+    void aNewCableIsLaidClearOfInsulationAndOfOtherCables() {
+        Survey survey = Surveys.suitable();
+        size(survey, "6 mm2");
+        CableSegment loft = circuit(survey).getSegments().get(0);
+        loft.setMethod("101");
+        CableSegment clipped = circuit(survey).getSegments().get(1);
+        clipped.setMethod("C");
+        clipped.setConfidence(Confidence.SEEN);
+        clipped.setGrouped(3);
+        Finding capacity = finding(survey, heater("9.5 kW"), "circuit.capacity");
+        Remedy cable = offered(capacity, "cable-10");
+        assertEquals(Phrase.of("route.clear"), cable.arguments().get("route"));
+        cable.edit().accept(survey);
+        assertEquals("C", loft.getMethod());
+        assertEquals(1, clipped.getGrouped());
+        Finding after = finding(survey, heater("9.5 kW"), "circuit.capacity");
+        assertEquals(Outcome.PASSES, after.outcome());
+        assertEquals(64, after.figures().value(), 1e-9);
+        loft.setLength(Length.valueOf("70 m"));
+        assertEquals(
+                Phrase.of("route.same"),
+                offered(finding(survey, heater("9.5 kW"), "circuit.voltageDrop"), "cable-16")
+                        .arguments()
+                        .get("route"));
+    }
+
     /** Readings of the old cable say nothing about the new one. */
     @Test
     void aNewCableForgetsOldReadings() {
@@ -422,7 +452,7 @@ class CircuitRemediesTest {
         List<String> works = works(survey, "9.5 kW", "circuit.capacity");
         assertTrue(works.contains("cable-16"), works.toString());
         assertTrue(!works.contains("cable-10"), works.toString());
-        // 36 A in deep insulation, but 64 A once it is lifted out: the two works go together.
+        // 36 A in deep insulation, but 64 A clear of it, where it is laid.
         circuit(survey).getSegments().forEach(segment -> segment.setMethod("101"));
         assertTrue(works(survey, "9.5 kW", "circuit.capacity").contains("cable-10"));
     }

@@ -52,10 +52,7 @@ final class MovedCable {
                 remedies,
                 "lift-out-of-insulation",
                 segment -> moves(segment, Method.Move.LIFT) && limits(segment, ratingA, deviceFactor),
-                piece -> {
-                    piece.setMethod(clipped);
-                    free(piece);
-                });
+                piece -> lift(piece, clipped));
         add(
                 remedies,
                 "clip-cable",
@@ -69,6 +66,30 @@ final class MovedCable {
         return moves(segment, Method.Move.CLIP)
                 && segment.place().confidence() != Confidence.CONCEALED
                 && (segment.place().ci() < 1 || (cg != null && cg < 1));
+    }
+
+    private static void lift(twinfeed.model.survey.CableSegment piece, String clipped) {
+        piece.setMethod(clipped);
+        free(piece);
+    }
+
+    /** Lays a piece that is run anew clear of what hampers it, where that can be: as one that is there can be lifted or clipped. */
+    void layClear(RunSegment surveyed, twinfeed.model.survey.CableSegment piece) {
+        if (moves(surveyed, Method.Move.LIFT)) {
+            lift(piece, survey.rules().text("method.clipped"));
+        } else if (hampered(surveyed)) {
+            free(piece);
+        }
+    }
+
+    /** A piece as it lies once it has been run anew and laid clear; as it is where that cannot be. */
+    RunSegment clear(RunSegment segment) {
+        RunSegment.Place place = segment.place();
+        String word = moves(segment, Method.Move.LIFT) ? survey.rules().text("method.clipped") : place.word();
+        Method method = survey.rules().method(word).orElse(null);
+        return canMove(segment) && method != null
+                ? segment.placed(new RunSegment.Place(word, method, Confidence.SEEN, place.ca(), 1.0, 1, place.hotCa()))
+                : segment;
     }
 
     /** What was moved by hand has been seen. */

@@ -22,8 +22,12 @@ import twinfeed.calculator.rules.Method;
 import twinfeed.engineering.cable.CableSegment;
 import twinfeed.model.survey.Confidence;
 import twinfeed.model.survey.Survey;
+import twinfeed.units.text.Phrase;
 
-/** New cables: by the same route, or clear of the insulation where it now lies in it. */
+/**
+ * New cables: by the same route, or by another way where no cable carries the heater on this one. Whatever piece can be lifted out of insulation or
+ * clipped apart is laid so when the cable is run anew, which is no work beside it.
+ */
 final class NewCables {
     private static final int MICROMETRE = 6;
 
@@ -48,7 +52,7 @@ final class NewCables {
         }
         List<Remedy> remedies = new ArrayList<>();
         for (CableSize size : survey.rules().cables().sizes(present.cable())) {
-            if (better(size, present, same) && fits(size, shower) && (canBeMoved() || carries(size, shower))) {
+            if (better(size, present, same) && fits(size, shower) && carries(size, shower)) {
                 remedies.add(cable(size, lengthM));
             }
         }
@@ -141,18 +145,13 @@ final class NewCables {
                 && (heaterMm2 == null || size.sizeMm2() <= heaterMm2);
     }
 
-    private boolean canBeMoved() {
-        return survey.run().segments().stream()
-                .anyMatch(segment ->
-                        MovedCable.moves(segment, Method.Move.LIFT) || MovedCable.moves(segment, Method.Move.CLIP));
-    }
-
     /** Whether the cable carries the heater everywhere on its route; one that does not is no help with any device. */
     private boolean carries(CableSize size, ShowerCase shower) {
         ShowerLoad load = shower.load();
         for (RunSegment segment : survey.run().segments()) {
-            Method method = segment.place().method();
-            CableSegment placed = method == null ? null : resized(segment, size).placed(method, 1);
+            RunSegment laid = moved.clear(resized(segment, size));
+            Method method = laid.place().method();
+            CableSegment placed = method == null ? null : laid.placed(method, 1);
             if (placed != null && load != null && LimitType.fallsShort(placed.capacityA(), load.designA())) {
                 return false;
             }
@@ -175,11 +174,19 @@ final class NewCables {
     private Remedy cable(CableSize size, double lengthM) {
         BigDecimal metres = metres(lengthM);
         String number = CodeNumbers.number(size.sizeMm2());
-        boolean hidden = survey.run().segments().stream().anyMatch(NewCables::hidden);
+        List<RunSegment> segments = survey.run().segments();
+        boolean hidden = segments.stream().anyMatch(NewCables::hidden);
+        boolean clear = segments.stream().anyMatch(MovedCable::canMove);
         return new Remedy(
                 "cable-" + number,
                 "cable",
-                Map.of("size", number, "length", metres.doubleValue()),
+                Map.of(
+                        "size",
+                        number,
+                        "length",
+                        metres.doubleValue(),
+                        "route",
+                        Phrase.of(clear ? "route.clear" : "route.same")),
                 items(number, metres, hidden),
                 false,
                 0,
@@ -206,7 +213,12 @@ final class NewCables {
     /** Where nobody can say any more how an old cable lies, the new one is clipped to the surface or lies in masonry. */
     private void renew(Survey copy, double sizeMm2) {
         String clipped = survey.rules().text("method.clipped");
-        CircuitChanges.circuit(copy).getSegments().forEach(segment -> {
+        List<RunSegment> surveyed = survey.run().segments();
+        List<twinfeed.model.survey.CableSegment> pieces =
+                CircuitChanges.circuit(copy).getSegments();
+        for (int at = 0; at < pieces.size(); at++) {
+            twinfeed.model.survey.CableSegment segment = pieces.get(at);
+            moved.layClear(surveyed.get(at), segment);
             if (segment.isSetOldCable() && segment.getMethod() == null) {
                 segment.setMethod(clipped);
             }
@@ -214,7 +226,7 @@ final class NewCables {
             segment.setCpc(null);
             segment.setHasCpc(null);
             segment.unsetOldCable();
-        });
+        }
         CircuitChanges.forgetReadings(CircuitChanges.circuit(copy));
     }
 

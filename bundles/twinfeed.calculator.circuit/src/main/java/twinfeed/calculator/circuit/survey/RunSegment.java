@@ -62,6 +62,11 @@ public record RunSegment(
         }
     }
 
+    /** The same segment where it lies otherwise. */
+    public RunSegment placed(Place other) {
+        return new RunSegment(name, sizeMm2, lengthM, size, cpcMm2, loopOhmPerM, other, state);
+    }
+
     /** Tabulated capacity of this cable for a reference method, A; absent where the table has none. */
     @Nullable
     public Double tabulatedA(String method) {
