@@ -279,7 +279,15 @@ class AssessmentRecordTest {
         Remedy device = works.get(1);
         assertEquals("device", device.getKey());
         assertEquals("RCBO of 45 A in a small enclosure of its own at the meter tails", device.getTitle());
-        assertEquals("A new safety device for the shower (RCBO, 45 A)", device.getCustomerTitle());
+        assertEquals(
+                "A new safety device for the shower (RCBO, 45 A) in a new small box of its own beside the meter",
+                device.getCustomerTitle());
+        assertEquals(
+                "A new, thicker cable to the shower, 10.2 m, laid where it can be reached",
+                works.get(2).getCustomerTitle());
+        assertEquals(
+                "New 10 mm² cable by the same route, laid clear of insulation and of other cables, 10.2 m",
+                works.get(2).getTitle());
         assertEquals(List.of("circuit.designCurrent", "circuit.rcdRating"), device.getMends());
         assertEquals(
                 List.of("tails-enclosure 1", "rcbo-45 1", "task-change-device 1"),

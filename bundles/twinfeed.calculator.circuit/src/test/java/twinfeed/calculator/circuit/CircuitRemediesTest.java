@@ -7,6 +7,8 @@ import static twinfeed.calculator.circuit.Surveys.finding;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -233,6 +235,36 @@ class CircuitRemediesTest {
         each.trouble.accept(survey);
         offered(finding(survey, heater(each.power), each.check), work).edit().accept(survey);
         return survey;
+    }
+
+    private static Remedy work(String id) {
+        Case each =
+                cases().stream().filter(one -> one.work.equals(id)).findFirst().orElseThrow();
+        Survey survey = Surveys.suitable();
+        each.trouble.accept(survey);
+        return offered(finding(survey, heater(each.power), each.check), id);
+    }
+
+    /** What is charged besides the device itself is named to the customer, in words that no electrician needs to explain. */
+    @Test
+    void theCustomerReadsOfAllThatIsChargedWithADevice() {
+        Map<String, List<String>> named = Map.of(
+                "device-rcbo-50", List.of("in place of the present one", "anstelle der jetzigen Absicherung"),
+                "own-way-rcbo-45", List.of("a free place in the fuse box", "einem freien Platz im Sicherungskasten"),
+                "enclosure-rcbo-45", List.of("a new small box", "einem neuen kleinen Kasten"),
+                "delayed-main-rcbo-45", List.of("a new main safety switch", "ein neuer FI-Schutzschalter"),
+                "consumer-unit-rcbo-45", List.of("a new fuse box", "einem neuen Sicherungskasten"),
+                "cable-10", List.of("laid where it can be reached", "wo sie zugänglich bleibt"));
+        named.forEach((id, words) -> {
+            Remedy work = work(id);
+            for (Locale locale : List.of(Locale.UK, Locale.GERMAN)) {
+                String text = new CircuitCalculator()
+                        .descriptor()
+                        .texts()
+                        .format(locale, "customer.remedy." + work.kind(), work.arguments());
+                assertTrue(text.contains(words.get(locale == Locale.UK ? 0 : 1)), text);
+            }
+        });
     }
 
     /**

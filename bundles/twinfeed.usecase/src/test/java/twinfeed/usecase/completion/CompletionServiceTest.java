@@ -144,7 +144,9 @@ final class CompletionServiceTest {
                 SERVICE.open(job, null), SERVICE.book(Demo.FOLDER.resolve("prices.csv")), Locale.UK);
         assertFalse(house.candidate().present());
         assertEquals(List.of("RCBO of 50 A in place of the present breaker or fuse"), house.works());
-        assertEquals(List.of("A new safety device for the shower (RCBO, 50 A)"), house.customerWorks());
+        assertEquals(
+                List.of("A new safety device for the shower (RCBO, 50 A) in place of the present one"),
+                house.customerWorks());
         assertEquals(
                 "50 A",
                 house.house()

@@ -42,6 +42,11 @@ enum DevicePlacement {
         return "placement." + word;
     }
 
+    /** Key of its words for a customer, who reads of everything that is charged, {@code customer.placement.KEY}. */
+    String customerKey() {
+        return "customer.placement." + word;
+    }
+
     /** What it needs beside the device. */
     List<Remedy.Item> items() {
         return items;
