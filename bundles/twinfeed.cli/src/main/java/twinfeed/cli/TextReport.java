@@ -148,6 +148,7 @@ final class TextReport {
             out.println();
         }
         notOffered(assessment, quote);
+        judged.unpriced().forEach(out::println);
         if (quote.getBookNote() != null) {
             out.println(quote.getBookNote());
         }

@@ -10,9 +10,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,6 +45,30 @@ class QuoteVerbTest extends DemoFolder {
         assertTrue(run.out().contains("GBP"), run.out());
         assertTrue(run.out().contains("Invented"), "the demonstration's prices say that they are invented");
         assertTrue(run.out().contains("Caution"), run.out());
+    }
+
+    /** A firm may not notice that its book lacks a cable: then a thicker one is quoted, and both verbs and the workbook say why. */
+    @Test
+    void aPriceThatTheBookLacksIsNamed() throws IOException {
+        String lacking = "No price for cable-10, which the price book “Demonstration prices (invented)” lacks";
+        assertFalse(quote().out().contains("No price for"));
+        Files.writeString(
+                book,
+                Files.readAllLines(book).stream()
+                        .filter(line -> !line.startsWith("cable-10,"))
+                        .collect(Collectors.joining("\n")));
+        Run run = quote();
+        assertTrue(run.out().contains(lacking), run.out());
+        assertTrue(Run.of("assess", job, "--book", book, "--brief").out().contains("- " + lacking));
+        StringBuilder sheets = new StringBuilder();
+        try (ZipFile zip = new ZipFile(out.toFile())) {
+            for (ZipEntry entry : Collections.list(zip.entries())) {
+                if (entry.getName().endsWith(".xml")) {
+                    sheets.append(new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8));
+                }
+            }
+        }
+        assertTrue(sheets.toString().contains(lacking));
     }
 
     @Test

@@ -70,7 +70,9 @@ final class QuoteTexts {
     void write(Quote quote, ContingencyReasons doubts) {
         quote.setSummary(summary(quote));
         Set<String> assumptions = new LinkedHashSet<>();
-        List<Assumption> all = request.assessment().getAssumptions();
+        List<Assumption> all = request.assessment().getAssumptions().stream()
+                .filter(one -> !RemedyPrices.UNPRICED.equals(one.getKey()))
+                .toList();
         all.stream().filter(one -> !tabulated(one)).map(Assumption::getText).forEach(assumptions::add);
         options.forEach(option -> assumptions.addAll(doubts.of(option)));
         assumptions.addAll(texts.own(Kind.ASSUMPTION));

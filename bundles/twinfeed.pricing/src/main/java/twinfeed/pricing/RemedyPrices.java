@@ -19,6 +19,9 @@ import twinfeed.model.pricebook.PriceBook;
  * <p>Adding a remedy never lowers the price, for no price is negative and every rounding is monotone. Safe for threads.
  */
 public final class RemedyPrices {
+    /** Key of an assumption that works could not be priced, which concerns the office and not the customer. */
+    public static final String UNPRICED = "workPrice";
+
     private final PriceList prices;
     private final Pricer pricer;
     private final boolean replacement;

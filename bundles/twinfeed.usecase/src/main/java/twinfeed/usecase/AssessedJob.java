@@ -7,9 +7,11 @@ import twinfeed.calculator.engine.AssessmentResult;
 import twinfeed.calculator.engine.Runner;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.assessment.Assessment;
+import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.RemedyPrices;
 
 /**
  * A job that was assessed.
@@ -32,6 +34,14 @@ public record AssessedJob(OpenedJob opened, AssessmentResult assessed, List<Work
             plans.get(at).works().forEach(work -> work.edit().accept(changed));
         }
         return changed;
+    }
+
+    /** Which works could not be priced and why, in words; empty where every work that might have been the least costly has a price. */
+    public List<String> unpriced() {
+        return record.getAssumptions().stream()
+                .filter(assumption -> RemedyPrices.UNPRICED.equals(assumption.getKey()))
+                .map(Assumption::getText)
+                .toList();
     }
 
     /** Whether a calculator left a check without an answer, or broke. */

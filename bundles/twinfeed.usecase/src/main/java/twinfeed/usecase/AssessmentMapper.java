@@ -3,6 +3,7 @@ package twinfeed.usecase;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -25,7 +26,9 @@ import twinfeed.model.assessment.Assumption;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.RemedyItem;
 import twinfeed.model.catalogue.Heater;
+import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.survey.Survey;
+import twinfeed.pricing.RemedyPrices;
 import twinfeed.units.text.Texts;
 
 /**
@@ -107,7 +110,7 @@ final class AssessmentMapper {
     private static boolean changed(Finding after, OptionResult before) {
         return before.finding(after.check().key())
                 .filter(finding -> finding.outcome() == after.outcome()
-                        && java.util.Objects.equals(finding.figures(), after.figures())
+                        && Objects.equals(finding.figures(), after.figures())
                         && finding.working().equals(after.working()))
                 .isEmpty();
     }
@@ -237,6 +240,20 @@ final class AssessmentMapper {
                         finding.remedies().stream().anyMatch(each -> each.id().equals(work.id())))
                 .map(finding -> finding.check().key())
                 .toList();
+    }
+
+    /** Adds what was assumed of works that a price book has no price for. */
+    void addUnpriced(Assessment record, PriceBook book, List<UnpricedWork> unpriced) {
+        for (UnpricedWork each : unpriced) {
+            Assumption assumption = MAKE.createAssumption();
+            assumption.setKey(RemedyPrices.UNPRICED);
+            List<String> works = each.works().stream()
+                    .map(work -> words("remedy.", work).orElse(work.id()))
+                    .distinct()
+                    .toList();
+            assumption.setText(each.text(locale, Objects.requireNonNullElse(book.getTitle(), ""), works));
+            record.getAssumptions().add(assumption);
+        }
     }
 
     /** Two calculators may word a kind of work each for itself: the words are those that its arguments fill. */

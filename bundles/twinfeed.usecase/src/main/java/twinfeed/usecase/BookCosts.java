@@ -22,7 +22,7 @@ public final class BookCosts implements WorkCost.Source {
     }
 
     /** That of the survey; of a book that holds from a later day, its first, for works are compared by the prices of the quote to come. */
-    private static LocalDate day(PriceBook book, @Nullable LocalDate surveyed) {
+    static LocalDate day(PriceBook book, @Nullable LocalDate surveyed) {
         LocalDate first = book.getDate();
         return surveyed == null || (first != null && surveyed.isBefore(first)) ? first : surveyed;
     }

@@ -198,7 +198,7 @@ public final class TwinfeedService {
                 heater == null ? candidates.all() : candidates.only(heater),
                 BookCosts.of(book, opened),
                 locale);
-        return titled(judged, book, locale);
+        return priced(judged, book, locale);
     }
 
     /**
@@ -212,15 +212,19 @@ public final class TwinfeedService {
             OpenedJob opened, @Nullable PriceBook book, Locale locale, BooleanSupplier wanted, AnswerCache cache) {
         AssessedJob judged =
                 judge(opened, new Candidates(opened).all(), BookCosts.of(book, opened), locale, wanted, cache);
-        return titled(judged, book, locale);
+        return priced(judged, book, locale);
     }
 
-    /** The same with the names of heaters in the language, as far as the price book has them in it. */
-    private static AssessedJob titled(AssessedJob judged, @Nullable PriceBook book, Locale locale) {
+    /**
+     * The same with the names of heaters in the language, as far as the price book has them in it, and with the works among its assumptions that
+     * could not be priced.
+     */
+    private AssessedJob priced(AssessedJob judged, @Nullable PriceBook book, Locale locale) {
         if (book != null) {
             judged.record().getOptions().stream()
                     .filter(option -> option.getTitle() != null)
                     .forEach(option -> option.setTitle(TranslatedBook.text(book, locale, option.getTitle())));
+            new AssessmentMapper(runner, locale).addUnpriced(judged.record(), book, UnpricedWork.of(judged, book));
         }
         return judged;
     }
@@ -234,7 +238,7 @@ public final class TwinfeedService {
     public AssessedJob judgeWith(OpenedJob opened, @Nullable PriceBook book, List<String> heaters, Locale locale) {
         AssessedJob judged =
                 judgeCandidates(opened, new Candidates(opened).with(heaters), BookCosts.of(book, opened), locale);
-        return titled(judged, book, locale);
+        return priced(judged, book, locale);
     }
 
     /**
@@ -268,7 +272,14 @@ public final class TwinfeedService {
     private static List<WorkPlan> withoutWork(AssessmentResult assessed) {
         return assessed.options().stream()
                 .map(option -> new WorkPlan(
-                        List.of(), option, option, option.verdict(), List.of(), WorkCost.BY_COUNT.of(List.of()), false))
+                        List.of(),
+                        option,
+                        option,
+                        option.verdict(),
+                        List.of(),
+                        WorkCost.BY_COUNT.of(List.of()),
+                        false,
+                        List.of()))
                 .toList();
     }
 

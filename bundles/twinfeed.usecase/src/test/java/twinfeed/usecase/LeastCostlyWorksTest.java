@@ -102,6 +102,68 @@ class LeastCostlyWorksTest {
         assertEquals(List.of("cable-10", "enclosure-rcbo-45", "full-bore-valve", "operator-fuse-100"), ids(plan));
     }
 
+    private static PriceBook without(String... codes) {
+        PriceBook book = EcoreUtil.copy(BOOK);
+        book.getItems().removeIf(item -> List.of(codes).contains(item.getCode()));
+        return book;
+    }
+
+    /** The smaller device has no price and so the cable is lifted, which may cost more: that is said to the office, not to the customer. */
+    @Test
+    void aWorkThatThePriceBookLacksIsNamed() {
+        OpenedJob job = coveredCable("rowan-brook", 0, "h75", "9 m");
+        AssessedJob judged = SERVICE.judge(job, without("rcbo-32"), "h75", Locale.UK);
+        assertEquals(List.of("lift-out-of-insulation"), ids(plan(judged)));
+        assertEquals(
+                List.of(
+                        "No price for rcbo-32, which the price book “Demonstration prices (invented)” lacks; works that need it are taken"
+                                + " only where no others serve: RCBO of 32 A in place of the present breaker or fuse"),
+                judged.unpriced());
+        QuoteRequest request = QuoteRequest.of(job.job().getSurvey(), judged.record(), without("rcbo-32"), DAY);
+        assertTrue(QuoteBuilder.draft(request).getAssumptions().stream().noneMatch(each -> each.contains("rcbo-32")));
+        List<String> german =
+                SERVICE.judge(job, without("rcbo-32"), "h75", Locale.GERMAN).unpriced();
+        assertTrue(german.get(0).startsWith("Kein Preis für rcbo-32, das in der Preisliste"), german::toString);
+    }
+
+    @Test
+    void aWorkWhosePriceHoldsNoLongerIsNamed() {
+        OpenedJob job = coveredCable("rowan-brook", 0, "h75", "6 m");
+        PriceBook book = EcoreUtil.copy(BOOK);
+        book.getItems().stream()
+                .filter(item -> item.getCode().equals("lift-out-of-insulation"))
+                .forEach(item -> item.setHoldsUntil(LocalDate.of(2026, 9, 30)));
+        AssessedJob judged = SERVICE.judge(job, book, "h75", Locale.UK);
+        assertEquals(List.of("device-rcbo-32"), ids(plan(judged)));
+        assertEquals(1, judged.unpriced().size());
+        assertTrue(
+                judged.unpriced().get(0).startsWith("No price for lift-out-of-insulation: the one in the price book"),
+                judged.unpriced()::toString);
+    }
+
+    /** A work is only offered once another is done: behind 32 A the cable need not be lifted, behind 40 A it must. */
+    @Test
+    void aWorkThatIsOfferedOnlyBesideAnotherIsNamedToo() {
+        OpenedJob job = coveredCable("rowan-brook", 0, "h85", "9 m");
+        circuit(job).getDevice().setRating(Current.valueOf("32 A"));
+        AssessedJob judged = SERVICE.judge(job, without("lift-out-of-insulation"), "h85", Locale.UK);
+        assertEquals(List.of("cable-10", "device-rcbo-40"), ids(plan(judged)));
+        assertEquals(1, judged.unpriced().size());
+        assertTrue(judged.unpriced().get(0).contains("No price for lift-out-of-insulation"));
+    }
+
+    /** Nothing is said where every work has a price, where none is needed, and of works that would cost more whatever the missing price. */
+    @Test
+    void nothingIsSaidOfPricesThatDoNotMatter() {
+        OpenedJob job = coveredCable("rowan-brook", 0, "h75", "9 m");
+        assertEquals(List.of(), SERVICE.judge(job, BOOK, "h75", Locale.UK).unpriced());
+        assertEquals(
+                List.of(),
+                SERVICE.judge(job, without("cable-16"), "h75", Locale.UK).unpriced());
+        AssessedJob suits = SERVICE.judge(job("rowan-brook", "h85"), without("rcbo-32"), "h85", Locale.UK);
+        assertEquals(List.of(), suits.unpriced());
+    }
+
     private static <T> T of(Random random, List<T> values) {
         return values.get(random.nextInt(values.size()));
     }

@@ -101,13 +101,10 @@ public final class RemedySearch {
      */
     public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
         if (before.findings().stream().noneMatch(Finding::stands)) {
-            return unchanged(before, before.verdict(), List.of(), false);
+            return new WorkPlan(
+                    List.of(), before, before, before.verdict(), List.of(), costs.of(List.of()), false, List.of());
         }
         return new Search(survey, candidate, before).run();
-    }
-
-    private WorkPlan unchanged(OptionResult before, Verdict verdict, List<String> unmended, boolean exhausted) {
-        return new WorkPlan(List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted);
     }
 
     /** What can be said where it stays open whether works help: a known failure outranks what is unknown. */
@@ -198,7 +195,7 @@ public final class RemedySearch {
                     break;
                 }
                 if (judged == mostSets) {
-                    return unchanged(before, open(before), failing(), true);
+                    return unchanged(open(before), failing(), true);
                 }
                 Predicate<OptionResult> better = found == null ? this::mends : this::mendsAndSparesAdvice;
                 OptionResult after = judge(set.remedies(), better);
@@ -211,13 +208,25 @@ public final class RemedySearch {
                     found = new Passing(set, after);
                 }
             }
-            return found == null ? unchanged(before, before.verdict(), unmended(), false) : planned(found);
+            return found == null ? unchanged(before.verdict(), unmended(), false) : planned(found);
         }
 
         private WorkPlan planned(Passing found) {
             OptionResult after = found.after;
             Verdict verdict = after.verdict() == Verdict.SUITS ? Verdict.SUITS_WITH_WORK : open(before);
-            return new WorkPlan(found.set.remedies(), before, after, verdict, List.of(), found.set.cost, false);
+            return new WorkPlan(
+                    found.set.remedies(), before, after, verdict, List.of(), found.set.cost, false, offered());
+        }
+
+        private WorkPlan unchanged(Verdict verdict, List<String> unmended, boolean exhausted) {
+            return new WorkPlan(
+                    List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted, offered());
+        }
+
+        private List<Remedy> offered() {
+            Map<String, Remedy> each = new LinkedHashMap<>();
+            offers.values().forEach(offer -> each.putIfAbsent(offer.work.whole, offer.work.remedy));
+            return List.copyOf(each.values());
         }
 
         private OptionResult judge(List<Remedy> works, Predicate<OptionResult> better) {

@@ -16,6 +16,7 @@ import twinfeed.model.assessment.Verdict;
  * @param unmended keys of the checks that no work fixes, where it does not suit
  * @param cost what the works cost, by the prices that the search was given
  * @param exhausted whether the search gave up at its limit of sets rather than at an answer
+ * @param offered every work that a check offered on the way, each once: what the works were chosen from
  */
 public record WorkPlan(
         List<Remedy> works,
@@ -24,9 +25,11 @@ public record WorkPlan(
         Verdict verdict,
         List<String> unmended,
         WorkCost cost,
-        boolean exhausted) {
+        boolean exhausted,
+        List<Remedy> offered) {
     public WorkPlan {
         works = List.copyOf(works);
         unmended = List.copyOf(unmended);
+        offered = List.copyOf(offered);
     }
 }

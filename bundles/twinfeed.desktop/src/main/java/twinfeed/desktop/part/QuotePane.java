@@ -33,6 +33,7 @@ import twinfeed.document.shape.Tone;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.quote.Quote;
 import twinfeed.model.quote.QuoteOption;
+import twinfeed.usecase.AssessedJob;
 import twinfeed.usecase.quote.IssuedQuote;
 
 /** The quote of the chosen option as it stands: lines and totals. */
@@ -148,7 +149,7 @@ final class QuotePane {
                         : option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
         basis.show(quote == null ? "" : basis(quote));
         showIssued();
-        Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
+        Controls.show(trouble, option.isPresent() ? unpriced(result) : trouble(result, quote, chosen));
         ManualChanges hand = new ManualChanges(session.quoteEdits().choices(), words);
         Controls.show(byHand, (hand.summary() + " " + changes.stays(chosen)).strip());
         QuoteRow before = chosen();
@@ -215,6 +216,12 @@ final class QuotePane {
                                 option,
                                 quote,
                                 !session.quoteEdits().choices().heaters().isEmpty());
+    }
+
+    /** Which works could not be priced, as far as they might have been the least costly. */
+    private static String unpriced(@Nullable JobResult result) {
+        @Nullable AssessedJob judged = result == null ? null : result.judged();
+        return judged == null ? "" : String.join("\n", judged.unpriced());
     }
 
     /** The row that was chosen stays so, as far as it is still there. */
