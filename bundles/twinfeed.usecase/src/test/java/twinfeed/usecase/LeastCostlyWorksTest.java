@@ -116,14 +116,16 @@ class LeastCostlyWorksTest {
         assertEquals(List.of("lift-out-of-insulation"), ids(plan(judged)));
         assertEquals(
                 List.of(
-                        "No price for rcbo-32, which the price book “Demonstration prices (invented)” lacks; works that need it are taken"
-                                + " only where no others serve: RCBO of 32 A in place of the present breaker or fuse"),
+                        "The price book “Demonstration prices (invented)” lacks rcbo-32; works that need it are taken only where no"
+                                + " others serve: RCBO of 32 A in place of the present breaker or fuse"),
                 judged.unpriced());
         QuoteRequest request = QuoteRequest.of(job.job().getSurvey(), judged.record(), without("rcbo-32"), DAY);
         assertTrue(QuoteBuilder.draft(request).getAssumptions().stream().noneMatch(each -> each.contains("rcbo-32")));
         List<String> german =
                 SERVICE.judge(job, without("rcbo-32"), "h75", Locale.GERMAN).unpriced();
-        assertTrue(german.get(0).startsWith("Kein Preis für rcbo-32, das in der Preisliste"), german::toString);
+        assertTrue(
+                german.get(0).startsWith("In der Preisliste „Demonstration prices (invented)“ fehlt rcbo-32;"),
+                german::toString);
     }
 
     @Test
@@ -137,7 +139,7 @@ class LeastCostlyWorksTest {
         assertEquals(List.of("device-rcbo-32"), ids(plan(judged)));
         assertEquals(1, judged.unpriced().size());
         assertTrue(
-                judged.unpriced().get(0).startsWith("No price for lift-out-of-insulation: the one in the price book"),
+                judged.unpriced().get(0).startsWith("The price of lift-out-of-insulation in the price book"),
                 judged.unpriced()::toString);
     }
 
@@ -149,7 +151,7 @@ class LeastCostlyWorksTest {
         AssessedJob judged = SERVICE.judge(job, without("lift-out-of-insulation"), "h85", Locale.UK);
         assertEquals(List.of("cable-10", "device-rcbo-40"), ids(plan(judged)));
         assertEquals(1, judged.unpriced().size());
-        assertTrue(judged.unpriced().get(0).contains("No price for lift-out-of-insulation"));
+        assertTrue(judged.unpriced().get(0).contains("lacks lift-out-of-insulation;"));
     }
 
     /** Nothing is said where every work has a price, where none is needed, and of works that would cost more whatever the missing price. */

@@ -44,6 +44,9 @@ final class QuotePane {
     /** Lines of the day and the price book. */
     private static final int BASIS = 4;
 
+    /** Lines of the works that could not be priced; the tooltip has the rest. */
+    private static final int UNPRICED = 3;
+
     private final JobSession session;
     private final Words words;
     private final Composite pane;
@@ -51,6 +54,7 @@ final class QuotePane {
     private final FewLines basis;
     private final Label issued;
     private final Label trouble;
+    private final FewLines unpriced;
     private final Label byHand;
     private final QuoteChanges changes;
     private final Table table;
@@ -71,6 +75,10 @@ final class QuotePane {
         issued.setData("twinfeed.field", "quote.issued");
         this.trouble = Controls.wrapped(pane);
         trouble.setForeground(ThemeColours.of(Tone.DOUBT, trouble));
+        Label prices = Controls.wrapped(pane);
+        prices.setForeground(ThemeColours.of(Tone.DOUBT, prices));
+        prices.setData("twinfeed.field", "quote.unpriced");
+        this.unpriced = new FewLines(prices, UNPRICED);
         this.byHand = Controls.wrapped(pane);
         byHand.setForeground(ThemeColours.of(Tone.WATER, byHand));
         byHand.setData("twinfeed.field", "quote.byHand");
@@ -96,6 +104,7 @@ final class QuotePane {
     /** Whether there is little room: the lines of the quote need it then. */
     void low(boolean now) {
         basis.most(now ? 1 : BASIS);
+        unpriced.most(now ? 1 : UNPRICED);
         pane.layout();
     }
 
@@ -149,7 +158,8 @@ final class QuotePane {
                         : option.map(each -> title(each, quote)).orElse(words.get("pane.quote")));
         basis.show(quote == null ? "" : basis(quote));
         showIssued();
-        Controls.show(trouble, option.isPresent() ? unpriced(result) : trouble(result, quote, chosen));
+        Controls.show(trouble, option.isPresent() ? "" : trouble(result, quote, chosen));
+        unpriced.show(option.isPresent() ? unpriced(result) : "");
         ManualChanges hand = new ManualChanges(session.quoteEdits().choices(), words);
         Controls.show(byHand, (hand.summary() + " " + changes.stays(chosen)).strip());
         QuoteRow before = chosen();
