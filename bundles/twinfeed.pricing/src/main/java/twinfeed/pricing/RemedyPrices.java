@@ -52,6 +52,11 @@ public final class RemedyPrices {
         return new RemedyPrices(new PriceList(book, date), false);
     }
 
+    /** The same prices of work on the feeds of the unit that stays. */
+    public RemedyPrices withoutReplacement() {
+        return new RemedyPrices(prices, false);
+    }
+
     /** Currency of the prices. */
     public CurrencyUnit currency() {
         return prices.currency();

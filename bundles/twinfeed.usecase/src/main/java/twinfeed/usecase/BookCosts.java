@@ -4,6 +4,7 @@ package twinfeed.usecase;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.search.WorkCost;
 import twinfeed.model.pricebook.PriceBook;
@@ -18,7 +19,11 @@ public final class BookCosts implements WorkCost.Source {
     private final RemedyPrices prices;
 
     private BookCosts(PriceBook book, @Nullable LocalDate date) {
-        this.prices = RemedyPrices.withReplacement(book, day(book, date));
+        this(RemedyPrices.withReplacement(book, day(book, date)));
+    }
+
+    private BookCosts(RemedyPrices prices) {
+        this.prices = prices;
     }
 
     /** That of the survey; of a book that holds from a later day, its first, for works are compared by the prices of the quote to come. */
@@ -37,6 +42,12 @@ public final class BookCosts implements WorkCost.Source {
                 ? WorkCost.BY_COUNT
                 : new BookCosts(book, opened.job().getSurvey().getTakenOn());
         return WorksLeftOut.of(costs, ChoicesInJob.of(opened.job()));
+    }
+
+    /** Where the unit stays, no fitting of another fills the least visit. */
+    @Override
+    public WorkCost.Source with(Candidate candidate) {
+        return candidate.present() ? new BookCosts(prices.withoutReplacement()) : this;
     }
 
     @Override

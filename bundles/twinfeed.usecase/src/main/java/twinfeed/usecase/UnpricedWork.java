@@ -71,7 +71,10 @@ record UnpricedWork(String code, boolean lapsed, List<Remedy> works) {
         if (plan.works().isEmpty() || ChoicesInJob.of(job.job()).without().contains(work.id())) {
             return false;
         }
-        BigDecimal rest = BookCosts.of(book, job).of(List.of(work)).price();
+        BigDecimal rest = BookCosts.of(book, job)
+                .with(plan.before().candidate())
+                .of(List.of(work))
+                .price();
         return plan.cost().enquiries() > 0 || rest.compareTo(plan.cost().price()) < 0;
     }
 

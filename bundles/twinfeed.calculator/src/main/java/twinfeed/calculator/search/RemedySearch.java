@@ -102,7 +102,14 @@ public final class RemedySearch {
     public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
         if (before.findings().stream().noneMatch(Finding::stands)) {
             return new WorkPlan(
-                    List.of(), before, before, before.verdict(), List.of(), costs.of(List.of()), false, List.of());
+                    List.of(),
+                    before,
+                    before,
+                    before.verdict(),
+                    List.of(),
+                    costs.with(candidate).of(List.of()),
+                    false,
+                    List.of());
         }
         return new Search(survey, candidate, before).run();
     }
@@ -156,6 +163,7 @@ public final class RemedySearch {
         private final Survey survey;
         private final Candidate candidate;
         private final OptionResult before;
+        private final WorkCost.Source prices;
         private final Set<String> failedBefore = new HashSet<>();
         private final Set<String> unknownBefore = new HashSet<>();
         private final Set<String> doubtWithoutWork = new HashSet<>();
@@ -168,6 +176,7 @@ public final class RemedySearch {
             this.survey = survey;
             this.candidate = candidate;
             this.before = before;
+            this.prices = costs.with(candidate);
             for (Finding finding : before.findings()) {
                 switch (finding.outcome()) {
                     case FAILS -> failedBefore.add(finding.check().key());
@@ -220,7 +229,7 @@ public final class RemedySearch {
 
         private WorkPlan unchanged(Verdict verdict, List<String> unmended, boolean exhausted) {
             return new WorkPlan(
-                    List.of(), before, before, verdict, unmended, costs.of(List.of()), exhausted, offered());
+                    List.of(), before, before, verdict, unmended, prices.of(List.of()), exhausted, offered());
         }
 
         private List<Remedy> offered() {
@@ -330,7 +339,7 @@ public final class RemedySearch {
             more.sort(Comparator.comparing(each -> each.remedy.id()));
             String whole = String.join("+", more.stream().map(Work::whole).toList());
             if (seen.add(whole)) {
-                WorkCost cost = costs.of(more.stream().map(Work::remedy).toList());
+                WorkCost cost = prices.of(more.stream().map(Work::remedy).toList());
                 waiting.add(new WorkSet(List.copyOf(more), cost, whole));
             }
         }

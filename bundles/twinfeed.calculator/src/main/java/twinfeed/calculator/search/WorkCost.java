@@ -4,6 +4,7 @@ package twinfeed.calculator.search;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Remedy;
 
 /**
@@ -24,6 +25,11 @@ public record WorkCost(int enquiries, BigDecimal price, int leadDays) implements
     public interface Source {
         /** What the works cost together; monotone: a work more never costs less. */
         WorkCost of(List<Remedy> works);
+
+        /** The same for one heater, whose fitting may fill a visit that works would fill otherwise. */
+        default Source with(Candidate candidate) {
+            return this;
+        }
     }
 
     /** Without a price book every work counts one. */

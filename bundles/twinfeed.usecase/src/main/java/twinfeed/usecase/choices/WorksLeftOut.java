@@ -2,6 +2,7 @@
 package twinfeed.usecase.choices;
 
 import java.util.List;
+import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Remedy;
 import twinfeed.calculator.search.WorkCost;
 
@@ -12,6 +13,11 @@ public record WorksLeftOut(WorkCost.Source costs, List<String> ids) implements W
     /** The costs as they are, where nothing is left out. */
     public static WorkCost.Source of(WorkCost.Source costs, QuoteChoices choices) {
         return choices.without().isEmpty() ? costs : new WorksLeftOut(costs, choices.without());
+    }
+
+    @Override
+    public WorkCost.Source with(Candidate candidate) {
+        return new WorksLeftOut(costs.with(candidate), ids);
     }
 
     @Override
