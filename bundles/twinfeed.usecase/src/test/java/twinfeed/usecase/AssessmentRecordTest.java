@@ -283,7 +283,7 @@ class AssessmentRecordTest {
                 "A new safety device for the shower (RCBO, 45 A) in a new small box of its own beside the meter",
                 device.getCustomerTitle());
         assertEquals(
-                "A new, thicker cable to the shower, 10.2 m, laid where it can be reached",
+                "A new cable to the shower, 10.2 m, laid where it can be reached",
                 works.get(2).getCustomerTitle());
         assertEquals(
                 "New 10 mm² cable by the same route, laid clear of insulation and of other cables, 10.2 m",

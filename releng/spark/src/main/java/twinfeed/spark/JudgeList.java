@@ -2,6 +2,8 @@
 package twinfeed.spark;
 
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -45,6 +47,7 @@ public final class JudgeList {
                 option(options, "--template"),
                 option(options, "--book"),
                 option(options, "--date"),
+                LocalDate.now(ZoneId.systemDefault()).toString(),
                 options.getOrDefault("--language", "en-GB"),
                 list,
                 rows.head());

@@ -18,11 +18,12 @@ import twinfeed.usecase.batch.RowJudge;
  * @param template the job that stands for everything that a row does not say
  * @param book prices
  * @param day day of the prices, YYYY-MM-DD
+ * @param today the day on which the list is judged, YYYY-MM-DD: the same on every machine, for a row surveyed later is rejected
  * @param language language of the sentences, a tag such as en-GB
  * @param list what messages call the list
  * @param head the first row of the list
  */
-record ListJob(String template, String book, String day, String language, String list, SerialRow head)
+record ListJob(String template, String book, String day, String today, String language, String list, SerialRow head)
         implements Serializable {
     private static final long serialVersionUID = 1;
 
@@ -35,7 +36,8 @@ record ListJob(String template, String book, String day, String language, String
                 service.book(prices),
                 FirmFile.beside(prices),
                 LocalDate.parse(day),
-                Locale.forLanguageTag(language));
+                Locale.forLanguageTag(language),
+                LocalDate.parse(today));
         return new RowJudge(service, task, list, head.row());
     }
 
