@@ -149,8 +149,8 @@ class JobOpeningTest {
         Path file = folder.resolve("house.job");
         JobFile.save(opened.job(), file, FileFingerprint.NONE);
         assertTrue(new JobOpening(List.of())
-                .open(file, null, null).warnings().stream().anyMatch(one -> one.toString()
-                        .contains("none-such.jpg")));
+                .open(file, null, null).warnings().stream()
+                        .anyMatch(one -> one.toString().contains("none-such.jpg")));
         Path other = folder.resolve("other.catalogue");
         assertThrows(InputException.class, () -> new JobOpening(List.of()).open(file, other, null));
     }
