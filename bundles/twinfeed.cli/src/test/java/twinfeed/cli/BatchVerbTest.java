@@ -501,12 +501,14 @@ class BatchVerbTest {
         try (XSSFWorkbook book = result()) {
             Sheet offers = book.getSheet("Offers");
             int two = rows(offers, "Dwelling").indexOf("Two") + 2;
-            assertEquals("\u2717 not as it is", cell(offers, two, "Suits").getStringCellValue());
+            assertEquals(
+                    "? needs work, cannot tell yet", cell(offers, two, "Suits").getStringCellValue());
             assertTrue(cell(offers, two, "Net").getNumericCellValue() > 0);
             Sheet dwellings = book.getSheet("Dwellings");
             int again = rows(dwellings, "Dwelling").indexOf("Two") + 2;
             assertEquals(
-                    "\u2717 not as it is", cell(dwellings, again, "First offer").getStringCellValue());
+                    "? needs work, cannot tell yet",
+                    cell(dwellings, again, "First offer").getStringCellValue());
         }
         Path lines = folder.resolve("lines.csv");
         out = lines;

@@ -248,6 +248,14 @@ class ComposedMessagesTest {
                 survey.getElectricity().setElectrode(Resistance.valueOf("4000 ohm"));
             },
             (survey, heater) -> {
+                survey.getElectricity().setProspectiveFault(Current.valueOf("6.5 kA"));
+                survey.getElectricity().setAssemblyFaultRating(null);
+            },
+            (survey, heater) -> {
+                survey.getElectricity().setProspectiveFault(Current.valueOf("6.5 kA"));
+                survey.getElectricity().setAssemblyFaultRating(Current.valueOf("16 kA"));
+            },
+            (survey, heater) -> {
                 survey.getElectricity().getCircuit().setInsulationResistance(Resistance.valueOf("0.2 Mohm"));
                 survey.getElectricity().getCircuit().setUnitDisconnected(true);
             },
