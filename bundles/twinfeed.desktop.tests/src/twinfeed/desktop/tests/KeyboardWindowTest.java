@@ -96,8 +96,11 @@ final class KeyboardWindowTest extends DemoWindow {
         String kind = "survey.electricity.loads[cooker].kind";
         ui.run(() -> job().survey().show(LOADS));
         ui.draw();
-        // The cursor stands in a piece of the list of answers.
-        ui.takeKeys(() -> ui.field(CCombo.class, kind).getChildren()[0]);
+        // The cursor stands in a piece of the list of answers, which hides its pieces.
+        ui.takeKeys(() -> {
+            ui.field(CCombo.class, kind).setFocus();
+            return ui.shell().getDisplay().getFocusControl();
+        });
         ui.write("s");
         ui.await("it is chosen", () -> ui.field(CCombo.class, kind).getText().startsWith("socket"));
         ui.await(
