@@ -141,7 +141,7 @@ public final class InstructionChecks implements CheckGroup {
                 .condition(Condition.NONE)
                 .working(() -> size(sizeMm2));
         if (!LimitType.exceeds(sizeMm2, heater)) {
-            finding.remedies(() -> remedies.isolatorsForCable(shower));
+            finding.remedies(() -> remedies.renewedIsolators(shower));
         }
         finding.add();
     }

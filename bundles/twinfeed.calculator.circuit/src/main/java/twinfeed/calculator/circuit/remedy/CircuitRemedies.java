@@ -82,13 +82,9 @@ public final class CircuitRemedies {
         return origin.isolators(shower);
     }
 
-    /** Isolators of the present one's rating too: one that is worn is renewed by a new one of its kind. */
+    /** Isolators of the present one's rating too, for one that is worn or does not take the cable. */
     public List<Remedy> renewedIsolators(ShowerCase shower) {
         return origin.renewedIsolators(shower);
-    }
-
-    public List<Remedy> isolatorsForCable(ShowerCase shower) {
-        return origin.isolatorsForCable(shower);
     }
 
     public List<Remedy> tails(double neededMm2) {

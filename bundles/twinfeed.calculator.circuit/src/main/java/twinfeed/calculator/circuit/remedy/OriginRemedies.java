@@ -48,13 +48,8 @@ public final class OriginRemedies {
         return newIsolators(load, scorched || presentA == null ? 0 : presentA);
     }
 
-    /** Isolators for the heater that are no weaker than the present one. */
+    /** Isolators for the heater, of the present one's rating too: a new one is not worn, and is chosen with terminals for the cable. */
     List<Remedy> renewedIsolators(ShowerCase shower) {
-        return newIsolators(shower.load(), 0);
-    }
-
-    /** Isolators for the heater, of the present one's rating too: new ones are chosen with terminals for the cable. */
-    List<Remedy> isolatorsForCable(ShowerCase shower) {
         return newIsolators(shower.load(), 0);
     }
 
