@@ -25,6 +25,9 @@ import twinfeed.units.text.Texts;
  * {@code customer.check.KEY.OUTCOME} says it in a customer's words. Sentences may name {@code value}, {@code limit}, {@code margin}, {@code shortfall}, {@code condition} and the finding's own arguments.
  */
 public final class FindingText {
+    /** What is sampled for the tolerance of a heater's power. */
+    private static final String REAL_POWER = "heater.realPower";
+
     private final Runner runner;
     private final Locale locale;
 
@@ -53,10 +56,21 @@ public final class FindingText {
                 return texts.format(locale, key, arguments(finding));
             }
         }
-        boolean nothingNamed =
-                finding.outcome() == Outcome.CANNOT_TELL && finding.missing().isEmpty();
-        String outcome = Texts.key(finding.outcome()) + (nothingNamed ? ".none" : "");
+        String outcome = Texts.key(finding.outcome()) + special(finding);
         return Runner.TEXTS.format(locale, "outcome." + outcome + ".sentence", arguments(finding));
+    }
+
+    /** Nothing that is missing has a name, or what decides is no reading: nobody can measure what a heater takes that is still in its box. */
+    private static String special(Finding finding) {
+        if (finding.outcome() == Outcome.CANNOT_TELL && finding.missing().isEmpty()) {
+            return ".none";
+        }
+        PassProbability chance = finding.chance();
+        return finding.outcome() == Outcome.TOO_CLOSE
+                        && chance != null
+                        && chance.interval().remeasure().equals(REAL_POWER)
+                ? ".realPower"
+                : "";
     }
 
     /** How the one thing that is missing is made good, where that is the same for every check; null otherwise. */

@@ -199,6 +199,11 @@ class FindingTextTest {
                 "Too close to call: the chance that it passes is 37 %. Measure again: all readings.",
                 ENGLISH.sentence(close));
         assertNull(ENGLISH.forCustomer(close));
+        Finding boxed = tooLittle("blocked")
+                .withChance(new PassProbability(0.55, new MarginInterval(0, 1, "heater.realPower")));
+        assertFalse(ENGLISH.sentence(boxed).contains("Measure again"), ENGLISH.sentence(boxed));
+        assertTrue(
+                ENGLISH.sentence(boxed).contains("of a new one only its maker can say more"), ENGLISH.sentence(boxed));
     }
 
     @Test

@@ -91,5 +91,7 @@ final class NoticeBar {
         ((GridData) bar.getLayoutData()).exclude = !visible;
         bar.setVisible(visible);
         bar.getParent().layout();
+        // A message of the size of the one before leaves the bar as large as it was, and what is new in it unplaced.
+        bar.layout(true);
     }
 }
