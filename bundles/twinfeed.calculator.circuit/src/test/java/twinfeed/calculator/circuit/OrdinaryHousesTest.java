@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import twinfeed.calculator.Candidate;
 import twinfeed.calculator.Finding;
 import twinfeed.calculator.engine.OptionResult;
+import twinfeed.model.assessment.FindingClass;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.assessment.Verdict;
 import twinfeed.model.catalogue.Heater;
@@ -252,6 +253,7 @@ class OrdinaryHousesTest {
         Finding earth = finding(survey, heater, "circuit.supplyEarth");
         assertEquals(expected, earth.outcome());
         assertEquals(expected == Outcome.FAILS, earth.rulesOut());
+        assertEquals(FindingClass.SAFETY, earth.check().kind());
         assertEquals(expected == Outcome.FAILS, sentence(earth).contains("fit nothing before they have looked"));
         feed.setEarthing(Earthing.TT);
         assertEquals(

@@ -100,9 +100,9 @@ public final class CircuitChecks {
     public static final Check EXTERNAL_LOOP =
             Check.of("circuit.externalLoop", FindingClass.ADVICE, LimitType.AT_MOST, Kind.RESISTANCE);
 
-    /** Far above what is usual a fault of the supply is likelier than a long line, and nothing is fitted to it before the operator has looked. */
+    /** Far above what is usual a fault of the supply is likelier than a long line: with a lost neutral all that is earthed can become live. */
     public static final Check SUPPLY_EARTH = Check.of(
-                    "circuit.supplyEarth", FindingClass.COMPLIANCE, LimitType.AT_MOST, Kind.RESISTANCE)
+                    "circuit.supplyEarth", FindingClass.SAFETY, LimitType.AT_MOST, Kind.RESISTANCE)
             .about(CheckTopic.EXTERNAL_LOOP);
 
     public static final Check EARTH_PATH = Check.of(
