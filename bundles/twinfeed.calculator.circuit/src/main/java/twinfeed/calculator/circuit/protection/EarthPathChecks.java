@@ -2,7 +2,6 @@
 package twinfeed.calculator.circuit.protection;
 
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import twinfeed.calculator.Check;
 import twinfeed.calculator.FindingBuilder;
@@ -31,6 +30,9 @@ public final class EarthPathChecks implements CheckGroup {
     /** A loop below this share of its electrode is not explained by the testers: 0.54. */
     private static final double LEAST_SHARE = (1 - TESTER_ERROR) / (1 + TESTER_ERROR);
 
+    /** What keys of the largest usual Ze begin with. */
+    private static final String USUAL = "ze.usual.";
+
     private final CircuitSurvey survey;
     private final CircuitRemedies remedies;
 
@@ -51,38 +53,37 @@ public final class EarthPathChecks implements CheckGroup {
     }
 
     private void externalLoop(Findings findings) {
-        String usual = key("ze.usual.");
-        external(findings, CircuitChecks.EXTERNAL_LOOP, usual).ifPresent(FindingBuilder::add);
-        external(findings, CircuitChecks.SUPPLY_EARTH, key("ze.most."))
-                .ifPresent(finding -> finding.remedies(() -> usual == null
-                                ? List.of()
-                                : remedies.supplyEarth(survey.rules().number(usual)))
-                        .add());
+        String supply = supply();
+        Double externalOhm = survey.feed().externalOhm();
+        if (supply == null || externalOhm == null) {
+            findings.on(CircuitChecks.EXTERNAL_LOOP).add();
+            findings.on(CircuitChecks.SUPPLY_EARTH).add();
+            return;
+        }
+        String usual = USUAL + supply;
+        external(findings.on(CircuitChecks.EXTERNAL_LOOP), externalOhm, usual).add();
+        external(findings.on(CircuitChecks.SUPPLY_EARTH), externalOhm, "ze.most." + supply)
+                .remedies(() -> remedies.supplyEarth(survey.rules().number(usual)))
+                .add();
     }
 
-    /** Ze against a figure of the rule set; nothing where there is none to compare. */
-    private Optional<FindingBuilder> external(Findings findings, Check check, @Nullable String limit) {
-        Double externalOhm = survey.feed().externalOhm();
-        if (limit == null || externalOhm == null) {
-            findings.on(check).add();
-            return Optional.empty();
-        }
-        return Optional.of(findings.on(check)
-                .compare(externalOhm, survey.rules().number(limit))
+    /** Ze against a figure of the rule set. */
+    private FindingBuilder external(FindingBuilder finding, double externalOhm, String limit) {
+        return finding.compare(externalOhm, survey.rules().number(limit))
                 .argument("earthing", survey.feed().earthing() == Earthing.TN_CS ? "TN-C-S" : "TN-S")
                 .source(survey.rules().source(limit))
                 .working(() -> Working.start()
                         .input("Ze", "externalLoop", externalOhm, "Ω", "", ReadingPaths.EXTERNAL_LOOP)
-                        .build()));
+                        .build());
     }
 
-    /** A key of the rule set for the present earthing, null where the earth does not come from the supply. */
-    private @Nullable String key(String prefix) {
+    /** What keys of the rule set end in for the present earthing, null where the earth does not come from the supply. */
+    private @Nullable String supply() {
         Earthing earthing = survey.feed().earthing();
         if (earthing == Earthing.TN_CS) {
-            return prefix + "tncs";
+            return "tncs";
         }
-        return earthing == Earthing.TN_S ? prefix + "tns" : null;
+        return earthing == Earthing.TN_S ? "tns" : null;
     }
 
     /**
@@ -138,10 +139,11 @@ public final class EarthPathChecks implements CheckGroup {
     }
 
     private void withoutExternal(Findings findings, double leftOhm) {
-        String usual = key("ze.usual.");
-        boolean explained = usual == null
+        String supply = supply();
+        boolean explained = supply == null
                 || !LimitType.exceeds(
-                        leftOhm, survey.rules().number(usual) + survey.rules().number("loop.unexplained"));
+                        leftOhm,
+                        survey.rules().number(USUAL + supply) + survey.rules().number("loop.unexplained"));
         FindingBuilder finding = findings.on(CircuitChecks.EARTH_PATH);
         (explained ? finding : finding.cannotTell(List.of(ReadingPaths.EXTERNAL_LOOP))).add();
     }

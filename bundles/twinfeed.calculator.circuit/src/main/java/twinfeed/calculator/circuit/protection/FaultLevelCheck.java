@@ -55,8 +55,7 @@ public final class FaultLevelCheck implements CheckGroup {
         double faultA = orZero(survey.feed().faultA());
         double deviceA = orZero(survey.device().breakingA());
         Double assemblyA = survey.feed().assemblyA();
-        boolean beyondDevice = LimitType.exceeds(faultA, deviceA);
-        if (beyondDevice && assemblyMayBeRated()) {
+        if (LimitType.exceeds(faultA, deviceA) && assemblyMayBeRated(faultA)) {
             List<String> missing = missing();
             if (!missing.isEmpty()) {
                 findings.on(check)
@@ -66,8 +65,8 @@ public final class FaultLevelCheck implements CheckGroup {
                         .add();
                 return;
             }
-            if (assemblyA != null && holdsInAssembly() && !LimitType.exceeds(faultA, assemblyA)) {
-                conditional(findings, faultA, deviceA, assemblyA);
+            if (holdsInAssembly(faultA)) {
+                conditional(findings, faultA, deviceA);
                 return;
             }
         }
@@ -84,10 +83,9 @@ public final class FaultLevelCheck implements CheckGroup {
     }
 
     /** A consumer unit for breakers can be rated as a whole; a board of rewirable or cartridge fuses is not. */
-    private boolean assemblyMayBeRated() {
+    private boolean assemblyMayBeRated(double faultA) {
         return !survey.device().family(DeviceKind.Family.FUSE)
-                && !LimitType.exceeds(
-                        orZero(survey.feed().faultA()), survey.rules().number("assembly.new"));
+                && !LimitType.exceeds(faultA, survey.rules().number("assembly.new"));
     }
 
     /** What has to be known before anybody can say whether the consumer unit as a whole is rated for the current. */
@@ -106,13 +104,15 @@ public final class FaultLevelCheck implements CheckGroup {
     }
 
     /** The rating is that of the unit with devices that its maker names, behind a service fuse that helps them to break the current. */
-    private boolean holdsInAssembly() {
+    private boolean holdsInAssembly(double faultA) {
         return Boolean.TRUE.equals(survey.feed().approved())
                 && !LimitType.exceeds(
-                        orZero(survey.feed().fuseA()), survey.rules().number("assembly.fuse"));
+                        orZero(survey.feed().fuseA()), survey.rules().number("assembly.fuse"))
+                && !LimitType.exceeds(faultA, orZero(survey.feed().assemblyA()));
     }
 
-    private void conditional(Findings findings, double faultA, double deviceA, double assemblyA) {
+    private void conditional(Findings findings, double faultA, double deviceA) {
+        double assemblyA = orZero(survey.feed().assemblyA());
         findings.on(CircuitChecks.FAULT_LEVEL)
                 .compare(faultA, assemblyA)
                 .variant("conditional")
