@@ -24,6 +24,7 @@ import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
 import twinfeed.model.catalogue.Heater;
 import twinfeed.model.check.FailedSafety;
+import twinfeed.model.check.LoopByResidual;
 import twinfeed.model.job.Completion;
 import twinfeed.model.survey.Survey;
 import twinfeed.units.Kind;
@@ -52,9 +53,6 @@ public final class CompletionAssessment {
     private static final double HOTTEST_C = 44;
 
     private static final double HOTTEST_FRAIL_C = 41;
-
-    /** A larger limit is one for disconnection by the RCD (50 V over its residual current): no breaker or fuse of a shower has one. */
-    private static final double BY_RESIDUAL_OHM = 20;
 
     /** By how much bucket and thermometer may err: judgement. */
     private static final double BUCKET = 0.1;
@@ -286,7 +284,7 @@ public final class CompletionAssessment {
     }
 
     private static boolean passesByResidual(Finding finding) {
-        return passes(finding) && finding.getLimit() != null && finding.getLimit() > BY_RESIDUAL_OHM;
+        return passes(finding) && LoopByResidual.is(finding);
     }
 
     /**

@@ -14,6 +14,7 @@ import twinfeed.model.assessment.CheckTopic;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Step;
+import twinfeed.model.check.LoopByResidual;
 import twinfeed.model.survey.Circuit;
 import twinfeed.model.survey.Survey;
 import twinfeed.model.usual.UsualValues;
@@ -34,9 +35,6 @@ final class AcceptanceBands {
 
     /** Allowance for a temperature set by hand, K: judgement. */
     private static final double TEMPERATURE_K = 2;
-
-    /** A loop limit beyond this is one for disconnection by the residual-current device, which no cold reading comes near, ohm. */
-    private static final double BY_RESIDUAL_OHM = 20;
 
     private final DocumentTexts words;
     private final Survey survey;
@@ -115,7 +113,7 @@ final class AcceptanceBands {
         Circuit circuit =
                 survey.getElectricity() == null ? null : survey.getElectricity().getCircuit();
         boolean coldAlready = option.getRemedies().isEmpty() && circuit != null && circuit.getMeasuredLoop() != null;
-        if (rules != null && limit.get() > BY_RESIDUAL_OHM) {
+        if (rules != null && LoopByResidual.is(finding.get())) {
             return explained(finding.get(), rules);
         }
         if (coldAlready || rules == null) {
