@@ -12,7 +12,6 @@ import twinfeed.calculator.engine.Climates;
 import twinfeed.calculator.rules.RuleSets;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.check.CatalogueCheck;
-import twinfeed.model.check.FutureDates;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.io.CatalogueFile;
@@ -43,10 +42,7 @@ final class JobOpening {
         Catalogue catalogue = catalogueFile == null ? JobFile.catalogue(job, file) : CatalogueFile.load(catalogueFile);
         String catalogueName = catalogueFile == null ? String.valueOf(job.getCatalogue()) : catalogueFile.toString();
         sort(CatalogueCheck.of(catalogue), catalogueName);
-        sort(JobCheck.of(job, catalogue), file.toString());
-        if (today != null) {
-            sort(FutureDates.of(job, today), file.toString());
-        }
+        sort(JobCheck.of(job, catalogue, today), file.toString());
         choices(job, file);
         if (errors.isEmpty()) {
             data(job.getSurvey(), file);

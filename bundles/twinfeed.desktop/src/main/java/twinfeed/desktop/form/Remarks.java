@@ -18,7 +18,6 @@ import twinfeed.model.assessment.Assessment;
 import twinfeed.model.assessment.Finding;
 import twinfeed.model.assessment.OptionAssessment;
 import twinfeed.model.assessment.Outcome;
-import twinfeed.model.check.FutureDates;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.ModelPath;
 import twinfeed.model.check.Problem;
@@ -32,9 +31,8 @@ public final class Remarks {
     /** The remarks on a job as it is now; what is wanted comes from its newest result. */
     public static Remarks of(JobSession session, Words words) {
         Remarks remarks = new Remarks();
-        List<Problem> problems = new ArrayList<>(JobCheck.of(session.job(), session.catalogue()));
-        problems.addAll(FutureDates.of(session.job(), session.services().today()));
-        for (Problem problem : problems) {
+        for (Problem problem : JobCheck.of(
+                session.job(), session.catalogue(), session.services().today())) {
             remarks.add(
                     problem.path(),
                     new Remark(

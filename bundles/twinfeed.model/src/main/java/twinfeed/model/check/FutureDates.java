@@ -13,7 +13,7 @@ import twinfeed.model.survey.SurveyPackage.Literals;
 
 /**
  * Days of a job on which something is said to have been done, and which are still to come: a slip of the pen in the year, or a clock that is wrong.
- * What today is, the caller says; {@link JobCheck} knows no clock.
+ * What today is, the caller says.
  */
 public final class FutureDates {
     private FutureDates() {}

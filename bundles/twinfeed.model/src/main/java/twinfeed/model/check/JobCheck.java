@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package twinfeed.model.check;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import twinfeed.model.catalogue.Catalogue;
@@ -34,6 +36,19 @@ public final class JobCheck {
         check(survey, catalogue, problems);
         completion(job.getCompletion(), catalogue, problems);
         return problems.list();
+    }
+
+    /**
+     * The same, and the days on which something is said to have been done and which are still to come: {@link FutureDates}.
+     *
+     * @param today today's date where the program runs; null if nobody knows it, and then no day is taken for one to come
+     */
+    public static List<Problem> of(Job job, @Nullable Catalogue catalogue, @Nullable LocalDate today) {
+        List<Problem> problems = new ArrayList<>(of(job, catalogue));
+        if (today != null) {
+            problems.addAll(FutureDates.of(job, today));
+        }
+        return problems;
     }
 
     private static void completion(@Nullable Completion completion, @Nullable Catalogue catalogue, Problems problems) {

@@ -16,7 +16,6 @@ import twinfeed.document.Firm;
 import twinfeed.document.JobSheet;
 import twinfeed.model.catalogue.Catalogue;
 import twinfeed.model.catalogue.CatalogueFactory;
-import twinfeed.model.check.FutureDates;
 import twinfeed.model.check.JobCheck;
 import twinfeed.model.check.Problem;
 import twinfeed.model.io.CatalogueFile;
@@ -132,9 +131,7 @@ public final class SurveyForms {
         List<String> warnings = new ArrayList<>();
         Set<String> said = new HashSet<>();
         @Nullable Catalogue heaters = job.getCatalogue() == null ? null : catalogue(job.getCatalogue(), out);
-        List<Problem> found = new ArrayList<>(JobCheck.of(job, heaters));
-        found.addAll(FutureDates.of(job, today));
-        for (Problem problem : found) {
+        for (Problem problem : JobCheck.of(job, heaters, today)) {
             InputProblem plain = problem.in(form.toString());
             InputProblem placed = placed(plain, read);
             if (problem.isError()) {
