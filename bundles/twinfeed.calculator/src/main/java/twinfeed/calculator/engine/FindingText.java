@@ -28,6 +28,12 @@ public final class FindingText {
     /** What is sampled for the tolerance of a heater's power. */
     private static final String REAL_POWER = "heater.realPower";
 
+    /** Readings without words of their own that are called as others are. */
+    private static final Map<String, String> ALIKE = Map.of(
+            "survey.unit.heater.", "heater.",
+            "survey.water.drawOffs.segments.", "survey.water.segments.",
+            "survey.water.mainPipe.", "survey.water.segments.");
+
     private final Runner runner;
     private final Locale locale;
 
@@ -140,16 +146,20 @@ public final class FindingText {
     public String reading(String path) {
         String element = path.contains("[") ? path.substring(path.indexOf('[') + 1, path.indexOf(']')) : "";
         String plain = path.replaceAll("\\[[^]]*]", "");
-        String text = Runner.TEXTS.find(locale, "reading." + alike(plain));
+        String own = Runner.TEXTS.find(locale, "reading." + plain);
+        String text = own == null ? Runner.TEXTS.find(locale, "reading." + alike(plain)) : own;
         String words = text == null ? plain : text;
         return element.isEmpty() ? words : words + " (" + element + ")";
     }
 
     /** What the plate of the present unit says is what the catalogue says of a heater, and the pieces of a branch are pipes like all others. */
     private static String alike(String path) {
-        return path.replaceFirst("^survey\\.unit\\.heater\\.", "heater.")
-                .replaceFirst("^survey\\.water\\.drawOffs\\.segments\\.(?!length$)", "survey.water.segments.")
-                .replaceFirst("^survey\\.water\\.mainPipe\\.(?!length$|rise$)", "survey.water.segments.");
+        for (Map.Entry<String, String> each : ALIKE.entrySet()) {
+            if (path.startsWith(each.getKey())) {
+                return each.getValue() + path.substring(each.getKey().length());
+            }
+        }
+        return path;
     }
 
     /** A condition in words: {@code January, kitchen tap open, 216 V}. */
