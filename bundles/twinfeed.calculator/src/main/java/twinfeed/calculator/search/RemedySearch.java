@@ -100,18 +100,11 @@ public final class RemedySearch {
      * @param before the result for the survey as it is
      */
     public WorkPlan plan(Survey survey, Candidate candidate, OptionResult before) {
+        Search search = new Search(survey, candidate, before);
         if (before.findings().stream().noneMatch(Finding::stands)) {
-            return new WorkPlan(
-                    List.of(),
-                    before,
-                    before,
-                    before.verdict(),
-                    List.of(),
-                    costs.with(candidate).of(List.of()),
-                    false,
-                    List.of());
+            return search.unchanged(before.verdict(), List.of(), false);
         }
-        return new Search(survey, candidate, before).run();
+        return search.run();
     }
 
     /** What can be said where it stays open whether works help: a known failure outranks what is unknown. */
