@@ -115,9 +115,8 @@ public final class RemedyPrices {
     private BillOfQuantities job(List<RequiredItem> needs) {
         BillOfQuantities asks = new BillOfQuantities(prices);
         needs.forEach(need -> asks.add(need, ""));
-        // What other work makes needless still counts here: a price that fell with more work would mislead the search.
-        // A
-        // work that makes another needless does what that does, so that the least costly set never holds both.
+        // What other work makes needless still counts here, for a price that fell with more work would mislead the
+        // search. A work that makes another needless does what that does, so the least costly set never holds both.
         asks.addCompanions("");
         asks.addStandard(replacement, "");
         return asks;

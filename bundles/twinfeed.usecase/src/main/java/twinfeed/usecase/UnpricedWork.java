@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import twinfeed.calculator.Remedy;
+import twinfeed.calculator.search.WorkCost;
 import twinfeed.calculator.search.WorkPlan;
 import twinfeed.model.pricebook.PriceBook;
 import twinfeed.model.pricebook.PriceItem;
@@ -44,11 +45,13 @@ record UnpricedWork(String code, boolean lapsed, List<Remedy> works) {
                         PriceItem::getCode,
                         item -> item.getHoldsUntil() != null && day.isAfter(item.getHoldsUntil()),
                         (one, other) -> one));
+        List<String> leftOut = ChoicesInJob.of(judged.opened().job()).without();
+        WorkCost.Source costs = BookCosts.of(book, judged.opened());
         Map<String, List<Remedy>> works = new LinkedHashMap<>();
         for (WorkPlan plan : judged.plans()) {
             for (Remedy work : plan.offered()) {
                 Set<String> codes = unpriced(work, lapsed);
-                if (!codes.isEmpty() && mightBeLess(work, plan, judged.opened(), book)) {
+                if (!codes.isEmpty() && !leftOut.contains(work.id()) && mightBeLess(work, plan, costs)) {
                     codes.forEach(code -> works.computeIfAbsent(code, key -> new ArrayList<>())
                             .add(work));
                 }
@@ -67,14 +70,12 @@ record UnpricedWork(String code, boolean lapsed, List<Remedy> works) {
     }
 
     /** Not where nothing serves at any price, nor where the rest of the work alone costs more than what was chosen. */
-    private static boolean mightBeLess(Remedy work, WorkPlan plan, OpenedJob job, PriceBook book) {
-        if (plan.works().isEmpty() || ChoicesInJob.of(job.job()).without().contains(work.id())) {
+    private static boolean mightBeLess(Remedy work, WorkPlan plan, WorkCost.Source costs) {
+        if (plan.works().isEmpty()) {
             return false;
         }
-        BigDecimal rest = BookCosts.of(book, job)
-                .with(plan.before().candidate())
-                .of(List.of(work))
-                .price();
+        BigDecimal rest =
+                costs.with(plan.before().candidate()).of(List.of(work)).price();
         return plan.cost().enquiries() > 0 || rest.compareTo(plan.cost().price()) < 0;
     }
 
