@@ -183,10 +183,8 @@ public final class QuoteFolder {
         }
         QuoteLife.requireAccepted(opened.current());
         int before = opened.current().getRevision() - 1;
-        Quote each = EcoreUtil.copy(opened.current());
         for (int revision = 1; revision <= opened.current().getRevision(); revision++) {
-            each.setRevision(revision);
-            before += VisitRecord.count(file(each));
+            before += VisitRecord.count(file(opened.current(), revision));
         }
         VisitRecord.add(file, begin, length);
         return before;
@@ -266,7 +264,11 @@ public final class QuoteFolder {
     }
 
     private Path file(Quote issued) {
-        return quotes.resolve(QuoteLife.name(issued) + ".quote");
+        return file(issued, issued.getRevision());
+    }
+
+    private Path file(Quote issued, int revision) {
+        return quotes.resolve(QuoteLife.name(issued, revision) + ".quote");
     }
 
     private static Verification verify(Path file, String digest) throws IOException {

@@ -167,7 +167,12 @@ public final class QuoteLife {
 
     /** Number and revision as they are printed: {@code 2026-0042-r1}. */
     public static String name(Quote quote) {
-        return quote.getNumber() + "-r" + quote.getRevision();
+        return name(quote, quote.getRevision());
+    }
+
+    /** The same of a revision that the quote has or had. */
+    static String name(Quote quote, int revision) {
+        return quote.getNumber() + "-r" + revision;
     }
 
     private static Quote decided(Quote issued, QuoteState state, LocalDate on) {
